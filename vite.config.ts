@@ -1,0 +1,9 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vite';
+
+export default defineConfig({
+  base: './',
+  plugins: [react()],
+  build: { target: 'es2022', sourcemap: false, chunkSizeWarningLimit: 900 },
+  worker: { format: 'es' },
+});

@@ -1,0 +1,10 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    include: ['src/**/*.test.ts', 'tests/**/*.test.ts'],
+    exclude: ['tests/e2e/**', 'tests/bench/**'],
+    environment: 'node',
+    testTimeout: 60_000,
+  },
+});
