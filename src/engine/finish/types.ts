@@ -1,0 +1,57 @@
+import type { Lab } from '../color/types';
+import type { ReflectanceSpd } from '../spectrum/types';
+
+export type FinishClass =
+  | 'paint'
+  | 'stone'
+  | 'engineered'
+  | 'solid surface'
+  | 'laminate'
+  | 'wood'
+  | 'vinyl'
+  | 'glazed'
+  | 'porcelain'
+  | 'metal'
+  | 'grout';
+
+/** How a colour came to be known; it sets how far it can be trusted. */
+export type Provenance = 'measured' | 'declared' | 'photo-with-card' | 'photo' | 'by-eye' | 'screen';
+
+export type ComponentRole =
+  | 'base'
+  | 'vein'
+  | 'fleck'
+  | 'grain'
+  | 'cleft'
+  | 'pool'
+  | 'thread'
+  | 'shade'
+  | 'cloud'
+  | 'grout';
+
+/**
+ * One colour component of a finish, ready to compute with.
+ * `share` is the area share in its surface (0-1, shares of a surface sum to 1).
+ * `uncertaintyDe00` is one standard deviation in CIEDE2000 units.
+ */
+export interface FinishComponent {
+  readonly role: ComponentRole;
+  readonly share: number;
+  readonly labD65: Lab<'D65-2'>;
+  readonly spectrum: ReflectanceSpd;
+  /** Where the spectrum comes from: a measurement, or a plausible curve of the same colour. */
+  readonly spectrumSource: 'measured' | 'lhtss' | 'sigmoid';
+  readonly provenance: Provenance;
+  readonly uncertaintyDe00: number;
+}
+
+/** A finish as laid on one surface (grout included as a component), ready to compute with. */
+export interface LaidFinish {
+  readonly id: string;
+  readonly label: string;
+  readonly class: FinishClass;
+  /** Gloss units at 60 degrees (ISO 2813). */
+  readonly glossGu: number;
+  /** One to four components; the order is the order of the pattern's weight channels. */
+  readonly components: readonly FinishComponent[];
+}

@@ -1,0 +1,128 @@
+import type { ComponentRole, Provenance } from '../finish/types';
+import type { DecisionState, Facing, SurfaceId } from '../surface';
+
+/** The assessment: plain data, the same object for panel, command line and print. Field names are the file format's. */
+export interface Assessment {
+  readonly project: string;
+  readonly option: string;
+  readonly setting: { readonly id: string; readonly cct_k: number | null; readonly duv: number | null };
+  readonly surfaces: readonly AssessedSurface[];
+  readonly pairs: readonly PairFinding[];
+  readonly balance: Balance;
+  readonly warnings: readonly Warning[];
+  readonly repairs: readonly Repair[];
+  readonly status: 'pending' | 'done';
+}
+
+export type LabTriple = readonly [l: number, a: number, b: number];
+export type UndertoneLevel = 'none' | 'faint' | 'named' | 'color';
+
+export interface ComponentRecord {
+  readonly role: ComponentRole | 'average';
+  readonly share: number;
+  readonly lab_d65: LabTriple;
+  readonly lrv: number;
+  readonly munsell: string;
+  readonly name: string;
+  readonly undertone: { readonly word: string; readonly strength: number; readonly level: UndertoneLevel };
+  readonly provenance: Provenance;
+  readonly uncertainty_de00: number;
+}
+
+export interface InstalledRecord {
+  readonly facing: Facing;
+  readonly lab_d65: LabTriple;
+  readonly name: string;
+  readonly illuminance_lx: number;
+  readonly lightness_in_room: number;
+  readonly shift_de00: number;
+  /** What a perfect white would read in that place: its a* b* are the tint of the place. */
+  readonly place_white_lab_d65: LabTriple;
+  readonly tint_from: readonly { readonly surface: SurfaceId; readonly share: number }[];
+  readonly view_share: number;
+}
+
+export interface AssessedSurface {
+  readonly surface: SurfaceId;
+  readonly finish: string;
+  readonly label: string;
+  readonly state: DecisionState;
+  readonly components: readonly ComponentRecord[];
+  readonly average: ComponentRecord;
+  readonly installed: readonly InstalledRecord[];
+}
+
+export type Basis = 'sample' | 'installed';
+export type PairVerdict =
+  | 'same'
+  | 'match'
+  | 'agree'
+  | 'looks-dirty'
+  | 'too-yellow'
+  | 'relates'
+  | 'pulls-apart'
+  | 'none'
+  | 'cannot-tell';
+
+export interface PairFinding {
+  readonly a: { readonly surface: SurfaceId; readonly component: ComponentRole };
+  readonly b: { readonly surface: SurfaceId; readonly component: ComponentRole };
+  readonly verdict: PairVerdict;
+  readonly de00: number;
+  readonly basis: Basis;
+  readonly numbers: Readonly<Record<string, number>>;
+}
+
+export type BalanceVerdict = 'balanced' | 'lacks-warm' | 'lacks-cool' | 'muted';
+
+export interface Balance {
+  readonly warm_share: number;
+  readonly leaning_share: number;
+  readonly cool_share: number;
+  readonly neutral_share: number;
+  readonly verdict: BalanceVerdict;
+  readonly basis: Basis;
+  readonly sentence: string;
+  /** The same shares as installed, cast taken off, and their verdict. */
+  readonly installed: {
+    readonly shares: readonly [warm: number, leaning: number, cool: number, neutral: number];
+    readonly verdict: BalanceVerdict;
+  };
+  /** Least and greatest warm and cool share over the overview viewpoints. */
+  readonly range: { readonly warm: readonly [number, number]; readonly cool: readonly [number, number] };
+}
+
+export type WarningCode =
+  | 'white-looks-dirty'
+  | 'too-yellow'
+  | 'undertones-pull-apart'
+  | 'lacks-warm'
+  | 'lacks-cool'
+  | 'weak-edge'
+  | 'tinted-by-bounce'
+  | 'light-shift'
+  | 'low-light'
+  | 'cannot-tell';
+
+export type Severity = 'grave' | 'visible' | 'note';
+
+export interface Warning {
+  readonly code: WarningCode;
+  readonly severity: Severity;
+  readonly surfaces: readonly SurfaceId[];
+  /** One plain sentence. */
+  readonly text: string;
+  /** The reason, with its numbers and their conditions. */
+  readonly why: string;
+  readonly basis: Basis;
+  /** Share of plausible measurement errors under which it still holds, 0-1; null while not computed. */
+  readonly holds_in: number | null;
+}
+
+export interface Repair {
+  readonly surface: SurfaceId;
+  readonly finish: string;
+  readonly clears: readonly WarningCode[];
+  readonly adds: readonly WarningCode[];
+  readonly text: string;
+}

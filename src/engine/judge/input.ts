@@ -1,0 +1,36 @@
+import type { Lab } from '../color/types';
+import type { LaidFinish } from '../finish/types';
+import type { DecisionState, Facing, SurfaceId } from '../surface';
+
+/** Light and colour of one surface in place, for one facing. Lab is the installed basis (D = 1 from the adopted white). */
+export interface InstalledReading {
+  readonly facing: Facing;
+  readonly illuminanceLx: number;
+  /** Luminance of the average, relative to a perfect white on the worktop, as CIELAB L*. */
+  readonly lightnessInRoom: number;
+  /** A perfect white held there: its a*, b* are the tint of the place (L* = 100). */
+  readonly placeWhite: Lab<'D65-2'>;
+  /** In the order of the finish's components. */
+  readonly components: readonly Lab<'D65-2'>[];
+  readonly average: Lab<'D65-2'>;
+  /** Which surfaces the tint comes from, largest first; null while pending. */
+  readonly tintFrom: readonly { readonly surface: SurfaceId; readonly share: number }[] | null;
+  /** Share of the view per overview viewpoint, 0-1, same order as JudgeInput.overviews. */
+  readonly viewShares: readonly number[];
+}
+
+export interface JudgedSurface {
+  readonly surface: SurfaceId;
+  readonly finish: LaidFinish;
+  readonly state: DecisionState;
+  readonly installed: readonly InstalledReading[];
+}
+
+/** Everything a judgement needs, as plain data. */
+export interface JudgeInput {
+  readonly project: string;
+  readonly option: string;
+  readonly setting: { readonly id: string; readonly cct_k: number | null; readonly duv: number | null };
+  readonly surfaces: readonly JudgedSurface[];
+  readonly overviews: readonly string[];
+}

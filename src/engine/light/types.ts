@@ -1,0 +1,125 @@
+import type { Facing } from '../surface';
+
+/** Metres; x along the back wall, y from the door side to the back wall, z up. */
+export type Vec3 = readonly [number, number, number];
+
+/**
+ * An axis-aligned rectangle: corner `origin`, full edge vectors `u` and `v` (m).
+ * Its front is the side that u x v points to; only the front is seen or lit.
+ * `surface` indexes LightRoom.surfaces; -1 is black (openings, lamp faces).
+ */
+export interface Rect {
+  readonly origin: Vec3;
+  readonly u: Vec3;
+  readonly v: Vec3;
+  readonly surface: number;
+}
+
+/** A closed box, used to find which parts of a rectangle are buried or touched. */
+export interface Solid {
+  readonly min: Vec3;
+  readonly max: Vec3;
+}
+
+/**
+ * Where a rectangle lies on its finish's pattern: pattern coordinates (s, t) in metres at the rectangle's origin,
+ * and their change over the whole u and v edge. Continuous over the pieces of one slab or field.
+ */
+export interface PatternFrame {
+  readonly s0: number;
+  readonly t0: number;
+  readonly su: number;
+  readonly tu: number;
+  readonly sv: number;
+  readonly tv: number;
+}
+
+/** A rectangle at the detail one sees: what is drawn, read, and casts shadows. */
+export interface FineRect extends Rect {
+  readonly pattern: PatternFrame;
+  /** Of the same door, drawer or slab: lets a pattern start anew per piece. 0 for fields without pieces. */
+  readonly piece: number;
+}
+
+/** An ideal diffuse lamp face (Lambert), its front lights the room. */
+export interface LampFace {
+  readonly group: number;
+  readonly rect: Rect;
+  /** Luminous flux at level 1, lm. */
+  readonly lumens: number;
+}
+
+/**
+ * A glazed opening to an overcast sky over a level ground. `rect` lies in the glass plane, front towards the room.
+ * Sky: CIE overcast, `skyLx` = illuminance of the unobstructed horizontal, lx. Ground: Lambert, neutral `groundReflectance`.
+ */
+export interface WindowAperture {
+  readonly group: number;
+  readonly rect: Rect;
+  readonly skyLx: number;
+  readonly groundReflectance: number;
+  /** Panes of clear glass, refractive index 1.52: transmittance by angle is computed from Fresnel's equations. */
+  readonly panes: number;
+}
+
+/** A point-lit mesh for what is not a rectangle (tap, knob, pendant). Triangles, counter-clockwise from outside. */
+export interface PropMesh {
+  readonly surface: number;
+  readonly name: string;
+  readonly positions: Float32Array;
+  readonly normals: Float32Array;
+  readonly indices: Uint32Array;
+}
+
+/** A room ready for light: coarse rectangles bounce light, fine rectangles are seen and cast shadows. */
+export interface LightRoom {
+  readonly surfaces: readonly string[];
+  readonly groups: readonly string[];
+  /** Already split at contacts, buried parts dropped; closed: openings and lamps are black rectangles. */
+  readonly coarse: readonly Rect[];
+  readonly fine: readonly FineRect[];
+  readonly lamps: readonly LampFace[];
+  readonly windows: readonly WindowAperture[];
+  readonly props: readonly PropMesh[];
+  /** Indices into `fine`: the working surface whose light sets the adopted white and the exposure. */
+  readonly worktop: readonly number[];
+}
+
+/** One row of numbers per row index, compressed: columns and values of row i stand at start[i] .. start[i+1]. */
+export interface SparseRows {
+  readonly count: number;
+  readonly start: Uint32Array;
+  readonly column: Uint32Array;
+  readonly value: Float32Array;
+}
+
+/** Where each fine rectangle's samples stand in an atlas. Samples include both ends of an edge; one sample = constant. */
+export interface AtlasLayout {
+  readonly width: number;
+  readonly height: number;
+  /** Per fine rectangle: x, y, count along u, count along v. */
+  readonly blocks: Int32Array;
+}
+
+/** Mean light on one surface for one facing, as transport: multiply by the group's spectrum and level. */
+export interface SurfaceLight {
+  readonly surface: number;
+  readonly facing: Facing;
+  readonly area_m2: number;
+  /** Per group: direct illuminance in lx at level 1. */
+  readonly direct: Float64Array;
+  /** Per group: least direct illuminance over the sample points, lx. */
+  readonly directMin: Float64Array;
+  /** Mean gather row over the patches, dense, N entries: indirect = row . B. */
+  readonly gather: Float32Array;
+}
+
+/** A place to look from. Positions in m; fov vertical in degrees. `overview` viewpoints decide the balance. */
+export interface Viewpoint {
+  readonly id: string;
+  readonly name: string;
+  readonly eye: Vec3;
+  readonly target: Vec3;
+  readonly fov_deg: number;
+  readonly overview: boolean;
+}

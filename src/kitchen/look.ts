@@ -1,0 +1,45 @@
+import type { AtlasLayout } from '../engine/light/types';
+import type { PatternTexture } from '../engine/pattern/types';
+
+/** Light that depends on geometry only. `direct`: RGBA floats, one channel per light group, lx at level 1. */
+export interface RoomLight {
+  readonly directAtlas: AtlasLayout;
+  readonly direct: Float32Array;
+  readonly nodeAtlas: AtlasLayout;
+  /** Per prop mesh: RGBA per vertex, direct lx per group. */
+  readonly propDirect: readonly Float32Array[];
+  /** Grows each time `direct` is refined. */
+  readonly revision: number;
+}
+
+/** How one surface looks in one option under one setting: colours in exposed, adapted linear sRGB. */
+export interface SurfaceLook {
+  readonly surface: number;
+  readonly finish: string;
+  /** Per component and group: r, g, b per lx of direct light at that group's level (level included). */
+  readonly groupColors: readonly Float32Array[];
+  /** Colour of each component under the adopted white, for swatches and mirrors: linear sRGB. */
+  readonly flat: readonly (readonly [number, number, number])[];
+  readonly glossGu: number;
+  readonly metal: boolean;
+  /** Key into Look.patterns; null = plain (component 0 only). */
+  readonly pattern: string | null;
+}
+
+/** Everything the picture needs for one option under one setting, besides geometry. */
+export interface Look {
+  readonly option: string;
+  readonly setting: string;
+  readonly surfaces: readonly SurfaceLook[];
+  /** Four layers of RGBA half floats in the node atlas: indirect colour of component 0-3 of the surface there. */
+  readonly nodeColors: Uint16Array;
+  /** Per prop mesh: r, g, b per vertex, indirect colour of component 0. */
+  readonly propColors: readonly Float32Array[];
+  readonly patterns: ReadonlyMap<string, PatternTexture>;
+  /** Colour of each lamp face (per room.light.lamps) and of sky and ground seen through a window; exposed linear sRGB. */
+  readonly lampColors: readonly (readonly [number, number, number])[];
+  readonly sky: {
+    readonly zenith: readonly [number, number, number];
+    readonly ground: readonly [number, number, number];
+  };
+}

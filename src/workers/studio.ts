@@ -1,0 +1,33 @@
+import type { Assessment } from '../engine/judge/assessment';
+import type { Problem } from '../engine/result';
+import type { Look, RoomLight } from '../kitchen/look';
+import type { Room } from '../kitchen/types';
+import type { Project } from '../model/project';
+
+/** The reading of one point, from the same light maps the picture draws. */
+export interface PointReading {
+  readonly surface: string;
+  readonly component: string;
+  readonly lux: number;
+  readonly lab_d65: readonly [number, number, number];
+  readonly place_white_lab_d65: readonly [number, number, number];
+  /** What the picture shows there without sheen, 8 bit sRGB. */
+  readonly srgb8: readonly [number, number, number];
+}
+
+/** What the page hears from the workers. All calls come in the order of the work. */
+export interface StudioEvents {
+  room(room: Room): void;
+  light(light: RoomLight): void;
+  look(look: Look): void;
+  assessment(assessment: Assessment): void;
+  problem(problem: Problem): void;
+}
+
+/** The page's one door to the workers: say what is wanted, hear what is ready; never blocks. */
+export interface Studio {
+  /** The document and what is on screen; call at every change, the studio finds out what changed. */
+  show(project: Project, shown: { readonly options: readonly string[]; readonly setting: string }): void;
+  readPoint(option: string, rect: number, u: number, v: number): Promise<PointReading | null>;
+  dispose(): void;
+}
