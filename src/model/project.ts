@@ -1,28 +1,12 @@
+import type { GivenColor } from '../engine/finish/given-color';
 import type { ComponentRole, FinishClass, Provenance } from '../engine/finish/types';
 import type { FinishPattern, Layout, Variation } from '../engine/pattern/types';
 import type { DecisionState, SurfaceId } from '../engine/surface';
 
-/** A colour as somebody gave it; parsed and checked at the edge, turned into a spectrum by the engine. */
-export type ColorSpec =
-  | {
-      readonly kind: 'lab';
-      readonly lab: readonly [l: number, a: number, b: number];
-      readonly illuminant: 'D65';
-      readonly observer_deg: 2;
-    }
-  | {
-      readonly kind: 'spectrum';
-      readonly start_nm: number;
-      readonly step_nm: number;
-      readonly reflectance: readonly number[];
-    }
-  | { readonly kind: 'hex'; readonly hex: string }
-  | { readonly kind: 'lrv'; readonly lrv: number; readonly hue: string };
-
 export interface FinishColor {
   readonly role: ComponentRole;
   readonly share: number;
-  readonly color: ColorSpec;
+  readonly color: GivenColor;
 }
 
 /** What one needs to order it. All optional: a typed-in finish has none. */
