@@ -1,0 +1,36 @@
+import { defineConfig } from '@playwright/test';
+
+const port = Number(process.env.UPSTAND_TEST_PORT) || 4319;
+
+export default defineConfig({
+  testDir: 'tests/e2e',
+  outputDir: 'test-results',
+  timeout: 120_000,
+  expect: { timeout: 30_000 },
+  workers: 1,
+  reporter: [['list'], ['json', { outputFile: 'out/browser.json' }]],
+  use: {
+    baseURL: `http://localhost:${port}/`,
+    viewport: { width: 1280, height: 800 },
+    launchOptions: {
+      executablePath: process.env.UPSTAND_BROWSER || '/usr/bin/chromium',
+      args: [
+        '--no-sandbox',
+        '--use-angle=swiftshader',
+        '--enable-unsafe-swiftshader',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+        '--no-first-run',
+        '--disable-quic',
+        '--force-color-profile=srgb',
+      ],
+    },
+  },
+  webServer: {
+    command: `npx vite preview --port ${port} --strictPort`,
+    port,
+    reuseExistingServer: !process.env.CI,
+    timeout: 60_000,
+  },
+});
