@@ -1,0 +1,95 @@
+import type { Problem } from '../engine/result';
+import { type Bounds, checkNumber } from './check-number';
+import type { Kitchen } from './project';
+
+const mm = (least: number, most: number): Bounds => [least, most, 'mm'];
+
+/** Widest values the room builder is meant for: common sizes with ample margin (no source). */
+const BOUNDS: readonly (readonly [path: string, read: (kitchen: Kitchen) => number, bounds: Bounds])[] = [
+  ['room.width', (k) => k.room.width, mm(2400, 12000)],
+  ['room.depth', (k) => k.room.depth, mm(2400, 12000)],
+  ['room.height', (k) => k.room.height, mm(2000, 4500)],
+  ['base.depth', (k) => k.base.depth, mm(300, 900)],
+  ['base.carcass_height', (k) => k.base.carcass_height, mm(400, 1000)],
+  ['base.plinth_height', (k) => k.base.plinth_height, mm(40, 300)],
+  ['base.plinth_recess', (k) => k.base.plinth_recess, mm(0, 150)],
+  ['counter.depth', (k) => k.counter.depth, mm(300, 1200)],
+  ['counter.thickness', (k) => k.counter.thickness, mm(6, 120)],
+  ['counter.overhang', (k) => k.counter.overhang, mm(0, 100)],
+  ['wall_units.depth', (k) => k.wall_units.depth, mm(150, 600)],
+  ['wall_units.height', (k) => k.wall_units.height, mm(200, 1500)],
+  ['wall_units.gap_above_counter', (k) => k.wall_units.gap_above_counter, mm(250, 1200)],
+  ['tall_height', (k) => k.tall_height, mm(1200, 3000)],
+  ['island.x', (k) => k.island.x, mm(0, 12000)],
+  ['island.y', (k) => k.island.y, mm(0, 12000)],
+  ['island.width', (k) => k.island.width, mm(400, 5000)],
+  ['island.depth', (k) => k.island.depth, mm(400, 2500)],
+  ['island.seat_overhang', (k) => k.island.seat_overhang, mm(0, 600)],
+  ['window.center', (k) => k.window.center, mm(0, 12000)],
+  ['window.width', (k) => k.window.width, mm(200, 6000)],
+  ['window.sill', (k) => k.window.sill, mm(0, 2500)],
+  ['window.height', (k) => k.window.height, mm(200, 3500)],
+  ['window.reveal', (k) => k.window.reveal, mm(0, 800)],
+  ['door.width', (k) => k.door.width, mm(500, 2500)],
+  ['door.height', (k) => k.door.height, mm(1700, 3500)],
+  ['door.from_right', (k) => k.door.from_right, mm(0, 12000)],
+  ['skirting_height', (k) => k.skirting_height, mm(0, 400)],
+  ['upstand_height', (k) => k.upstand_height, mm(0, 400)],
+  ['lamps.ceiling.count', (k) => k.lamps.ceiling.count, [1, 24, 'lamps']],
+  ['lamps.ceiling.size', (k) => k.lamps.ceiling.size, mm(50, 1500)],
+  ['lamps.ceiling.lumens_each', (k) => k.lamps.ceiling.lumens_each, [0, 20000, 'lm']],
+  ['lamps.under_cabinet.width', (k) => k.lamps.under_cabinet.width, mm(5, 100)],
+  ['lamps.under_cabinet.lumens_per_m', (k) => k.lamps.under_cabinet.lumens_per_m, [0, 5000, 'lm/m']],
+  ['sky_lx', (k) => k.sky_lx, [0, 100000, 'lx']],
+];
+
+/** What is wrong with the sizes of a kitchen: each value alone, then what must fit into the room. */
+export function checkKitchen(kitchen: Kitchen, path: string): readonly Problem[] {
+  const problems = BOUNDS.flatMap(([name, read, bounds]) => checkNumber(read(kitchen), bounds, `${path}.${name}`));
+  if (!Number.isInteger(kitchen.lamps.ceiling.count)) {
+    problems.push(
+      misfit(`${path}.lamps.ceiling.count`, 'The number of ceiling lamps is not whole.', 'Give a whole number.'),
+    );
+  }
+  return problems.length > 0 ? problems : checkFit(kitchen, path);
+}
+
+function checkFit(kitchen: Kitchen, path: string): readonly Problem[] {
+  const { room, base, counter, wall_units, island, window, door } = kitchen;
+  const counterTop = base.plinth_height + base.carcass_height + counter.thickness;
+  const problems: Problem[] = [];
+  const mustFit = (name: string, what: string, needs: number, has: number) => {
+    if (needs > has) {
+      problems.push(
+        misfit(`${path}.${name}`, `${what} needs ${needs} mm, there are ${has} mm.`, 'Change one of the sizes.'),
+      );
+    }
+  };
+  mustFit(
+    'wall_units',
+    'The top of the wall cabinets',
+    counterTop + wall_units.gap_above_counter + wall_units.height,
+    room.height,
+  );
+  mustFit('tall_height', 'A tall cabinet', kitchen.tall_height, room.height);
+  mustFit('window', 'The top of the window', window.sill + window.height, room.height);
+  mustFit('window', 'The far side of the window', window.center + window.width / 2, room.depth);
+  mustFit('window', 'The near side of the window', window.width / 2, window.center);
+  mustFit('door.height', 'The door', door.height, room.height);
+  mustFit('door', 'The door with its distance from the right wall', door.from_right + door.width, room.width);
+  mustFit('island', 'The island, from the left wall to its right end,', island.x + island.width, room.width);
+  mustFit(
+    'island',
+    'The island, from the door wall to the counter,',
+    island.y + island.depth + counter.depth,
+    room.depth,
+  );
+  return problems;
+}
+
+const misfit = (path: string, text: string, remedy: string): Problem => ({
+  code: 'does-not-fit',
+  text: `${path}: ${text}`,
+  at: { path },
+  remedy,
+});

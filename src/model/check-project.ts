@@ -1,0 +1,113 @@
+import type { Problem } from '../engine/result';
+import { LIGHT_IDS, lightById } from '../engine/spectrum/lights';
+import { SURFACES } from '../engine/surface';
+import { checkFinish } from './check-finish';
+import { checkKitchen } from './check-kitchen';
+import { checkNumber, checkText, checkUnique } from './check-number';
+import {
+  type Finish,
+  GROUPS,
+  type GroupSetting,
+  type Option,
+  type Placement,
+  type Project,
+  type Setting,
+} from './project';
+
+/** Everything that is wrong with a document of the right shape: values, references, ids. Empty when it is sound. */
+export function checkProject(project: Project): readonly Problem[] {
+  const library = libraryOf(project);
+  return [
+    ...checkText(project.id, 'id'),
+    ...checkText(project.name, 'name'),
+    ...checkKitchen(project.kitchen, 'kitchen'),
+    ...checkUnique(ids(project.settings), 'settings'),
+    ...checkUnique(ids(project.library), 'library'),
+    ...checkUnique(ids(project.options), 'options'),
+    ...checkNotEmpty(project.settings, 'settings', 'setting'),
+    ...checkNotEmpty(project.options, 'options', 'option'),
+    ...project.settings.flatMap((setting, i) => checkSetting(setting, `settings[${i}]`)),
+    ...project.library.flatMap((finish, i) => checkFinish(finish, `library[${i}]`)),
+    ...project.options.flatMap((option, i) => checkOption(option, library, `options[${i}]`)),
+  ];
+}
+
+/** The finishes of a project by id. */
+export const libraryOf = (project: Project): ReadonlyMap<string, Finish> =>
+  new Map(project.library.map((finish) => [finish.id, finish]));
+
+/** What is wrong with a setting: names, levels, lights. */
+export const checkSetting = (setting: Setting, path: string): readonly Problem[] => [
+  ...checkText(setting.id, `${path}.id`),
+  ...checkText(setting.name, `${path}.name`),
+  ...GROUPS.flatMap((group) => checkGroup(setting.groups[group], `${path}.groups.${group}`)),
+];
+
+/** What is wrong with one light group of a setting. */
+export function checkGroup(group: GroupSetting, path: string): readonly Problem[] {
+  const problems = [...checkNumber(group.level, [0, 1, ''], `${path}.level`)];
+  if (!lightById(group.light)) {
+    problems.push({
+      code: 'unknown-light',
+      text: `${path}.light: there is no light "${group.light}".`,
+      at: { path: `${path}.light` },
+      remedy: `Use one of ${LIGHT_IDS.join(', ')}.`,
+    });
+  }
+  return problems;
+}
+
+/** What is wrong with an option: names, unknown finishes, joints and grouts. */
+export const checkOption = (option: Option, library: ReadonlyMap<string, Finish>, path: string): readonly Problem[] => [
+  ...checkText(option.id, `${path}.id`),
+  ...checkText(option.name, `${path}.name`),
+  ...SURFACES.flatMap((surface) => checkPlacement(option.scheme[surface], library, `${path}.scheme.${surface}`)),
+];
+
+/** What is wrong with one placement. */
+export function checkPlacement(
+  placement: Placement,
+  library: ReadonlyMap<string, Finish>,
+  path: string,
+): readonly Problem[] {
+  const problems: Problem[] = [];
+  const { grout, joint_mm } = placement.laying;
+  const finish = library.get(placement.finish);
+  if (!finish) problems.push(unknownFinish(placement.finish, `${path}.finish`));
+  if (finish?.class === 'grout') {
+    problems.push({
+      code: 'grout-alone',
+      text: `${path}.finish: ${finish.label} is a grout and cannot be laid by itself.`,
+      at: { path: `${path}.finish` },
+      remedy: 'Name a tile here and the grout under laying.grout.',
+    });
+  }
+  if (joint_mm !== undefined) problems.push(...checkNumber(joint_mm, [0, 20, 'mm'], `${path}.laying.joint_mm`));
+  if (grout !== undefined) {
+    const found = library.get(grout);
+    if (!found) problems.push(unknownFinish(grout, `${path}.laying.grout`));
+    else if (found.class !== 'grout') {
+      problems.push({
+        code: 'not-a-grout',
+        text: `${path}.laying.grout: ${found.label} is no grout.`,
+        at: { path: `${path}.laying.grout` },
+        remedy: 'Name a finish of the class grout.',
+      });
+    }
+  }
+  return problems;
+}
+
+export const unknownFinish = (id: string, path: string): Problem => ({
+  code: 'unknown-finish',
+  text: `${path}: there is no finish "${id}" in the library.`,
+  at: { path },
+  remedy: 'Add the finish to the library, or name one that is there.',
+});
+
+const ids = (list: readonly { readonly id: string }[]): readonly string[] => list.map((one) => one.id);
+
+function checkNotEmpty(list: readonly unknown[], path: string, what: string): readonly Problem[] {
+  if (list.length > 0) return [];
+  return [{ code: 'empty-list', text: `${path} is empty.`, at: { path }, remedy: `Give at least one ${what}.` }];
+}

@@ -1,0 +1,32 @@
+import type { Command } from './commands';
+import type { Project } from './project';
+import { surfaceWords } from './surface-words';
+
+/** What a command does, in words for "Undo: ..." and for the log. `project` is the document before it. */
+export function commandLabel(project: Project, command: Command): string {
+  const finishName = (id: string) => project.library.find((finish) => finish.id === id)?.label ?? id;
+  switch (command.kind) {
+    case 'lay-finish':
+      return `${surfaceWords(command.surface)}: ${finishName(command.finish)}`;
+    case 'set-laying':
+      return `laying of the ${surfaceWords(command.surface)}`;
+    case 'set-state':
+      return `${surfaceWords(command.surface)}: ${command.state}`;
+    case 'add-finish':
+      return `add ${command.finish.label}`;
+    case 'edit-finish':
+      return `change ${finishName(command.finish)}`;
+    case 'remove-finish':
+      return `remove ${finishName(command.finish)}`;
+    case 'set-group':
+      return command.light === undefined ? `dim ${command.group} light` : `lamp of ${command.group} light`;
+    case 'copy-option':
+      return `copy option as "${command.name}"`;
+    case 'remove-option':
+      return `remove option "${project.options.find((one) => one.id === command.option)?.name ?? command.option}"`;
+    case 'rename':
+      return `rename to "${command.name}"`;
+    case 'together':
+      return command.label;
+  }
+}

@@ -1,0 +1,52 @@
+import type { DecisionState, SurfaceId } from '../engine/surface';
+import type { Finish, GroupId, Laying, Option, Project } from './project';
+
+/**
+ * Everything that can be done to a document, as plain data: it can be logged, sent to a worker and replayed.
+ * Ids name what exists; `finish` is always the id of a finish in the library, except where a whole finish is given.
+ */
+export type Command =
+  | LayFinish
+  | { readonly kind: 'set-laying'; readonly option: string; readonly surface: SurfaceId; readonly laying: Laying }
+  | { readonly kind: 'set-state'; readonly option: string; readonly surface: SurfaceId; readonly state: DecisionState }
+  | { readonly kind: 'add-finish'; readonly finish: Finish }
+  | { readonly kind: 'edit-finish'; readonly finish: string; readonly changes: FinishChanges }
+  | { readonly kind: 'remove-finish'; readonly finish: string }
+  | SetGroup
+  | { readonly kind: 'copy-option'; readonly option: string; readonly id: string; readonly name: string }
+  | { readonly kind: 'remove-option'; readonly option: string }
+  | Rename
+  | { readonly kind: 'together'; readonly label: string; readonly commands: readonly Command[] };
+
+/** Lays a finish. Without `laying` the usual one is chosen; what is of the same material goes along (see lay-finish.ts). */
+export interface LayFinish {
+  readonly kind: 'lay-finish';
+  readonly option: string;
+  readonly surface: SurfaceId;
+  readonly finish: string;
+  readonly laying?: Laying;
+}
+
+/** Dims a light group (0-1), or gives it another lamp, or both. */
+export interface SetGroup {
+  readonly kind: 'set-group';
+  readonly setting: string;
+  readonly group: GroupId;
+  readonly level?: number;
+  readonly light?: string;
+}
+
+/** `id` names the option or setting; a project has none. */
+export interface Rename {
+  readonly kind: 'rename';
+  readonly what: 'project' | 'option' | 'setting';
+  readonly id?: string;
+  readonly name: string;
+}
+
+/** All of a finish may change but its id, by which schemes refer to it. */
+export type FinishChanges = Partial<Omit<Finish, 'id'>>;
+
+/** The option of that id, if there is one. */
+export const optionById = (project: Project, id: string): Option | undefined =>
+  project.options.find((option) => option.id === id);
