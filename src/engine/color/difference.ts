@@ -1,0 +1,77 @@
+import type { Lab, White } from './types';
+
+const RADIANS = Math.PI / 180;
+const CHROMA_25_TO_7 = 25 ** 7;
+
+/**
+ * CIEDE2000 colour difference with kL = kC = kH = 1 (ISO/CIE 11664-6:2022; Sharma, Wu and Dalal 2005).
+ * Both colours against the same white; the formula was fitted to pairs under D65. Symmetrical.
+ */
+export function differenceCiede2000<W extends White>(first: Lab<W>, second: Lab<W>): number {
+  const meanChroma = (Math.hypot(first.a, first.b) + Math.hypot(second.a, second.b)) / 2;
+  const stretch = 1.5 - 0.5 * Math.sqrt(saturation(meanChroma));
+  const a1 = first.a * stretch;
+  const a2 = second.a * stretch;
+  const c1 = Math.hypot(a1, first.b);
+  const c2 = Math.hypot(a2, second.b);
+  const h1 = hueDegrees(a1, first.b);
+  const h2 = hueDegrees(a2, second.b);
+
+  const achromatic = c1 * c2 === 0;
+  let turn = achromatic ? 0 : h2 - h1;
+  if (turn > 180) turn -= 360;
+  else if (turn < -180) turn += 360;
+  const dHue = 2 * Math.sqrt(c1 * c2) * Math.sin((turn / 2) * RADIANS);
+  const dChroma = c2 - c1;
+
+  const c = (c1 + c2) / 2;
+  let h = h1 + h2;
+  if (!achromatic) {
+    if (Math.abs(h1 - h2) > 180) h += h < 360 ? 360 : -360;
+    h /= 2;
+  }
+  const t =
+    1 -
+    0.17 * Math.cos((h - 30) * RADIANS) +
+    0.24 * Math.cos(2 * h * RADIANS) +
+    0.32 * Math.cos((3 * h + 6) * RADIANS) -
+    0.2 * Math.cos((4 * h - 63) * RADIANS);
+  const rotation = -2 * Math.sqrt(saturation(c)) * Math.sin(60 * Math.exp(-(((h - 275) / 25) ** 2)) * RADIANS);
+
+  const lightness = lightnessTerm(first.l, second.l);
+  const chroma = dChroma / (1 + 0.045 * c);
+  const hue = dHue / (1 + 0.015 * c * t);
+  return Math.sqrt(lightness * lightness + chroma * chroma + hue * hue + rotation * chroma * hue);
+}
+
+/** A CIEDE2000 difference and what it is made of. */
+export interface DifferenceParts {
+  readonly de00: number;
+  /** |dL'/SL|. */
+  readonly lightness: number;
+  /** Everything but lightness: chroma, hue and their rotation term, so that de00^2 = lightness^2 + chroma^2. */
+  readonly chroma: number;
+}
+
+/** CIEDE2000 split into its lightness part and the rest; both in CIEDE2000 units. */
+export function differenceParts<W extends White>(first: Lab<W>, second: Lab<W>): DifferenceParts {
+  const de00 = differenceCiede2000(first, second);
+  const lightness = Math.abs(lightnessTerm(first.l, second.l));
+  return { de00, lightness, chroma: Math.sqrt(Math.max(0, de00 * de00 - lightness * lightness)) };
+}
+
+function lightnessTerm(l1: number, l2: number): number {
+  const fromMiddle = ((l1 + l2) / 2 - 50) ** 2;
+  return (l2 - l1) / (1 + (0.015 * fromMiddle) / Math.sqrt(20 + fromMiddle));
+}
+
+function saturation(chroma: number): number {
+  const power = chroma ** 7;
+  return power / (power + CHROMA_25_TO_7);
+}
+
+function hueDegrees(a: number, b: number): number {
+  if (a === 0 && b === 0) return 0;
+  const deg = Math.atan2(b, a) / RADIANS;
+  return deg < 0 ? deg + 360 : deg;
+}
