@@ -40,12 +40,13 @@ export function applyCommand(project: Project, command: Command): Result<Project
 
 /** All or none. */
 function applyTogether(project: Project, commands: readonly Command[]): Result<Project> {
-  let result: Result<Project> = success(project);
+  let present = project;
   for (const command of commands) {
-    result = applyCommand(result.value, command);
+    const result = applyCommand(present, command);
     if (!result.ok) return result;
+    present = result.value;
   }
-  return result;
+  return success(present);
 }
 
 function onSurface(

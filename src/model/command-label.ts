@@ -1,17 +1,17 @@
+import { surfaceName } from '../engine/judge/surface-words';
 import type { Command } from './commands';
 import type { Project } from './project';
-import { surfaceWords } from './surface-words';
 
 /** What a command does, in words for "Undo: ..." and for the log. `project` is the document before it. */
 export function commandLabel(project: Project, command: Command): string {
   const finishName = (id: string) => project.library.find((finish) => finish.id === id)?.label ?? id;
   switch (command.kind) {
     case 'lay-finish':
-      return `${surfaceWords(command.surface)}: ${finishName(command.finish)}`;
+      return `${surfaceName(command.surface)}: ${finishName(command.finish)}`;
     case 'set-laying':
-      return `laying of the ${surfaceWords(command.surface)}`;
+      return `laying of the ${surfaceName(command.surface)}`;
     case 'set-state':
-      return `${surfaceWords(command.surface)}: ${command.state}`;
+      return `${surfaceName(command.surface)}: ${command.state}`;
     case 'add-finish':
       return `add ${command.finish.label}`;
     case 'edit-finish':

@@ -1,0 +1,93 @@
+import * as v from 'valibot';
+import { failure, type Problem, type Result, success } from '../engine/result';
+import { SHARE_EXACT, SHARE_TOLERANCE, shareSum } from '../model/check-finish';
+import { checkProject } from '../model/check-project';
+import type { Finish, Project } from '../model/project';
+import { layOutJson } from './json-layout';
+import { locateJson } from './json-text';
+import { projectSchema } from './project-schema';
+import { schemaProblem, unknownFields } from './schema-problems';
+
+/** The version this program writes, and the newest it reads. */
+const VERSION = 1;
+
+/** More problems than this at once help nobody. */
+const MOST_PROBLEMS = 50;
+
+/**
+ * Reads a project file. Everything that is wrong is listed, each with file, line, path and what to do; nothing is guessed.
+ * Two things are mended and said as notices: shares that miss 1 by rounding are scaled, unknown fields are left out.
+ * Colors are not looked at spectrally here (`checkColors` does that).
+ */
+export function parseProject(text: string, file?: string): Result<Project> {
+  const located = locateJson(text, file);
+  if (!located.ok) return located;
+  const { value, lines } = located.value;
+  const placed = (problem: Problem): Problem => place(problem, lines, file);
+
+  const kind = checkKind(value);
+  if (kind) return failure(placed(kind));
+  const parsed = v.safeParse(projectSchema, value);
+  if (!parsed.success) return failures(parsed.issues.map(schemaProblem).map(placed));
+
+  const notices = unknownFields(value, parsed.output).map((path) => unknownFieldNotice(path));
+  const library = parsed.output.library.map((finish, i) => mendShares(finish, `library[${i}]`, notices));
+  const project: Project = { ...parsed.output, library };
+  const problems = checkProject(project);
+  return problems.length > 0 ? failures(problems.map(placed)) : success(project, notices.map(placed));
+}
+
+/** The file of a project: the same document always gives the same text, and `parseProject` gives the document back. */
+export const projectText = (project: Project): string => layOutJson(v.parse(projectSchema, project));
+
+/** Refuses what is no project, and what a newer program wrote, before anything else is looked at. */
+function checkKind(value: unknown): Problem | null {
+  const { type, version } = typeof value === 'object' && value !== null ? (value as Partial<Project>) : {};
+  if (type !== 'upstand-project') {
+    return {
+      code: 'not-a-project',
+      text: 'This file is no project: its "type" is not "upstand-project".',
+      at: { path: '' },
+      remedy: 'Choose a project file, as saved by this program.',
+    };
+  }
+  if (typeof version === 'number' && version > VERSION) {
+    return {
+      code: 'newer-version',
+      text: `This project has version ${version}; this program reads up to ${VERSION} and would lose what it does not know.`,
+      at: { path: 'version' },
+      remedy: 'Open it with the newer program that saved it.',
+    };
+  }
+  return null;
+}
+
+function mendShares(finish: Finish, path: string, notices: Problem[]): Finish {
+  const sum = shareSum(finish);
+  const off = Math.abs(sum - 1);
+  if (off <= SHARE_EXACT || off > SHARE_TOLERANCE) return finish;
+  notices.push({
+    code: 'shares-scaled',
+    text: `${path}.components: the area shares of ${finish.id} sum to ${Number(sum.toFixed(4))}; they were scaled to 1.`,
+    at: { path: `${path}.components` },
+    remedy: 'Nothing to do, unless a share is mistyped.',
+  });
+  return { ...finish, components: finish.components.map((one) => ({ ...one, share: one.share / sum })) };
+}
+
+const unknownFieldNotice = (path: string): Problem => ({
+  code: 'unknown-field',
+  text: `${path} is no field of a project; it was left out.`,
+  at: { path },
+  remedy: 'Check the spelling if it matters to you.',
+});
+
+const failures = (problems: readonly Problem[]): Result<never> =>
+  failure(problems[0]!, problems.slice(1, MOST_PROBLEMS));
+
+/** Adds file and line; a field that is missing gets the line of what it is missing from. */
+function place(problem: Problem, lines: ReadonlyMap<string, number>, file?: string): Problem {
+  let path = problem.at?.path ?? '';
+  while (path !== '' && !lines.has(path)) path = path.replace(/(\.[^.[\]]*|\[\d+\]|^[^.[\]]*)$/, '');
+  return { ...problem, at: { ...(file ? { file } : {}), line: lines.get(path) ?? 1, ...problem.at } };
+}

@@ -1,0 +1,126 @@
+import * as v from 'valibot';
+import { SURFACES, type SurfaceId } from '../engine/surface';
+import type { Finish, Kitchen, Project } from '../model/project';
+
+/**
+ * Shapes of the project file: which fields there are and of what kind. Ranges and references are checked by the model.
+ * The order of the fields here is the order in the file.
+ */
+const text = v.string();
+const number = v.number();
+const size = v.tuple([number, number]);
+const triple = v.tuple([number, number, number]);
+
+const givenColor = v.variant('kind', [
+  v.object({ kind: v.literal('lab'), lab: triple, illuminant: v.literal('D65'), observer_deg: v.literal(2) }),
+  v.object({ kind: v.literal('spectrum'), start_nm: number, step_nm: number, reflectance: v.array(number) }),
+  v.object({ kind: v.literal('hex'), hex: text }),
+  v.object({ kind: v.literal('lrv'), lrv: number, hue: text }),
+]);
+
+const pattern = v.variant('kind', [
+  v.object({ kind: v.literal('plain') }),
+  v.object({ kind: v.literal('veined'), spacing_mm: number, direction_deg: number }),
+  v.object({ kind: v.literal('fleck'), size_mm: number }),
+  v.object({ kind: v.literal('grain'), board_mm: v.optional(size) }),
+  v.object({ kind: v.literal('cleft'), size_mm: number }),
+  v.object({ kind: v.literal('cloud'), size_mm: number }),
+  v.object({ kind: v.literal('thread'), size_mm: number }),
+]);
+
+const role = v.picklist(['base', 'vein', 'fleck', 'grain', 'cleft', 'pool', 'thread', 'shade', 'cloud', 'grout']);
+
+export const finishSchema = v.object({
+  id: text,
+  label: text,
+  class: v.picklist([
+    'paint',
+    'stone',
+    'engineered',
+    'solid surface',
+    'laminate',
+    'wood',
+    'vinyl',
+    'glazed',
+    'porcelain',
+    'metal',
+    'grout',
+  ]),
+  gloss_gu: number,
+  components: v.array(v.object({ role, share: number, color: givenColor })),
+  pattern,
+  variation: v.picklist(['V0', 'V1', 'V2', 'V3', 'V4']),
+  piece_mm: v.optional(size),
+  provenance: v.picklist(['measured', 'declared', 'photo-with-card', 'photo', 'by-eye', 'screen']),
+  note: v.optional(text),
+  supply: v.optional(
+    v.object({
+      supplier: v.optional(text),
+      code: v.optional(text),
+      unit: v.optional(text),
+      pack: v.optional(number),
+      lead_time_weeks: v.optional(number),
+      price_band: v.optional(v.picklist(['$', '$$', '$$$'])),
+      availability: v.optional(text),
+    }),
+  ),
+}) satisfies v.GenericSchema<unknown, Finish>;
+
+const placement = v.object({
+  finish: text,
+  state: v.picklist(['fixed', 'open', 'decided', 'ordered']),
+  laying: v.object({
+    layout: v.picklist(['plain', 'planks', 'stack', 'running-bond']),
+    joint_mm: v.optional(number),
+    grout: v.optional(text),
+    direction_deg: v.optional(v.picklist([0, 90])),
+  }),
+});
+
+const scheme = v.object(
+  Object.fromEntries(SURFACES.map((surface) => [surface, placement])) as { [S in SurfaceId]: typeof placement },
+);
+
+const group = v.object({ level: number, light: text });
+
+export const kitchenSchema = v.object({
+  layout: v.literal('l-island'),
+  name: text,
+  room: v.object({ width: number, depth: number, height: number }),
+  fronts: v.picklist(['flat', 'five-piece']),
+  base: v.object({ depth: number, carcass_height: number, plinth_height: number, plinth_recess: number }),
+  counter: v.object({ depth: number, thickness: number, overhang: number }),
+  wall_units: v.object({ depth: number, height: number, gap_above_counter: number }),
+  tall_height: number,
+  island: v.object({ x: number, y: number, width: number, depth: number, seat_overhang: number }),
+  window: v.object({
+    wall: v.literal('left'),
+    center: number,
+    width: number,
+    sill: number,
+    height: number,
+    reveal: number,
+  }),
+  door: v.object({ width: number, height: number, from_right: number }),
+  skirting_height: number,
+  upstand_height: number,
+  lamps: v.object({
+    ceiling: v.object({ count: number, size: number, lumens_each: number }),
+    under_cabinet: v.object({ width: number, lumens_per_m: number }),
+  }),
+  sky_lx: number,
+}) satisfies v.GenericSchema<unknown, Kitchen>;
+
+export const projectSchema = v.object({
+  type: v.literal('upstand-project'),
+  version: v.literal(1),
+  id: text,
+  name: text,
+  note: text,
+  kitchen: kitchenSchema,
+  settings: v.array(
+    v.object({ id: text, name: text, groups: v.object({ sky: group, ceiling: group, 'under-cabinet': group }) }),
+  ),
+  library: v.array(finishSchema),
+  options: v.array(v.object({ id: text, name: text, scheme })),
+}) satisfies v.GenericSchema<unknown, Project>;
