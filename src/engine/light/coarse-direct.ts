@@ -1,0 +1,90 @@
+import { emitterIrradiance } from './emitter-irradiance';
+import type { Emitter } from './emitters';
+import type { Patches } from './patches';
+import type { RectBvh } from './rect-bvh';
+import type { Rect } from './types';
+
+/** Quadrature errors up to this share are scaled away so that lumens are kept; a larger gap is light that left the room. */
+const MAX_CORRECTION = 0.03;
+
+export interface CoarseDirect {
+  /** Per group and patch: mean direct illuminance at level 1, lx. */
+  readonly direct: Float32Array[];
+  /** Per emitter: flux found on the patches before scaling, over the flux sent out. */
+  readonly caught: Float64Array;
+}
+
+/** Mean direct light on every patch; more sample points where a lamp or window is near. */
+export function coarseDirect(
+  rects: readonly Rect[],
+  patches: Patches,
+  bvh: RectBvh,
+  emitters: readonly Emitter[],
+  groups: number,
+): CoarseDirect {
+  const direct = Array.from({ length: groups }, () => new Float32Array(patches.count));
+  const caught = new Float64Array(emitters.length);
+  const one = new Float64Array(patches.count);
+  emitters.forEach((emitter, index) => {
+    let flux = 0;
+    for (let p = 0; p < patches.count; p++) {
+      one[p] = patchMean(rects[patches.rect[p]!]!, patches, p, bvh, emitter);
+      flux += one[p]! * patches.area[p]!;
+    }
+    const sent = emitter.exitance * emitter.area;
+    caught[index] = sent > 0 ? flux / sent : 1;
+    const scale = Math.abs(caught[index]! - 1) <= MAX_CORRECTION ? 1 / caught[index]! : 1;
+    const to = direct[emitter.group]!;
+    for (let p = 0; p < patches.count; p++) to[p]! += one[p]! * scale;
+  });
+  return { direct, caught };
+}
+
+function patchMean(rect: Rect, patches: Patches, p: number, bvh: RectBvh, emitter: Emitter): number {
+  const r = patches.rect[p]!;
+  const nu = patches.alongU[r]!;
+  const nv = patches.alongV[r]!;
+  const local = p - patches.first[r]!;
+  const pu = local % nu;
+  const pv = (local - pu) / nu;
+  const axis = patches.axis[r]!;
+  const sign = patches.sign[r]!;
+  const nx = axis === 0 ? sign : 0;
+  const ny = axis === 1 ? sign : 0;
+  const nz = axis === 2 ? sign : 0;
+  const lu = Math.hypot(rect.u[0], rect.u[1], rect.u[2]) / nu;
+  const lv = Math.hypot(rect.v[0], rect.v[1], rect.v[2]) / nv;
+  const gap = distanceToFace(patches.center, 3 * p, emitter) + 1e-9;
+  const su = samplesAlong(lu, gap);
+  const sv = samplesAlong(lv, gap);
+  let sum = 0;
+  for (let j = 0; j < sv; j++) {
+    const fv = (pv + (j + 0.5) / sv) / nv;
+    for (let i = 0; i < su; i++) {
+      const fu = (pu + (i + 0.5) / su) / nu;
+      const x = rect.origin[0] + rect.u[0] * fu + rect.v[0] * fv;
+      const y = rect.origin[1] + rect.u[1] * fu + rect.v[1] * fv;
+      const z = rect.origin[2] + rect.u[2] * fu + rect.v[2] * fv;
+      sum += emitterIrradiance(emitter, bvh, x, y, z, nx, ny, nz, false);
+    }
+  }
+  return sum / (su * sv);
+}
+
+/** Sample points along an edge: two far away, up to eight where the light changes fast. */
+const samplesAlong = (edge: number, gap: number): number =>
+  Math.min(8, Math.max(edge < 0.1 ? 1 : 2, Math.ceil((2 * edge) / gap)));
+
+/** Distance from a point to the nearest point of an emitter's rectangle, m. */
+function distanceToFace(center: Float64Array, at: number, emitter: Emitter): number {
+  const { corners } = emitter;
+  let sum = 0;
+  for (let k = 0; k < 3; k++) {
+    const low = Math.min(corners[k]!, corners[6 + k]!);
+    const high = Math.max(corners[k]!, corners[6 + k]!);
+    const c = center[at + k]!;
+    const off = c < low ? low - c : c > high ? c - high : 0;
+    sum += off * off;
+  }
+  return Math.sqrt(sum);
+}

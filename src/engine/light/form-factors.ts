@@ -1,0 +1,191 @@
+import { mulberry32 } from '../random';
+import { type Patches, patchAt } from './patches';
+import type { RectBvh } from './rect-bvh';
+import { traceNearest } from './rect-trace';
+import type { Rect, SparseRows } from './types';
+
+/** Rays start this far in front of their surface, so that they do not meet it. */
+export const RAY_OFFSET_M = 1e-4;
+
+export interface FormFactors {
+  /** F_ij, row i = from patch i: reciprocal (A_i F_ij = A_j F_ji) and closed (rows sum to 1). */
+  readonly factors: SparseRows;
+  /** Share of rays that left the room or met a rectangle from behind, before normalising: 0 in a closed room. */
+  readonly leak: number;
+  /** The same share for each coarse rectangle, to find where a room is open. */
+  readonly leakByRect: Float32Array;
+}
+
+/**
+ * Form factors between patches by stratified cosine-distributed rays with origins spread over each patch. The two
+ * estimates of a pair are pooled by their precision, F_ij = A_j (f_ij + f_ji) / (A_i + A_j), which is reciprocal;
+ * symmetric (Sinkhorn) scaling then closes every row.
+ */
+export function computeFormFactors(
+  rects: readonly Rect[],
+  patches: Patches,
+  bvh: RectBvh,
+  raysPerPatch: number,
+  seed: number,
+): FormFactors {
+  const side = Math.max(2, Math.round(Math.sqrt(raysPerPatch)));
+  const hits = castPatches(rects, patches, bvh, side, seed);
+  const factors = poolPairs(patches, hits, side * side);
+  closeRows(factors);
+  let lost = 0;
+  for (const l of hits.lost) lost += l;
+  const leakByRect = new Float32Array(rects.length);
+  for (let p = 0; p < patches.count; p++) leakByRect[patches.rect[p]!]! += hits.lost[p]!;
+  for (let r = 0; r < rects.length; r++) leakByRect[r]! /= side * side * patches.alongU[r]! * patches.alongV[r]!;
+  return { factors, leak: lost / Math.max(1, patches.count * side * side), leakByRect };
+}
+
+interface Hits {
+  readonly start: Uint32Array;
+  readonly column: Uint32Array;
+  readonly rays: Uint16Array;
+  readonly lost: Uint32Array;
+}
+
+// Steps of the additive recurrence with the plastic number: evenly spread points in the square (M. Roberts, 2018).
+const SPREAD_U = 0.7548776662466927;
+const SPREAD_V = 0.5698402909980532;
+
+function castPatches(rects: readonly Rect[], patches: Patches, bvh: RectBvh, side: number, seed: number): Hits {
+  const random = mulberry32(seed);
+  const n = patches.count;
+  const rays = side * side;
+  const start = new Uint32Array(n + 1);
+  const column = new Uint32Array(n * rays);
+  const rayCount = new Uint16Array(n * rays);
+  const lost = new Uint32Array(n);
+  const slotOf = new Int32Array(n).fill(-1);
+  const o = new Float64Array(3);
+  const d = new Float64Array(3);
+  const p = new Float64Array(3);
+  let end = 0;
+  for (let i = 0; i < n; i++) {
+    const r = patches.rect[i]!;
+    const rect = rects[r]!;
+    const nu = patches.alongU[r]!;
+    const nv = patches.alongV[r]!;
+    const local = i - patches.first[r]!;
+    const pu = local % nu;
+    const pv = (local - pu) / nu;
+    const a = patches.axis[r]!;
+    const b = (a + 1) % 3;
+    const c = (a + 2) % 3;
+    const sign = patches.sign[r]!;
+    let su = random();
+    let sv = random();
+    const begin = end;
+    for (let k = 0; k < rays; k++) {
+      su += SPREAD_U;
+      if (su >= 1) su -= 1;
+      sv += SPREAD_V;
+      if (sv >= 1) sv -= 1;
+      const fu = (pu + su) / nu;
+      const fv = (pv + sv) / nv;
+      for (let m = 0; m < 3; m++) o[m] = rect.origin[m]! + rect.u[m]! * fu + rect.v[m]! * fv;
+      o[a]! += sign * RAY_OFFSET_M;
+      const column0 = k % side;
+      const r2 = ((k - column0) / side + random()) / side;
+      const phi = (2 * Math.PI * (column0 + random())) / side;
+      const radius = Math.sqrt(r2);
+      d[a] = sign * Math.sqrt(1 - r2);
+      d[b] = radius * Math.cos(phi);
+      d[c] = radius * Math.sin(phi);
+      const slot = traceNearest(bvh, o[0]!, o[1]!, o[2]!, d[0]!, d[1]!, d[2]!, Infinity);
+      if (slot < 0 || d[bvh.axis[slot]!]! * bvh.sign[slot]! > 0) {
+        lost[i]!++;
+        continue;
+      }
+      const t = bvh.hitDistance[0]!;
+      for (let m = 0; m < 3; m++) p[m] = o[m]! + d[m]! * t;
+      const hu = (p[bvh.uAxis[slot]!]! - bvh.uStart[slot]!) * bvh.uInverse[slot]!;
+      const hv = (p[bvh.vAxis[slot]!]! - bvh.vStart[slot]!) * bvh.vInverse[slot]!;
+      const j = patchAt(patches, bvh.rect[slot]!, hu, hv);
+      const known = slotOf[j]!;
+      if (known >= 0) rayCount[known]!++;
+      else {
+        slotOf[j] = end;
+        column[end] = j;
+        rayCount[end++] = 1;
+      }
+    }
+    for (let e = begin; e < end; e++) slotOf[column[e]!] = -1;
+    start[i + 1] = end;
+  }
+  return { start, column, rays: rayCount, lost };
+}
+
+function poolPairs(patches: Patches, hits: Hits, rays: number): SparseRows {
+  const n = patches.count;
+  const total = hits.start[n]!;
+  const backStart = new Uint32Array(n + 1);
+  for (let e = 0; e < total; e++) backStart[hits.column[e]! + 1]!++;
+  for (let i = 0; i < n; i++) backStart[i + 1]! += backStart[i]!;
+  const fill = backStart.slice();
+  const backColumn = new Uint32Array(total);
+  const backRays = new Uint16Array(total);
+  for (let i = 0; i < n; i++) {
+    for (let e = hits.start[i]!; e < hits.start[i + 1]!; e++) {
+      const at = fill[hits.column[e]!]!++;
+      backColumn[at] = i;
+      backRays[at] = hits.rays[e]!;
+    }
+  }
+  const start = new Uint32Array(n + 1);
+  const column = new Uint32Array(2 * total);
+  const value = new Float32Array(2 * total);
+  const slotOf = new Int32Array(n).fill(-1);
+  let end = 0;
+  for (let i = 0; i < n; i++) {
+    const begin = end;
+    for (let e = hits.start[i]!; e < hits.start[i + 1]!; e++) {
+      const j = hits.column[e]!;
+      slotOf[j] = end;
+      column[end] = j;
+      value[end++] = hits.rays[e]!;
+    }
+    for (let e = backStart[i]!; e < backStart[i + 1]!; e++) {
+      const j = backColumn[e]!;
+      const known = slotOf[j]!;
+      if (known >= 0) value[known]! += backRays[e]!;
+      else {
+        column[end] = j;
+        value[end++] = backRays[e]!;
+      }
+    }
+    const area = patches.area[i]!;
+    for (let e = begin; e < end; e++) {
+      const other = patches.area[column[e]!]!;
+      value[e]! *= other / (rays * (area + other));
+      slotOf[column[e]!] = -1;
+    }
+    start[i + 1] = end;
+  }
+  return { count: n, start, column: column.slice(0, end), value: value.slice(0, end) };
+}
+
+/** Scales F_ij by s_i s_j until every row sums to 1; reciprocity stays, because A_i F_ij is scaled symmetrically. */
+function closeRows(rows: SparseRows): void {
+  const { count, start, column, value } = rows;
+  const scale = new Float64Array(count).fill(1);
+  for (let pass = 0; pass < 200; pass++) {
+    let worst = 0;
+    for (let i = 0; i < count; i++) {
+      let sum = 0;
+      for (let e = start[i]!; e < start[i + 1]!; e++) sum += value[e]! * scale[column[e]!]!;
+      if (sum === 0) continue;
+      const off = Math.abs(sum * scale[i]! - 1);
+      if (off > worst) worst = off;
+      // Geometric mean of the old and the exact factor: the damped form does not swing between two states.
+      scale[i] = Math.sqrt(scale[i]! / sum);
+    }
+    if (worst < 1e-8) break;
+  }
+  for (let i = 0; i < count; i++) {
+    for (let e = start[i]!; e < start[i + 1]!; e++) value[e] = value[e]! * scale[i]! * scale[column[e]!]!;
+  }
+}
