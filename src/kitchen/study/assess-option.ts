@@ -1,0 +1,55 @@
+import type { Assessment } from '../../engine/judge/assessment';
+import { holdsIn } from '../../engine/judge/holds';
+import { judge } from '../../engine/judge/judge';
+import { failure, type Result, success } from '../../engine/result';
+import { type Project, GROUPS, type Setting } from '../../model/project';
+import { judgeInput } from './readings';
+import { type RoomStudy, studyRoomNow } from './room-study';
+import { layScheme } from './scheme';
+import { type SettingLight, settingLight } from './setting-light';
+import { beginScheme, type SolvedScheme, solveSchemeGroup } from './solved-scheme';
+import { tintsOf } from './tints';
+
+/** An option solved under a setting, everything at once. */
+export interface OptionStudy {
+  readonly study: RoomStudy;
+  readonly solved: SolvedScheme;
+  readonly setting: SettingLight;
+}
+
+/** Solves an option of a project under one of its settings in one go; for the command line and tests. */
+export function studyOption(project: Project, optionId: string, settingId: string): Result<OptionStudy> {
+  const setting = findSetting(project, settingId);
+  if (!setting.ok) return setting;
+  const light = settingLight(setting.value);
+  if (!light.ok) return light;
+  const study = studyRoomNow(project.kitchen);
+  const scheme = layScheme(project, optionId, study.room.surfaces);
+  if (!scheme.ok) return scheme;
+  const solved = beginScheme(scheme.value, GROUPS.length);
+  GROUPS.forEach((_, group) => {
+    if (light.value.levels[group]! > 0) solveSchemeGroup(study, solved, group);
+  });
+  return success({ study, solved, setting: light.value });
+}
+
+/** The assessment of an option under a setting, complete: status "done". */
+export function assessOption(project: Project, optionId: string, settingId: string): Result<Assessment> {
+  const found = studyOption(project, optionId, settingId);
+  if (!found.ok) return found;
+  const { study, solved, setting } = found.value;
+  const input = judgeInput(project, study, solved, setting, tintsOf(study, solved, setting));
+  return success(holdsIn(input, judge(input)));
+}
+
+function findSetting(project: Project, id: string): Result<Setting> {
+  const setting = project.settings.find((candidate) => candidate.id === id);
+  return setting
+    ? success(setting)
+    : failure({
+        code: 'unknown-setting',
+        text: `There is no setting ${id} in this project.`,
+        at: { path: 'settings' },
+        remedy: `Choose one of: ${project.settings.map((candidate) => candidate.id).join(', ')}.`,
+      });
+}

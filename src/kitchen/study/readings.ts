@@ -1,0 +1,86 @@
+import { labD65FromXyzD65 } from '../../engine/color/lab';
+import type { Xyz } from '../../engine/color/types';
+import { D65_2 } from '../../engine/color/whites';
+import { xyzFromEmission } from '../../engine/color/xyz';
+import type { InstalledReading, JudgedSurface, JudgeInput } from '../../engine/judge/input';
+import { installedLab, irradianceSpectrum } from '../../engine/light/reading';
+import type { SurfaceLight } from '../../engine/light/types';
+import { observer2 } from '../../engine/spectrum/observers';
+import type { EmissionSpd, ReflectanceSpd } from '../../engine/spectrum/types';
+import type { SurfaceId } from '../../engine/surface';
+import type { Project } from '../../model/project';
+import { counterLight, type RoomStudy, shareKey } from './room-study';
+import { adoptedWhite, type SettingLight, settingTemperature } from './setting-light';
+import { indirectOn, type SolvedScheme } from './solved-scheme';
+
+export type TintFrom = readonly { readonly surface: SurfaceId; readonly share: number }[];
+
+/** Below this no reading is taken: it is dark. */
+const DARK_LX = 0.01;
+
+/** Mean light on one surface under a setting, W m-2 nm-1, and its illuminance in lx. */
+export function lightOn(
+  light: SurfaceLight,
+  solved: SolvedScheme,
+  setting: SettingLight,
+): { irradiance: EmissionSpd; lux: number } {
+  const indirect = setting.levels.map((level, group) =>
+    level > 0 && solved.radiosity[group] ? indirectOn(light, solved.radiosity[group]) : null,
+  );
+  const irradiance = irradianceSpectrum(setting.spectra, setting.levels, light.direct, indirect);
+  return { irradiance, lux: xyzFromEmission(irradiance, observer2).y };
+}
+
+/** Readings of every surface as plain data for the judge. `tints` by surface-light index, where worked out. */
+export function judgeInput(
+  project: Project,
+  study: RoomStudy,
+  solved: SolvedScheme,
+  setting: SettingLight,
+  tints: readonly (TintFrom | null)[] = [],
+): JudgeInput {
+  const white = adoptedWhite(setting, study.worktopDirect);
+  const worktopLx = lightOn(counterLight(study.room, study.surfaceLights), solved, setting).lux;
+  const bySurface = new Map<number, InstalledReading[]>();
+  study.surfaceLights.forEach((light, index) => {
+    const laid = solved.scheme.surfaces[light.surface];
+    if (!laid) return;
+    const { irradiance, lux } = lightOn(light, solved, setting);
+    if (lux < DARK_LX) return;
+    const read = (rho: ReflectanceSpd | null) => installedLab(irradiance, rho, white);
+    const list = bySurface.get(light.surface) ?? [];
+    list.push({
+      facing: light.facing,
+      illuminanceLx: lux,
+      lightnessInRoom: lightnessInRoom(irradiance, laid.average, worktopLx),
+      placeWhite: read(null),
+      components: laid.finish.components.map((component) => read(component.spectrum)),
+      average: read(laid.average),
+      tintFrom: tints[index] ?? null,
+      viewShares: study.shares.map((shares) => shares.get(shareKey(light.surface, light.facing)) ?? 0),
+    });
+    bySurface.set(light.surface, list);
+  });
+
+  const surfaces: JudgedSurface[] = solved.scheme.surfaces.map(({ surface, finish, placement }, index) => ({
+    surface,
+    finish,
+    state: placement.state,
+    installed: bySurface.get(index) ?? [],
+  }));
+  return {
+    project: project.id,
+    option: solved.scheme.option,
+    setting: { id: setting.id, ...settingTemperature(white) },
+    surfaces,
+    overviews: study.overviews.map(({ id }) => id),
+  };
+}
+
+/** CIELAB L* of a surface in place, white = a perfect white on the worktop at its mean illuminance. */
+function lightnessInRoom(irradiance: EmissionSpd, rho: ReflectanceSpd, worktopLx: number): number {
+  const reflected = Float64Array.from(irradiance, (value, i) => value * rho[i]!) as EmissionSpd;
+  const y = (100 * xyzFromEmission(reflected, observer2).y) / worktopLx;
+  const gray: Xyz<'D65-2'> = { x: (D65_2.x * y) / 100, y, z: (D65_2.z * y) / 100 };
+  return labD65FromXyzD65(gray).l;
+}

@@ -1,0 +1,24 @@
+import { createLightDesk } from './light-desk';
+import type { FromLight, ToLight } from './messages';
+
+const port = self as unknown as {
+  postMessage(message: FromLight, transfer: Transferable[]): void;
+  onmessage: ((event: MessageEvent<ToLight>) => void) | null;
+};
+
+/** A message to oneself queues behind the messages waiting already, and unlike a timer it is not throttled. */
+const channel = new MessageChannel();
+let resume: (() => void) | null = null;
+channel.port1.onmessage = () => {
+  const go = resume;
+  resume = null;
+  go?.();
+};
+const pause = () =>
+  new Promise<void>((resolve) => {
+    resume = resolve;
+    channel.port2.postMessage(null);
+  });
+
+const desk = createLightDesk((message, transfer = []) => port.postMessage(message, transfer), pause);
+port.onmessage = ({ data }) => desk.receive(data);

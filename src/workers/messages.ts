@@ -1,0 +1,60 @@
+import type { Assessment } from '../engine/judge/assessment';
+import type { JudgeInput } from '../engine/judge/input';
+import type { PatternSpec, PatternTexture } from '../engine/pattern/types';
+import type { Problem } from '../engine/result';
+import type { Look, RoomLight } from '../kitchen/look';
+import type { Room } from '../kitchen/types';
+import type { Project } from '../model/project';
+import type { PointReading } from './studio';
+
+/** The page to the light worker: everything shown, in full; the worker finds out what changed. */
+export interface Show {
+  readonly kind: 'show';
+  readonly project: Project;
+  /** The first is on screen now; the others may be asked for next. */
+  readonly options: readonly string[];
+  readonly setting: string;
+}
+
+export interface ReadPoint {
+  readonly kind: 'read-point';
+  readonly ticket: number;
+  readonly option: string;
+  readonly rect: number;
+  readonly u: number;
+  readonly v: number;
+}
+
+export type ToLight = Show | ReadPoint;
+
+export type FromLight =
+  | { readonly kind: 'room'; readonly room: Room }
+  | { readonly kind: 'light'; readonly light: RoomLight }
+  | {
+      readonly kind: 'look';
+      readonly look: Omit<Look, 'patterns'>;
+      readonly patterns: readonly { readonly key: string; readonly spec: PatternSpec }[];
+    }
+  | { readonly kind: 'readings'; readonly input: JudgeInput; readonly complete: boolean }
+  | { readonly kind: 'point'; readonly ticket: number; readonly reading: PointReading | null }
+  | { readonly kind: 'problem'; readonly problem: Problem };
+
+export interface ToJudge {
+  readonly input: JudgeInput;
+  /** Complete readings are also tried against plausible measurement errors. */
+  readonly complete: boolean;
+}
+
+export interface FromJudge {
+  readonly assessment: Assessment;
+}
+
+export interface ToPattern {
+  readonly key: string;
+  readonly spec: PatternSpec;
+}
+
+export interface FromPattern {
+  readonly key: string;
+  readonly texture: PatternTexture;
+}
