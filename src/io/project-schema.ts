@@ -8,8 +8,8 @@ import type { Finish, Kitchen, Project } from '../model/project';
  */
 const text = v.string();
 const number = v.number();
-const size = v.tuple([number, number]);
-const triple = v.tuple([number, number, number]);
+const size = v.strictTuple([number, number]);
+const triple = v.strictTuple([number, number, number]);
 
 const givenColor = v.variant('kind', [
   v.object({ kind: v.literal('lab'), lab: triple, illuminant: v.literal('D65'), observer_deg: v.literal(2) }),

@@ -6,14 +6,12 @@ import { childPath } from './json-text';
 export function schemaProblem(issue: v.BaseIssue<unknown>): Problem {
   const path = pathOf(issue);
   const what = path === '' ? 'The document' : path;
-  const missing = issue.received === 'undefined';
-  const text = missing ? `${what} is missing.` : `${what} is ${shortened(issue.received)}.`;
-  return {
-    code: missing ? 'missing-field' : 'wrong-field',
-    text,
-    at: { path },
-    remedy: missing ? `Add it; it has to be ${wanted(issue)}.` : `It has to be ${wanted(issue)}.`,
-  };
+  if (issue.received === 'undefined') {
+    return { code: 'missing-field', text: `${what} is missing.`, at: { path }, remedy: 'Add it.' };
+  }
+  const remedy =
+    issue.expected === 'never' ? 'Leave it out.' : `It has to be ${inWords(issue.expected ?? 'something else')}.`;
+  return { code: 'wrong-field', text: `${what} is ${shortened(inWords(issue.received))}.`, at: { path }, remedy };
 }
 
 /** Paths of fields that stand in `given` but not in `kept`: what a schema did not know and left out. */
@@ -38,13 +36,8 @@ const KINDS: Readonly<Record<string, string>> = {
   number: 'a number',
   Array: 'a list',
   Object: 'an object in { }',
-  boolean: 'true or false',
 };
 
-function wanted(issue: v.BaseIssue<unknown>): string {
-  const expected = issue.expected ?? 'something else';
-  if (issue.type === 'tuple' || issue.type === 'array') return 'a list of numbers of the right length';
-  return KINDS[expected] ?? expected.replaceAll(' | ', ' or ').replace(/^\((.*)\)$/, '$1');
-}
+const inWords = (kind: string): string => KINDS[kind] ?? kind.replaceAll(' | ', ' or ').replace(/^\((.*)\)$/, '$1');
 
 const shortened = (received: string): string => (received.length > 60 ? `${received.slice(0, 57)}...` : received);
