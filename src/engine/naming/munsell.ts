@@ -1,4 +1,4 @@
-import { labToMhvc, mhvcToLab } from 'munsell';
+import { labToMhvc, mhvcToLab, yToMunsellValue } from 'munsell';
 import { bradfordCToD65, bradfordD65ToC } from '../color/adapt';
 import { labD65FromXyzD65, labFromXyz, xyzD65FromLabD65, xyzFromLab } from '../color/lab';
 import type { Lab, Xyz } from '../color/types';
@@ -48,6 +48,9 @@ export function labD65FromHueValueChroma(hue100: number, value: number, chroma: 
   const [l, a, b] = mhvcToLab(hue100, value, chroma);
   return labD65FromXyzD65(bradfordCToD65(xyzFromLab<'C-2'>({ l, a, b }, C_2)));
 }
+
+/** Munsell value 0-10 of luminance factor Y 0-100 (ASTM D1535); clamped outside. */
+export const munsellValueFromY = (y: number): number => yToMunsellValue(y / 100);
 
 /** CIELAB under D65, 2 degrees, of a Munsell notation such as '5Y 8.5/2' or 'N 9.25/'. */
 export function labD65FromMunsell(notation: string): Result<Lab<'D65-2'>> {
