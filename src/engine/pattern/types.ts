@@ -6,9 +6,19 @@ export type FinishPattern =
   | { readonly kind: 'plain' }
   | { readonly kind: 'veined'; readonly spacing_mm: number; readonly direction_deg: number }
   | { readonly kind: 'fleck'; readonly size_mm: number }
-  | { readonly kind: 'grain'; readonly board_mm?: readonly [width: number, length: number] }
+  | {
+      readonly kind: 'grain';
+      readonly board_mm?: readonly [width: number, length: number];
+      /** `rings` (default): arched and straight growth-ring figure; `ray-fleck`: short dark spindles, as in beech. */
+      readonly figure?: 'rings' | 'ray-fleck';
+    }
   | { readonly kind: 'cleft'; readonly size_mm: number }
-  | { readonly kind: 'cloud'; readonly size_mm: number }
+  | {
+      readonly kind: 'cloud';
+      readonly size_mm: number;
+      /** Where the second colour gathers: along the edges of each piece (glaze), or anywhere (concrete, fired clay). */
+      readonly gathers?: 'edges' | 'anywhere';
+    }
   | { readonly kind: 'thread'; readonly size_mm: number };
 
 /** How pieces are laid. `plain`: one continuous sheet or slab. */

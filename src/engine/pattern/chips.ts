@@ -1,0 +1,105 @@
+import { mulberry32 } from '../random';
+import { type Frame, texelSize } from './frame';
+import { fractalNoise, hashTexel } from './noise';
+import type { Sheet } from './sheet';
+
+const MAX_SIDES = 9;
+const LEVELS = 9;
+
+/**
+ * Broken chips in a binder (terrazzo, flecked engineered stone): angular, no two touching, large ones first and smaller
+ * ones between them. `size_mm` is the width of the larger chips; `shares` the area shares of components 1, 2, 3.
+ */
+export function chipSheet(frame: Frame, size_mm: number, shares: readonly number[], seed: number): Sheet {
+  const { width, height } = frame;
+  const [ds, dt] = texelSize(frame);
+  const random = mulberry32(seed ^ 0xc41b);
+  const taken = new Float32Array(width * height);
+  const presence = shares.map(() => new Float32Array(width * height));
+  const binder = fractalNoise(width, height, frame.width_mm / 40, frame.height_mm / 40, 3, seed + 61);
+  const gain = new Float32Array(width * height);
+  for (let y = 0; y < height; y++) {
+    for (let x = 0; x < width; x++) {
+      const i = y * width + x;
+      gain[i] = 1 + 0.008 * binder[i]! + 0.05 * (hashTexel(x, y, seed) - 0.5);
+    }
+  }
+  const texel = Math.sqrt(ds * dt);
+  const left = shares.map((share) => share * width * height);
+  const whole = shares.reduce((a, b) => a + b, 0) * width * height;
+  const nx = new Float32Array(MAX_SIDES);
+  const ny = new Float32Array(MAX_SIDES);
+  const reach = new Float32Array(MAX_SIDES);
+  let remaining = whole;
+  for (let level = 0; level < LEVELS; level++) {
+    // Radii fall from level to level; every level takes about the same area until the shares are used up.
+    const radius = Math.max(0.62 * size_mm * 0.74 ** level, 0.7 * texel);
+    const goal = level === LEVELS - 1 ? 0 : whole * (1 - (level + 1) / LEVELS);
+    let misses = 0;
+    while (remaining > goal + 0.5 && misses < 4000) {
+      const k = choose(left, random());
+      const r = radius * (0.8 + 0.4 * random());
+      const sides = 5 + Math.floor(random() * (MAX_SIDES - 4));
+      const turn = 2 * Math.PI * random();
+      const flat = 0.55 + 0.45 * random();
+      const lie = Math.PI * random();
+      for (let s = 0; s < sides; s++) {
+        const angle = turn + (2 * Math.PI * (s + 0.55 * (random() - 0.5))) / sides;
+        nx[s] = Math.cos(angle);
+        ny[s] = Math.sin(angle);
+        const along = Math.cos(angle - lie);
+        reach[s] = r * (0.72 + 0.28 * random()) * Math.sqrt(along * along + (1 - along * along) * flat * flat);
+      }
+      const cx = random() * width;
+      const cy = random() * height;
+      const halfX = Math.ceil((1.35 * r) / ds + 1);
+      const halfY = Math.ceil((1.35 * r) / dt + 1);
+      const x0 = Math.floor(cx);
+      const y0 = Math.floor(cy);
+      let free = true;
+      for (let pass = 0; pass < 2 && free; pass++) {
+        const tone = 1 + 0.09 * (random() - 0.5);
+        for (let dy = -halfY; dy <= halfY && free; dy++) {
+          const row = ((((y0 + dy) % height) + height) % height) * width;
+          const py = (y0 + dy + 0.5 - cy) * dt;
+          for (let dx = -halfX; dx <= halfX; dx++) {
+            const px = (x0 + dx + 0.5 - cx) * ds;
+            let outside = -1e9;
+            for (let s = 0; s < sides; s++) {
+              const d = nx[s]! * px + ny[s]! * py - reach[s]!;
+              if (d > outside) outside = d;
+            }
+            const cover = Math.min(1, 0.5 - outside / texel);
+            const i = row + ((((x0 + dx) % width) + width) % width);
+            if (pass === 0) {
+              // A chip keeps a film of binder around it.
+              if (cover > -0.4 && taken[i]! > 0) {
+                free = false;
+                break;
+              }
+            } else if (cover > 0) {
+              taken[i] = cover;
+              presence[k]![i] = cover;
+              gain[i]! *= tone;
+              left[k]! -= cover;
+              remaining -= cover;
+            }
+          }
+        }
+      }
+      if (!free) misses++;
+    }
+  }
+  return { presence, edge: null, gain };
+}
+
+function choose(left: readonly number[], at: number): number {
+  let sum = 0;
+  for (const l of left) sum += Math.max(l, 0);
+  let upTo = 0;
+  for (let k = 0; k < left.length; k++) {
+    upTo += Math.max(left[k]!, 0) / (sum || 1);
+    if (at < upTo) return k;
+  }
+  return left.length - 1;
+}

@@ -1,0 +1,38 @@
+import type { Frame } from './frame';
+import { fractalNoise, hashTexel, sampleWrapped } from './noise';
+import type { Sheet } from './sheet';
+
+/** Fired clay, concrete and the like: soft darker clouds of about `size_mm`, trowel drift, and fine pores in the gain. */
+export function cloudSheet(frame: Frame, size_mm: number, own: number, seed: number): Sheet {
+  const { width, height } = frame;
+  const cellsX = frame.width_mm / size_mm;
+  const cellsY = frame.height_mm / size_mm;
+  const warpX = fractalNoise(width, height, cellsX, cellsY, 3, seed + 11);
+  const warpY = fractalNoise(width, height, cellsX, cellsY, 3, seed + 12);
+  const reachX = (0.16 * width) / cellsX;
+  const reachY = (0.16 * height) / cellsY;
+  const mottle = fractalNoise(width, height, frame.width_mm / 14, frame.height_mm / 14, 2, seed + 13);
+  const presence: Float32Array[] = [];
+  for (let k = 0; k < own; k++) {
+    const soft = fractalNoise(width, height, cellsX * 0.8, cellsY * 0.8, 5, seed + 101 * (k + 1), 0.58);
+    const field = new Float32Array(width * height);
+    for (let y = 0; y < height; y++) {
+      for (let x = 0; x < width; x++) {
+        const i = y * width + x;
+        field[i] =
+          sampleWrapped(soft, width, height, x + 0.5 + reachX * warpX[i]!, y + 0.5 + reachY * warpY[i]!) +
+          0.18 * mottle[i]!;
+      }
+    }
+    presence.push(field);
+  }
+  const gain = new Float32Array(width * height);
+  for (let y = 0; y < height; y++) {
+    for (let x = 0; x < width; x++) {
+      const i = y * width + x;
+      const pore = hashTexel(x, y, seed) > 0.9975 ? -0.1 : 0;
+      gain[i] = 1 + 0.012 * mottle[i]! + 0.014 * warpX[i]! + pore;
+    }
+  }
+  return { presence, edge: 2.6, gain };
+}

@@ -1,0 +1,134 @@
+import { mulberry32 } from '../random';
+import { type Frame, texelSize } from './frame';
+import { fractalNoise } from './noise';
+import type { PieceRows } from './pieces';
+import type { Sheet } from './sheet';
+
+/** How one board or veneer leaf was cut: where the pith lay, how the stem bent, and how wide its growth rings are. */
+interface Cut {
+  /** Depth of the cut below the pith, mm, and its change along the piece. */
+  readonly depth: number;
+  readonly taper: number;
+  readonly bend: number;
+  readonly bendPhase: number;
+  /** Sideways place of the pith from the piece's middle, mm, and its swing. */
+  readonly side: number;
+  readonly sway: number;
+  readonly swayPhase: number;
+  readonly ring: number;
+  readonly firstRing: number;
+  readonly mirrored: boolean;
+  readonly shiftX: number;
+  readonly shiftY: number;
+}
+
+const RING_TONES = 512;
+
+/** Leaves of veneer on a sheet: this many across the period. */
+const LEAVES = 6;
+
+/**
+ * Wood with its grain along s. Growth rings are cones round a bent stem; a flat cut through them gives arched figure
+ * where it passes near the pith and straight figure beside it. Over the rings lie fibres and broad stripes.
+ */
+export function grainSheet(frame: Frame, own: number, seed: number): Sheet {
+  const { width, height } = frame;
+  const [ds, dt] = texelSize(frame);
+  const rows = frame.pieces ?? veneerLeaves(frame);
+  const boards = frame.pieces !== null;
+  const [ms, mt] = rows.module_mm;
+  const random = mulberry32(seed ^ 0x3a1e);
+  const cuts: Cut[] = [];
+  for (let p = 0; p < rows.columns * rows.rows; p++) cuts.push(cutPiece(mt, boards, width, height, random));
+  const ringTone = new Float32Array(RING_TONES);
+  for (let i = 0; i < RING_TONES; i++) ringTone[i] = 0.45 + 0.55 * random();
+
+  const fibre = fractalNoise(width, height, frame.width_mm / 240, frame.height_mm / 5, 3, seed + 3, 0.75);
+  const stripe = fractalNoise(width, height, frame.width_mm / 1100, frame.height_mm / 38, 3, seed + 4, 0.6);
+  const warp = fractalNoise(width, height, frame.width_mm / 420, frame.height_mm / 45, 2, seed + 5, 0.5);
+
+  const field = new Float32Array(width * height);
+  const gain = new Float32Array(width * height);
+  const depth = new Float32Array(width);
+  const middle = new Float32Array(width);
+  const pieceAt = new Int32Array(width);
+  const turn = (2 * Math.PI) / (boards ? 1300 : frame.width_mm);
+  let row = -1;
+  for (let y = 0; y < height; y++) {
+    const t = (y + 0.5) * dt;
+    const r = Math.min(rows.rows - 1, Math.floor(t / mt));
+    if (r !== row) {
+      row = r;
+      for (let x = 0; x < width; x++) {
+        const q = ((x + 0.5) * ds - rows.offset_mm[r]!) / ms;
+        const k = Math.floor(q);
+        const p = r * rows.columns + (((k % rows.columns) + rows.columns) % rows.columns);
+        const c = cuts[p]!;
+        const l = boards ? (q - k) * ms : (x + 0.5) * ds;
+        const half = boards ? l - ms / 2 : 0;
+        depth[x] =
+          c.depth +
+          c.taper * half +
+          c.bend * (Math.sin(turn * l + c.bendPhase) + 0.35 * Math.sin(2 * turn * l + 2.3 * c.bendPhase));
+        middle[x] = c.side + c.sway * (Math.sin(turn * l + c.swayPhase) + 0.3 * Math.sin(3 * turn * l + c.bendPhase));
+        pieceAt[x] = p;
+      }
+    }
+    const v = t - (r + 0.5) * mt;
+    for (let x = 0; x < width; x++) {
+      const i = y * width + x;
+      const c = cuts[pieceAt[x]!]!;
+      const sx = (x + c.shiftX) % width;
+      const j = ((y + c.shiftY) % height) * width + sx;
+      const dy = (c.mirrored ? -v : v) - middle[x]!;
+      const rho = Math.sqrt(dy * dy + depth[x]! * depth[x]! + 4);
+      const phase = rho / c.ring + 0.42 * warp[j]! + 0.05 * fibre[j]!;
+      const k = Math.floor(phase);
+      const f = phase - k;
+      // Early wood darkens slowly towards the late wood, which ends sharply with the year.
+      const late = f < 0.8 ? (f / 0.8) ** 2.4 : (1 - f) / 0.2;
+      // Rings finer than the texture can hold fade to their mean.
+      const fine = (Math.abs(dy) / rho) * (dt / c.ring);
+      const seen = fine < 0.12 ? 1 : Math.max(0, 1 - (fine - 0.12) * 3);
+      const rings = 0.36 + (late - 0.36) * seen * ringTone[(k + c.firstRing) & (RING_TONES - 1)]!;
+      field[i] = 1.25 * rings + 0.15 * fibre[j]! + 0.17 * stripe[j]!;
+      gain[i] = 1 - 0.05 * (rings - 0.36) + 0.022 * fibre[j]! - 0.016 * stripe[j]!;
+    }
+  }
+  const presence: Float32Array[] = [field];
+  for (let k = 1; k < own; k++) {
+    presence.push(fractalNoise(width, height, frame.width_mm / 60, frame.height_mm / 3, 2, seed + 900 + k, 0.7));
+  }
+  return { presence, edge: 0.75, gain };
+}
+
+function cutPiece(across_mm: number, boards: boolean, width: number, height: number, random: () => number): Cut {
+  const arched = random() < 0.6;
+  const ring = (arched ? 4.2 : 3.4) + 2.6 * random();
+  const sideSign = random() < 0.5 ? -1 : 1;
+  return {
+    depth: arched ? 14 + 34 * random() : 20 + 60 * random(),
+    taper: boards ? (random() - 0.5) * (arched ? 0.055 : 0.02) : 0,
+    bend: (arched ? 9 : 5) * (0.4 + random()) * (boards ? 0.6 : 1.5),
+    bendPhase: 2 * Math.PI * random(),
+    side: arched ? (random() - 0.5) * across_mm * 0.55 : sideSign * across_mm * (0.75 + 0.9 * random()),
+    sway: across_mm * (0.02 + 0.04 * random()),
+    swayPhase: 2 * Math.PI * random(),
+    ring,
+    firstRing: Math.floor(random() * RING_TONES),
+    mirrored: random() < 0.5,
+    shiftX: Math.floor(random() * width),
+    shiftY: Math.floor(random() * height),
+  };
+}
+
+/** A veneered sheet: leaves side by side, as long as the sheet. */
+export function veneerLeaves(frame: Frame): PieceRows {
+  return {
+    columns: 1,
+    rows: LEAVES,
+    module_mm: [frame.width_mm, frame.height_mm / LEAVES],
+    joint_mm: 0,
+    offset_mm: new Float64Array(LEAVES),
+  };
+}

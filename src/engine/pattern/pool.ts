@@ -1,0 +1,57 @@
+import { mulberry32 } from '../random';
+import { type Frame, texelSize } from './frame';
+import { fractalNoise } from './noise';
+import type { PieceRows } from './pieces';
+import type { Sheet } from './sheet';
+import { edgeDistance } from './tile';
+
+/**
+ * Hand glaze on pieces: the glaze runs before it sets and gathers along the edges, most along one side of each piece, and
+ * in a few shallow hollows; where it is thin the piece is a little lighter. `size_mm` is the width of the gathered rim.
+ */
+export function poolSheet(frame: Frame, rows: PieceRows, size_mm: number, own: number, seed: number): Sheet {
+  const { width, height } = frame;
+  const [ds, dt] = texelSize(frame);
+  const [ms, mt] = rows.module_mm;
+  const distance = edgeDistance(frame, rows);
+  const broad = fractalNoise(width, height, frame.width_mm / 45, frame.height_mm / 45, 3, seed + 21);
+  const fine = fractalNoise(width, height, frame.width_mm / 9, frame.height_mm / 9, 2, seed + 22);
+  const random = mulberry32(seed ^ 0x9001);
+  const count = rows.columns * rows.rows;
+  const leanS = new Float32Array(count);
+  const leanT = new Float32Array(count);
+  const amount = new Float32Array(count);
+  for (let p = 0; p < count; p++) {
+    const angle = 2 * Math.PI * random();
+    const lean = 0.2 + 0.9 * random();
+    leanS[p] = (lean * Math.cos(angle)) / ms;
+    leanT[p] = (lean * Math.sin(angle)) / mt;
+    amount[p] = 0.45 * (random() + random() - 1);
+  }
+  const field = new Float32Array(width * height);
+  const gain = new Float32Array(width * height);
+  for (let y = 0; y < height; y++) {
+    const t = (y + 0.5) * dt;
+    const r = Math.min(rows.rows - 1, Math.floor(t / mt));
+    const v = t - (r + 0.5) * mt;
+    for (let x = 0; x < width; x++) {
+      const i = y * width + x;
+      const q = ((x + 0.5) * ds - rows.offset_mm[r]!) / ms;
+      const k = Math.floor(q);
+      const u = (q - k - 0.5) * ms;
+      const p = r * rows.columns + (((k % rows.columns) + rows.columns) % rows.columns);
+      const d = Math.max(0, distance[i]! + size_mm * 0.16 * broad[i]! + size_mm * 0.06 * fine[i]!);
+      const rim = Math.exp(-d / (size_mm * 0.55));
+      const run = leanS[p]! * u + leanT[p]! * v;
+      const depth = 1.25 * rim + 0.55 * run + 0.26 * broad[i]! + 0.05 * fine[i]! + amount[p]!;
+      field[i] = depth;
+      // Glaze breaks thin over the arris itself: a lighter line about a millimetre wide.
+      const arris = Math.exp(-distance[i]! / 0.9);
+      gain[i] = 1 - 0.045 * depth + 0.012 * fine[i]! + 0.1 * arris;
+    }
+  }
+  const presence: Float32Array[] = [field];
+  for (let k = 1; k < own; k++)
+    presence.push(fractalNoise(width, height, frame.width_mm / 60, frame.height_mm / 60, 4, seed + 300 + k));
+  return { presence, edge: 1.1, gain };
+}
