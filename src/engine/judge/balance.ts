@@ -1,0 +1,190 @@
+import { chromaOf } from '../color/lab';
+import type { Lab } from '../color/types';
+import { undertoneOf } from '../naming/undertone';
+import type { SurfaceId } from '../surface';
+import type { Balance, BalanceVerdict } from './assessment';
+import { balanceSentence } from './balance-sentence';
+import type { Firmness } from './firmness';
+import type { JudgeInput } from './input';
+import type { PlacedColor } from './pairs';
+import type { SampleColor } from './sample-color';
+import { TEMPERATURE_CLASSES, type TemperatureClass, temperatureClass } from './temperature-class';
+import { meanWeights, type ViewWeights, viewWeights } from './view-weights';
+
+/** Area shares, sum 1. */
+export type Shares = Readonly<Record<TemperatureClass, number>>;
+
+/** Limits of the scheme verdict, area shares 0-1 and mean C*ab: all our judgement. */
+export const SCHEME = {
+  warmMin: 0.05,
+  coolMany: 0.4,
+  coolMin: 0.1,
+  warmMany: 0.75,
+  mutedChroma: 8,
+} as const;
+
+/** First match wins. A description of area shares, never a score. */
+export function schemeVerdict(shares: Shares, meanChroma: number): BalanceVerdict {
+  if (shares.warm < SCHEME.warmMin && shares.cool >= SCHEME.coolMany) return 'lacks-warm';
+  if (shares.cool < SCHEME.coolMin && shares.warm + shares.leaning >= SCHEME.warmMany) return 'lacks-cool';
+  if (shares.warm < SCHEME.warmMin && meanChroma < SCHEME.mutedChroma) return 'muted';
+  return 'balanced';
+}
+
+/** One component on one surface, with its share of each view. */
+export interface BalancePart {
+  readonly surface: SurfaceId;
+  readonly color: SampleColor;
+  /** Share of each viewpoint, in the order of `views`; all parts of a viewpoint sum to 1. */
+  readonly weights: readonly number[];
+}
+
+/** What people see as samples: every component with its share of every overview. */
+export function balanceParts(
+  input: JudgeInput,
+  placed: readonly PlacedColor[],
+  views: readonly ViewWeights[],
+): BalancePart[] {
+  return placed.map(({ surface, color }) => {
+    const total = surface.finish.components.reduce((sum, c) => sum + c.share, 0);
+    const i = input.surfaces.indexOf(surface);
+    return {
+      surface: surface.surface,
+      color,
+      weights: views.map((v) => (v.surfaces[i]! * color.share) / total),
+    };
+  });
+}
+
+export interface Reading {
+  readonly shares: Shares;
+  readonly meanChroma: number;
+  readonly verdict: BalanceVerdict;
+}
+
+/** Shares and verdict over a set of classed, weighted colors. */
+export function readShares(parts: readonly { weight: number; kind: TemperatureClass; lab: Lab<'D65-2'> }[]): Reading {
+  const shares: Record<TemperatureClass, number> = { warm: 0, leaning: 0, cool: 0, neutral: 0 };
+  let meanChroma = 0;
+  for (const part of parts) {
+    shares[part.kind] += part.weight;
+    meanChroma += part.weight * chromaOf(part.lab);
+  }
+  return { shares, meanChroma, verdict: schemeVerdict(shares, meanChroma) };
+}
+
+const mean = (numbers: readonly number[]): number => numbers.reduce((sum, x) => sum + x, 0) / numbers.length;
+
+/** The verdict over the mean of the overviews, from parts alone: what the uncertainty draws repeat. */
+export function sampleReading(parts: readonly BalancePart[]): Reading {
+  const kinds = new Map<string, TemperatureClass>();
+  return readShares(parts.map((p) => ({ weight: mean(p.weights), kind: kindOf(p.color, kinds), lab: p.color.lab })));
+}
+
+function kindOf(color: SampleColor, known: Map<string, TemperatureClass>): TemperatureClass {
+  let kind = known.get(color.key);
+  if (!kind) {
+    kind = temperatureClass(color.lab, color.strength);
+    known.set(color.key, kind);
+  }
+  return kind;
+}
+
+export interface BalanceJudgement {
+  readonly balance: Balance;
+  readonly carriers: Carriers;
+  /** Overview viewpoints from which the verdict is another one. */
+  readonly otherwiseFrom: readonly string[];
+}
+
+/**
+ * Warm and cool over the overview views: decided on the sample basis, with the installed shares beside it.
+ * @param firmness how far the colors bear the verdict; softens the sentence
+ */
+export function judgeBalance(
+  input: JudgeInput,
+  placed: readonly PlacedColor[],
+  firmness: Firmness = 'firm',
+): BalanceJudgement {
+  const views = viewWeights(input);
+  const kinds = new Map<string, TemperatureClass>();
+  const classed = balanceParts(input, placed, views).map((p) => ({
+    surface: p.surface,
+    weights: p.weights,
+    weight: mean(p.weights),
+    kind: kindOf(p.color, kinds),
+    lab: p.color.lab,
+  }));
+  const whole = readShares(classed);
+  const perView = views.map((_, v) => readShares(classed.map((p) => ({ ...p, weight: p.weights[v]! }))));
+  const installed = installedReading(input, views) ?? whole;
+  const otherwiseFrom = views.flatMap((v, i) =>
+    v.viewpoint !== null && perView[i]!.verdict !== whole.verdict ? [v.viewpoint] : [],
+  );
+  const held = carriers(classed);
+  const { warm, leaning, cool, neutral } = whole.shares;
+  const shown = installed.shares;
+  const balance: Balance = {
+    warm_share: warm,
+    leaning_share: leaning,
+    cool_share: cool,
+    neutral_share: neutral,
+    verdict: whole.verdict,
+    basis: 'sample',
+    sentence: balanceSentence({
+      verdict: whole.verdict,
+      firmness: firmness === 'firm' && otherwiseFrom.length > 0 ? 'may' : firmness,
+      carriers: held,
+    }),
+    installed: { shares: [shown.warm, shown.leaning, shown.cool, shown.neutral], verdict: installed.verdict },
+    range: { warm: range(perView.map((r) => r.shares.warm)), cool: range(perView.map((r) => r.shares.cool)) },
+  };
+  return { balance, carriers: held, otherwiseFrom };
+}
+
+const range = (xs: readonly number[]): readonly [number, number] => [Math.min(...xs), Math.max(...xs)];
+
+/** Surfaces that carry a class, largest share first; a surface counts from a twentieth of the view. */
+const CARRIER_MIN = 0.05;
+
+export type Carriers = Readonly<Record<TemperatureClass, readonly SurfaceId[]>>;
+
+function carriers(parts: readonly { surface: SurfaceId; kind: TemperatureClass; weight: number }[]): Carriers {
+  const of = (kind: TemperatureClass): SurfaceId[] => {
+    const sums = new Map<SurfaceId, number>();
+    for (const p of parts) if (p.kind === kind) sums.set(p.surface, (sums.get(p.surface) ?? 0) + p.weight);
+    const heavy = [...sums].filter(([, share]) => share >= CARRIER_MIN);
+    return heavy.sort((x, y) => y[1] - x[1]).map(([surface]) => surface);
+  };
+  return Object.fromEntries(TEMPERATURE_CLASSES.map((k) => [k, of(k)])) as unknown as Carriers;
+}
+
+/** Shares as installed, the cast (mean tint over what is seen) taken off; null before the light is known. */
+function installedReading(input: JudgeInput, views: readonly ViewWeights[]): Reading | null {
+  if (input.surfaces.every((s) => s.installed.length === 0)) return null;
+  const weights = meanWeights(views);
+  const seen = input.surfaces.flatMap((s, i) => {
+    const shares = s.installed.map((r) => mean([0, ...r.viewShares]));
+    const total = shares.reduce((sum, x) => sum + x, 0);
+    return s.installed.map((reading, r) => ({
+      finish: s.finish,
+      reading,
+      weight: weights[i]! * (total > 0 ? shares[r]! / total : 1 / s.installed.length),
+    }));
+  });
+  const total = seen.reduce((sum, p) => sum + p.weight, 0);
+  if (total === 0) return null;
+  const castA = seen.reduce((sum, p) => sum + p.weight * p.reading.placeWhite.a, 0) / total;
+  const castB = seen.reduce((sum, p) => sum + p.weight * p.reading.placeWhite.b, 0) / total;
+  return readShares(
+    seen.flatMap(({ finish, reading, weight }) => {
+      const whole = finish.components.reduce((sum, c) => sum + c.share, 0);
+      return finish.components.map((component, i) => {
+        const { l, a, b } = reading.components[i] ?? reading.average;
+        const lab: Lab<'D65-2'> = { l, a: a - castA, b: b - castB };
+        const kind = temperatureClass(lab, () => undertoneOf(lab).strength);
+        return { weight: ((weight / total) * component.share) / whole, kind, lab };
+      });
+    }),
+  );
+}

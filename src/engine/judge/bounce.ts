@@ -1,0 +1,74 @@
+import { differenceParts } from '../color/difference';
+import { chromaOf } from '../color/lab';
+import type { Lab } from '../color/types';
+import { undertoneOf } from '../naming/undertone';
+import type { SurfaceId } from '../surface';
+import type { Severity } from './assessment';
+import { averageLab } from './component-record';
+import type { InstalledReading, JudgedSurface, JudgeInput } from './input';
+import { PAIR } from './pair';
+import { mainReading } from './view-weights';
+
+/** Chroma part of CIEDE2000 between sample and place: a published acceptable limit (1.8) and twice it (our judgement). */
+export const BOUNCE = { visible: 3.6, note: PAIR.acceptable } as const;
+
+/** A surface whose place lends it a tint that its sample does not have. */
+export interface BounceTint {
+  readonly surface: SurfaceId;
+  readonly finish: string;
+  readonly severity: Severity;
+  readonly chromaPart: number;
+  readonly sampleName: string;
+  readonly installedName: string;
+  /** a*, b* of a perfect white there. */
+  readonly tint: readonly [a: number, b: number];
+  /** The surface most of the tint comes from; null while unknown. */
+  readonly source: { readonly surface: SurfaceId; readonly share: number } | null;
+}
+
+/** The reading with the tint of its place taken off a* and b*: what is left is charged to the finish and the lamp. */
+export const withoutTint = (lab: Lab<'D65-2'>, placeWhite: Lab<'D65-2'>): Lab<'D65-2'> => ({
+  l: lab.l,
+  a: lab.a - placeWhite.a,
+  b: lab.b - placeWhite.b,
+});
+
+/** Below this share the strongest source is one of many: naming it would mislead. Our judgement. */
+const SOURCE_MIN = 0.3;
+
+/**
+ * Tint by bounce on the surfaces that are not full colors (U < 4), read where they are seen most.
+ * Visible from a chroma part of 3.6 if the ISCC-NBS name changes too, a note from 1.8; never grave.
+ */
+export function bounceTints(input: JudgeInput): BounceTint[] {
+  return input.surfaces.flatMap((s) => {
+    const reading = mainReading(s);
+    const found = reading && bounceTint(s, reading);
+    return found ? [found] : [];
+  });
+}
+
+function bounceTint(s: JudgedSurface, reading: InstalledReading): BounceTint | null {
+  const sample = averageLab(s.finish.components);
+  const chromaPart = differenceParts(sample, reading.average).chroma;
+  if (chromaPart < BOUNCE.note) return null;
+  const undertone = undertoneOf(sample);
+  if (undertone.strength >= PAIR.colorStrength) return null;
+  // What stays when the tint of the place is taken off is the lamp's doing, not the bounce's.
+  const rest = differenceParts(sample, withoutTint(reading.average, reading.placeWhite)).chroma;
+  const limit = chromaPart >= BOUNCE.visible ? BOUNCE.visible : BOUNCE.note;
+  if (rest >= limit || chromaOf(reading.placeWhite) === 0) return null;
+  const installedName = undertoneOf(reading.average).name;
+  const renamed = installedName !== undertone.name;
+  const strongest = reading.tintFrom?.[0] ?? null;
+  return {
+    surface: s.surface,
+    finish: s.finish.id,
+    severity: chromaPart >= BOUNCE.visible && renamed ? 'visible' : 'note',
+    chromaPart,
+    sampleName: undertone.name,
+    installedName,
+    tint: [reading.placeWhite.a, reading.placeWhite.b],
+    source: strongest && strongest.share >= SOURCE_MIN ? strongest : null,
+  };
+}

@@ -1,0 +1,15 @@
+/**
+ * How flatly a finding may be said: `firm` as it is, `may` with "may", `open` not at all ("cannot tell").
+ * By the share of plausible measurement errors under which it holds.
+ */
+export type Firmness = 'firm' | 'may' | 'open';
+
+/** Limits for the wording, our judgement: below the first "may", below the second "cannot tell". */
+export const FIRM_FROM = 0.85;
+export const MAY_FROM = 0.75;
+
+/** @param holdsIn share 0-1, or null while it has not been computed: then said flatly */
+export function firmnessOf(holdsIn: number | null): Firmness {
+  if (holdsIn === null || holdsIn >= FIRM_FROM) return 'firm';
+  return holdsIn >= MAY_FROM ? 'may' : 'open';
+}

@@ -1,0 +1,79 @@
+import type { Severity, Warning } from './assessment';
+import { faultCode } from './claims';
+import { AS_INSTALLED } from './number-words';
+import type { PairJudgement } from './pair';
+import { faultSentence } from './pair-sentences';
+import { gravity, groupPairs } from './pair-warnings';
+import { pairWhy } from './pair-why';
+import { type InstalledPair, isMajor, type JudgedPair, type PlacedColor, pairKey } from './pairs';
+import { inDecisionOrder } from './surface-words';
+
+/** A fault between two whites that the place makes: it goes when the tint of each place is taken off. */
+export interface PlaceFault {
+  readonly tinted: PlacedColor;
+  readonly other: PlacedColor;
+  readonly raw: PairJudgement;
+  readonly tintOff: PairJudgement;
+}
+
+/** Findings of the same finish together, in the order they came. */
+export function byFinish<T extends { readonly finish: string }>(found: readonly T[]): T[][] {
+  const groups = new Map<string, T[]>();
+  for (const f of found) {
+    const group = groups.get(f.finish);
+    if (group) group.push(f);
+    else groups.set(f.finish, [f]);
+  }
+  return [...groups.values()];
+}
+
+/**
+ * White pairs that are a fault as they are and none with the tint taken off: two perfect whites would look the same there.
+ * Opposed undertones that only the place makes are left to the surfaces' own tint findings.
+ */
+export const placeFaults = (pairs: readonly InstalledPair[]): PlaceFault[] =>
+  pairs.flatMap((p) => {
+    if (!isMajor(p.a) || !isMajor(p.b)) return [];
+    if (p.raw.faulty === null || faultCode(p.tintOff.verdict)) return [];
+    const [tinted, other] = p.raw.faulty === 'a' ? [p.a, p.b] : [p.b, p.a];
+    return [{ tinted, other, raw: p.raw, tintOff: p.tintOff }];
+  });
+
+/**
+ * Faults that the finishes show in this light but not as samples: a fault as it is, and still one with the tint of each
+ * place taken off. Resting on guessed spectra they are visible at most, and said with "may".
+ */
+export function installedFaultWarnings(pairs: readonly InstalledPair[], samples: readonly JudgedPair[]): Warning[] {
+  const settled = new Set(
+    samples
+      .filter((p) => p.verdict === 'cannot-tell' || faultCode(p.verdict))
+      .map((p) => pairKey(p.a.color, p.b.color)),
+  );
+  const charged = pairs.filter(
+    (p) =>
+      isMajor(p.a) &&
+      isMajor(p.b) &&
+      faultCode(p.raw.verdict) &&
+      faultCode(p.tintOff.verdict) &&
+      !settled.has(pairKey(p.a.color, p.b.color)),
+  );
+  return groupPairs(
+    charged,
+    (p) => faultCode(p.tintOff.verdict)!,
+    (p) => gravity(p.tintOff),
+  ).map((group) => {
+    const { a, b, tintOff } = group.worst;
+    const measured = [a, b].every((c) => c.surface.finish.components.every((x) => x.spectrumSource === 'measured'));
+    const severity: Severity = !measured && tintOff.severity === 'grave' ? 'visible' : tintOff.severity!;
+    const sentence = faultSentence(tintOff, a.color, group.aSurfaces, b.color, group.bSurfaces, !measured);
+    return {
+      code: faultCode(tintOff.verdict)!,
+      severity,
+      surfaces: inDecisionOrder([...group.aSurfaces, ...group.bSurfaces]),
+      text: `In this light, ${sentence.charAt(0).toLowerCase()}${sentence.slice(1)}`,
+      why: `${pairWhy(tintOff, AS_INSTALLED)} The tint of each place is taken off.`,
+      basis: 'installed',
+      holds_in: null,
+    };
+  });
+}

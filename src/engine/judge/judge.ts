@@ -1,0 +1,88 @@
+import { SURFACES } from '../surface';
+import type { Assessment, PairFinding } from './assessment';
+import { judgeBalance } from './balance';
+import { type Holds, NOT_DRAWN } from './claims';
+import { weakEdges } from './edges';
+import { firmnessOf } from './firmness';
+import type { JudgeInput } from './input';
+import { installedFaultWarnings } from './installed-faults';
+import { pairWarnings, shownVerdict } from './pair-warnings';
+import {
+  anchorY,
+  type InstalledPair,
+  installedPairs,
+  type JudgedPair,
+  type PlacedColor,
+  pairKey,
+  placedColors,
+  samplePairs,
+} from './pairs';
+import { bounceWarnings, lightShiftWarnings, lowLightWarnings } from './place-warnings';
+import { balanceWarnings, edgeWarnings } from './scheme-warnings';
+import { surfaceRecord } from './surface-record';
+import { orderedWarnings } from './warnings';
+
+/**
+ * Judges a scheme in its room and light: records, pairs, balance and warnings, gravest first.
+ * How firmly findings stand (`holds_in`) and repairs take longer: null and empty here, status `pending`.
+ * The order of the input's surfaces does not matter.
+ */
+export const judge = (input: JudgeInput): Assessment => assembleAssessment(input, NOT_DRAWN, 'pending');
+
+/** The assessment with its wording as firm as `holds` allows. */
+export function assembleAssessment(given: JudgeInput, holds: Holds, status: Assessment['status']): Assessment {
+  const input = inDecisionOrder(given);
+  const placed = placedColors(input);
+  const samples = samplePairs(placed, anchorY(input, placed));
+  const installed = installedPairs(placed);
+  const balance = judgeBalance(input, placed, firmnessOf(holds.balance));
+  return {
+    project: input.project,
+    option: input.option,
+    setting: input.setting,
+    surfaces: input.surfaces.map(surfaceRecord),
+    pairs: [...samples.map((p) => sampleFinding(p, holds)), ...installed.flatMap(installedFinding)],
+    balance: balance.balance,
+    warnings: orderedWarnings([
+      ...balanceWarnings(balance, holds),
+      ...pairWarnings(samples, holds),
+      ...edgeWarnings(weakEdges(input), holds),
+      ...installedFaultWarnings(installed, samples),
+      ...bounceWarnings(input, installed),
+      ...lightShiftWarnings(input),
+      ...lowLightWarnings(input),
+    ]),
+    repairs: [],
+    status,
+  };
+}
+
+/** The same input with its surfaces in the trade's decision order, on which every finding's order rests. */
+export const inDecisionOrder = (input: JudgeInput): JudgeInput => ({
+  ...input,
+  surfaces: [...input.surfaces].sort((a, b) => SURFACES.indexOf(a.surface) - SURFACES.indexOf(b.surface)),
+});
+
+const side = (placed: PlacedColor) => ({ surface: placed.surface.surface, component: placed.color.role });
+
+function sampleFinding(pair: JudgedPair, holds: Holds): PairFinding {
+  const standing = holds.pair(pairKey(pair.a.color, pair.b.color));
+  const numbers = { ...pair.judgement.numbers };
+  if (standing) numbers['holds_in'] = standing.same;
+  return {
+    a: side(pair.a),
+    b: side(pair.b),
+    verdict: shownVerdict(pair, standing),
+    de00: pair.judgement.de00,
+    basis: 'sample',
+    numbers,
+  };
+}
+
+/** As installed with the tint of each place taken off; the reading as it is stands beside it. */
+function installedFinding({ a, b, raw, tintOff }: InstalledPair): PairFinding[] {
+  if (tintOff.verdict === 'none') return [];
+  const numbers: Record<string, number> = { ...tintOff.numbers, de00_as_it_is: raw.de00 };
+  if ('d_wid' in raw.numbers) numbers['d_wid_as_it_is'] = raw.numbers['d_wid']!;
+  return [{ a: side(a), b: side(b), verdict: tintOff.verdict, de00: tintOff.de00, basis: 'installed', numbers }];
+}

@@ -1,0 +1,44 @@
+import { undertoneOf } from '../naming/undertone';
+import type { SurfaceId } from '../surface';
+import type { PairJudgement } from './pair';
+import type { SampleColor } from './sample-color';
+import { componentPhrase, type Phrase, sentenceCase } from './surface-words';
+
+/** One plain sentence for a fault between two components; `may` softens it. */
+export function faultSentence(
+  judgement: PairJudgement,
+  aColor: SampleColor,
+  aSurfaces: readonly SurfaceId[],
+  bColor: SampleColor,
+  bSurfaces: readonly SurfaceId[],
+  may: boolean,
+): string {
+  const a = componentPhrase(aColor.role, aSurfaces);
+  const b = componentPhrase(bColor.role, bSurfaces);
+  if (judgement.verdict === 'pulls-apart') return opposedLeans(a, leanOf(aColor), b, leanOf(bColor), may);
+  const [suffering, other] = judgement.faulty === 'a' ? [a, b] : [b, a];
+  const look = may ? 'may look' : suffering.plural ? 'look' : 'looks';
+  const how = judgement.verdict === 'looks-dirty' ? 'dirty beside the cleaner white of' : 'yellow beside';
+  return `${sentenceCase(suffering.text)} ${look} ${how} ${other.text}.`;
+}
+
+const leanOf = (color: SampleColor): string => undertoneOf(color.lab).word;
+
+function opposedLeans(a: Phrase, aLean: string, b: Phrase, bLean: string, may: boolean): string {
+  const lean = may ? 'may lean' : 'lean';
+  return `${sentenceCase(a.text)} and ${b.text} ${lean} opposite ways: the first toward ${hue(aLean)}, the second toward ${hue(bLean)}.`;
+}
+
+const HUES: Readonly<Record<string, string>> = {
+  pinkish: 'pink',
+  reddish: 'red',
+  brownish: 'brown',
+  yellowish: 'yellow',
+  olive: 'olive',
+  greenish: 'green',
+  bluish: 'blue',
+  purplish: 'purple',
+};
+
+/** "yellowish" as a direction: "yellow". Level 2 color names stay as they are. */
+const hue = (word: string): string => HUES[word] ?? word;

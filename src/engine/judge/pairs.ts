@@ -1,0 +1,123 @@
+import type { Lab } from '../color/types';
+import type { Basis, PairVerdict } from './assessment';
+import { withoutTint } from './bounce';
+import { isBeyondProvenance } from './cannot-tell';
+import { MINOR_SHARE } from './component-record';
+import type { JudgedSurface, JudgeInput } from './input';
+import { judgePair, type PairJudgement } from './pair';
+import { isNearWhite, luminanceOf, type SampleColor, sampleColor } from './sample-color';
+import { mainReading, meanWeights, viewWeights } from './view-weights';
+
+/** A component on its surface, with what it reads in place. */
+export interface PlacedColor {
+  readonly surface: JudgedSurface;
+  readonly color: SampleColor;
+  /** Installed reading as it is, and with the tint of its place taken off; null before the light is known. */
+  readonly installed: { readonly raw: Lab<'D65-2'>; readonly tintOff: Lab<'D65-2'> } | null;
+}
+
+export interface JudgedPair {
+  readonly a: PlacedColor;
+  readonly b: PlacedColor;
+  readonly basis: Basis;
+  readonly judgement: PairJudgement;
+  /** The verdict to show: the judgement's own, or `cannot-tell`. */
+  readonly verdict: PairVerdict;
+}
+
+export interface InstalledPair {
+  readonly a: PlacedColor;
+  readonly b: PlacedColor;
+  readonly raw: PairJudgement;
+  readonly tintOff: PairJudgement;
+}
+
+/** Every component of every surface. Equal components share one record, so its Munsell look-up happens once. */
+export function placedColors(input: JudgeInput): PlacedColor[] {
+  const known = new Map<string, SampleColor>();
+  return input.surfaces.flatMap((surface) => {
+    const reading = mainReading(surface);
+    return surface.finish.components.map((_, i) => {
+      const fresh = sampleColor(surface.surface, surface.finish, i);
+      const identity = `${fresh.key}@${fresh.share}`;
+      const color = known.get(identity) ?? fresh;
+      known.set(identity, color);
+      const raw = reading?.components[i];
+      return { surface, color, installed: raw ? { raw, tintOff: withoutTint(raw, reading.placeWhite) } : null };
+    });
+  });
+}
+
+/** Components that are more than grout lines or hair veins: only these raise warnings. */
+export const isMajor = (placed: PlacedColor): boolean => placed.color.share >= MINOR_SHARE;
+
+/** Same two components, same key, whichever surfaces they meet on. */
+export function pairKey(a: SampleColor, b: SampleColor): string {
+  return a.key < b.key ? `${a.key}|${b.key}` : `${b.key}|${a.key}`;
+}
+
+/** An anchor fills at least this share of the view. Our judgement. */
+const ANCHOR_VIEW_SHARE = 0.05;
+
+/** Y (0-100) of the lightest near-white that covers a twentieth of the view; ceilings hang in other light. Null if none. */
+export function anchorY(input: JudgeInput, placed: readonly PlacedColor[]): number | null {
+  const weights = meanWeights(viewWeights(input));
+  let lightest: number | null = null;
+  for (const p of placed) {
+    if (p.surface.surface === 'ceiling') continue;
+    const weight = weights[input.surfaces.indexOf(p.surface)]! * p.color.share;
+    if (weight < ANCHOR_VIEW_SHARE || !isNearWhite(p.color)) continue;
+    lightest = Math.max(lightest ?? 0, luminanceOf(p.color));
+  }
+  return lightest;
+}
+
+/** Every two components on surfaces of different finishes, once, in the order of the input. */
+export function* pairings(placed: readonly PlacedColor[]): Generator<readonly [PlacedColor, PlacedColor]> {
+  for (let i = 0; i < placed.length; i++) {
+    for (let j = i + 1; j < placed.length; j++) {
+      const a = placed[i]!;
+      const b = placed[j]!;
+      if (a.surface.surface !== b.surface.surface && a.color.finish !== b.color.finish) yield [a, b];
+    }
+  }
+}
+
+/** Sample basis: all pairs that say something. Equal pairs of components are judged once. */
+export function samplePairs(placed: readonly PlacedColor[], anchor: number | null): JudgedPair[] {
+  const judged = new Map<string, PairJudgement>();
+  const pairs: JudgedPair[] = [];
+  for (const [a, b] of pairings(placed)) {
+    // Keyed with the order, since the judgement names a side.
+    const key = `${a.color.key}|${b.color.key}`;
+    const sideA = { color: a.color, lab: a.color.lab };
+    const sideB = { color: b.color, lab: b.color.lab };
+    let judgement = judged.get(key);
+    if (!judgement) {
+      judgement = judgePair(sideA, sideB, { anchorY: anchor });
+      judged.set(key, judgement);
+    }
+    if (judgement.verdict === 'none') continue;
+    const verdict = isBeyondProvenance(judgement, sideA, sideB) ? 'cannot-tell' : judgement.verdict;
+    pairs.push({ a, b, basis: 'sample', judgement, verdict });
+  }
+  return pairs;
+}
+
+/** Installed basis, each pair read twice: as it is, and with the tint of each place taken off. */
+export function installedPairs(placed: readonly PlacedColor[]): InstalledPair[] {
+  const pairs: InstalledPair[] = [];
+  for (const [a, b] of pairings(placed)) {
+    if (!a.installed || !b.installed) continue;
+    const read = (which: 'raw' | 'tintOff') =>
+      judgePair(
+        { color: a.color, lab: a.installed![which] },
+        { color: b.color, lab: b.installed![which] },
+        { anchorY: null },
+      );
+    const raw = read('raw');
+    const tintOff = read('tintOff');
+    if (raw.verdict !== 'none' || tintOff.verdict !== 'none') pairs.push({ a, b, raw, tintOff });
+  }
+  return pairs;
+}

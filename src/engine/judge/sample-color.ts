@@ -1,0 +1,102 @@
+import { yFromLightness } from '../color/lab';
+import type { Lab } from '../color/types';
+import type { ComponentRole, FinishClass, LaidFinish, Provenance } from '../finish/types';
+import { munsellFromLabD65 } from '../naming/munsell';
+import { neutralLimit, undertoneOf } from '../naming/undertone';
+import type { SurfaceId } from '../surface';
+
+/**
+ * One color component as a sample (D65, 2 degree): what decides which rules apply to it.
+ * `munsellChroma` and `strength` look up the Munsell renotation on first use.
+ */
+export interface SampleColor {
+  /** Same finish, same component, same color: same key, on whichever surface. */
+  readonly key: string;
+  readonly finish: string;
+  readonly role: ComponentRole;
+  /** Area share in its surface, 0-1. */
+  readonly share: number;
+  readonly lab: Lab<'D65-2'>;
+  /** False for wood, wood prints, metals and fittings: they never enter the rules for whites. */
+  readonly mayBeWhite: boolean;
+  /** Greatest Munsell chroma at which it still counts as a white. */
+  readonly whiteChromaMax: number;
+  readonly provenance: Provenance;
+  /** One standard deviation, CIEDE2000 units. */
+  readonly uncertaintyDe00: number;
+  readonly munsellChroma: () => number;
+  /** Undertone strength U: Munsell chroma over the ISCC-NBS neutral limit. */
+  readonly strength: () => number;
+}
+
+/** Fittings are judged for balance, not for whiteness. */
+const FITTINGS: ReadonlySet<SurfaceId> = new Set(['sink', 'tap', 'appliance', 'hardware', 'frame']);
+
+/** Stone carries `grain` too, of crystals; on any other class the word means wood or its print. */
+const isWoodOrPrint = (finish: LaidFinish): boolean =>
+  finish.class === 'wood' ||
+  (finish.class !== 'stone' &&
+    finish.class !== 'engineered' &&
+    finish.class !== 'solid surface' &&
+    finish.components.some((c) => c.role === 'grain'));
+
+const NEAR_WHITE_CHROMA = 1.5;
+const PLAIN_WHITE_CHROMA = 2;
+const PLAIN_SHARE = 0.9;
+
+/** Paint, glaze and plain stone show a larger chroma before they stop being seen as a white. Our judgement. */
+function whiteChromaMax(kind: FinishClass, share: number): number {
+  if (kind === 'paint' || kind === 'glazed') return PLAIN_WHITE_CHROMA;
+  if ((kind === 'stone' || kind === 'engineered') && share >= PLAIN_SHARE) return PLAIN_WHITE_CHROMA;
+  return NEAR_WHITE_CHROMA;
+}
+
+/** Component `index` of a finish laid on `surface`, as the rules see it. */
+export function sampleColor(surface: SurfaceId, finish: LaidFinish, index: number): SampleColor {
+  const component = finish.components[index]!;
+  const { l, a, b } = component.labD65;
+  const mayBeWhite = finish.class !== 'metal' && !isWoodOrPrint(finish) && !FITTINGS.has(surface);
+  const sample = {
+    key: `${finish.id}#${component.role}:${l},${a},${b}${mayBeWhite ? '' : '!'}`,
+    finish: finish.id,
+    role: component.role,
+    share: component.share,
+    lab: component.labD65,
+    mayBeWhite,
+    whiteChromaMax: whiteChromaMax(finish.class, component.share),
+    provenance: component.provenance,
+    uncertaintyDe00: component.uncertaintyDe00,
+  };
+  return withLookUp(sample, () => {
+    const undertone = undertoneOf(component.labD65);
+    return { chroma: undertone.munsell.chroma, strength: undertone.strength };
+  });
+}
+
+/** The same component had its color been measured as `lab`. */
+export const recolored = (color: SampleColor, lab: Lab<'D65-2'>): SampleColor =>
+  withLookUp({ ...color, lab }, () => {
+    const munsell = munsellFromLabD65(lab);
+    return { chroma: munsell.chroma, strength: munsell.chroma / neutralLimit(munsell) };
+  });
+
+/** Luminance factor Y, 0-100. */
+export const luminanceOf = (color: SampleColor): number => yFromLightness(color.lab.l);
+
+/** A white or near-white by its own numbers, wherever it lies. */
+export const isNearWhite = (color: SampleColor): boolean =>
+  color.lab.l >= 80 && color.munsellChroma() <= color.whiteChromaMax;
+
+interface LookedUp {
+  readonly chroma: number;
+  readonly strength: number;
+}
+
+function withLookUp(color: Omit<SampleColor, 'munsellChroma' | 'strength'>, lookUp: () => LookedUp): SampleColor {
+  let known: LookedUp | undefined;
+  const once = (): LookedUp => {
+    known ??= lookUp();
+    return known;
+  };
+  return { ...color, munsellChroma: () => once().chroma, strength: () => once().strength };
+}

@@ -1,0 +1,84 @@
+import type { Balance, BalanceVerdict, Severity, Warning } from './assessment';
+import type { BalanceJudgement } from './balance';
+import { SCHEME } from './balance';
+import type { Holds } from './claims';
+import { EDGE, edgePhrase, type WeakEdge } from './edges';
+import { firmnessOf } from './firmness';
+import { AS_SAMPLE, oneDecimal, percent } from './number-words';
+import { inDecisionOrder } from './surface-words';
+
+/** The warning of the whole scheme, and a note where the light tips it another way. */
+export function balanceWarnings(judged: BalanceJudgement, holds: Holds): Warning[] {
+  const { balance, carriers, otherwiseFrom } = judged;
+  const warnings: Warning[] = [];
+  const surfaces = (verdict: BalanceVerdict) =>
+    inDecisionOrder(verdict === 'lacks-warm' ? carriers.cool : [...carriers.warm, ...carriers.leaning]);
+  if (balance.verdict === 'lacks-warm' || balance.verdict === 'lacks-cool') {
+    const open = firmnessOf(holds.balance) === 'open';
+    const views =
+      otherwiseFrom.length > 0 ? ` From ${otherwiseFrom.join(' and ')} the shares give another answer.` : '';
+    warnings.push({
+      code: open ? 'cannot-tell' : balance.verdict,
+      severity: 'visible',
+      surfaces: surfaces(balance.verdict),
+      text: balance.sentence,
+      why: `${sharesWhy(balance)}${views}`,
+      basis: 'sample',
+      holds_in: holds.balance,
+    });
+  }
+  const tipped = balance.installed.verdict;
+  if (tipped !== balance.verdict && (tipped === 'lacks-warm' || tipped === 'lacks-cool')) {
+    const way = tipped === 'lacks-warm' ? 'cool' : 'warm';
+    const [warm, leaning, cool] = balance.installed.shares;
+    warnings.push({
+      code: tipped,
+      severity: 'note',
+      surfaces: surfaces(tipped),
+      text: `In this light the kitchen tips to ${way}, though as samples the finishes do not.`,
+      why:
+        `As installed, the cast of the room taken off: warm ${percent(warm)}, leaning warm ${percent(leaning)}, cool ` +
+        `${percent(cool)} of the overviews. The samples decide; limits are our judgement.`,
+      basis: 'installed',
+      holds_in: null,
+    });
+  }
+  return warnings;
+}
+
+const sharesWhy = (b: Balance): string =>
+  `Of the overviews ${percent(b.warm_share)} is warm, ${percent(b.leaning_share)} leans warm, ${percent(b.cool_share)} is cool and ` +
+  `${percent(b.neutral_share)} neutral, ${AS_SAMPLE}. ` +
+  (b.verdict === 'lacks-warm'
+    ? `Limits: warm under ${percent(SCHEME.warmMin)} with cool from ${percent(SCHEME.coolMany)}, our judgement.`
+    : `Limits: cool under ${percent(SCHEME.coolMin)} with warm and leaning from ${percent(SCHEME.warmMany)}, our judgement.`);
+
+/** Weak edges as warnings. */
+export const edgeWarnings = (edges: readonly WeakEdge[], holds: Holds): Warning[] =>
+  edges.map((edge) => {
+    const holdsIn = holds.edge(edge.key);
+    const firmness = firmnessOf(holdsIn);
+    const open = firmness === 'open';
+    return {
+      code: open ? 'cannot-tell' : 'weak-edge',
+      severity: edge.severity,
+      surfaces: inDecisionOrder([...edge.first, ...edge.second]),
+      text: open
+        ? `Cannot tell from here whether the edge between ${edgePhrase(edge)} is easy to see. Compare the samples side by side.`
+        : edgeText(edge, edge.severity, firmness === 'may'),
+      why:
+        `Light reflectance ${oneDecimal(edge.lrv[0])} against ${oneDecimal(edge.lrv[1])}, ${oneDecimal(edge.difference)} points apart, ` +
+        `area means, D65, 10 degree (BS 8300-2 wants ${EDGE.wanted}, under ${EDGE.least} is not adequate); Bowman-Sapolinski contrast ` +
+        `${Math.round(edge.contrast)} % (30 wanted). Matt, dry and in one light; an aid only.`,
+      basis: 'sample',
+      holds_in: holdsIn,
+    };
+  });
+
+function edgeText(edge: WeakEdge, severity: Severity, may: boolean): string {
+  const points = `${oneDecimal(edge.difference)} points of light reflectance`;
+  if (severity === 'note') {
+    return `The edge between ${edgePhrase(edge)} ${may ? 'may be' : 'is'} soft: they differ by ${points}.`;
+  }
+  return `The edge between ${edgePhrase(edge)} may be hard to see: they differ by only ${points}.`;
+}

@@ -1,0 +1,29 @@
+import { differenceCiede2000 } from '../color/difference';
+import { undertoneOf } from '../naming/undertone';
+import type { AssessedSurface, InstalledRecord } from './assessment';
+import { averageLab, averageRecord, componentRecord, labTriple } from './component-record';
+import type { InstalledReading, JudgedSurface } from './input';
+import { meanViewShare } from './view-weights';
+
+/** One surface as the assessment shows it: as a sample and as installed. */
+export const surfaceRecord = (s: JudgedSurface): AssessedSurface => ({
+  surface: s.surface,
+  finish: s.finish.id,
+  label: s.finish.label,
+  state: s.state,
+  components: s.finish.components.map(componentRecord),
+  average: averageRecord(s.finish.components),
+  installed: s.installed.map((reading) => installedRecord(s, reading)),
+});
+
+const installedRecord = (s: JudgedSurface, reading: InstalledReading): InstalledRecord => ({
+  facing: reading.facing,
+  lab_d65: labTriple(reading.average),
+  name: undertoneOf(reading.average).name,
+  illuminance_lx: reading.illuminanceLx,
+  lightness_in_room: reading.lightnessInRoom,
+  shift_de00: differenceCiede2000(averageLab(s.finish.components), reading.average),
+  place_white_lab_d65: labTriple(reading.placeWhite),
+  tint_from: reading.tintFrom ?? [],
+  view_share: meanViewShare(reading),
+});

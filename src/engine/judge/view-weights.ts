@@ -1,0 +1,63 @@
+import type { SurfaceId } from '../surface';
+import type { InstalledReading, JudgedSurface, JudgeInput } from './input';
+
+/** What one overview viewpoint sees: per surface and reading, shares of what is judged, summing to 1. */
+export interface ViewWeights {
+  /** Viewpoint id; null for the typical view used while nothing has been seen yet. */
+  readonly viewpoint: string | null;
+  /** In the order of the input's surfaces. */
+  readonly surfaces: readonly number[];
+}
+
+/**
+ * Area shares of the surfaces, one entry per overview viewpoint that sees anything. A viewpoint's shares are scaled to
+ * sum 1 over the judged surfaces, so openings do not count. Without any view a typical kitchen overview stands in.
+ */
+export function viewWeights(input: JudgeInput): ViewWeights[] {
+  const seen: ViewWeights[] = [];
+  input.overviews.forEach((viewpoint, v) => {
+    const shares = input.surfaces.map((s) => s.installed.reduce((sum, r) => sum + (r.viewShares[v] ?? 0), 0));
+    const total = shares.reduce((sum, x) => sum + x, 0);
+    if (total > 0) seen.push({ viewpoint, surfaces: shares.map((x) => x / total) });
+  });
+  return seen.length > 0 ? seen : [typicalView(input.surfaces)];
+}
+
+/** Mean over the viewpoints; sums to 1. */
+export const meanWeights = (views: readonly ViewWeights[]): number[] =>
+  views[0]!.surfaces.map((_, i) => views.reduce((sum, v) => sum + v.surfaces[i]!, 0) / views.length);
+
+/** Mean share of the overview views that one reading covers, 0-1. */
+export const meanViewShare = (reading: InstalledReading): number =>
+  reading.viewShares.length === 0 ? 0 : reading.viewShares.reduce((sum, x) => sum + x, 0) / reading.viewShares.length;
+
+/** The reading of a surface that is seen most; null before the light is known. */
+export function mainReading(surface: JudgedSurface): InstalledReading | null {
+  let main: InstalledReading | null = null;
+  for (const reading of surface.installed) {
+    if (main === null || meanViewShare(reading) > meanViewShare(main)) main = reading;
+  }
+  return main;
+}
+
+/** Percent of a kitchen overview, computed once in a 4 x 3 x 2.5 m room with an island; split within fronts by our judgement. */
+const TYPICAL_PERCENT: Partial<Record<SurfaceId, number>> = {
+  'base-fronts': 15,
+  'wall-fronts': 10,
+  'tall-fronts': 10,
+  'island-fronts': 14,
+  wall: 20,
+  backsplash: 10,
+  floor: 9,
+  counter: 7,
+  'island-counter': 4,
+  hardware: 1,
+};
+
+function typicalView(surfaces: readonly JudgedSurface[]): ViewWeights {
+  const percent = surfaces.map((s) => TYPICAL_PERCENT[s.surface] ?? 0);
+  const total = percent.reduce((sum, x) => sum + x, 0);
+  // Nothing a kitchen is usually seen by: count every surface alike.
+  const shares = total > 0 ? percent.map((x) => x / total) : surfaces.map(() => 1 / surfaces.length);
+  return { viewpoint: null, surfaces: shares };
+}

@@ -1,0 +1,86 @@
+import type { Severity } from './assessment';
+import type { SampleColor } from './sample-color';
+
+/**
+ * Limits of the rules for whites. "Published" ones carry their source; the rest are our judgement and may move once
+ * people have been asked.
+ */
+export const WHITES = {
+  /** L* from which a near-neutral counts as a white. Our judgement. */
+  lightnessMin: 80,
+  /** a* difference visible in whites, published (IADR abstract, 32 observers; another study says about 1). */
+  redGreenMax: 3.24,
+  /** Acceptable difference in the whiteness index WID, published (Perez et al. 2016 and later use of dWID > 2.60). */
+  whitenessLimit: 2.6,
+  /** Keeps cases of pure tint out of "dirty". Our judgement. */
+  dirtyLightnessMin: 3,
+  /** The lighter one may be this much warmer and still be the cleaner one. Our judgement. */
+  dirtyWarmthMax: 1,
+  /** Below this anchored lightness the darker white looks gray. Our judgement. */
+  graveAnchoredLightness: 92,
+  /** Twice the acceptable CIEDE2000 limit of 1.8 (Paravina et al. 2015). Our judgement. */
+  graveChromaPart: 3.6,
+} as const;
+
+/** What the rules for whites compare: always lighter minus darker, in CIELAB D65, 2 degree. */
+export interface WhiteNumbers {
+  readonly dL: number;
+  readonly dA: number;
+  readonly dB: number;
+  readonly dWid: number;
+  /** Relative warmth along 50 degrees. */
+  readonly dW: number;
+  /** Lightness and chroma parts of CIEDE2000. */
+  readonly lightnessPart: number;
+  readonly chromaPart: number;
+  /** Anchored lightness of the darker one. */
+  readonly lRel: number;
+}
+
+export interface WhitesVerdict {
+  readonly verdict: 'looks-dirty' | 'too-yellow' | 'agree';
+  readonly severity: Severity | null;
+  /** Which one suffers; null when they agree. */
+  readonly faulty: 'lighter' | 'darker' | null;
+}
+
+/**
+ * Whether two components may be judged as whites: both light and near neutral as samples, none of wood or metal, and
+ * their a* close enough that whiteness scales still agree. A pink or green lean is named, never judged.
+ */
+export const inDomainOfWhites = (a: SampleColor, b: SampleColor, dA: number): boolean =>
+  a.mayBeWhite &&
+  b.mayBeWhite &&
+  a.lab.l >= WHITES.lightnessMin &&
+  b.lab.l >= WHITES.lightnessMin &&
+  Math.abs(dA) <= WHITES.redGreenMax &&
+  a.munsellChroma() <= a.whiteChromaMax &&
+  b.munsellChroma() <= b.whiteChromaMax;
+
+/**
+ * Lightness against the lightest near-white in view (highest-luminance rule, Gilchrist et al. 1999), as CIELAB L*.
+ * Both luminance factors on one scale.
+ */
+export const anchoredLightness = (y: number, yAnchor: number): number => 116 * Math.cbrt(y / yAnchor) - 16;
+
+/** Verdict on two whites within the domain; null when they differ in a way no whiteness rule covers. */
+export function judgeWhites(n: WhiteNumbers): WhitesVerdict | null {
+  const looksDirty =
+    n.dWid >= WHITES.whitenessLimit &&
+    n.dL >= WHITES.dirtyLightnessMin &&
+    n.dW <= WHITES.dirtyWarmthMax &&
+    n.lightnessPart >= n.chromaPart;
+  if (looksDirty) {
+    const severity = n.lRel < WHITES.graveAnchoredLightness ? 'grave' : 'visible';
+    return { verdict: 'looks-dirty', severity, faulty: 'darker' };
+  }
+  if (Math.abs(n.dWid) < WHITES.whitenessLimit) return { verdict: 'agree', severity: null, faulty: null };
+  // The yellower one is the less white one; its own excess in warmth and b* must carry the difference.
+  const lighterIsYellower = n.dWid < 0;
+  const sign = lighterIsYellower ? 1 : -1;
+  if (sign * n.dW > 0 && sign * n.dB >= Math.abs(n.dA)) {
+    const severity = n.chromaPart >= WHITES.graveChromaPart ? 'grave' : 'visible';
+    return { verdict: 'too-yellow', severity, faulty: lighterIsYellower ? 'lighter' : 'darker' };
+  }
+  return null;
+}
