@@ -1,4 +1,5 @@
 import { BAND_COUNT } from './bands';
+import { gatherEight } from './gather-eight';
 import type { Transport } from './transport';
 
 export interface SolveOptions {
@@ -93,7 +94,7 @@ function sweepPatches(
     if (s < 0) continue;
     for (let k0 = 0; k0 < bands; k0 += 8) {
       const width = Math.min(8, bands - k0);
-      if (width === 8) gatherEight(start[i]!, start[i + 1]!, column, value, b, bands, k0);
+      if (width === 8) gatherEight(start[i]!, start[i + 1]!, column, value, b, bands, k0, received, 0);
       else gatherFew(start[i]!, start[i + 1]!, column, value, b, bands, k0, width);
       for (let m = 0; m < width; m++) {
         const k = k0 + m;
@@ -106,45 +107,6 @@ function sweepPatches(
     }
   }
   return worst;
-}
-
-function gatherEight(
-  from: number,
-  to: number,
-  column: Uint32Array,
-  value: Float32Array,
-  b: Float64Array,
-  bands: number,
-  k0: number,
-): void {
-  let s0 = 0;
-  let s1 = 0;
-  let s2 = 0;
-  let s3 = 0;
-  let s4 = 0;
-  let s5 = 0;
-  let s6 = 0;
-  let s7 = 0;
-  for (let e = from; e < to; e++) {
-    const f = value[e]!;
-    const at = column[e]! * bands + k0;
-    s0 += f * b[at]!;
-    s1 += f * b[at + 1]!;
-    s2 += f * b[at + 2]!;
-    s3 += f * b[at + 3]!;
-    s4 += f * b[at + 4]!;
-    s5 += f * b[at + 5]!;
-    s6 += f * b[at + 6]!;
-    s7 += f * b[at + 7]!;
-  }
-  received[0] = s0;
-  received[1] = s1;
-  received[2] = s2;
-  received[3] = s3;
-  received[4] = s4;
-  received[5] = s5;
-  received[6] = s6;
-  received[7] = s7;
 }
 
 function gatherFew(

@@ -1,0 +1,135 @@
+import { mulberry32 } from '../random';
+import { type FineToCoarse, mapFineToCoarse, patchForFine } from './fine-to-coarse';
+import { RAY_OFFSET_M } from './form-factors';
+import { traceNearest } from './rect-trace';
+import type { Transport } from './transport';
+import type { LightRoom, SparseRows } from './types';
+
+/** Gathers rows one point at a time; the rows grow in the order of the calls. */
+export interface RowGatherer {
+  readonly map: FineToCoarse;
+  readonly transport: Transport;
+  /** Local ray directions: two tangents and the normal per ray, cosine-distributed. */
+  readonly rays: Float64Array;
+  readonly slotOf: Int32Array;
+  start: number[];
+  column: Uint32Array;
+  value: Float32Array;
+  end: number;
+}
+
+/**
+ * Rows of a final gather: what a point receives from each patch, by `rayCount` stratified cosine-distributed rays
+ * against the fine rectangles. Every point uses the same rays, so that the error is smooth over a surface.
+ */
+export function startGather(
+  room: Pick<LightRoom, 'coarse' | 'fine'>,
+  transport: Transport,
+  rayCount: number,
+  seed: number,
+): RowGatherer {
+  const side = Math.max(2, Math.round(Math.sqrt(rayCount)));
+  const random = mulberry32(seed);
+  const rays = new Float64Array(3 * side * side);
+  for (let k = 0; k < side * side; k++) {
+    const column = k % side;
+    const r2 = (Math.floor(k / side) + random()) / side;
+    const phi = (2 * Math.PI * (column + random())) / side;
+    rays[3 * k] = Math.sqrt(r2) * Math.cos(phi);
+    rays[3 * k + 1] = Math.sqrt(r2) * Math.sin(phi);
+    rays[3 * k + 2] = Math.sqrt(1 - r2);
+  }
+  return {
+    map: mapFineToCoarse(room.fine, room.coarse, transport.patches),
+    transport,
+    rays,
+    slotOf: new Int32Array(transport.patches.count).fill(-1),
+    start: [0],
+    column: new Uint32Array(1 << 14),
+    value: new Float32Array(1 << 14),
+    end: 0,
+  };
+}
+
+/** Adds the row of a point with unit normal n. Rays that meet black, a back or nothing bring no light. */
+export function gatherPoint(
+  gatherer: RowGatherer,
+  x: number,
+  y: number,
+  z: number,
+  nx: number,
+  ny: number,
+  nz: number,
+): void {
+  const { map, transport, rays, slotOf } = gatherer;
+  const bvh = transport.fineBvh;
+  const count = rays.length / 3;
+  reserve(gatherer, count);
+  const { column, value } = gatherer;
+  // Tangents from the axis least along the normal; the same for all points that face alike.
+  const ax = Math.abs(nx);
+  const ay = Math.abs(ny);
+  const az = Math.abs(nz);
+  const ex = ax <= ay && ax <= az ? 1 : 0;
+  const ey = ex === 0 && ay <= az ? 1 : 0;
+  const ez = ex === 0 && ey === 0 ? 1 : 0;
+  let tx = ny * ez - nz * ey;
+  let ty = nz * ex - nx * ez;
+  let tz = nx * ey - ny * ex;
+  const length = Math.sqrt(tx * tx + ty * ty + tz * tz);
+  tx /= length;
+  ty /= length;
+  tz /= length;
+  const sx = ny * tz - nz * ty;
+  const sy = nz * tx - nx * tz;
+  const sz = nx * ty - ny * tx;
+  const ox = x + nx * RAY_OFFSET_M;
+  const oy = y + ny * RAY_OFFSET_M;
+  const oz = z + nz * RAY_OFFSET_M;
+  const begin = gatherer.end;
+  let end = begin;
+  for (let k = 0; k < 3 * count; k += 3) {
+    const p = rays[k]!;
+    const q = rays[k + 1]!;
+    const r = rays[k + 2]!;
+    const dx = tx * p + sx * q + nx * r;
+    const dy = ty * p + sy * q + ny * r;
+    const dz = tz * p + sz * q + nz * r;
+    const slot = traceNearest(bvh, ox, oy, oz, dx, dy, dz, Infinity);
+    if (slot < 0) continue;
+    const axis = bvh.axis[slot]!;
+    if ((axis === 0 ? dx : axis === 1 ? dy : dz) * bvh.sign[slot]! > 0) continue;
+    const t = bvh.hitDistance[0]!;
+    const patch = patchForFine(map, bvh.rect[slot]!, ox + dx * t, oy + dy * t, oz + dz * t);
+    if (patch < 0) continue;
+    const known = slotOf[patch]!;
+    if (known >= 0) value[known]! += 1 / count;
+    else {
+      slotOf[patch] = end;
+      column[end] = patch;
+      value[end++] = 1 / count;
+    }
+  }
+  for (let e = begin; e < end; e++) slotOf[column[e]!] = -1;
+  gatherer.end = end;
+  gatherer.start.push(end);
+}
+
+export function finishGather(gatherer: RowGatherer): SparseRows {
+  return {
+    count: gatherer.start.length - 1,
+    start: Uint32Array.from(gatherer.start),
+    column: gatherer.column.slice(0, gatherer.end),
+    value: gatherer.value.slice(0, gatherer.end),
+  };
+}
+
+function reserve(gatherer: RowGatherer, more: number): void {
+  if (gatherer.end + more <= gatherer.column.length) return;
+  const column = new Uint32Array(2 * gatherer.column.length + more);
+  const value = new Float32Array(column.length);
+  column.set(gatherer.column);
+  value.set(gatherer.value);
+  gatherer.column = column;
+  gatherer.value = value;
+}

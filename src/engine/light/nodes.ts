@@ -1,0 +1,92 @@
+import { layoutAtlas, sampleFraction } from './atlas';
+import { gatherEight } from './gather-eight';
+import { finishGather, gatherPoint, startGather } from './gather-rows';
+import { rectNormal } from './rect-bvh';
+import { samplePoint } from './sample-point';
+import type { Transport } from './transport';
+import type { AtlasLayout, LightRoom, SparseRows } from './types';
+
+export interface NodeOptions {
+  /** Largest distance between nodes, m. */
+  readonly spacing?: number;
+  /** Rays of the final gather per node. */
+  readonly rays?: number;
+  readonly seed?: number;
+}
+
+/** Display nodes over the fine rectangles and what each receives from the patches. */
+export interface NodeGather {
+  readonly atlas: AtlasLayout;
+  /** One row per node: rectangle after rectangle, u fastest within a block. */
+  readonly rows: SparseRows;
+  /** Per fine rectangle: its first row; one more entry at the end. */
+  readonly first: Uint32Array;
+}
+
+/** Gathers every display node. */
+export function buildNodes(room: LightRoom, transport: Transport, options: NodeOptions = {}): NodeGather {
+  const steps = buildNodesInSteps(room, transport, options);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/** The same, yielding the share done about every twenty nodes, so that a worker can listen in between. */
+export function* buildNodesInSteps(
+  room: LightRoom,
+  transport: Transport,
+  { spacing = 0.2, rays = 256, seed = 7 }: NodeOptions = {},
+): Generator<number, NodeGather> {
+  const atlas = layoutAtlas(room.fine, () => spacing);
+  const gatherer = startGather(room, transport, rays, seed);
+  const first = new Uint32Array(room.fine.length + 1);
+  const point = new Float64Array(3);
+  let count = 0;
+  for (let r = 0; r < room.fine.length; r++) {
+    const rect = room.fine[r]!;
+    const { axis, sign } = rectNormal(rect);
+    const nu = atlas.blocks[4 * r + 2]!;
+    const nv = atlas.blocks[4 * r + 3]!;
+    for (let j = 0; j < nv; j++) {
+      for (let i = 0; i < nu; i++) {
+        samplePoint(rect, sampleFraction(i, nu), sampleFraction(j, nv), point);
+        gatherPoint(
+          gatherer,
+          point[0]!,
+          point[1]!,
+          point[2]!,
+          axis === 0 ? sign : 0,
+          axis === 1 ? sign : 0,
+          axis === 2 ? sign : 0,
+        );
+        if (++count % 20 === 0) yield r / room.fine.length;
+      }
+    }
+    first[r + 1] = count;
+  }
+  return { atlas, rows: finishGather(gatherer), first };
+}
+
+/** Indirect light per row and band: row . B. `B` holds `bands` values a patch. */
+export function gatherNodes(
+  gather: { readonly rows: SparseRows },
+  radiosity: Float32Array,
+  bands: number,
+  out: Float32Array = new Float32Array(gather.rows.count * bands),
+): Float32Array {
+  const { count, start, column, value } = gather.rows;
+  const sums = new Float64Array(bands);
+  for (let i = 0; i < count; i++) {
+    let k0 = 0;
+    for (; k0 + 8 <= bands; k0 += 8)
+      gatherEight(start[i]!, start[i + 1]!, column, value, radiosity, bands, k0, sums, k0);
+    for (; k0 < bands; k0++) {
+      let sum = 0;
+      for (let e = start[i]!; e < start[i + 1]!; e++) sum += value[e]! * radiosity[column[e]! * bands + k0]!;
+      sums[k0] = sum;
+    }
+    out.set(sums, i * bands);
+  }
+  return out;
+}

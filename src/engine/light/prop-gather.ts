@@ -1,0 +1,50 @@
+import { addDirect } from './direct-scene';
+import { finishGather, gatherPoint, startGather } from './gather-rows';
+import type { Transport } from './transport';
+import type { LightRoom, SparseRows } from './types';
+
+/** What each prop vertex receives from the patches: rows of all props one after another. */
+export interface PropGather {
+  readonly rows: SparseRows;
+  /** Per prop: its first row; one more entry at the end. */
+  readonly first: Uint32Array;
+}
+
+export function buildPropGather(
+  room: LightRoom,
+  transport: Transport,
+  { rays = 144, seed = 11 }: { readonly rays?: number; readonly seed?: number } = {},
+): PropGather {
+  const gatherer = startGather(room, transport, rays, seed);
+  const first = new Uint32Array(room.props.length + 1);
+  room.props.forEach(({ positions, normals }, p) => {
+    for (let k = 0; k < positions.length; k += 3) {
+      gatherPoint(gatherer, positions[k]!, positions[k + 1]!, positions[k + 2]!, ...unit(normals, k));
+    }
+    first[p + 1] = first[p]! + positions.length / 3;
+  });
+  return { rows: finishGather(gatherer), first };
+}
+
+/** Direct light per prop and vertex: four channels, one per light group, lx at level 1. Props cast no shadows. */
+export function propDirect(room: LightRoom, transport: Transport): Float32Array[] {
+  const scene = { groups: room.groups.length, emitters: transport.emitters, bvh: transport.fineBvh };
+  const sum = new Float64Array(Math.max(4, room.groups.length));
+  return room.props.map(({ positions, normals }) => {
+    const out = new Float32Array((4 * positions.length) / 3);
+    for (let k = 0; k < positions.length; k += 3) {
+      sum.fill(0);
+      addDirect(scene, positions[k]!, positions[k + 1]!, positions[k + 2]!, ...unit(normals, k), sum);
+      for (let g = 0; g < 4; g++) out[(4 * k) / 3 + g] = sum[g]!;
+    }
+    return out;
+  });
+}
+
+function unit(normals: Float32Array, k: number): [number, number, number] {
+  const x = normals[k]!;
+  const y = normals[k + 1]!;
+  const z = normals[k + 2]!;
+  const length = Math.hypot(x, y, z) || 1;
+  return [x / length, y / length, z / length];
+}

@@ -1,0 +1,111 @@
+import type { Facing } from '../surface';
+import { sampleFraction } from './atlas';
+import { addDirect } from './direct-scene';
+import type { NodeGather } from './nodes';
+import { rectNormal } from './rect-bvh';
+import { samplePoint } from './sample-point';
+import type { Transport } from './transport';
+import type { LightRoom, Rect, SurfaceLight } from './types';
+
+/** Direct light is averaged over points about this far apart, m. */
+const DIRECT_SPACING_M = 0.12;
+
+/** Which way a rectangle looks. */
+export function facingOf(rect: Rect): Facing {
+  const { axis, sign } = rectNormal(rect);
+  return axis !== 2 ? 'upright' : sign > 0 ? 'up' : 'down';
+}
+
+/** Area means of direct light and gather rows over the fine rectangles, per surface and facing. Black is left out. */
+export function surfaceLights(room: LightRoom, transport: Transport, nodes: NodeGather): SurfaceLight[] {
+  const byKey = new Map<string, number[]>();
+  room.fine.forEach((rect, r) => {
+    if (rect.surface < 0) return;
+    const key = `${rect.surface}:${facingOf(rect)}`;
+    const list = byKey.get(key);
+    if (list) list.push(r);
+    else byKey.set(key, [r]);
+  });
+  return [...byKey.values()].map((rects) => meanLight(room, transport, nodes, rects));
+}
+
+/** Area mean of light over some fine rectangles, as if they were one surface with the facing of the first. */
+export function meanLight(
+  room: LightRoom,
+  transport: Transport,
+  nodes: NodeGather,
+  rects: readonly number[],
+): SurfaceLight {
+  const first = room.fine[rects[0]!]!;
+  const groups = room.groups.length;
+  const direct = new Float64Array(groups);
+  const directMin = new Float64Array(groups).fill(Infinity);
+  const gather = new Float64Array(transport.patches.count);
+  let area = 0;
+  for (const r of rects) {
+    const rect = room.fine[r]!;
+    const rectArea = Math.hypot(...rect.u) * Math.hypot(...rect.v);
+    area += rectArea;
+    addRectDirect(room, transport, rect, rectArea, direct, directMin);
+    addRectGather(nodes, r, rectArea, gather);
+  }
+  return {
+    surface: first.surface,
+    facing: facingOf(first),
+    area_m2: area,
+    direct: direct.map((sum) => sum / area),
+    directMin,
+    gather: Float32Array.from(gather, (sum) => sum / area),
+  };
+}
+
+function addRectDirect(
+  room: LightRoom,
+  transport: Transport,
+  rect: Rect,
+  area: number,
+  direct: Float64Array,
+  directMin: Float64Array,
+): void {
+  const scene = { groups: room.groups.length, emitters: transport.emitters, bvh: transport.fineBvh };
+  const { axis, sign } = rectNormal(rect);
+  const nu = pointsAlong(Math.hypot(...rect.u));
+  const nv = pointsAlong(Math.hypot(...rect.v));
+  const point = new Float64Array(3);
+  const here = new Float64Array(room.groups.length);
+  for (let j = 0; j < nv; j++) {
+    for (let i = 0; i < nu; i++) {
+      samplePoint(rect, (i + 0.5) / nu, (j + 0.5) / nv, point);
+      here.fill(0);
+      const nx = axis === 0 ? sign : 0;
+      const ny = axis === 1 ? sign : 0;
+      addDirect(scene, point[0]!, point[1]!, point[2]!, nx, ny, axis === 2 ? sign : 0, here);
+      for (let g = 0; g < here.length; g++) {
+        direct[g]! += (here[g]! * area) / (nu * nv);
+        directMin[g] = Math.min(directMin[g]!, here[g]!);
+      }
+    }
+  }
+}
+
+const pointsAlong = (edge: number): number => (edge < 0.05 ? 1 : Math.max(2, Math.round(edge / DIRECT_SPACING_M)));
+
+/** Trapezoid mean of a block's rows: nodes on an edge stand for half a cell. */
+function addRectGather(nodes: NodeGather, r: number, area: number, gather: Float64Array): void {
+  const nu = nodes.atlas.blocks[4 * r + 2]!;
+  const nv = nodes.atlas.blocks[4 * r + 3]!;
+  const { start, column, value } = nodes.rows;
+  for (let j = 0; j < nv; j++) {
+    for (let i = 0; i < nu; i++) {
+      const row = nodes.first[r]! + j * nu + i;
+      const weight = area * trapezoid(i, nu) * trapezoid(j, nv);
+      for (let e = start[row]!; e < start[row + 1]!; e++) gather[column[e]!]! += weight * value[e]!;
+    }
+  }
+}
+
+function trapezoid(i: number, n: number): number {
+  if (n === 1) return 1;
+  const fraction = sampleFraction(i, n);
+  return (fraction === 0 || fraction === 1 ? 0.5 : 1) / (n - 1);
+}
