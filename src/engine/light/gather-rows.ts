@@ -18,8 +18,11 @@ export interface RowGatherer {
   end: number;
 }
 
+/** Golden section of a turn: a spiral of points at this step covers a disk evenly (H. Vogel, 1979). */
+const GOLDEN_TURN = (3 - Math.sqrt(5)) / 2;
+
 /**
- * Rows of a final gather: what a point receives from each patch, by `rayCount` stratified cosine-distributed rays
+ * Rows of a final gather: what a point receives from each patch, by `rayCount` evenly spread cosine-distributed rays
  * against the fine rectangles. Every point uses the same rays, so that the error is smooth over a surface.
  */
 export function startGather(
@@ -28,13 +31,12 @@ export function startGather(
   rayCount: number,
   seed: number,
 ): RowGatherer {
-  const side = Math.max(2, Math.round(Math.sqrt(rayCount)));
-  const random = mulberry32(seed);
-  const rays = new Float64Array(3 * side * side);
-  for (let k = 0; k < side * side; k++) {
-    const column = k % side;
-    const r2 = (Math.floor(k / side) + random()) / side;
-    const phi = (2 * Math.PI * (column + random())) / side;
+  const count = Math.max(8, rayCount);
+  const turn = mulberry32(seed)();
+  const rays = new Float64Array(3 * count);
+  for (let k = 0; k < count; k++) {
+    const r2 = (k + 0.5) / count;
+    const phi = 2 * Math.PI * (k * GOLDEN_TURN + turn);
     rays[3 * k] = Math.sqrt(r2) * Math.cos(phi);
     rays[3 * k + 1] = Math.sqrt(r2) * Math.sin(phi);
     rays[3 * k + 2] = Math.sqrt(1 - r2);
