@@ -50,7 +50,10 @@ function readMunsell(rest: string): Result<TypedColor> {
   const lab = labD65FromMunsell(rest);
   if (!lab.ok) return lab;
   const { l, a, b } = lab.value;
-  return checked({ kind: 'lab', lab: [l, a, b], illuminant: 'D65', observer_deg: 2 }, 'declared');
+  return success({
+    color: { kind: 'lab', lab: [l, a, b], illuminant: 'D65', observer_deg: 2 },
+    provenance: 'declared',
+  });
 }
 
 function readLrv(rest: string, text: string): Result<TypedColor> {
@@ -68,7 +71,7 @@ function readLrv(rest: string, text: string): Result<TypedColor> {
 }
 
 function checked(color: GivenColor, provenance: Provenance): Result<TypedColor> {
-  const [problem, ...more] = checkGivenColor(color, 'The color');
+  const [problem, ...more] = checkGivenColor(color, 'color');
   return problem ? failure(problem, more) : success({ color, provenance });
 }
 

@@ -49,7 +49,7 @@ export function parseSpectrumCsv(text: string, file?: string): Result<GivenColor
     return failure(problem('out-of-range', `Line ${bad.line}: ${bad.value} is outside ${range}.`, at(bad.line)));
   }
   const color = { kind: 'spectrum', start_nm: first.nm, step_nm, reflectance } as const;
-  const [wrong] = checkGivenColor(color, 'The spectrum');
+  const [wrong] = checkGivenColor(color, 'spectrum');
   if (wrong) return failure({ ...wrong, at: at() });
 
   const notices = [scaleNotice(percent, at())];

@@ -43,6 +43,12 @@ const BOUNDS: readonly (readonly [path: string, read: (kitchen: Kitchen) => numb
   ['sky_lx', (k) => k.sky_lx, [0, 100000, 'lx']],
 ];
 
+/** Half a sink unit of 800 mm and the filler beside it. */
+const SINK_SPACE = 450;
+
+/** Corner filler, a cooktop unit between two units of 300 mm, and two tall cabinets with their panels, mm. */
+const BACK_WALL_LEAST = 50 + 600 + 2 * 300 + 2 * 600 + 40;
+
 /** What is wrong with the sizes of a kitchen: each value alone, then what must fit into the room. */
 export function checkKitchen(kitchen: Kitchen, path: string): readonly Problem[] {
   const problems = BOUNDS.flatMap(([name, read, bounds]) => checkNumber(read(kitchen), bounds, `${path}.${name}`));
@@ -75,6 +81,14 @@ function checkFit(kitchen: Kitchen, path: string): readonly Problem[] {
   mustFit('window', 'The top of the window', window.sill + window.height, room.height);
   mustFit('window', 'The far side of the window', window.center + window.width / 2, room.depth);
   mustFit('window', 'The near side of the window', window.width / 2, window.center);
+  mustFit(
+    'window.center',
+    'The sink under the window, from the door wall to the corner,',
+    window.center + SINK_SPACE,
+    room.depth - base.depth,
+  );
+  mustFit('window.center', 'The sink under the window', SINK_SPACE, window.center);
+  mustFit('room.width', 'The back wall', base.depth + BACK_WALL_LEAST, room.width);
   mustFit('door.height', 'The door', door.height, room.height);
   mustFit('door', 'The door with its distance from the right wall', door.from_right + door.width, room.width);
   mustFit('island', 'The island, from the left wall to its right end,', island.x + island.width, room.width);

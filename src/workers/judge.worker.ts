@@ -2,7 +2,10 @@ import { holdsIn } from '../engine/judge/holds';
 import { judge } from '../engine/judge/judge';
 import type { FromJudge, ToJudge } from './messages';
 
-const port = self as unknown as { postMessage(message: FromJudge): void; onmessage: ((event: MessageEvent<ToJudge>) => void) | null };
+const port = self as unknown as {
+  postMessage(message: FromJudge): void;
+  onmessage: ((event: MessageEvent<ToJudge>) => void) | null;
+};
 
 /** Only the newest readings of an option matter: older ones still waiting are dropped. */
 const waiting = new Map<string, ToJudge>();

@@ -1,13 +1,13 @@
-import { GROUPS, type Kitchen } from '../model/project';
-import { judgeInput } from '../kitchen/study/readings';
-import { type LitScheme, beginLight, gatherGroup } from '../kitchen/study/lit-scheme';
+import { beginLight, gatherGroup, type LitScheme } from '../kitchen/study/lit-scheme';
 import { paintLook } from '../kitchen/study/paint-look';
 import { readPoint } from '../kitchen/study/point-reading';
+import { judgeInput } from '../kitchen/study/readings';
 import { type RoomStudy, studyRoom } from '../kitchen/study/room-study';
 import { layScheme } from '../kitchen/study/scheme';
 import { type SettingLight, settingLight } from '../kitchen/study/setting-light';
 import { beginScheme, solveSchemeGroup } from '../kitchen/study/solved-scheme';
-import { type TintSteps, beginTints } from '../kitchen/study/tints';
+import { beginTints, type TintSteps } from '../kitchen/study/tints';
+import { GROUPS, type Kitchen } from '../model/project';
 import { createDirectDesk, type DirectDesk } from './direct-desk';
 import { createInterner } from './intern-library';
 import type { FromLight, Show, ToLight } from './messages';

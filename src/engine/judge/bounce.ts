@@ -1,10 +1,10 @@
 import { differenceParts } from '../color/difference';
 import { chromaOf } from '../color/lab';
 import type { Lab } from '../color/types';
+import { averageComponent } from '../finish/average';
 import { undertoneOf } from '../naming/undertone';
 import type { SurfaceId } from '../surface';
 import type { Severity } from './assessment';
-import { averageLab } from './component-record';
 import type { InstalledReading, JudgedSurface, JudgeInput } from './input';
 import { PAIR } from './pair';
 import { mainReading } from './view-weights';
@@ -49,7 +49,7 @@ export function bounceTints(input: JudgeInput): BounceTint[] {
 }
 
 function bounceTint(s: JudgedSurface, reading: InstalledReading): BounceTint | null {
-  const sample = averageLab(s.finish.components);
+  const sample = averageComponent(s.finish.components).labD65;
   const chromaPart = differenceParts(sample, reading.average).chroma;
   if (chromaPart < BOUNCE.note) return null;
   const undertone = undertoneOf(sample);

@@ -1,7 +1,8 @@
+import { lrvFromReflectance } from '../color/lrv';
+import { averageComponent } from '../finish/average';
 import type { LaidFinish } from '../finish/types';
 import type { SurfaceId } from '../surface';
 import type { Severity } from './assessment';
-import { averageLrv } from './component-record';
 import type { JudgeInput } from './input';
 import { inDecisionOrder, joined, surfacesPhrase } from './surface-words';
 
@@ -68,9 +69,11 @@ export function edgesOf(input: JudgeInput): Edge[] {
     first: inDecisionOrder(first),
     second: inDecisionOrder(second),
     finishes,
-    lrv: [averageLrv(finishes[0].components), averageLrv(finishes[1].components)],
+    lrv: [meanLrv(finishes[0]), meanLrv(finishes[1])],
   }));
 }
+
+const meanLrv = (finish: LaidFinish): number => lrvFromReflectance(averageComponent(finish.components).spectrum);
 
 /** Edges that may be hard to see, from area means, matt, dry and in one light. */
 export function weakEdges(input: JudgeInput): WeakEdge[] {

@@ -1,10 +1,10 @@
 import { yFromLightness } from '../color/lab';
+import { lrvFromReflectance } from '../color/lrv';
 import type { Lab } from '../color/types';
 import { mulberry32 } from '../random';
 import type { Assessment } from './assessment';
 import { balanceParts, sampleReading } from './balance';
 import { faultCode, type Holds, isAssurance, type PairHolds } from './claims';
-import { lrvOf } from './component-record';
 import { edgeSeverity, weakEdges } from './edges';
 import type { JudgedSurface, JudgeInput } from './input';
 import { assembleAssessment, inDecisionOrder } from './judge';
@@ -130,7 +130,7 @@ function weighedColors(surface: JudgedSurface): WeighedColor[] {
   return surface.finish.components.map((component, i) => ({
     key: sampleColor(surface.surface, surface.finish, i).key,
     weight: component.share / total,
-    lrvPerY: lrvOf(component) / Math.max(1e-6, yFromLightness(component.labD65.l)),
+    lrvPerY: lrvFromReflectance(component.spectrum) / Math.max(1e-6, yFromLightness(component.labD65.l)),
   }));
 }
 

@@ -1,8 +1,8 @@
 import { differenceCiede2000 } from '../color/difference';
+import { averageComponent } from '../finish/average';
 import { undertoneOf } from '../naming/undertone';
 import type { SurfaceId } from '../surface';
 import { withoutTint } from './bounce';
-import { averageLab } from './component-record';
 import type { JudgeInput } from './input';
 import { mainReading } from './view-weights';
 
@@ -25,7 +25,7 @@ export function lightShifts(input: JudgeInput): LightShift[] {
   return input.surfaces.flatMap((s) => {
     const reading = mainReading(s);
     if (!reading) return [];
-    const sample = averageLab(s.finish.components);
+    const sample = averageComponent(s.finish.components).labD65;
     const lit = withoutTint(reading.average, reading.placeWhite);
     const de00 = differenceCiede2000(sample, lit);
     if (de00 < SHIFT_MIN) return [];

@@ -1,7 +1,8 @@
 import { differenceCiede2000 } from '../color/difference';
+import { averageComponent } from '../finish/average';
 import { undertoneOf } from '../naming/undertone';
 import type { AssessedSurface, InstalledRecord } from './assessment';
-import { averageLab, averageRecord, componentRecord, labTriple } from './component-record';
+import { averageRecord, componentRecord, labTriple } from './component-record';
 import type { InstalledReading, JudgedSurface } from './input';
 import { meanViewShare } from './view-weights';
 
@@ -22,7 +23,7 @@ const installedRecord = (s: JudgedSurface, reading: InstalledReading): Installed
   name: undertoneOf(reading.average).name,
   illuminance_lx: reading.illuminanceLx,
   lightness_in_room: reading.lightnessInRoom,
-  shift_de00: differenceCiede2000(averageLab(s.finish.components), reading.average),
+  shift_de00: differenceCiede2000(averageComponent(s.finish.components).labD65, reading.average),
   place_white_lab_d65: labTriple(reading.placeWhite),
   tint_from: reading.tintFrom ?? [],
   view_share: meanViewShare(reading),

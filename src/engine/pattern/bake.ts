@@ -107,7 +107,7 @@ function frameFor(spec: PatternSpec, maxSize: number): Frame {
     texel = piece ? [2, 2] : [1.2, 1.2];
     period = piece ? [2400, 2400] : [2400, 1200];
   } else if (pattern.kind === 'fleck' || pattern.kind === 'thread') {
-    const t = pattern.kind === 'fleck' ? Math.min(1.6, Math.max(0.6, pattern.size_mm / 6)) : pattern.size_mm / 5;
+    const t = pattern.kind === 'fleck' ? Math.min(1.25, Math.max(0.6, pattern.size_mm / 6)) : pattern.size_mm / 4.5;
     texel = [t, t];
     period = [1024 * t, 1024 * t];
   } else if (pattern.kind === 'grain') {

@@ -32,11 +32,11 @@ export function chipSheet(frame: Frame, size_mm: number, shares: readonly number
   const reach = new Float32Array(MAX_SIDES);
   let remaining = whole;
   for (let level = 0; level < LEVELS; level++) {
-    // Radii fall from level to level; every level takes about the same area until the shares are used up.
-    const radius = Math.max(0.62 * size_mm * 0.74 ** level, 0.7 * texel);
-    const goal = level === LEVELS - 1 ? 0 : whole * (1 - (level + 1) / LEVELS);
+    // Radii fall from level to level; larger ones take most of the area until the shares are used up.
+    const radius = Math.max(0.62 * size_mm * 0.74 ** level, 0.9 * texel);
+    const goal = level === LEVELS - 1 ? 0 : whole * (1 - (level + 1) / LEVELS) ** 1.7;
     let misses = 0;
-    while (remaining > goal + 0.5 && misses < 4000) {
+    while (remaining > goal + 0.5 && misses < 12000) {
       const k = choose(left, random());
       const r = radius * (0.8 + 0.4 * random());
       const sides = 5 + Math.floor(random() * (MAX_SIDES - 4));

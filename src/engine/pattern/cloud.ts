@@ -9,12 +9,12 @@ export function cloudSheet(frame: Frame, size_mm: number, own: number, seed: num
   const cellsY = frame.height_mm / size_mm;
   const warpX = fractalNoise(width, height, cellsX, cellsY, 3, seed + 11);
   const warpY = fractalNoise(width, height, cellsX, cellsY, 3, seed + 12);
-  const reachX = (0.16 * width) / cellsX;
-  const reachY = (0.16 * height) / cellsY;
+  const reachX = (0.06 * width) / cellsX;
+  const reachY = (0.06 * height) / cellsY;
   const mottle = fractalNoise(width, height, frame.width_mm / 14, frame.height_mm / 14, 2, seed + 13);
   const presence: Float32Array[] = [];
   for (let k = 0; k < own; k++) {
-    const soft = fractalNoise(width, height, cellsX * 0.8, cellsY * 0.8, 5, seed + 101 * (k + 1), 0.58);
+    const soft = fractalNoise(width, height, cellsX, cellsY, 5, seed + 101 * (k + 1), 0.6);
     const field = new Float32Array(width * height);
     for (let y = 0; y < height; y++) {
       for (let x = 0; x < width; x++) {
@@ -34,5 +34,5 @@ export function cloudSheet(frame: Frame, size_mm: number, own: number, seed: num
       gain[i] = 1 + 0.012 * mottle[i]! + 0.014 * warpX[i]! + pore;
     }
   }
-  return { presence, edge: 2.6, gain };
+  return { presence, edge: 3.2, gain };
 }

@@ -27,8 +27,8 @@ export function crystalSheet(frame: Frame, size_mm: number, own: number, seed: n
     seed + 72,
   );
   for (let i = 0; i < size; i++) {
-    warpX[i]! *= 0.17;
-    warpY[i]! *= 0.17;
+    warpX[i]! *= 0.11;
+    warpY[i]! *= 0.11;
   }
   const gain = new Float32Array(size).fill(1);
   const presence: Float32Array[] = [];

@@ -45,6 +45,7 @@ export function grainSheet(frame: Frame, own: number, seed: number): Sheet {
 
   const fibre = fractalNoise(width, height, frame.width_mm / 240, frame.height_mm / 5, 3, seed + 3, 0.75);
   const stripe = fractalNoise(width, height, frame.width_mm / 1100, frame.height_mm / 38, 3, seed + 4, 0.6);
+  const pores = fractalNoise(width, height, frame.width_mm / 22, frame.height_mm / 2.6, 1, seed + 6);
   const warp = fractalNoise(width, height, frame.width_mm / 420, frame.height_mm / 45, 2, seed + 5, 0.5);
 
   const field = new Float32Array(width * height);
@@ -86,13 +87,14 @@ export function grainSheet(frame: Frame, own: number, seed: number): Sheet {
       const k = Math.floor(phase);
       const f = phase - k;
       // Early wood darkens slowly towards the late wood, which ends sharply with the year.
-      const late = f < 0.8 ? (f / 0.8) ** 2.4 : (1 - f) / 0.2;
+      const late = f < 0.8 ? (f / 0.8) ** 3.2 : (1 - f) / 0.2;
       // Rings finer than the texture can hold fade to their mean.
       const fine = (Math.abs(dy) / rho) * (dt / c.ring);
       const seen = fine < 0.12 ? 1 : Math.max(0, 1 - (fine - 0.12) * 3);
-      const rings = 0.36 + (late - 0.36) * seen * ringTone[(k + c.firstRing) & (RING_TONES - 1)]!;
+      const rings = 0.3 + (late - 0.3) * seen * ringTone[(k + c.firstRing) & (RING_TONES - 1)]!;
       field[i] = 1.25 * rings + 0.15 * fibre[j]! + 0.17 * stripe[j]!;
-      gain[i] = 1 - 0.05 * (rings - 0.36) + 0.022 * fibre[j]! - 0.016 * stripe[j]!;
+      const pore = pores[j]! > 1.1 ? 0.05 * Math.min(1, pores[j]! - 1.1) : 0;
+      gain[i] = 1 - 0.05 * (rings - 0.3) + 0.022 * fibre[j]! - 0.016 * stripe[j]! - pore;
     }
   }
   const presence: Float32Array[] = [field];
@@ -104,17 +106,16 @@ export function grainSheet(frame: Frame, own: number, seed: number): Sheet {
 
 function cutPiece(across_mm: number, boards: boolean, width: number, height: number, random: () => number): Cut {
   const arched = random() < 0.6;
-  const ring = (arched ? 4.2 : 3.4) + 2.6 * random();
   const sideSign = random() < 0.5 ? -1 : 1;
   return {
-    depth: arched ? 14 + 34 * random() : 20 + 60 * random(),
-    taper: boards ? (random() - 0.5) * (arched ? 0.055 : 0.02) : 0,
-    bend: (arched ? 9 : 5) * (0.4 + random()) * (boards ? 0.6 : 1.5),
+    depth: across_mm * (arched ? 0.16 + 0.3 * random() : 0.2 + 0.5 * random()),
+    taper: boards ? (random() - 0.5) * (arched ? 0.06 : 0.02) : 0,
+    bend: across_mm * (arched ? 0.13 : 0.04) * (0.4 + random()) * (boards ? 0.4 : 1),
     bendPhase: 2 * Math.PI * random(),
-    side: arched ? (random() - 0.5) * across_mm * 0.55 : sideSign * across_mm * (0.75 + 0.9 * random()),
-    sway: across_mm * (0.02 + 0.04 * random()),
+    side: arched ? (random() - 0.5) * across_mm * 0.5 : sideSign * across_mm * (0.75 + 0.9 * random()),
+    sway: across_mm * (0.02 + 0.05 * random()),
     swayPhase: 2 * Math.PI * random(),
-    ring,
+    ring: (arched ? 4 : 3.4) + 2.6 * random(),
     firstRing: Math.floor(random() * RING_TONES),
     mirrored: random() < 0.5,
     shiftX: Math.floor(random() * width),

@@ -4,8 +4,8 @@ import { fractalNoise } from './noise';
 import type { Sheet } from './sheet';
 
 /** Mean length and width of a ray fleck on the flat-cut face of beech, mm (typical values, from memory). */
-const LENGTH_MM = 3.4;
-const WIDTH_MM = 0.75;
+const LENGTH_MM = 3.8;
+const WIDTH_MM = 0.65;
 
 /** Fine-grained wood marked by its rays (beech): short dark spindles along the grain over an almost even ground. */
 export function rayFleckSheet(frame: Frame, shares: readonly number[], seed: number): Sheet {

@@ -28,6 +28,7 @@ export function fitShare(presence: Float32Array, edge: number | null, room: Floa
     if (covered > wanted) from = middle;
     else to = middle;
   }
+  if (edge === null) console.log('exponent', Math.exp((from + to) / 2));
   const found = (from + to) / 2;
   if (edge !== null) {
     for (let i = 0; i < presence.length; i++) presence[i] = edgeWeight(presence[i]!, found, edge);

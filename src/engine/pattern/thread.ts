@@ -80,7 +80,15 @@ function layThreads(
     index[x] = k;
     across[x] = Math.max(-1, Math.min(1, (2 * (at - edge(k))) / (edge(k + 1) - edge(k)) - 1));
   }
+  const raw = new Float32Array(count);
+  for (let i = 0; i < count; i++) raw[i] = random() + random() + random() - 1.5;
+  // Each tone is taken against its neighbourhood, so that no broad bands betray the repeat from afar.
   const tone = new Float32Array(count);
-  for (let i = 0; i < count; i++) tone[i] = random() + random() + random() - 1.5;
+  const reach = Math.min(4, Math.floor((count - 1) / 2));
+  for (let i = 0; i < count; i++) {
+    let around = 0;
+    for (let n = -reach; n <= reach; n++) around += raw[(((i + n) % count) + count) % count]!;
+    tone[i] = raw[i]! - around / (2 * reach + 1);
+  }
   return { index, across, tone };
 }

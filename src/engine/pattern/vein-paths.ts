@@ -31,7 +31,7 @@ export function crackPath(
   let px = x0;
   let py = y0;
   for (let i = 0; i < n; i++) {
-    const h = direction + restless * (0.5 * slow[i]! + 0.42 * middle[i]! + 0.42 * kinks[i]! + 0.4 * jitter[i]!);
+    const h = direction + restless * (0.36 * slow[i]! + 0.4 * middle[i]! + 0.42 * kinks[i]! + 0.4 * jitter[i]!);
     x[i] = px;
     y[i] = py;
     px += STEP_MM * Math.cos(h);

@@ -42,20 +42,37 @@ export function drawStroke(out: Float32Array, frame: Frame, stroke: Stroke): voi
       for (let i = left; i < right; i++) {
         const px = (i + 0.5) * ds - x0;
         const along = px * ux + py * uy;
-        if (along < -texel || along > length + texel) continue;
         const across = px * uy - py * ux;
         const past = along < 0 ? -along : along > length ? along - length : 0;
         const d = past > 0 ? Math.sqrt(across * across + past * past) : Math.abs(across);
+        if (d > reach) continue;
         // Part of the texel's width that the line covers.
         const covered = Math.min(d + texel / 2, halfWidth) - Math.max(d - texel / 2, -halfWidth);
         let value = covered > 0 ? (opacity * covered) / texel : 0;
-        if (soft > 0.01 && across * stroke.softSide < 0 && d > halfWidth - texel) {
-          const faded = soft * Math.exp(-Math.max(0, d - halfWidth) / feather);
+        if (soft > 0.01 && d > halfWidth - texel) {
+          const fall = across * stroke.softSide < 0 ? feather : 0.3 * feather;
+          const faded = soft * Math.exp(-Math.max(0, d - halfWidth) / fall);
           if (faded > value) value = faded;
         }
         const at = row + (((i % width) + width) % width);
         if (value > out[at]!) out[at] = value;
       }
+    }
+  }
+}
+
+/** Adds a soft round patch to a repeating field: the drift of vein colour around a bundle is made of many. */
+export function addPatch(out: Float32Array, frame: Frame, x: number, y: number, sigma: number, amount: number): void {
+  const { width, height } = frame;
+  const [ds, dt] = texelSize(frame);
+  const reach = 2.6 * sigma;
+  const scale = -1 / (2 * sigma * sigma);
+  for (let j = Math.floor((y - reach) / dt); j <= Math.ceil((y + reach) / dt); j++) {
+    const py = (j + 0.5) * dt - y;
+    const row = (((j % height) + height) % height) * width;
+    for (let i = Math.floor((x - reach) / ds); i <= Math.ceil((x + reach) / ds); i++) {
+      const px = (i + 0.5) * ds - x;
+      out[row + (((i % width) + width) % width)]! += amount * Math.exp(scale * (px * px + py * py));
     }
   }
 }

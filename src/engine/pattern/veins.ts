@@ -3,7 +3,8 @@ import { type Frame, texelSize } from './frame';
 import { enlarge, fractalNoise } from './noise';
 import type { Sheet } from './sheet';
 import { crackPath, type Path, STEP_MM, strokeAlong } from './vein-paths';
-import { drawStroke, type Stroke } from './vein-strokes';
+import { addPatch, drawStroke } from './vein-strokes';
+import { wander } from './wander';
 
 /** The haze is drawn this many times coarser than the veins. */
 const HAZE_SCALE = 8;
@@ -49,7 +50,7 @@ function veinField(frame: Frame, spacing: number, direction_deg: number, share: 
     const lead = crackPath(
       random() * frame.width_mm,
       random() * frame.height_mm,
-      direction + 0.22 * (random() - 0.5) + (random() < 0.16 ? (random() < 0.5 ? 0.6 : -0.6) : 0),
+      direction + 0.22 * (random() - 0.5) + (random() < 0.14 ? (random() < 0.5 ? 0.5 : -0.5) : 0),
       length,
       1,
       random,
@@ -71,7 +72,7 @@ function veinField(frame: Frame, spacing: number, direction_deg: number, share: 
   );
   const soft = enlarge(haze, coarse.width, coarse.height, width, height);
   for (let i = 0; i < out.length; i++) {
-    const cloud = soft[i]! * Math.max(0, 0.5 + 0.42 * smoke[i]!);
+    const cloud = 0.62 * (1 - Math.exp(-soft[i]! * Math.max(0, 0.75 + 0.7 * smoke[i]!)));
     out[i] = Math.min(1, out[i]! + (1 - out[i]!) * cloud);
   }
   return out;
@@ -137,20 +138,25 @@ function drawBundle(
       ),
     );
   }
-  drawStroke(haze, coarse, hazeStroke(lead, band, spacing, random));
+  driftAround(haze, coarse, lead, band, random);
 }
 
-/** A very wide, faint stroke: the drift of vein colour around a bundle. */
-function hazeStroke(lead: Path, band: number, spacing: number, random: () => number): Stroke {
-  const style = {
-    halfWidth: band * 0.22,
-    opacity: 0.5,
-    stray: spacing * 0.05,
-    feather: Math.max(band * 0.8, 8),
-    featherOpacity: 0.9,
-    fadeStart: true,
-  };
-  return strokeAlong(lead, style, random);
+/** The haze of a bundle: patches along it, now on one side, now on the other, here dense and there missing. */
+function driftAround(haze: Float32Array, coarse: Frame, lead: Path, band: number, random: () => number): void {
+  const n = lead.x.length;
+  const side = wander(n, 220 / STEP_MM, random);
+  const density = wander(n, 160 / STEP_MM, random);
+  const normalX = Math.sin(lead.direction);
+  const normalY = Math.cos(lead.direction);
+  const every = Math.max(1, Math.round((band * 0.25) / STEP_MM));
+  for (let i = 0; i < n; i += every) {
+    const f = i / (n - 1);
+    const fade = Math.min(1, f / 0.2, (1 - f) / 0.25);
+    const sigma = Math.max(4, band * (0.3 + 0.75 * random() * random()));
+    const aside = band * (0.75 * side[i]! + 0.5 * (random() - 0.5));
+    const amount = 0.16 * Math.max(0, 0.55 + 0.75 * density[i]!) * fade;
+    addPatch(haze, coarse, lead.x[i]! - aside * normalX, lead.y[i]! + aside * normalY, sigma, amount);
+  }
 }
 
 /** Faint cracks in other directions, thin enough to be seen only from near. */

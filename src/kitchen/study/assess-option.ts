@@ -2,7 +2,7 @@ import type { Assessment } from '../../engine/judge/assessment';
 import { holdsIn } from '../../engine/judge/holds';
 import { judge } from '../../engine/judge/judge';
 import { failure, type Result, success } from '../../engine/result';
-import { type Project, GROUPS, type Setting } from '../../model/project';
+import { GROUPS, type Project, type Setting } from '../../model/project';
 import { judgeInput } from './readings';
 import { type RoomStudy, studyRoomNow } from './room-study';
 import { layScheme } from './scheme';

@@ -2,7 +2,7 @@ import type { Matrix3 } from '../../engine/color/types';
 import { BAND_COUNT } from '../../engine/light/bands';
 import type { AtlasLayout, LightRoom } from '../../engine/light/types';
 import type { Look, SurfaceLook } from '../look';
-import { bandColors, directColor } from './component-colors';
+import { exposedBandColors, exposedColor } from './component-colors';
 import { exposureMatrix } from './exposure';
 import { halfFromFloat } from './half-float';
 import type { LitScheme } from './lit-scheme';
@@ -47,7 +47,7 @@ type ComponentBands = readonly (readonly (Float32Array | null)[])[];
 function componentBands(laid: LaidSurface, setting: SettingLight, exposure: Matrix3): ComponentBands {
   return laid.finish.components.map(({ spectrum }) =>
     setting.levels.map((level, group) =>
-      level > 0 ? bandColors(setting.spectra[group]!, spectrum, exposure, level) : null,
+      level > 0 ? exposedBandColors(setting.spectra[group]!, spectrum, exposure, level) : null,
     ),
   );
 }
@@ -57,7 +57,7 @@ function surfaceLook(laid: LaidSurface, surface: number, setting: SettingLight, 
   const groupColors = components.map(({ spectrum }) =>
     Float32Array.from(
       setting.levels.flatMap((level, group) =>
-        directColor(setting.spectra[group]!, spectrum, exposure).map((value) => value * level),
+        exposedColor(setting.spectra[group]!, spectrum, exposure).map((value) => value * level),
       ),
     ),
   );
@@ -90,7 +90,12 @@ function nodeColors(
   const color = new Float32Array(3);
   let node = 0;
   for (const [rect, { surface }] of room.fine.entries()) {
-    const [x0, y0, nu, nv] = atlas.blocks.subarray(rect * 4, rect * 4 + 4) as unknown as [number, number, number, number];
+    const [x0, y0, nu, nv] = atlas.blocks.subarray(rect * 4, rect * 4 + 4) as unknown as [
+      number,
+      number,
+      number,
+      number,
+    ];
     const components = bands[surface] ?? [];
     for (let v = 0; v < nv; v++) {
       for (let u = 0; u < nu; u++, node++) {
@@ -156,7 +161,7 @@ function lampColors(room: LightRoom, setting: SettingLight, exposure: Matrix3): 
   return room.lamps.map((lamp) => {
     const { u, v } = lamp.rect;
     const exitance = lamp.lumens / (Math.hypot(...u) * Math.hypot(...v));
-    return scaled(directColor(setting.spectra[lamp.group]!, null, exposure), exitance * setting.levels[lamp.group]!);
+    return scaled(exposedColor(setting.spectra[lamp.group]!, null, exposure), exitance * setting.levels[lamp.group]!);
   });
 }
 
@@ -167,7 +172,7 @@ function lampColors(room: LightRoom, setting: SettingLight, exposure: Matrix3): 
 function skyColors(room: LightRoom, setting: SettingLight, exposure: Matrix3): Look['sky'] {
   const window = room.windows[0];
   if (!window) return { zenith: [0, 0, 0], ground: [0, 0, 0] };
-  const color = directColor(setting.spectra[window.group]!, null, exposure);
+  const color = exposedColor(setting.spectra[window.group]!, null, exposure);
   const level = setting.levels[window.group]!;
   return {
     zenith: scaled(color, (window.skyLx * 9 * level) / 7),

@@ -11,11 +11,7 @@ export interface KeyedPattern {
 /**
  * What to bake for a finish as laid on a surface; null where it is one plain colour without joints, boards or variation.
  */
-export function patternSpecFor(
-  finish: Finish,
-  placement: Placement,
-  laid: LaidFinish,
-): KeyedPattern | null {
+export function patternSpecFor(finish: Finish, placement: Placement, laid: LaidFinish): KeyedPattern | null {
   const { layout, joint_mm } = placement.laying;
   const hasJoint = laid.components.at(-1)?.role === 'grout';
   const pieces = layout !== 'plain' && finish.piece_mm !== undefined;

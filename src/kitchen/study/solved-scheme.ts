@@ -16,7 +16,12 @@ export function beginScheme(scheme: LaidScheme, groups: number): SolvedScheme {
 }
 
 /** Solves one group unless it is solved already. */
-export function solveSchemeGroup(study: RoomStudy, solved: SolvedScheme, group: number, warm?: SolvedScheme | null): void {
+export function solveSchemeGroup(
+  study: RoomStudy,
+  solved: SolvedScheme,
+  group: number,
+  warm?: SolvedScheme | null,
+): void {
   if (solved.radiosity[group]) return;
   const warmStart = warm?.radiosity[group] ?? undefined;
   solved.radiosity[group] = solveGroup(study.transport, solved.scheme.reflectance, study.transport.direct[group]!, {
