@@ -1,0 +1,42 @@
+import { type ParseArgsConfig, parseArgs } from 'node:util';
+import { failure, type Result, success } from '../engine/result';
+
+type Options = NonNullable<ParseArgsConfig['options']>;
+type Parsed<O extends Options> = ReturnType<
+  typeof parseArgs<{ args: string[]; options: O; allowPositionals: true; strict: true }>
+>;
+
+/** What a command was given: its options, and exactly one thing to work on. */
+export interface Arguments<O extends Options> {
+  readonly subject: string;
+  readonly values: Parsed<O>['values'];
+}
+
+/** Parses options and the one positional argument of a command; `usage` is shown when they are wrong. */
+export function readArguments<O extends Options>(
+  args: readonly string[],
+  options: O,
+  subjectName: string,
+  usage: string,
+): Result<Arguments<O>> {
+  let parsed: Parsed<O>;
+  try {
+    parsed = parseArgs({ args: [...args], options, allowPositionals: true, strict: true }) as Parsed<O>;
+  } catch (error) {
+    // parseArgs reports wrong arguments by exceptions with these codes; anything else is a bug.
+    if (!isArgumentError(error)) throw error;
+    return wrongArguments(firstSentence(error.message), usage);
+  }
+  const [subject, ...rest] = parsed.positionals;
+  if (subject === undefined) return wrongArguments(`${subjectName} is missing.`, usage);
+  if (rest.length > 0) return wrongArguments(`"${rest[0]}" is one argument too many.`, usage);
+  return success({ subject, values: parsed.values });
+}
+
+const wrongArguments = (text: string, usage: string): Result<never> =>
+  failure({ code: 'wrong-arguments', text, remedy: `Usage: upstand ${usage}` });
+
+const isArgumentError = (error: unknown): error is Error & { readonly code: string } =>
+  error instanceof TypeError && 'code' in error && String(error.code).startsWith('ERR_PARSE_ARGS_');
+
+const firstSentence = (message: string): string => `${message.split(/\.\s/)[0]!.replace(/\.$/, '')}.`;

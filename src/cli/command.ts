@@ -1,0 +1,20 @@
+import type { Problem, Result } from '../engine/result';
+
+/** What a command has to say: plain data for --json, the same in words for people, and remarks that are neither. */
+export interface Report {
+  readonly json: unknown;
+  readonly text: string;
+  readonly notices?: readonly Problem[];
+}
+
+/** A command of the program. `run` gets the arguments after its name; wrong input is a problem, never an exception. */
+export interface Command {
+  readonly name: string;
+  /** Arguments as the help prints them. */
+  readonly usage: string;
+  readonly summary: string;
+  run(args: readonly string[]): Result<Report>;
+}
+
+/** Options every command understands. */
+export const COMMON_OPTIONS = { json: { type: 'boolean', default: false } } as const;

@@ -1,0 +1,14 @@
+import { run } from './run';
+
+try {
+  const { exit, out, messages } = run(process.argv.slice(2));
+  process.stderr.write(messages);
+  process.stdout.write(out);
+  process.exitCode = exit;
+} catch (error) {
+  const stack = error instanceof Error ? error.stack : String(error);
+  process.stderr.write(
+    `This is a mistake in the program, not in your input. Please report it with these lines:\n${stack}\n`,
+  );
+  process.exitCode = 1;
+}

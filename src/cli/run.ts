@@ -1,0 +1,43 @@
+import type { Problem } from '../engine/result';
+import type { Command } from './command';
+import { assess } from './commands/assess';
+import { color } from './commands/color';
+import { help } from './commands/help';
+import { light } from './commands/light';
+import { problemText } from './problem-text';
+
+const WORKING: readonly Command[] = [assess, color, light];
+
+/** More lines than this on the screen hide the first one. */
+const MOST_LINES = 12;
+
+/** What the program prints and returns: data on one channel, messages on the other. */
+export interface Outcome {
+  readonly exit: 0 | 1 | 2;
+  readonly out: string;
+  readonly messages: string;
+}
+
+/** Runs one command. Exit 0: done; 2: wrong input, with file, place and what to do; bugs are left to the caller. */
+export function run(argv: readonly string[]): Outcome {
+  const [name, ...args] = argv;
+  const asked = name === undefined || name === '--help' || name === '-h' ? 'help' : name;
+  const command = [...WORKING, help(WORKING)].find((one) => one.name === asked);
+  if (!command) {
+    const known = [...WORKING.map((one) => one.name), 'help'].join(', ');
+    return wrong([{ code: 'unknown-command', text: `There is no command "${asked}".`, remedy: `Known: ${known}.` }]);
+  }
+  const result = command.run(args);
+  if (!result.ok) return wrong([result.problem, ...(result.more ?? [])]);
+  const { json, text, notices = [] } = result.value;
+  const out = args.includes('--json') ? JSON.stringify(json, null, 2) : text;
+  return { exit: 0, out: `${out}\n`, messages: lines(notices) };
+}
+
+const wrong = (problems: readonly Problem[]): Outcome => ({ exit: 2, out: '', messages: lines(problems) });
+
+function lines(problems: readonly Problem[]): string {
+  const shown = problems.slice(0, MOST_LINES).map(problemText);
+  if (problems.length > MOST_LINES) shown.push(`... and ${problems.length - MOST_LINES} more.`);
+  return shown.map((line) => `${line}\n`).join('');
+}

@@ -1,0 +1,63 @@
+import type { AssessedSurface, Assessment, InstalledRecord, Warning } from '../../engine/judge/assessment';
+import { surfaceName } from '../../engine/judge/surface-words';
+import { undertoneText } from './color-text';
+import { fixed, labText, percent, temperatureText, wrapped } from './figures';
+
+/** An assessment as a plain text report: balance, warnings with their reasons, repairs, then surface by surface. */
+export function assessmentText(assessment: Assessment): string {
+  const { project, option, setting, balance, warnings, repairs, surfaces } = assessment;
+  const { installed, range } = balance;
+  const [warm, leaning, cool, neutral] = installed.shares;
+  return [
+    `${project}, option ${option}, setting ${setting.id} (${temperatureText(setting.cct_k, setting.duv)})`,
+    '',
+    `Balance: ${balance.verdict}`,
+    wrapped(balance.sentence, '  '),
+    `  of what one sees: warm ${percent(balance.warm_share)}, leaning warm ${percent(balance.leaning_share)}, ` +
+      `cool ${percent(balance.cool_share)}, neutral ${percent(balance.neutral_share)} (as samples)`,
+    `  over the viewpoints: warm ${percent(range.warm[0])} to ${percent(range.warm[1])}, ` +
+      `cool ${percent(range.cool[0])} to ${percent(range.cool[1])}`,
+    `  as installed: ${installed.verdict}, warm ${percent(warm)}, leaning warm ${percent(leaning)}, ` +
+      `cool ${percent(cool)}, neutral ${percent(neutral)}`,
+    '',
+    warnings.length === 0 ? 'Warnings: none' : 'Warnings:',
+    ...warnings.flatMap(warningLines),
+    ...(repairs.length === 0 ? [] : ['', 'What would help:', ...repairs.map((repair) => wrapped(repair.text, '  '))]),
+    '',
+    'Surfaces:',
+    ...surfaces.flatMap(surfaceLines),
+    '',
+    'Planning aid only. A screen is not a sample: check physical samples in the room before ordering.',
+  ].join('\n');
+}
+
+function warningLines(warning: Warning): readonly string[] {
+  const firm = warning.holds_in === null ? '' : `, holds in ${percent(warning.holds_in)} of plausible errors`;
+  return [
+    wrapped(`[${warning.severity}] ${warning.text}`, '  '),
+    wrapped(warning.why, '      '),
+    `      (${warning.code}, ${warning.basis} basis${firm})`,
+  ];
+}
+
+function surfaceLines(surface: AssessedSurface): readonly string[] {
+  return [
+    `  ${surfaceName(surface.surface)} (${surface.state}): ${surface.label}`,
+    `      ${surface.average.name}, ${labText(surface.average.lab_d65)}, LRV ${fixed(surface.average.lrv, 0)}`,
+    ...surface.components.map(
+      (component) =>
+        `      ${component.role} ${percent(component.share)}: ${component.name}, ${undertoneText(component)}, ` +
+        `${labText(component.lab_d65)}, ${component.provenance}`,
+    ),
+    ...surface.installed.map(installedLine),
+  ];
+}
+
+function installedLine(installed: InstalledRecord): string {
+  const [from] = installed.tint_from;
+  const source = from ? `, tint mostly from ${surfaceName(from.surface).toLowerCase()} (${percent(from.share)})` : '';
+  return (
+    `      in place (${installed.facing}): ${installed.name}, ${labText(installed.lab_d65)}, ` +
+    `shift ${fixed(installed.shift_de00)}, ${fixed(installed.illuminance_lx, 0)} lx${source}`
+  );
+}

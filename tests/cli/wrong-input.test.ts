@@ -1,0 +1,52 @@
+import { expect, it } from 'vitest';
+import { DEMO_PATH, demoText } from '../io/demo';
+import { fileWith, upstand } from './upstand';
+
+const notJson = fileWith('not-json.json', '{\n  "type": oops\n}');
+const wrongField = fileWith('wrong-field.json', demoText().replace('"finish": "WD-01"', '"finish": "XX-99"'));
+const recipe = fileWith('recipe.json', '{ "type": "recipe" }');
+const newer = fileWith('newer.json', demoText().replace('"version": 1', '"version": 7'));
+const impossible = fileWith('impossible.json', demoText().replaceAll('"lab": [32, -13, -4.5]', '"lab": [95, 60, 0]'));
+const unevenSpectrum = fileWith('uneven.csv', '400,0.5\n410,0.5\n450,0.5\n');
+
+// Each message has to name the place (file, line, argument) and what to do.
+it.each<[string, readonly string[], readonly RegExp[]]>([
+  ['an unknown command', ['bake'], [/"bake"/, /assess, color, light, help/]],
+  ['a command not built yet', ['shortlist', DEMO_PATH], [/"shortlist"/, /Known: /]],
+  ['no project', ['assess'], [/project file is missing/, /Usage: upstand assess PROJECT/]],
+  ['no color', ['color'], [/color is missing/, /Usage: upstand color VALUE/]],
+  ['an unknown flag', ['assess', DEMO_PATH, '--colour'], [/--colour/, /Usage/]],
+  ['a flag without its value', ['light', DEMO_PATH, '--setting'], [/--setting/, /Usage/]],
+  ['one argument too many', ['assess', DEMO_PATH, 'more'], [/"more"/, /Usage/]],
+  ['a missing file', ['assess', 'nowhere.json', '--json'], [/^nowhere\.json: .*no such file/, /Check the name/]],
+  ['a folder', ['assess', 'demo-data'], [/^demo-data: .*folder/]],
+  ['a file that is not JSON', ['assess', notJson, '--json'], [/not-json\.json:2: /, /Correct the file at this line/]],
+  ['another kind of file', ['light', recipe], [/recipe\.json:1: .*no project/, /Choose a project file/]],
+  ['a project of a newer version', ['assess', newer], [/newer\.json:3: .*version 7/, /newer program/]],
+  [
+    'a wrong field',
+    ['assess', wrongField],
+    [/wrong-field\.json:\d+: options\[0\]\.scheme\.floor\.finish.*XX-99/, /Add the finish/],
+  ],
+  [
+    'an unknown option',
+    ['assess', DEMO_PATH, '--option', 'third'],
+    [/terrace\.project\.json: .*option "third"/, /copied-look, our-floor/],
+  ],
+  [
+    'an unknown setting',
+    ['light', DEMO_PATH, '--setting', 'noon'],
+    [/terrace\.project\.json: .*setting "noon"/, /day, evening/],
+  ],
+  ['a color of the project that no surface has', ['assess', impossible], [/impossible\.json: /, /PT-01|surface/]],
+  ['a word that is no color', ['color', 'blue', '--json'], [/"blue"/, /Write #a1b2c3/]],
+  ['a color outside the solid', ['color', 'lab:95,60,0', '--json'], [/No surface can have/, /Check the numbers/]],
+  ['an unknown light', ['color', '#fff', '--light', 'candle'], [/"candle"/, /D65/]],
+  ['a broken spectrum', ['color', unevenSpectrum], [/uneven\.csv:3: /, /even steps/]],
+  ['a spectrum file that is not there', ['color', 'nowhere.csv'], [/^nowhere\.csv: /, /Check the name/]],
+])('ends with 2 and says what to do for %s', (_, args, messages) => {
+  const ran = upstand(...args);
+  expect(ran).toMatchObject({ exit: 2, out: '' });
+  for (const message of messages) expect(ran.messages).toMatch(message);
+  expect(ran.messages).not.toMatch(/\n\s+at /);
+});
