@@ -1,0 +1,120 @@
+import { useFrame, useThree } from '@react-three/fiber';
+import { useEffect, useLayoutEffect, useMemo, useRef } from 'react';
+import { GLSL3, type Group, type PerspectiveCamera, RawShaderMaterial } from 'three';
+import type { AtlasLayout } from '../engine/light/types';
+import type { Look } from '../kitchen/look';
+import type { CameraRig } from './camera-rig';
+import { FrameDrawer, type FrameParts } from './frame';
+import { LookMeshes } from './LookMeshes';
+import type { LookSlot } from './look-slot';
+import { OutlineRibbon } from './outline-ribbon';
+import { registerDrawer } from './read-pixels';
+import { RoomStage } from './room-stage';
+import { BLACK_SHADERS } from './shader-sources';
+import type { PictureProps } from './types';
+import { useDisposable } from './use-disposable';
+
+type SceneProps = Pick<PictureProps, 'room' | 'light' | 'look' | 'beside' | 'sheen' | 'outlined' | 'onFrame'> & {
+  readonly rig: CameraRig;
+  /** Grows when the context came back: what was drawn into textures is lost. */
+  readonly contextVersion: number;
+};
+
+/** What is inside the canvas: the room in one look, or in two side by side. */
+export function Scene({ room, light, look, beside, sheen, outlined, onFrame, rig, contextVersion }: SceneProps) {
+  const renderer = useThree((state) => state.gl);
+  const scene = useThree((state) => state.scene);
+  const camera = useThree((state) => state.camera) as PerspectiveCamera;
+  const invalidate = useThree((state) => state.invalidate);
+  const drawer = useMemo(() => new FrameDrawer(), []);
+  const directLayout = useSameLayout(light.directAtlas);
+  const nodeLayout = useSameLayout(light.nodeAtlas);
+
+  const stage = useDisposable(
+    () => new RoomStage(room, light, renderer.capabilities.getMaxAnisotropy()),
+    [room, directLayout, nodeLayout, renderer],
+  );
+  const isSplit = beside != null;
+  const left = useDisposable(() => stage.createSlot(), [stage]);
+  const right = useDisposable(() => (isSplit ? stage.createSlot() : null), [stage, isSplit]);
+  const black = useDisposable(() => new RawShaderMaterial({ ...BLACK_SHADERS, glslVersion: GLSL3 }), []);
+  const outlineKey = outlined.join();
+  const ribbon = useDisposable(
+    () => (outlineKey === '' ? null : new OutlineRibbon(room.light.fine, outlineKey.split(',').map(Number))),
+    [room, outlineKey],
+  );
+  const leftGroup = useRef<Group>(null);
+  const rightGroup = useRef<Group>(null);
+
+  useLayoutEffect(() => {
+    stage.showLight(light, right ? [left, right] : [left]);
+  }, [stage, left, right, light]);
+
+  useLayoutEffect(() => {
+    const shown: [LookSlot, Look][] = [[left, look]];
+    if (right && beside) shown.push([right, beside]);
+    stage.showLooks(shown);
+  }, [stage, left, right, look, beside]);
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a restored context is the reason, not an input
+  useLayoutEffect(() => {
+    left.cubeIsStale = true;
+    if (right) right.cubeIsStale = true;
+  }, [left, right, contextVersion]);
+
+  useEffect(() => {
+    invalidate();
+  });
+
+  const partsNow = (): FrameParts | null => {
+    const halves = [];
+    if (leftGroup.current) halves.push({ slot: left, group: leftGroup.current });
+    if (right && rightGroup.current) halves.push({ slot: right, group: rightGroup.current });
+    if (halves.length === 0) return null;
+    return { renderer, scene, camera, rig, shared: stage.shared, sheen, halves, outline: ribbon };
+  };
+
+  const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
+  useFrame(() => {
+    const parts = partsNow();
+    if (!parts || renderer.getContext().isContextLost()) return;
+    const due = drawer.draw(parts, performance.now());
+    clearTimeout(timer.current);
+    if (due === 0) invalidate();
+    else if (due !== null) timer.current = setTimeout(() => invalidate(), due);
+    onFrame?.();
+  }, 1);
+  useEffect(() => () => clearTimeout(timer.current), []);
+
+  useEffect(() =>
+    registerDrawer(renderer.domElement, () => {
+      const parts = partsNow();
+      if (parts) drawer.draw(parts, performance.now(), true);
+      return renderer.getContext();
+    }),
+  );
+
+  return (
+    <>
+      <LookMeshes ref={leftGroup} stage={stage} slot={left} black={black} />
+      {right && <LookMeshes ref={rightGroup} stage={stage} slot={right} black={black} />}
+      {ribbon && (
+        <mesh geometry={ribbon.geometry} material={ribbon.material} renderOrder={1000} frustumCulled={false} />
+      )}
+    </>
+  );
+}
+
+/** The layout given, but the same object as long as its contents are the same: refined light comes in new records. */
+function useSameLayout(layout: AtlasLayout): AtlasLayout {
+  const kept = useRef(layout);
+  const before = kept.current;
+  const same =
+    before === layout ||
+    (before.width === layout.width &&
+      before.height === layout.height &&
+      before.blocks.length === layout.blocks.length &&
+      before.blocks.every((value, i) => value === layout.blocks[i]));
+  if (!same) kept.current = layout;
+  return kept.current;
+}

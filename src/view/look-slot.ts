@@ -1,0 +1,103 @@
+import {
+  type BufferGeometry,
+  type DataArrayTexture,
+  GLSL3,
+  RawShaderMaterial,
+  type WebGLCubeRenderTarget,
+} from 'three';
+import type { LightRoom } from '../engine/light/types';
+import type { PatternTexture } from '../engine/pattern/types';
+import type { Look, RoomLight } from '../kitchen/look';
+import { createFinishMaterial, showFinish } from './finish-material';
+import { createNodeTexture, updateNodeTexture } from './light-textures';
+import { createMirrorCube } from './mirror-cube';
+import type { PatternTextures } from './pattern-textures';
+import { propGeometry, updatePropLight } from './prop-geometry';
+import { LAMP_SHADERS, WINDOW_SHADERS } from './shader-sources';
+import type { SharedUniforms } from './shared-uniforms';
+
+/**
+ * Everything on the graphics card that belongs to one look: materials, indirect colours, and the room as its polished
+ * faces mirror it. Made once per room and half of the picture; a new look only changes uniforms and texture contents.
+ */
+export class LookSlot {
+  readonly surfaces: readonly RawShaderMaterial[];
+  readonly props: readonly RawShaderMaterial[];
+  readonly propGeometries: readonly BufferGeometry[];
+  readonly lamps: RawShaderMaterial;
+  readonly windows: RawShaderMaterial;
+  readonly cube: WebGLCubeRenderTarget = createMirrorCube();
+  /** The captured room no longer fits what is shown. */
+  cubeIsStale = true;
+  readonly #nodes: DataArrayTexture;
+  #look: Look | null = null;
+
+  constructor(
+    private readonly room: LightRoom,
+    light: RoomLight,
+    shared: SharedUniforms,
+  ) {
+    this.#nodes = createNodeTexture(light.nodeAtlas);
+    const uniforms = { ...shared, nodeAtlas: { value: this.#nodes }, mirrorCube: { value: this.cube.texture } };
+    const groups = room.groups.length;
+    this.surfaces = room.surfaces.map(() => createFinishMaterial('surface', groups, uniforms));
+    this.props = room.props.map(() => createFinishMaterial('prop', groups, uniforms));
+    this.propGeometries = room.props.map(propGeometry);
+    const over = { polygonOffset: true, polygonOffsetFactor: -1, polygonOffsetUnits: -2 };
+    this.lamps = new RawShaderMaterial({
+      ...LAMP_SHADERS,
+      ...over,
+      glslVersion: GLSL3,
+      defines: { LAMPS: Math.max(1, room.lamps.length) },
+      uniforms: { ...uniforms, lampColors: { value: new Float32Array(3 * Math.max(1, room.lamps.length)) } },
+    });
+    this.windows = new RawShaderMaterial({
+      ...WINDOW_SHADERS,
+      ...over,
+      glslVersion: GLSL3,
+      uniforms: { ...uniforms, zenith: { value: [0, 0, 0] }, ground: { value: [0, 0, 0] } },
+    });
+  }
+
+  /** Takes over a state of the direct light of the props (that of surfaces is a shared texture). */
+  showLight(light: RoomLight): void {
+    this.propGeometries.forEach((geometry, i) => {
+      updatePropLight(geometry, 'direct', light.propDirect[i]);
+    });
+    this.cubeIsStale = true;
+  }
+
+  show(look: Look, textures: PatternTextures): void {
+    if (look === this.#look) return;
+    const patternOf = (key: string) => look.patterns.get(key);
+    const bySurface = new Map(look.surfaces.map((surface) => [surface.surface, surface]));
+    this.surfaces.forEach((material, surface) => {
+      showFinish(material, bySurface.get(surface), patternOf, textures);
+    });
+    this.props.forEach((material, i) => {
+      showFinish(material, bySurface.get(this.room.props[i]!.surface), patternOf, textures);
+      updatePropLight(this.propGeometries[i]!, 'indirect', look.propColors[i]);
+    });
+    if (look.nodeColors !== this.#look?.nodeColors) updateNodeTexture(this.#nodes, look.nodeColors);
+    const lampColors = this.lamps.uniforms['lampColors']!.value as Float32Array;
+    look.lampColors.slice(0, this.room.lamps.length).forEach((color, i) => {
+      lampColors.set(color, 3 * i);
+    });
+    this.windows.uniforms['zenith']!.value = look.sky.zenith;
+    this.windows.uniforms['ground']!.value = look.sky.ground;
+    this.#look = look;
+    this.cubeIsStale = true;
+  }
+
+  /** The patterns the look shown uses. */
+  get patterns(): readonly PatternTexture[] {
+    return this.#look ? [...this.#look.patterns.values()] : [];
+  }
+
+  dispose(): void {
+    for (const material of [...this.surfaces, ...this.props, this.lamps, this.windows]) material.dispose();
+    for (const geometry of this.propGeometries) geometry.dispose();
+    this.#nodes.dispose();
+    this.cube.dispose();
+  }
+}

@@ -1,0 +1,68 @@
+import {
+  HalfFloatType,
+  LinearFilter,
+  LinearMipmapLinearFilter,
+  type Object3D,
+  PerspectiveCamera,
+  type Scene,
+  Vector3,
+  WebGLCubeRenderTarget,
+  type WebGLRenderer,
+} from 'three';
+import type { SharedUniforms } from './shared-uniforms';
+
+const FACE_PX = 128;
+
+/** Direction and up of the six faces in the order and handedness of OpenGL ES 3.0, table 3.20. */
+const FACES: readonly (readonly [Vector3, Vector3])[] = [
+  [new Vector3(1, 0, 0), new Vector3(0, -1, 0)],
+  [new Vector3(-1, 0, 0), new Vector3(0, -1, 0)],
+  [new Vector3(0, 1, 0), new Vector3(0, 0, 1)],
+  [new Vector3(0, -1, 0), new Vector3(0, 0, -1)],
+  [new Vector3(0, 0, 1), new Vector3(0, -1, 0)],
+  [new Vector3(0, 0, -1), new Vector3(0, -1, 0)],
+];
+
+/** A picture of the room all around its centre, in linear light, for polished faces to mirror. */
+export function createMirrorCube(): WebGLCubeRenderTarget {
+  return new WebGLCubeRenderTarget(FACE_PX, {
+    type: HalfFloatType,
+    minFilter: LinearMipmapLinearFilter,
+    magFilter: LinearFilter,
+    generateMipmaps: true,
+  });
+}
+
+/**
+ * Draws the room into the cube: what is in `shown` and nothing else of the scene, without sheen, so that no mirror shows
+ * another mirror.
+ */
+export function captureRoom(
+  renderer: WebGLRenderer,
+  scene: Scene,
+  shown: Object3D,
+  cube: WebGLCubeRenderTarget,
+  shared: SharedUniforms,
+): void {
+  const camera = new PerspectiveCamera(90, 1, 0.02, 100);
+  camera.position.copy(shared.mirrorCenter.value);
+  const visible = scene.children.map((child) => child.visible);
+  for (const child of scene.children) child.visible = child === shown;
+  const sheenBefore = shared.sheenOn.value;
+  shared.sheenOn.value = 0;
+  shared.encode.value = 0;
+  FACES.forEach(([direction, up], face) => {
+    camera.up.copy(up);
+    camera.lookAt(camera.position.clone().add(direction));
+    camera.updateMatrixWorld();
+    cube.texture.generateMipmaps = face === FACES.length - 1;
+    renderer.setRenderTarget(cube, face);
+    renderer.render(scene, camera);
+  });
+  renderer.setRenderTarget(null);
+  shared.encode.value = 1;
+  shared.sheenOn.value = sheenBefore;
+  scene.children.forEach((child, i) => {
+    child.visible = visible[i]!;
+  });
+}

@@ -1,0 +1,79 @@
+import type { BufferGeometry, DataTexture } from 'three';
+import type { Look, RoomLight } from '../kitchen/look';
+import type { Room } from '../kitchen/types';
+import { faceGeometry } from './face-geometry';
+import { createDirectTexture, updateDirectTexture } from './light-textures';
+import { LookSlot } from './look-slot';
+import { PatternTextures } from './pattern-textures';
+import { createSharedUniforms, type SharedUniforms } from './shared-uniforms';
+import { surfaceGeometries } from './surface-geometry';
+
+/** What the graphics card holds for one room, whatever its finishes: geometry, direct light, patterns in use. */
+export class RoomStage {
+  /** Per surface of the room; null where it has no rectangle. */
+  readonly surfaces: readonly (BufferGeometry | null)[];
+  /** Openings and what lies behind lamp faces. */
+  readonly black: BufferGeometry | null;
+  readonly lamps: BufferGeometry | null;
+  readonly windows: BufferGeometry | null;
+  /** Small things first: they hide parts of the large ones, whose pixels then need no shading. */
+  readonly drawOrder: readonly number[];
+  readonly shared: SharedUniforms;
+  readonly #direct: DataTexture;
+  readonly #patterns: PatternTextures;
+  #light: RoomLight | null = null;
+
+  constructor(
+    readonly room: Room,
+    private readonly firstLight: RoomLight,
+    anisotropy: number,
+  ) {
+    const geometries = surfaceGeometries(room.light, firstLight.directAtlas, firstLight.nodeAtlas);
+    this.surfaces = geometries.slice(0, room.light.surfaces.length);
+    this.black = geometries[room.light.surfaces.length] ?? null;
+    this.lamps = faceGeometry(
+      room.light.lamps.map((lamp) => lamp.rect),
+      'lamp',
+    );
+    this.windows = faceGeometry(
+      room.light.windows.map((window) => window.rect),
+      'pane',
+    );
+    this.drawOrder = ranksByExtent(this.surfaces);
+    this.#direct = createDirectTexture(firstLight.directAtlas);
+    this.shared = createSharedUniforms(this.#direct, room.size);
+    this.#patterns = new PatternTextures(anisotropy);
+  }
+
+  createSlot(): LookSlot {
+    return new LookSlot(this.room.light, this.firstLight, this.shared);
+  }
+
+  showLight(light: RoomLight, slots: readonly LookSlot[]): void {
+    if (light !== this.#light) updateDirectTexture(this.#direct, light.direct);
+    this.#light = light;
+    for (const slot of slots) slot.showLight(light);
+  }
+
+  showLooks(shown: readonly (readonly [LookSlot, Look])[]): void {
+    for (const [slot, look] of shown) slot.show(look, this.#patterns);
+    this.#patterns.keepOnly(new Set(shown.flatMap(([slot]) => slot.patterns)));
+  }
+
+  dispose(): void {
+    for (const geometry of [...this.surfaces, this.black, this.lamps, this.windows]) geometry?.dispose();
+    this.#direct.dispose();
+    this.#patterns.dispose();
+  }
+}
+
+/** Per geometry its place in the order of growing bounding boxes. */
+function ranksByExtent(geometries: readonly (BufferGeometry | null)[]): readonly number[] {
+  const extents = geometries.map((geometry) => {
+    geometry?.computeBoundingBox();
+    const box = geometry?.boundingBox;
+    return box ? box.min.distanceTo(box.max) : 0;
+  });
+  const order = extents.map((_, i) => i).sort((a, b) => extents[a]! - extents[b]!);
+  return extents.map((_, i) => order.indexOf(i));
+}

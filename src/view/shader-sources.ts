@@ -1,0 +1,21 @@
+import blackFragment from '../../shaders/black.frag?raw';
+import blackVertex from '../../shaders/black.vert?raw';
+import display from '../../shaders/display.glsl?raw';
+import lampFragment from '../../shaders/lamp.frag?raw';
+import lampVertex from '../../shaders/lamp.vert?raw';
+import mirror from '../../shaders/mirror.glsl?raw';
+import outlineFragment from '../../shaders/outline.frag?raw';
+import outlineVertex from '../../shaders/outline.vert?raw';
+import surfaceFragment from '../../shaders/surface.frag?raw';
+import surfaceVertex from '../../shaders/surface.vert?raw';
+import windowFragment from '../../shaders/window.frag?raw';
+import windowVertex from '../../shaders/window.vert?raw';
+
+const withParts = (source: string): string =>
+  source.replace('#include "display"', () => display).replace('#include "mirror"', () => mirror);
+
+export const SURFACE_SHADERS = { vertexShader: surfaceVertex, fragmentShader: withParts(surfaceFragment) };
+export const LAMP_SHADERS = { vertexShader: lampVertex, fragmentShader: withParts(lampFragment) };
+export const WINDOW_SHADERS = { vertexShader: windowVertex, fragmentShader: withParts(windowFragment) };
+export const OUTLINE_SHADERS = { vertexShader: outlineVertex, fragmentShader: outlineFragment };
+export const BLACK_SHADERS = { vertexShader: blackVertex, fragmentShader: blackFragment };

@@ -1,0 +1,25 @@
+import { type DataTexture, Vector3 } from 'three';
+import type { Vec3 } from '../engine/light/types';
+
+/** Uniforms that all materials of the picture share by reference: set once, seen everywhere. */
+export interface SharedUniforms {
+  readonly directAtlas: { value: DataTexture };
+  /** 1: encode for the display; 0: linear, for capturing the room. */
+  readonly encode: { value: number };
+  readonly sheenOn: { value: number };
+  readonly mirrorCenter: { value: Vector3 };
+  readonly roomMin: { value: Vector3 };
+  readonly roomMax: { value: Vector3 };
+}
+
+export function createSharedUniforms(direct: DataTexture, roomSize: Vec3): SharedUniforms {
+  const size = new Vector3(...roomSize);
+  return {
+    directAtlas: { value: direct },
+    encode: { value: 1 },
+    sheenOn: { value: 1 },
+    mirrorCenter: { value: size.clone().multiplyScalar(0.5) },
+    roomMin: { value: new Vector3() },
+    roomMax: { value: size },
+  };
+}

@@ -1,0 +1,91 @@
+import { DataUtils } from 'three';
+import type { AtlasLayout, Vec3 } from '../../src/engine/light/types';
+import type { PatternTexture } from '../../src/engine/pattern/types';
+import type { Look, RoomLight } from '../../src/kitchen/look';
+import type { Room } from '../../src/kitchen/types';
+import { pickRect } from '../../src/view/pick';
+
+/** What a pixel must be, computed in doubles straight from the records: the picture's shader is checked against this. */
+export interface ExpectedPixel {
+  readonly rect: number;
+  readonly rgb: readonly [number, number, number];
+}
+
+/** Null where the ray meets nothing with a finish. */
+export function expectedPixel(
+  room: Room,
+  light: RoomLight,
+  look: Look,
+  eye: Vec3,
+  direction: Vec3,
+): ExpectedPixel | null {
+  const hit = pickRect(room.light.fine, eye, direction);
+  if (!hit) return null;
+  const face = room.light.fine[hit.rect]!;
+  const finish = look.surfaces.find(({ surface }) => surface === face.surface);
+  if (!finish) return null;
+
+  const direct = sampleBlock(light.directAtlas, hit.rect, hit.u, hit.v, (i) => light.direct[i]!, 0);
+  const layer = 4 * light.nodeAtlas.width * light.nodeAtlas.height;
+  const pattern = finish.pattern ? look.patterns.get(finish.pattern)! : null;
+  const { s0, t0, su, tu, sv, tv } = face.pattern;
+  const bytes = pattern
+    ? samplePattern(pattern, s0 + hit.u * su + hit.v * sv, t0 + hit.u * tu + hit.v * tv)
+    : [0, 0, 0, 128];
+  const weights = [255 - bytes[0]! - bytes[1]! - bytes[2]!, bytes[0]!, bytes[1]!, bytes[2]!].map((b) => b / 255);
+  const gain = bytes[3]! / 128;
+
+  const color = [0, 0, 0];
+  for (let c = 0; c < (pattern ? finish.groupColors.length : 1); c++) {
+    const halfAt = (i: number) => DataUtils.fromHalfFloat(look.nodeColors[i]!);
+    const indirect = sampleBlock(light.nodeAtlas, hit.rect, hit.u, hit.v, halfAt, c * layer);
+    for (let k = 0; k < 3; k++) {
+      let sum = indirect[k]!;
+      for (let g = 0; g < room.light.groups.length; g++) sum += direct[g]! * finish.groupColors[c]![3 * g + k]!;
+      color[k]! += weights[c]! * gain * sum;
+    }
+  }
+  const positive = color.map((v) => Math.max(0, v));
+  const peak = Math.max(1, ...positive);
+  return { rect: hit.rect, rgb: positive.map((v) => 255 * srgbEncoded(v / peak)) as [number, number, number] };
+}
+
+/** IEC 61966-2-1. */
+function srgbEncoded(v: number): number {
+  return v <= 0.0031308 ? 12.92 * v : 1.055 * v ** (1 / 2.4) - 0.055;
+}
+
+function sampleBlock(
+  { width, blocks }: AtlasLayout,
+  rect: number,
+  u: number,
+  v: number,
+  at: (index: number) => number,
+  offset: number,
+): number[] {
+  const [x, y, alongU, alongV] = blocks.subarray(4 * rect) as unknown as [number, number, number, number];
+  const [a, b] = [u * (alongU - 1), v * (alongV - 1)];
+  const [i, j] = [Math.min(Math.floor(a), Math.max(0, alongU - 2)), Math.min(Math.floor(b), Math.max(0, alongV - 2))];
+  const [i1, j1] = [Math.min(i + 1, alongU - 1), Math.min(j + 1, alongV - 1)];
+  const value = (p: number, q: number, k: number) => at(offset + 4 * ((y + q) * width + x + p) + k);
+  const [f, g] = [a - i, b - j];
+  return [0, 1, 2, 3].map(
+    (k) =>
+      (1 - g) * ((1 - f) * value(i, j, k) + f * value(i1, j, k)) +
+      g * ((1 - f) * value(i, j1, k) + f * value(i1, j1, k)),
+  );
+}
+
+/** Bilinear at the finest level, repeating; s and t in metres. Bytes. */
+function samplePattern({ width, height, width_m, height_m, data }: PatternTexture, s: number, t: number): number[] {
+  const [a, b] = [(s / width_m) * width - 0.5, (t / height_m) * height - 0.5];
+  const [i, j] = [Math.floor(a), Math.floor(b)];
+  const [f, g] = [a - i, b - j];
+  const wrap = (p: number, n: number) => ((p % n) + n) % n;
+  const value = (p: number, q: number, k: number) => data[4 * (wrap(q, height) * width + wrap(p, width)) + k]!;
+  return [0, 1, 2, 3].map(
+    (k) =>
+      (1 - g) * ((1 - f) * value(i, j, k) + f * value(i + 1, j, k)) +
+      g * ((1 - f) * value(i, j + 1, k) + f * value(i + 1, j + 1, k)),
+  );
+}

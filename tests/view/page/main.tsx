@@ -1,0 +1,110 @@
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { Picture } from '../../../src/view/Picture';
+import { readPixels } from '../../../src/view/read-pixels';
+import type { PickedPoint, PictureProps } from '../../../src/view/types';
+import { smallLight, smallLook, smallRoom } from '../small-room';
+
+// The page the picture tests drive: shows the small room and hands out its pixels.
+const room = smallRoom();
+const light = smallLight(room);
+
+export interface Lab {
+  /** Changes some properties; resolves after the next frame. */
+  show(change: LabChange): Promise<void>;
+  readonly picks: (PickedPoint | null)[];
+  readonly events: string[];
+  read(): Promise<{ width: number; height: number; base64: string }>;
+  frames(): number;
+  unmount(): void;
+}
+
+export interface LabChange {
+  readonly tint?: number;
+  readonly besideTint?: number | null;
+  readonly gloss?: readonly number[];
+  readonly eye?: readonly [number, number, number];
+  readonly target?: readonly [number, number, number];
+  readonly fov_deg?: number;
+  readonly sheen?: boolean;
+  readonly outlined?: readonly number[];
+  readonly size?: readonly [width: number, height: number];
+}
+
+let frames = 0;
+const waiting: (() => void)[] = [];
+const picks: (PickedPoint | null)[] = [];
+const events: string[] = [];
+const element = document.getElementById('root')!;
+const root = createRoot(element);
+let props: PictureProps = {
+  room,
+  light,
+  look: smallLook(room, light),
+  beside: null,
+  viewpoint: { id: 'a', name: 'a', eye: [0.4, 0.3, 1.6], target: [2.4, 2.4, 0.9], fov_deg: 60, overview: true },
+  viewpointVersion: 0,
+  reducedMotion: true,
+  sheen: false,
+  outlined: [],
+  onPick: (point) => picks.push(point),
+  onContextLost: () => events.push('lost'),
+  onContextRestored: () => events.push('restored'),
+  onFrame: () => {
+    frames++;
+    for (const resolve of waiting.splice(0)) resolve();
+  },
+  label: 'A small room',
+};
+
+const render = () =>
+  root.render(
+    <StrictMode>
+      <Picture {...props} />
+    </StrictMode>,
+  );
+
+const lab: Lab = {
+  show(change) {
+    const { viewpoint } = props;
+    if (change.size) element.style.cssText = `width:${change.size[0]}px;height:${change.size[1]}px`;
+    props = {
+      ...props,
+      look:
+        change.tint === undefined && !change.gloss
+          ? props.look
+          : smallLook(room, light, change.tint ?? 0, change.gloss),
+      beside:
+        change.besideTint === undefined
+          ? (props.beside ?? null)
+          : change.besideTint === null
+            ? null
+            : smallLook(room, light, change.besideTint, change.gloss),
+      viewpoint: {
+        ...viewpoint,
+        eye: change.eye ?? viewpoint.eye,
+        target: change.target ?? viewpoint.target,
+        fov_deg: change.fov_deg ?? viewpoint.fov_deg,
+      },
+      viewpointVersion: props.viewpointVersion + 1,
+      sheen: change.sheen ?? props.sheen,
+      outlined: change.outlined ?? props.outlined,
+    };
+    return new Promise((resolve) => {
+      waiting.push(resolve);
+      render();
+    });
+  },
+  picks,
+  events,
+  async read() {
+    const { width, height, data } = await readPixels(element.querySelector('canvas')!);
+    let text = '';
+    for (let i = 0; i < data.length; i += 8192) text += String.fromCharCode(...data.subarray(i, i + 8192));
+    return { width, height, base64: btoa(text) };
+  },
+  frames: () => frames,
+  unmount: () => root.unmount(),
+};
+waiting.push(() => Object.assign(window, { lab }));
+render();
