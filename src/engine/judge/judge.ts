@@ -68,7 +68,7 @@ const side = (placed: PlacedColor) => ({ surface: placed.surface.surface, compon
 function sampleFinding(pair: JudgedPair, holds: Holds): PairFinding {
   const standing = holds.pair(pairKey(pair.a.color, pair.b.color));
   const numbers = { ...pair.judgement.numbers };
-  if (standing) numbers['holds_in'] = standing.same;
+  if (standing) Object.assign(numbers, { holds_in: standing.same, fine_in: standing.fine });
   return {
     a: side(pair.a),
     b: side(pair.b),
