@@ -31,8 +31,8 @@ export interface RectBvh {
   readonly splitAxis: Uint8Array;
   /** Distance of the last nearest hit. */
   readonly hitDistance: Float64Array;
-  /** Slot that blocked the last shadow ray: the next one is likely blocked by the same. */
-  readonly lastBlocker: Int32Array;
+  /** Slot that blocked the last shadow ray (the next one is likely blocked by the same), and shadow rays so far. */
+  readonly lastBlocker: Float64Array;
 }
 
 const CRACK_M = 1e-6;
@@ -60,7 +60,7 @@ export function buildRectBvh(rects: readonly Rect[]): RectBvh {
     link: new Uint32Array(2 * Math.max(1, n)),
     splitAxis: new Uint8Array(2 * Math.max(1, n)),
     hitDistance: new Float64Array(1),
-    lastBlocker: Int32Array.of(-1),
+    lastBlocker: Float64Array.of(-1, 0),
   };
   const boxes = new Float64Array(6 * n);
   for (let i = 0; i < n; i++) writeBox(rects[i]!, boxes, 6 * i);

@@ -90,6 +90,9 @@ export function traceNearest(
   return hit;
 }
 
+/** Shadow rays cast against these rectangles so far: a measure of work done. */
+export const shadowRayCount = (bvh: RectBvh): number => bvh.lastBlocker[1]!;
+
 /** Whether anything, from either side, stands between the origin and `limit` lengths of the direction. */
 export function isBlocked(
   bvh: RectBvh,
@@ -108,6 +111,7 @@ export function isBlocked(
   const sx = ix < 0 ? 3 : 0;
   const sy = iy < 0 ? 3 : 0;
   const sz = iz < 0 ? 3 : 0;
+  lastBlocker[1]!++;
   let depth = 0;
   let node = 0;
   let first = lastBlocker[0]!;

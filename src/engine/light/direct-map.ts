@@ -1,0 +1,110 @@
+import { layoutAtlas, sampleFraction } from './atlas';
+import { addDirect, type DirectScene } from './direct-scene';
+import type { Emitter } from './emitters';
+import { rectNormal } from './rect-bvh';
+import { samplePoint } from './sample-point';
+import type { Transport } from './transport';
+import type { AtlasLayout, LightRoom, Rect, Vec3 } from './types';
+
+/** Direct light over the fine rectangles: four channels per texel, one per light group, lx at level 1. */
+export interface DirectMap {
+  readonly atlas: AtlasLayout;
+  readonly data: Float32Array;
+}
+
+export const CHANNELS = 4;
+
+const SPACING_M = 0.02;
+const FINE_SPACING_M = 0.01;
+const NARROW_M = 0.1;
+const NEAR_LAMP_M = 0.3;
+
+/** Samples 2 cm apart; 1 cm on narrow rectangles and near a lamp that shines on them. */
+export function layoutDirectAtlas(room: LightRoom, transport: Transport): AtlasLayout {
+  const lamps = transport.emitters.filter((emitter) => !emitter.outside);
+  return layoutAtlas(room.fine, (rect) => {
+    const narrow = Math.min(Math.hypot(...rect.u), Math.hypot(...rect.v)) < NARROW_M;
+    return narrow || lamps.some((lamp) => shinesClose(lamp, rect)) ? FINE_SPACING_M : SPACING_M;
+  });
+}
+
+function shinesClose(lamp: Emitter, rect: Rect): boolean {
+  let gap = 0;
+  let before = -Infinity;
+  for (let k = 0; k < 3; k++) {
+    const far = rect.origin[k]! + rect.u[k]! + rect.v[k]!;
+    const low = Math.min(rect.origin[k]!, far);
+    const high = Math.max(rect.origin[k]!, far);
+    const lampLow = Math.min(lamp.corners[k]!, lamp.corners[6 + k]!);
+    const lampHigh = Math.max(lamp.corners[k]!, lamp.corners[6 + k]!);
+    gap += Math.max(0, low - lampHigh, lampLow - high) ** 2;
+    if (lamp.normal[k]! > 0) before = high - lampHigh;
+    else if (lamp.normal[k]! < 0) before = lampLow - low;
+  }
+  return Math.sqrt(gap) < NEAR_LAMP_M && before > 1e-6;
+}
+
+export const directScene = (room: LightRoom, transport: Transport): DirectScene => ({
+  groups: room.groups.length,
+  emitters: transport.emitters,
+  bvh: transport.fineBvh,
+});
+
+/** Direct illuminance at one point with a unit normal, lx per group at level 1. */
+export function directAt(room: LightRoom, transport: Transport, point: Vec3, normal: Vec3): Float64Array {
+  const out = new Float64Array(room.groups.length);
+  addDirect(directScene(room, transport), ...point, ...normal, out);
+  return out;
+}
+
+/** Evaluates texels of a map on demand. */
+export interface TexelPen {
+  readonly map: DirectMap;
+  readonly scene: DirectScene;
+  readonly rects: readonly Rect[];
+  /** 1 where a texel was computed, 0 where it is interpolated. */
+  readonly exact: Uint8Array;
+  /** Bit per group where the texel sees part of an emitter. */
+  readonly partly: Uint8Array;
+}
+
+const point = new Float64Array(3);
+
+/** Computes sample (i, j) of a rectangle unless it is known. */
+export function drawTexel(pen: TexelPen, r: number, i: number, j: number): void {
+  const { blocks, width } = pen.map.atlas;
+  const texel = (blocks[4 * r + 1]! + j) * width + blocks[4 * r]! + i;
+  if (pen.exact[texel]) return;
+  pen.exact[texel] = 1;
+  const rect = pen.rects[r]!;
+  const { axis, sign } = rectNormal(rect);
+  samplePoint(rect, sampleFraction(i, blocks[4 * r + 2]!), sampleFraction(j, blocks[4 * r + 3]!), point);
+  const out = new Float64Array(Math.max(CHANNELS, pen.scene.groups));
+  const nx = axis === 0 ? sign : 0;
+  const ny = axis === 1 ? sign : 0;
+  pen.partly[texel] = addDirect(pen.scene, point[0]!, point[1]!, point[2]!, nx, ny, axis === 2 ? sign : 0, out);
+  for (let g = 0; g < CHANNELS; g++) pen.map.data[CHANNELS * texel + g] = out[g]!;
+}
+
+/** Fills the cell between samples i0-i1 and j0-j1 of a rectangle from its corners, sparing what is computed. */
+export function fillCell(pen: TexelPen, r: number, i0: number, i1: number, j0: number, j1: number): void {
+  const { blocks, width } = pen.map.atlas;
+  const { data } = pen.map;
+  const first = blocks[4 * r + 1]! * width + blocks[4 * r]!;
+  for (let j = j0; j <= j1; j++) {
+    const fv = j1 > j0 ? (j - j0) / (j1 - j0) : 0;
+    for (let i = i0; i <= i1; i++) {
+      const texel = first + j * width + i;
+      if (pen.exact[texel]) continue;
+      const fu = i1 > i0 ? (i - i0) / (i1 - i0) : 0;
+      for (let g = 0; g < CHANNELS; g++) {
+        const low = mix(data, first + j0 * width + i0, first + j0 * width + i1, g, fu);
+        const high = mix(data, first + j1 * width + i0, first + j1 * width + i1, g, fu);
+        data[CHANNELS * texel + g] = low + (high - low) * fv;
+      }
+    }
+  }
+}
+
+const mix = (data: Float32Array, a: number, b: number, g: number, f: number): number =>
+  data[CHANNELS * a + g]! * (1 - f) + data[CHANNELS * b + g]! * f;
