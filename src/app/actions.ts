@@ -1,0 +1,91 @@
+import type { StoreApi } from 'zustand/vanilla';
+import type { DecisionState, SurfaceId } from '../engine/surface';
+import { applyCommand } from '../model/apply-command';
+import { commandLabel } from '../model/command-label';
+import type { Command } from '../model/commands';
+import { record, redo, undo } from '../model/history';
+import type { Finish, GroupId, Laying } from '../model/project';
+import { familyOf } from '../ui/ledge/ledge-samples';
+import { type AppState, chosenOption, projectOf, shownSetting } from './state';
+import { APP_WORDS } from './words';
+
+/** Changes of the document; each is one step to undo unless it continues the one before. */
+export interface Actions {
+  readonly run: (command: Command, continues?: boolean) => void;
+  readonly undo: () => void;
+  readonly redo: () => void;
+  readonly lay: (surfaces: readonly SurfaceId[], finish: string) => void;
+  readonly layOwn: (surfaces: readonly SurfaceId[], finish: Finish) => void;
+  readonly setState: (surfaces: readonly SurfaceId[], state: DecisionState) => void;
+  readonly setLaying: (surfaces: readonly SurfaceId[], laying: Laying) => void;
+  readonly setLevel: (group: GroupId, level: number, continues: boolean) => void;
+  readonly setLamp: (light: string, continues: boolean) => void;
+}
+
+export function createActions(store: StoreApi<AppState>): Actions {
+  const run = (command: Command, continues = false) => {
+    const state = store.getState();
+    const project = projectOf(state);
+    const result = applyCommand(project, command);
+    if (!result.ok) return store.setState({ problem: result.problem });
+    const label = commandLabel(project, command);
+    store.setState({ history: record(state.history, result.value, label, continues), problem: null });
+  };
+  const together = (label: string, commands: readonly Command[]) => {
+    const [only] = commands;
+    run(commands.length === 1 && only ? only : { kind: 'together', label, commands });
+  };
+  const option = () => chosenOption(store.getState());
+  const finishLabel = (id: string) =>
+    projectOf(store.getState()).library.find((finish) => finish.id === id)?.label ?? id;
+
+  /** Laying on some of a family must leave the rest alone, also those that would usually follow. */
+  const layCommands = (surfaces: readonly SurfaceId[], finish: string): readonly Command[] => {
+    const { id, scheme } = option();
+    const kept = surfaces.flatMap(familyOf).filter((surface) => surface === 'plinth' && !surfaces.includes(surface));
+    return [
+      ...surfaces.map((surface): Command => ({ kind: 'lay-finish', option: id, surface, finish })),
+      ...kept.slice(0, 1).map(
+        (surface): Command => ({
+          kind: 'lay-finish',
+          option: id,
+          surface,
+          finish: scheme[surface].finish,
+          laying: scheme[surface].laying,
+        }),
+      ),
+    ];
+  };
+
+  return {
+    run,
+    undo: () => store.setState((state) => ({ history: undo(state.history) })),
+    redo: () => store.setState((state) => ({ history: redo(state.history) })),
+    lay: (surfaces, finish) =>
+      together(APP_WORDS.layLabel(surfaces, finishLabel(finish)), layCommands(surfaces, finish)),
+    layOwn: (surfaces, finish) =>
+      together(APP_WORDS.layLabel(surfaces, finish.label), [
+        { kind: 'add-finish', finish },
+        ...layCommands(surfaces, finish.id),
+      ]),
+    setState: (surfaces, state) =>
+      together(
+        APP_WORDS.stateLabel(surfaces, state),
+        surfaces.map((surface) => ({ kind: 'set-state', option: option().id, surface, state })),
+      ),
+    setLaying: (surfaces, laying) =>
+      together(
+        APP_WORDS.layingLabel(surfaces),
+        surfaces.map((surface) => ({ kind: 'set-laying', option: option().id, surface, laying })),
+      ),
+    setLevel: (group, level, continues) =>
+      run({ kind: 'set-group', setting: shownSetting(store.getState()).id, group, level }, continues),
+    setLamp: (light, continues) => {
+      const setting = shownSetting(store.getState()).id;
+      const commands = (['ceiling', 'under-cabinet'] as const).map(
+        (group): Command => ({ kind: 'set-group', setting, group, light }),
+      );
+      run({ kind: 'together', label: APP_WORDS.lampLabel, commands }, continues);
+    },
+  };
+}

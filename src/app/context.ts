@@ -1,0 +1,26 @@
+import { createContext, use } from 'react';
+import { useStore } from 'zustand';
+import type { StoreApi } from 'zustand/vanilla';
+import type { SamplePaints } from '../ui/swatch/sample-paints';
+import type { PointReading } from '../workers/studio';
+import type { Actions } from './actions';
+import type { AppState } from './state';
+
+/** What the panes work with; made once at start. */
+export interface App {
+  readonly store: StoreApi<AppState>;
+  readonly actions: Actions;
+  readonly paints: SamplePaints;
+  readonly readPoint: (option: string, rect: number, u: number, v: number) => Promise<PointReading | null>;
+}
+
+export const AppContext = createContext<App | null>(null);
+
+export function useApp(): App {
+  const app = use(AppContext);
+  if (!app) throw new Error('a pane was rendered outside the app');
+  return app;
+}
+
+/** A part of the state; renders again when that part changes. */
+export const useAppState = <T>(select: (state: AppState) => T): T => useStore(useApp().store, select);

@@ -1,0 +1,5 @@
+import terrace from '../../demo-data/terrace.project.json?raw';
+import { createStudio } from '../workers/client';
+import { startApp } from './start';
+
+startApp(document.getElementById('app')!, terrace, createStudio);

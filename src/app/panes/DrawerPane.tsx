@@ -1,0 +1,73 @@
+import { lazy, Suspense, useEffect, useMemo, useRef } from 'react';
+import type { SurfaceId } from '../../engine/surface';
+import { candidatesFor } from '../../model/finish-candidates';
+import { layingFor } from '../../model/laying';
+import { familyOf, ledgeSamples } from '../../ui/ledge/ledge-samples';
+import { useApp, useAppState } from '../context';
+import { projectOf, shownOption } from '../state';
+import { usePaints } from '../use-option-paints';
+
+const Drawer = lazy(() => import('../../ui/drawer/Drawer').then((ui) => ({ default: ui.Drawer })));
+
+export function DrawerPane({ surface }: { readonly surface: SurfaceId }) {
+  const { store, actions } = useApp();
+  const option = useAppState(shownOption);
+  const library = useAppState((state) => projectOf(state).library);
+  const room = useAppState((state) => state.room);
+  const opened = useAppState((state) => state.drawerOpened);
+  const paintOf = usePaints();
+  useFocusBack(surface);
+  const family = useMemo(
+    () => familyOf(surface).filter((one) => !room || room.surfaces.includes(one)),
+    [surface, room],
+  );
+  const rows = useMemo(() => ledgeSamples(option, library, family), [option, library, family]);
+  const sample = [...rows.upright, ...rows.flat].find((one) => one.surfaces.includes(surface));
+  const candidates = useMemo(() => {
+    const usual = candidatesFor(library, surface);
+    // What lies there now is always in the list, even when it is no usual choice.
+    const now = library.find((finish) => finish.id === option.scheme[surface].finish);
+    const own = library.filter((finish) => finish.id.startsWith('OWN-'));
+    return [...new Set([...(now ? [now] : []), ...own, ...usual])];
+  }, [library, surface, option]);
+  if (!sample) return null;
+  const follow = (surfaces: readonly SurfaceId[]) => store.setState({ drawer: surfaces[0] ?? surface });
+  return (
+    <Suspense fallback={null}>
+      <Drawer
+        key={opened}
+        sample={sample}
+        family={family}
+        library={library}
+        candidates={candidates}
+        paintOf={(finish) => paintOf(finish, layingFor(finish, surface, library, option.scheme[surface].laying))}
+        onLay={(surfaces, finish) => {
+          actions.lay(surfaces, finish);
+          follow(surfaces);
+        }}
+        onLayOwn={(surfaces, finish) => {
+          actions.layOwn(surfaces, finish);
+          follow(surfaces);
+        }}
+        onState={actions.setState}
+        onLaying={actions.setLaying}
+        onReading={(reading) => store.setState({ reading, point: null })}
+        onClose={() => store.setState({ drawer: null })}
+      />
+    </Suspense>
+  );
+}
+
+/** When the drawer goes, the focus returns to the sample it belongs to, wherever that now is on the ledge. */
+function useFocusBack(surface: SurfaceId) {
+  const latest = useRef(surface);
+  latest.current = surface;
+  useEffect(
+    () => () => {
+      const samples = [...document.querySelectorAll<HTMLElement>('[data-sample]')];
+      const home = samples.find((one) => one.dataset['surfaces']?.split(' ').includes(latest.current));
+      home?.focus({ preventScroll: true });
+    },
+    [],
+  );
+}

@@ -1,0 +1,77 @@
+import { useMemo } from 'react';
+import type { Assessment } from '../../engine/judge/assessment';
+import type { SurfaceId } from '../../engine/surface';
+import { cautionsFor } from '../../ui/cautions';
+import { Findings } from '../../ui/findings/Findings';
+import { familyOf } from '../../ui/ledge/ledge-samples';
+import { readingText } from '../../ui/reading/copy-text';
+import { ReadingCard } from '../../ui/reading/ReadingCard';
+import { flatPaint } from '../../ui/swatch/sample-paints';
+import { settingShortName } from '../../ui/words/picture';
+import { useApp, useAppState } from '../context';
+import { projectOf, shownOption, shownSetting } from '../state';
+import { useOptionPaints } from '../use-option-paints';
+
+export function FindingsPane() {
+  const { store, actions } = useApp();
+  const option = useAppState(shownOption);
+  const project = useAppState(projectOf);
+  const setting = useAppState(shownSetting);
+  const assessment = useAppState((state) => state.assessments[shownOption(state).id] ?? null);
+  const isStale = useAppState((state) => state.stale.includes(shownOption(state).id));
+  const reading = useAppState((state) => state.reading);
+  const cautions = useMemo(() => cautionsFor(project, option, assessment), [project, option, assessment]);
+  return (
+    <Findings
+      assessment={assessment}
+      optionName={option.name}
+      settingName={settingShortName(setting.name)}
+      cautions={cautions}
+      stale={isStale}
+      reading={reading && assessment ? <ReadingPane assessment={assessment} surface={reading} /> : null}
+      onReadings={() => store.setState({ reading: assessment?.surfaces[0]?.surface ?? null, point: null })}
+      onPoint={(surfaces) => store.setState({ pointed: surfaces })}
+      onTry={(surface, finish) => {
+        const same = familyOf(surface).filter((one) => option.scheme[one].finish === option.scheme[surface].finish);
+        actions.lay(same, finish);
+      }}
+    />
+  );
+}
+
+interface ReadingPaneProps {
+  readonly assessment: Assessment;
+  readonly surface: SurfaceId;
+}
+
+function ReadingPane({ assessment, surface }: ReadingPaneProps) {
+  const { store } = useApp();
+  const option = useAppState(shownOption);
+  const project = useAppState(projectOf);
+  const setting = useAppState(shownSetting);
+  const point = useAppState((state) => state.point);
+  const paintOf = useOptionPaints();
+  const assessed = assessment.surfaces.find((one) => one.surface === surface) ?? assessment.surfaces[0];
+  const [place] = assessed?.installed ?? [];
+  const here = useMemo(() => (place ? flatPaint(place.lab_d65) : null), [place]);
+  if (!assessed) return null;
+  const context = {
+    project: project.name,
+    option: option.name,
+    setting: setting.name,
+    cct_k: assessment.setting.cct_k,
+  };
+  return (
+    <ReadingCard
+      surfaces={assessment.surfaces.map((one) => one.surface)}
+      surface={assessed}
+      samplePaint={paintOf(assessed.surface)}
+      herePaint={here}
+      point={point}
+      settingName={settingShortName(setting.name)}
+      copyText={() => readingText(assessed, context)}
+      onSurface={(next) => store.setState({ reading: next, point: null })}
+      onClose={() => store.setState({ reading: null, point: null })}
+    />
+  );
+}

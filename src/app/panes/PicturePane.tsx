@@ -1,0 +1,112 @@
+import { lazy, Suspense, useMemo } from 'react';
+import type { SurfaceId } from '../../engine/surface';
+import { FlatElevation } from '../../ui/elevation/FlatElevation';
+import { useMedia } from '../../ui/parts/use-media';
+import { PictureFoot } from '../../ui/picture/PictureFoot';
+import { PicturePlaceholder, PictureStage } from '../../ui/picture/PictureStage';
+import { PICTURE, settingShortName } from '../../ui/words/picture';
+import type { PickedPoint } from '../../view/types';
+import { hasWebGl2 } from '../../view/webgl2';
+import { useApp, useAppState } from '../context';
+import { chosenOption, otherOption, projectOf, shownOption, shownSetting } from '../state';
+import { useOptionPaints } from '../use-option-paints';
+
+const Picture = lazy(() => import('../../view/Picture').then((view) => ({ default: view.Picture })));
+
+export function PicturePane() {
+  const { store, actions } = useApp();
+  const state = useAppState((all) => all);
+  const { room } = state;
+  const setting = shownSetting(state);
+  const viewpoint = room?.viewpoints.find((one) => one.id === state.viewpoint) ?? room?.viewpoints[0];
+  const isBeside = state.sideBySide && projectOf(state).options.length > 1;
+  return (
+    <PictureStage
+      picture={hasWebGl2() ? <RoomPicture /> : <FlatPicture />}
+      message={state.contextLost ? PICTURE.contextLost : hasWebGl2() ? null : PICTURE.noWebGl}
+      halves={isBeside && hasWebGl2() ? [shownOption(state).name, besideOption(state).name] : null}
+      foot={
+        <PictureFoot
+          viewpoints={hasWebGl2() ? (room?.viewpoints ?? []) : []}
+          viewpoint={viewpoint?.id ?? ''}
+          onViewpoint={(id) =>
+            store.setState((before) => ({ viewpoint: id, viewpointVersion: before.viewpointVersion + 1 }))
+          }
+          settings={projectOf(state).settings}
+          setting={setting}
+          onSetting={(id) => store.setState({ setting: id, point: null })}
+          onLevel={actions.setLevel}
+          onLamp={actions.setLamp}
+        />
+      }
+    />
+  );
+}
+
+/** While the other option is held, the chosen one stands beside it. */
+const besideOption = (state: Parameters<typeof otherOption>[0]) =>
+  state.holding ? chosenOption(state) : otherOption(state);
+
+function RoomPicture() {
+  const { store, readPoint } = useApp();
+  const state = useAppState((all) => all);
+  const reducedMotion = useMedia('(prefers-reduced-motion: reduce)');
+  const { room, light } = state;
+  const option = shownOption(state);
+  const look = state.looks[option.id];
+  const viewpoint = room?.viewpoints.find((one) => one.id === state.viewpoint);
+  const outlined = useMemo(() => {
+    const wanted: readonly SurfaceId[] = state.pointed.length > 0 || !state.reading ? state.pointed : [state.reading];
+    return wanted.map((surface) => room?.surfaces.indexOf(surface) ?? -1).filter((index) => index >= 0);
+  }, [state.pointed, state.reading, room]);
+
+  const onPick = async (point: PickedPoint | null) => {
+    const surface = point && room?.surfaces[point.surface];
+    if (!point || !surface) return;
+    store.setState({ reading: surface, point: null });
+    const reading = await readPoint(option.id, point.rect, point.u, point.v);
+    if (store.getState().reading === surface) store.setState({ point: reading });
+  };
+
+  if (!room || !light || !look || !viewpoint) return <PicturePlaceholder text={PICTURE.working} />;
+  const other = besideOption(state);
+  const beside = state.sideBySide ? (state.looks[other.id] ?? null) : null;
+  const settingName = settingShortName(shownSetting(state).name);
+  return (
+    <Suspense fallback={<PicturePlaceholder text={PICTURE.loading} />}>
+      <Picture
+        room={room}
+        light={light}
+        look={look}
+        beside={beside}
+        viewpoint={viewpoint}
+        viewpointVersion={state.viewpointVersion}
+        reducedMotion={reducedMotion}
+        sheen={state.sheen}
+        outlined={outlined}
+        onPick={onPick}
+        onContextLost={() => store.setState({ contextLost: true })}
+        onContextRestored={() => store.setState({ contextLost: false })}
+        label={
+          beside
+            ? PICTURE.labelBeside(option.name, other.name, settingName, viewpoint.name)
+            : PICTURE.label(option.name, settingName, viewpoint.name)
+        }
+      />
+    </Suspense>
+  );
+}
+
+function FlatPicture() {
+  const { store } = useApp();
+  const state = useAppState((all) => all);
+  const paintOf = useOptionPaints();
+  return (
+    <FlatElevation
+      kitchen={projectOf(state).kitchen}
+      paintOf={paintOf}
+      outlined={state.pointed.length > 0 || !state.reading ? state.pointed : [state.reading]}
+      onPick={(reading) => store.setState({ reading, point: null })}
+    />
+  );
+}

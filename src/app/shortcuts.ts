@@ -1,0 +1,66 @@
+import type { StoreApi } from 'zustand/vanilla';
+import type { Actions } from './actions';
+import type { AppState } from './state';
+
+/** What a key press asks for, apart from what the focused control does with it. */
+export type Shortcut = 'undo' | 'redo' | 'hold-other' | 'side-by-side' | { readonly viewpoint: number };
+
+interface KeyPress {
+  readonly key: string;
+  readonly ctrlKey: boolean;
+  readonly metaKey: boolean;
+  readonly shiftKey: boolean;
+  readonly altKey: boolean;
+}
+
+/** The shortcut of a key press; single letters count only when `letters` are on. */
+export function shortcutOf(press: KeyPress, letters: boolean): Shortcut | null {
+  const key = press.key.toLowerCase();
+  if (press.altKey) return null;
+  if (press.ctrlKey || press.metaKey) {
+    if (key === 'z') return press.shiftKey ? 'redo' : 'undo';
+    return key === 'y' ? 'redo' : null;
+  }
+  if (!letters) return null;
+  if (key === 'o') return 'hold-other';
+  if (key === 's') return 'side-by-side';
+  return /^[1-9]$/.test(key) ? { viewpoint: Number(key) - 1 } : null;
+}
+
+/** Fields in which letters are text or jump to an entry. */
+const FIELDS = 'textarea, select, [contenteditable], input:not([type=radio], [type=checkbox], [type=range])';
+
+/** Listens to the whole page; returns how to stop. */
+export function listenToKeys(store: StoreApi<AppState>, actions: Actions): () => void {
+  const release = () => store.setState({ holding: false });
+  const onDown = (event: KeyboardEvent) => {
+    if (event.target instanceof Element && event.target.closest(FIELDS)) return;
+    const state = store.getState();
+    const shortcut = shortcutOf(event, state.letterKeys && !state.keysHelp);
+    if (shortcut === null) return;
+    if (event.ctrlKey || event.metaKey) event.preventDefault();
+    if (shortcut === 'undo') actions.undo();
+    else if (shortcut === 'redo') actions.redo();
+    else if (event.repeat) return;
+    else if (shortcut === 'hold-other') store.setState({ holding: true });
+    else if (shortcut === 'side-by-side') store.setState({ sideBySide: !state.sideBySide });
+    else lookFrom(store, shortcut.viewpoint);
+  };
+  const onUp = (event: KeyboardEvent) => {
+    if (event.key.toLowerCase() === 'o') release();
+  };
+  window.addEventListener('keydown', onDown);
+  window.addEventListener('keyup', onUp);
+  window.addEventListener('blur', release);
+  return () => {
+    window.removeEventListener('keydown', onDown);
+    window.removeEventListener('keyup', onUp);
+    window.removeEventListener('blur', release);
+  };
+}
+
+function lookFrom(store: StoreApi<AppState>, index: number): void {
+  const viewpoint = store.getState().room?.viewpoints[index];
+  if (!viewpoint) return;
+  store.setState((state) => ({ viewpoint: viewpoint.id, viewpointVersion: state.viewpointVersion + 1 }));
+}

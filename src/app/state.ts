@@ -1,0 +1,94 @@
+import type { Assessment } from '../engine/judge/assessment';
+import type { Problem } from '../engine/result';
+import type { SurfaceId } from '../engine/surface';
+import type { Look, RoomLight } from '../kitchen/look';
+import type { Room } from '../kitchen/types';
+import { type History, startHistory } from '../model/history';
+import type { Option, Project, Setting } from '../model/project';
+import type { Theme } from '../ui/bar/MoreMenu';
+import type { PointReading } from '../workers/studio';
+
+/** Everything the page knows: the document with its history, what is looked at, and what the workers last said. */
+export interface AppState {
+  readonly history: History<Project>;
+
+  readonly option: string;
+  /** The other option is shown for as long as this holds. */
+  readonly holding: boolean;
+  readonly setting: string;
+  readonly viewpoint: string | null;
+  readonly viewpointVersion: number;
+  readonly sideBySide: boolean;
+  readonly sheen: boolean;
+  readonly letterKeys: boolean;
+  readonly theme: Theme;
+
+  readonly drawer: SurfaceId | null;
+  /** Counts how often a drawer was opened, so that each opening starts afresh. */
+  readonly drawerOpened: number;
+  readonly reading: SurfaceId | null;
+  readonly point: PointReading | null;
+  readonly pointed: readonly SurfaceId[];
+  readonly keysHelp: boolean;
+  readonly problem: Problem | null;
+  readonly contextLost: boolean;
+
+  readonly room: Room | null;
+  readonly light: RoomLight | null;
+  /** By option id; the latest that came. */
+  readonly looks: Readonly<Record<string, Look>>;
+  readonly assessments: Readonly<Record<string, Assessment>>;
+  /** Options whose assessment is older than the last change. */
+  readonly stale: readonly string[];
+}
+
+/** The state at start: the first option that is not somebody else's look, by day. */
+export function initialState(project: Project, theme: Theme): AppState {
+  const own = project.options.at(-1) ?? project.options[0]!;
+  return {
+    history: startHistory(project),
+    option: own.id,
+    holding: false,
+    setting: project.settings[0]!.id,
+    viewpoint: null,
+    viewpointVersion: 0,
+    sideBySide: false,
+    sheen: true,
+    letterKeys: true,
+    theme,
+    drawer: null,
+    drawerOpened: 0,
+    reading: null,
+    point: null,
+    pointed: [],
+    keysHelp: false,
+    problem: null,
+    contextLost: false,
+    room: null,
+    light: null,
+    looks: {},
+    assessments: {},
+    stale: [],
+  };
+}
+
+export const projectOf = (state: AppState): Project => state.history.present;
+
+/** The chosen option, whether or not the other one is held at the moment. */
+export const chosenOption = (state: AppState): Option => byId(projectOf(state).options, state.option);
+
+/** The option beside the chosen one: the next in the project, or itself when it is alone. */
+export function otherOption(state: AppState): Option {
+  const { options } = projectOf(state);
+  const at = options.findIndex((option) => option.id === state.option);
+  return options[(at + 1) % options.length] ?? chosenOption(state);
+}
+
+/** The option on screen now. */
+export const shownOption = (state: AppState): Option => (state.holding ? otherOption(state) : chosenOption(state));
+
+export const shownSetting = (state: AppState): Setting => byId(projectOf(state).settings, state.setting);
+
+/** A document that was opened may lack what was shown before; the first of its kind stands in. */
+const byId = <T extends { readonly id: string }>(list: readonly T[], id: string): T =>
+  list.find((one) => one.id === id) ?? list[0]!;

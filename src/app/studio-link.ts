@@ -1,0 +1,44 @@
+import type { StoreApi } from 'zustand/vanilla';
+import type { Studio, StudioEvents } from '../workers/studio';
+import { type AppState, otherOption, projectOf, shownOption } from './state';
+
+/** What the workers say goes into the state. */
+export function studioEvents(store: StoreApi<AppState>): StudioEvents {
+  return {
+    room: (room) =>
+      store.setState((state) => ({
+        room,
+        light: null,
+        looks: {},
+        viewpoint: room.viewpoints.some((one) => one.id === state.viewpoint)
+          ? state.viewpoint
+          : (room.viewpoints[0]?.id ?? null),
+      })),
+    light: (light) => store.setState({ light }),
+    look: (look) => store.setState((state) => ({ looks: { ...state.looks, [look.option]: look } })),
+    assessment: (assessment) =>
+      store.setState((state) => ({
+        assessments: { ...state.assessments, [assessment.option]: assessment },
+        stale: state.stale.filter((option) => option !== assessment.option),
+      })),
+    problem: (problem) => store.setState({ problem }),
+  };
+}
+
+/** Tells the studio what is wanted, at once and whenever the document or what is on screen changes. */
+export function followState(store: StoreApi<AppState>, studio: Studio): () => void {
+  const show = (state: AppState) => {
+    const project = projectOf(state);
+    const first = shownOption(state).id;
+    const second = state.holding ? state.option : otherOption(state).id;
+    const options = first === second ? [first] : [first, second];
+    studio.show(project, { options, setting: state.setting });
+  };
+  show(store.getState());
+  return store.subscribe((state, before) => {
+    const documentChanged = state.history.present !== before.history.present || state.setting !== before.setting;
+    if (!documentChanged && state.option === before.option) return;
+    if (documentChanged) store.setState({ stale: projectOf(state).options.map((option) => option.id) });
+    show(state);
+  });
+}

@@ -1,0 +1,31 @@
+import { useMemo, useSyncExternalStore } from 'react';
+import type { SurfaceId } from '../engine/surface';
+import type { Finish, Laying } from '../model/project';
+import type { SwatchPaint } from '../ui/swatch/swatch-paint';
+import { useApp, useAppState } from './context';
+import { projectOf, shownOption } from './state';
+
+/** The project's library by id. */
+export function useLibrary(): ReadonlyMap<string, Finish> {
+  const library = useAppState((state) => projectOf(state).library);
+  return useMemo(() => new Map(library.map((finish) => [finish.id, finish])), [library]);
+}
+
+/** Paints of finishes as laid; the component renders again when a pattern was baked. */
+export function usePaints(): (finish: Finish, laying: Laying) => SwatchPaint {
+  const { paints } = useApp();
+  const library = useLibrary();
+  useSyncExternalStore(paints.subscribe, paints.version);
+  return (finish, laying) => paints.paintOf(library, finish, laying);
+}
+
+/** Paints of what lies on the surfaces of the shown option. */
+export function useOptionPaints(): (surface: SurfaceId) => SwatchPaint {
+  const library = useLibrary();
+  const paintOf = usePaints();
+  const option = useAppState(shownOption);
+  return (surface) => {
+    const { finish, laying } = option.scheme[surface];
+    return paintOf(library.get(finish)!, laying);
+  };
+}

@@ -1,0 +1,36 @@
+import type { ReactNode } from 'react';
+import './styles/tokens.css';
+import './styles/base.css';
+import './styles/controls.css';
+import './styles/screen.css';
+import { PICTURE } from './words/picture';
+
+export interface ScreenProps {
+  readonly bar: ReactNode;
+  readonly banner: ReactNode;
+  readonly picture: ReactNode;
+  readonly ledge: ReactNode;
+  /** Over the ledge; null when closed. */
+  readonly drawer: ReactNode;
+  readonly findings: ReactNode;
+}
+
+/** One picture, one ledge of samples, one column of findings; everything else is a step away. */
+export function Screen({ bar, banner, picture, ledge, drawer, findings }: ScreenProps) {
+  return (
+    <div className="screen">
+      <header className="screen-bar">{bar}</header>
+      <main className="screen-main">
+        <div className="screen-banner">{banner}</div>
+        <section className="screen-picture" aria-label={PICTURE.region}>
+          {picture}
+        </section>
+        <div className="screen-ledge">
+          {ledge}
+          {drawer && <div className="screen-drawer">{drawer}</div>}
+        </div>
+        <div className="screen-findings">{findings}</div>
+      </main>
+    </div>
+  );
+}

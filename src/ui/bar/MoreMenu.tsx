@@ -1,0 +1,64 @@
+import { Ellipsis } from 'lucide-react';
+import { useId, useState } from 'react';
+import { Choices } from '../parts/Choices';
+import { BAR } from '../words/top-bar';
+
+export type Theme = 'light' | 'dark' | 'system';
+
+export interface MoreMenuProps {
+  readonly sheen: boolean;
+  readonly onSheen: (on: boolean) => void;
+  readonly letterKeys: boolean;
+  readonly onLetterKeys: (on: boolean) => void;
+  readonly theme: Theme;
+  readonly onTheme: (theme: Theme) => void;
+  readonly onKeysHelp: () => void;
+}
+
+const THEMES: readonly { readonly id: Theme; readonly name: string }[] = [
+  { id: 'light', name: BAR.themeLight },
+  { id: 'dark', name: BAR.themeDark },
+  { id: 'system', name: BAR.themeSystem },
+];
+
+/** What is seldom needed, one step away: a native popover, so Esc and a click outside close it. */
+export function MoreMenu(props: MoreMenuProps) {
+  const panel = useId();
+  const [open, setOpen] = useState(false);
+  return (
+    <>
+      <button type="button" className="button" popoverTarget={panel} aria-expanded={open}>
+        <Ellipsis className="icon" aria-hidden="true" />
+        <span className="bar-word">{BAR.more}</span>
+      </button>
+      <section
+        id={panel}
+        popover="auto"
+        className="more"
+        aria-label={BAR.more}
+        onToggle={(event) => setOpen(event.newState === 'open')}
+      >
+        <label className="check">
+          <input type="checkbox" checked={props.sheen} onChange={(event) => props.onSheen(event.target.checked)} />
+          {BAR.sheen}
+        </label>
+        <label className="check">
+          <input
+            type="checkbox"
+            checked={props.letterKeys}
+            onChange={(event) => props.onLetterKeys(event.target.checked)}
+          />
+          {BAR.letterKeys}
+        </label>
+        <div className="field">
+          <span className="label">{BAR.theme}</span>
+          <Choices label={BAR.theme} choices={THEMES} chosen={props.theme} onChoose={props.onTheme} />
+        </div>
+        <button type="button" className="button button-outlined" onClick={props.onKeysHelp}>
+          {BAR.keys}
+        </button>
+        <p className="small quiet">{BAR.privacy}</p>
+      </section>
+    </>
+  );
+}

@@ -1,0 +1,103 @@
+import { Columns2, FolderOpen, Redo2, Save, Undo2 } from 'lucide-react';
+import { useRef } from 'react';
+import { BAR } from '../words/top-bar';
+import { LedgeMark } from './LedgeMark';
+import { MoreMenu, type MoreMenuProps } from './MoreMenu';
+import { OptionSwitch, type OptionSwitchProps } from './OptionSwitch';
+import './top-bar.css';
+
+export interface TopBarProps {
+  readonly projectName: string;
+  readonly optionSwitch: OptionSwitchProps;
+  readonly sideBySide: boolean;
+  readonly onSideBySide: (on: boolean) => void;
+  /** What undo and redo would do, or null when there is nothing. */
+  readonly undoLabel: string | null;
+  readonly redoLabel: string | null;
+  readonly onUndo: () => void;
+  readonly onRedo: () => void;
+  readonly onOpen: (file: File) => void;
+  readonly onSave: () => void;
+  readonly more: MoreMenuProps;
+}
+
+/** The bar on top: what this is, which option, and what can be done with the whole project. */
+export function TopBar(props: TopBarProps) {
+  const { undoLabel, redoLabel } = props;
+  return (
+    <div className="bar">
+      <div className="bar-names">
+        <LedgeMark />
+        <h1 className="bar-product">{BAR.product}</h1>
+        <p className="bar-project">{props.projectName}</p>
+      </div>
+      <div className="bar-options">
+        <OptionSwitch {...props.optionSwitch} />
+        <button
+          type="button"
+          className="button"
+          aria-pressed={props.sideBySide}
+          onClick={() => props.onSideBySide(!props.sideBySide)}
+        >
+          <Columns2 className="icon" aria-hidden="true" />
+          <span className="steady" data-text={BAR.sideBySide}>
+            {BAR.sideBySide}
+          </span>
+        </button>
+      </div>
+      <div className="bar-actions">
+        <button
+          type="button"
+          className="button"
+          disabled={undoLabel === null}
+          title={undoLabel === null ? BAR.undoNothing : BAR.undoOf(undoLabel)}
+          aria-label={undoLabel === null ? BAR.undo : BAR.undoOf(undoLabel)}
+          onClick={props.onUndo}
+        >
+          <Undo2 className="icon" aria-hidden="true" />
+          <span className="bar-word">{BAR.undo}</span>
+        </button>
+        <button
+          type="button"
+          className="button"
+          disabled={redoLabel === null}
+          title={redoLabel === null ? BAR.redoNothing : BAR.redoOf(redoLabel)}
+          aria-label={redoLabel === null ? BAR.redo : BAR.redoOf(redoLabel)}
+          onClick={props.onRedo}
+        >
+          <Redo2 className="icon" aria-hidden="true" />
+          <span className="bar-word">{BAR.redo}</span>
+        </button>
+        <OpenButton onOpen={props.onOpen} />
+        <button type="button" className="button" onClick={props.onSave}>
+          <Save className="icon" aria-hidden="true" />
+          <span className="bar-word">{BAR.save}</span>
+        </button>
+        <MoreMenu {...props.more} />
+      </div>
+    </div>
+  );
+}
+
+function OpenButton({ onOpen }: { readonly onOpen: (file: File) => void }) {
+  const input = useRef<HTMLInputElement>(null);
+  return (
+    <>
+      <button type="button" className="button" onClick={() => input.current?.click()}>
+        <FolderOpen className="icon" aria-hidden="true" />
+        <span className="bar-word">{BAR.open}</span>
+      </button>
+      <input
+        ref={input}
+        type="file"
+        accept="application/json,.json"
+        hidden
+        onChange={(event) => {
+          const file = event.target.files?.[0];
+          event.target.value = '';
+          if (file) onOpen(file);
+        }}
+      />
+    </>
+  );
+}

@@ -1,0 +1,143 @@
+import { X } from 'lucide-react';
+import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
+import { surfaceName } from '../../engine/judge/surface-words';
+import type { DecisionState, SurfaceId } from '../../engine/surface';
+import type { Finish, Laying } from '../../model/project';
+import type { LedgeSample } from '../ledge/ledge-samples';
+import { Choices } from '../parts/Choices';
+import type { SwatchPaint } from '../swatch/swatch-paint';
+import { DRAWER } from '../words/drawer';
+import { labelWithoutCode, STATE_MEANING, sheenWords, VARIATION_WORDS } from '../words/finishes';
+import { LayingForm } from './LayingForm';
+import { LibraryList } from './LibraryList';
+import { TypeIn } from './TypeIn';
+import './drawer.css';
+
+export interface DrawerProps {
+  readonly sample: LedgeSample;
+  /** All surfaces that may take the finish together with this one, this one included. */
+  readonly family: readonly SurfaceId[];
+  readonly library: readonly Finish[];
+  readonly candidates: readonly Finish[];
+  readonly paintOf: (finish: Finish) => SwatchPaint;
+  readonly onLay: (surfaces: readonly SurfaceId[], finish: string) => void;
+  readonly onLayOwn: (surfaces: readonly SurfaceId[], finish: Finish) => void;
+  readonly onState: (surfaces: readonly SurfaceId[], state: DecisionState) => void;
+  readonly onLaying: (surfaces: readonly SurfaceId[], laying: Laying) => void;
+  readonly onReading: (surface: SurfaceId) => void;
+  readonly onClose: () => void;
+}
+
+type Part = 'library' | 'type-in' | 'laying';
+const PARTS: readonly { readonly id: Part; readonly name: string }[] = [
+  { id: 'library', name: DRAWER.library },
+  { id: 'type-in', name: DRAWER.typeIn },
+  { id: 'laying', name: DRAWER.laying },
+];
+const STATES: readonly DecisionState[] = ['open', 'decided', 'ordered', 'fixed'];
+
+/** The drawer of one sample: what could lie there instead, one's own color, the laying, and how settled it is. */
+export function Drawer(props: DrawerProps) {
+  const { sample, family } = props;
+  const [part, setPart] = useState<Part>('library');
+  const [surfaces, setSurfaces] = useState<readonly SurfaceId[]>(sample.surfaces);
+  const drawer = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const box = drawer.current;
+    (box?.querySelector<HTMLElement>('[role=option][tabindex="0"]') ?? box)?.focus({ preventScroll: true });
+  }, []);
+
+  const onKey = (event: KeyboardEvent) => {
+    if (event.key !== 'Escape' || event.defaultPrevented) return;
+    event.stopPropagation();
+    props.onClose();
+  };
+  const toggle = (surface: SurfaceId) => {
+    const next = surfaces.includes(surface) ? surfaces.filter((one) => one !== surface) : [...surfaces, surface];
+    if (next.length > 0) setSurfaces(family.filter((one) => next.includes(one)));
+  };
+  const classes = [...new Set(props.candidates.map((finish) => finish.class))];
+  return (
+    <div
+      ref={drawer}
+      className="drawer"
+      role="dialog"
+      aria-label={sample.name}
+      tabIndex={-1}
+      onKeyDown={onKey}
+      data-drawer={sample.id}
+    >
+      <div className="drawer-head">
+        <div className="drawer-title">
+          <h2>{sample.name}</h2>
+          <p className="small quiet">
+            {labelWithoutCode(sample.finish.label, sample.finish.id)}, {sample.finish.id};{' '}
+            {sheenWords(sample.finish.gloss_gu)}; {VARIATION_WORDS[sample.finish.variation]}
+          </p>
+        </div>
+        <label className="drawer-state small">
+          <span className="hidden-visually">{DRAWER.state}</span>
+          <select
+            className="select"
+            value={sample.state}
+            onChange={(event) => props.onState(surfaces, event.target.value as DecisionState)}
+          >
+            {STATES.map((state) => (
+              <option key={state} value={state}>
+                {STATE_MEANING[state]}
+              </option>
+            ))}
+          </select>
+        </label>
+        <button type="button" className="button button-outlined" onClick={() => props.onReading(surfaces[0]!)}>
+          {DRAWER.reading}
+        </button>
+        <button type="button" className="button" aria-label={DRAWER.close} onClick={props.onClose}>
+          <X className="icon" aria-hidden="true" />
+        </button>
+      </div>
+      <div className="drawer-tools">
+        <Choices label={DRAWER.parts} choices={PARTS} chosen={part} onChoose={setPart} />
+        {family.length > 1 && (
+          <fieldset className="drawer-on">
+            <legend className="small quiet">{DRAWER.on}</legend>
+            {family.map((surface) => (
+              <label key={surface} className="check">
+                <input type="checkbox" checked={surfaces.includes(surface)} onChange={() => toggle(surface)} />
+                {surfaceName(surface)}
+              </label>
+            ))}
+          </fieldset>
+        )}
+      </div>
+      <div className="drawer-part">
+        {part === 'library' && (
+          <LibraryList
+            finishes={props.candidates}
+            chosen={sample.finish.id}
+            paintOf={props.paintOf}
+            onChoose={(finish) => props.onLay(surfaces, finish.id)}
+          />
+        )}
+        {part === 'type-in' && (
+          <TypeIn
+            library={props.library}
+            classes={classes}
+            onUse={(finish) => {
+              props.onLayOwn(surfaces, finish);
+              setPart('library');
+            }}
+          />
+        )}
+        {part === 'laying' && (
+          <LayingForm
+            key={sample.finish.id}
+            laying={sample.laying}
+            grouts={props.library.filter((finish) => finish.class === 'grout')}
+            onLaying={(laying) => props.onLaying(surfaces, laying)}
+          />
+        )}
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,113 @@
+import { type ReactNode, useState } from 'react';
+import type { Assessment, Severity, Warning } from '../../engine/judge/assessment';
+import type { SurfaceId } from '../../engine/surface';
+import type { Caution } from '../cautions';
+import { CAUTION_WORDS } from '../words/cautions';
+import { FINDINGS } from '../words/findings';
+import { BalanceCard } from './BalanceCard';
+import { FineList } from './FineList';
+import { RepairList } from './RepairList';
+import { WarningItem } from './WarningItem';
+import './findings.css';
+
+export interface FindingsProps {
+  /** Null until the first light. */
+  readonly assessment: Assessment | null;
+  readonly optionName: string;
+  readonly settingName: string;
+  readonly cautions: readonly Caution[];
+  /** Whether what is shown still belongs to the document before the last change. */
+  readonly stale: boolean;
+  /** The reading card, shown in place of the list; null for the list. */
+  readonly reading: ReactNode;
+  readonly onReadings: () => void;
+  readonly onPoint: (surfaces: readonly SurfaceId[]) => void;
+  readonly onTry: (surface: SurfaceId, finish: string) => void;
+}
+
+const RANK: { readonly [S in Severity]: number } = { grave: 0, visible: 1, note: 2 };
+
+/** Gravest first; within a grade in the order the engine gave. */
+const gravestFirst = (warnings: readonly Warning[]): readonly Warning[] =>
+  [...warnings].sort((a, b) => RANK[a.severity] - RANK[b.severity]);
+
+/** The findings: the balance, the warnings, what would help, what is fine, and what to heed before ordering. */
+export function Findings(props: FindingsProps) {
+  const { assessment, reading } = props;
+  const [sheetOpen, setSheetOpen] = useState(false);
+  const busy = assessment === null || props.stale || assessment.status === 'pending';
+  const count = assessment?.warnings.filter((warning) => warning.severity !== 'note').length ?? 0;
+  const isOpen = sheetOpen || reading !== null;
+  return (
+    <section className={`findings ${isOpen ? 'is-open' : ''}`} aria-label={FINDINGS.region} aria-busy={busy}>
+      <div className="findings-head">
+        <div className="findings-title">
+          <h2>{FINDINGS.balanceOf(props.optionName)}</h2>
+          <button
+            type="button"
+            className="button button-outlined sheet-handle"
+            aria-expanded={isOpen}
+            onClick={() => setSheetOpen(!isOpen)}
+          >
+            {isOpen ? FINDINGS.sheetClose : FINDINGS.sheetOpen}
+            <span className="quiet">{assessment ? FINDINGS.count(count) : ''}</span>
+          </button>
+          <button
+            type="button"
+            className="button button-plain readings-button"
+            disabled={!assessment}
+            onClick={props.onReadings}
+          >
+            {FINDINGS.readings}
+          </button>
+        </div>
+        {assessment ? (
+          <p className="balance-sentence">{assessment.balance.sentence}</p>
+        ) : (
+          <p className="balance-sentence">{FINDINGS.waiting}</p>
+        )}
+      </div>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard */}
+      <section className="findings-body ring-inside" tabIndex={0} aria-label={FINDINGS.body}>
+        {reading ?? (
+          <>
+            {assessment && (
+              <>
+                <BalanceCard balance={assessment.balance} />
+                <p className="findings-basis small quiet" role="status">
+                  {FINDINGS.setting(props.settingName, assessment.setting.cct_k)} {busy ? FINDINGS.pending : ''}
+                </p>
+                {assessment.warnings.length === 0 && !busy && <p className="findings-none">{FINDINGS.nothing}</p>}
+                <ul className="warnings">
+                  {gravestFirst(assessment.warnings).map((warning) => (
+                    <WarningItem
+                      key={`${warning.code}-${warning.basis}-${warning.surfaces.join('+')}-${warning.text}`}
+                      warning={warning}
+                      onPoint={props.onPoint}
+                    />
+                  ))}
+                </ul>
+                <RepairList repairs={assessment.repairs} onPoint={props.onPoint} onTry={props.onTry} />
+                <FineList pairs={assessment.pairs} onPoint={props.onPoint} />
+              </>
+            )}
+            <details className="fold">
+              <summary>
+                {CAUTION_WORDS.title} ({props.cautions.length})
+              </summary>
+              <ul className="fold-list small">
+                {props.cautions.map((caution) => (
+                  <li key={caution.text}>{caution.text}</li>
+                ))}
+              </ul>
+            </details>
+          </>
+        )}
+      </section>
+      <div className="findings-standing small">
+        <p>{CAUTION_WORDS.planning}</p>
+        <p>{CAUTION_WORDS.screen}</p>
+      </div>
+    </section>
+  );
+}

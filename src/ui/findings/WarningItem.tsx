@@ -1,0 +1,51 @@
+import { useId, useState } from 'react';
+import type { Warning } from '../../engine/judge/assessment';
+import type { SurfaceId } from '../../engine/surface';
+import { SeverityMark } from '../parts/SeverityMark';
+import { BASIS_WORDS, FINDINGS, holdsInWords, SEVERITY_WORDS } from '../words/findings';
+import { capital } from '../words/numbers';
+
+interface WarningItemProps {
+  readonly warning: Warning;
+  /** Told which surfaces to outline while the warning is pointed at or has the focus. */
+  readonly onPoint: (surfaces: readonly SurfaceId[]) => void;
+}
+
+/** One warning: its mark and one sentence; the reason with its numbers is one step away. */
+export function WarningItem({ warning, onPoint }: WarningItemProps) {
+  const [open, setOpen] = useState(false);
+  const id = useId();
+  return (
+    <li
+      className={`warning warning-${warning.severity}`}
+      onPointerEnter={() => onPoint(warning.surfaces)}
+      onPointerLeave={() => onPoint([])}
+      onFocus={() => onPoint(warning.surfaces)}
+      onBlur={() => onPoint([])}
+    >
+      <SeverityMark severity={warning.severity} />
+      <div className="warning-words">
+        <p id={`${id}-text`}>{warning.text}</p>
+        <div className="warning-foot">
+          <span className="small quiet">{capital(SEVERITY_WORDS[warning.severity])}</span>
+          <button
+            type="button"
+            className="button button-plain"
+            aria-expanded={open}
+            aria-controls={`${id}-why`}
+            aria-describedby={`${id}-text`}
+            onClick={() => setOpen(!open)}
+          >
+            {open ? FINDINGS.hideWhy : FINDINGS.why}
+          </button>
+        </div>
+        <div id={`${id}-why`} className="warning-why small" hidden={!open}>
+          <p>{warning.why}</p>
+          <p>
+            {capital(BASIS_WORDS[warning.basis])}. {holdsInWords(warning.holds_in)}
+          </p>
+        </div>
+      </div>
+    </li>
+  );
+}

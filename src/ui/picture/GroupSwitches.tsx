@@ -1,0 +1,82 @@
+import { useId, useRef, useState } from 'react';
+import { GROUPS, type GroupId, type Setting } from '../../model/project';
+import { PICTURE } from '../words/picture';
+
+interface GroupSwitchesProps {
+  readonly setting: Setting;
+  readonly onLevel: (group: GroupId, level: number, continues: boolean) => void;
+}
+
+/** Each group of lights on or off, and one step away, how bright. */
+export function GroupSwitches({ setting, onLevel }: GroupSwitchesProps) {
+  const panel = useId();
+  const [open, setOpen] = useState(false);
+  const lastOn = useRef(new Map<string, number>());
+  const toggle = (group: GroupId) => {
+    const key = `${setting.id}/${group}`;
+    const { level } = setting.groups[group];
+    if (level > 0) lastOn.current.set(key, level);
+    onLevel(group, level > 0 ? 0 : (lastOn.current.get(key) ?? 1), false);
+  };
+  return (
+    <div className="groups">
+      {GROUPS.map((group) => (
+        <label key={group} className="group-switch">
+          <input type="checkbox" checked={setting.groups[group].level > 0} onChange={() => toggle(group)} />
+          <span>{PICTURE.groups[group]}</span>
+        </label>
+      ))}
+      <button type="button" className="button dim-button" popoverTarget={panel} aria-expanded={open}>
+        {PICTURE.dim}
+      </button>
+      <section
+        id={panel}
+        popover="auto"
+        className="dim"
+        aria-label={PICTURE.dimTitle}
+        onToggle={(event) => setOpen(event.newState === 'open')}
+      >
+        <p className="dim-title">{PICTURE.dimTitle}</p>
+        {GROUPS.map((group) => (
+          <DimSlider key={group} group={group} level={setting.groups[group].level} onLevel={onLevel} />
+        ))}
+      </section>
+    </div>
+  );
+}
+
+interface DimSliderProps {
+  readonly group: GroupId;
+  readonly level: number;
+  readonly onLevel: GroupSwitchesProps['onLevel'];
+}
+
+function DimSlider({ group, level, onLevel }: DimSliderProps) {
+  const id = useId();
+  const dragging = useRef(false);
+  const end = () => {
+    dragging.current = false;
+  };
+  return (
+    <div className="dim-row">
+      <label htmlFor={id}>{PICTURE.groups[group]}</label>
+      <input
+        id={id}
+        type="range"
+        className="range"
+        min={0}
+        max={100}
+        step={5}
+        value={Math.round(level * 100)}
+        aria-valuetext={PICTURE.level(level)}
+        onPointerUp={end}
+        onBlur={end}
+        onChange={(event) => {
+          onLevel(group, Number(event.target.value) / 100, dragging.current);
+          dragging.current = true;
+        }}
+      />
+      <output>{Math.round(level * 100)} %</output>
+    </div>
+  );
+}

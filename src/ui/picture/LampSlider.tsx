@@ -1,0 +1,61 @@
+import { useId, useRef } from 'react';
+import { LAMP_KINDS, lampKindOfLight } from '../../model/lamp-kinds';
+import type { Setting } from '../../model/project';
+import { PICTURE } from '../words/picture';
+
+interface LampSliderProps {
+  readonly setting: Setting;
+  readonly onLamp: (light: string, continues: boolean) => void;
+}
+
+const warmest = LAMP_KINDS[0]!;
+const coolest = LAMP_KINDS[LAMP_KINDS.length - 1]!;
+
+/** The color of the lamps: as many stops as there are kinds of lamp to buy. */
+export function LampSlider({ setting, onLamp }: LampSliderProps) {
+  const stops = useId();
+  const dragging = useRef(false);
+  const kind = lampKindOfLight(setting.groups.ceiling.light) ?? lampKindOfLight(setting.groups['under-cabinet'].light);
+  const at = kind ? LAMP_KINDS.indexOf(kind) : 0;
+  const shown = kind ?? warmest;
+  return (
+    <div className="lamp">
+      <span className="small">{PICTURE.lamps}</span>
+      <span className="small quiet" aria-hidden="true">
+        {warmest.nominal_k}
+      </span>
+      <input
+        type="range"
+        className="range lamp-range"
+        list={stops}
+        min={0}
+        max={LAMP_KINDS.length - 1}
+        step={1}
+        value={at}
+        aria-label={PICTURE.lampColor}
+        aria-valuetext={PICTURE.kelvin(shown.nominal_k, shown.words)}
+        title={shown.words}
+        onPointerUp={() => {
+          dragging.current = false;
+        }}
+        onBlur={() => {
+          dragging.current = false;
+        }}
+        onChange={(event) => {
+          const next = LAMP_KINDS[Number(event.target.value)];
+          if (next) onLamp(next.light, dragging.current);
+          dragging.current = true;
+        }}
+      />
+      <datalist id={stops}>
+        {LAMP_KINDS.map((one, index) => (
+          <option key={one.light} value={index} label={String(one.nominal_k)} />
+        ))}
+      </datalist>
+      <span className="small quiet" aria-hidden="true">
+        {coolest.nominal_k} K
+      </span>
+      <output className="small lamp-value">{shown.nominal_k} K</output>
+    </div>
+  );
+}

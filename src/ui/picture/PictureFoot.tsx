@@ -1,0 +1,45 @@
+import type { GroupId, Setting } from '../../model/project';
+import { Choices } from '../parts/Choices';
+import { PICTURE } from '../words/picture';
+import { GroupSwitches } from './GroupSwitches';
+import { LampSlider } from './LampSlider';
+
+export interface PictureFootProps {
+  readonly viewpoints: readonly { readonly id: string; readonly name: string }[];
+  readonly viewpoint: string;
+  readonly onViewpoint: (id: string) => void;
+  readonly settings: readonly Setting[];
+  readonly setting: Setting;
+  readonly onSetting: (id: string) => void;
+  /** `continues`: the change belongs to the one before (a drag is one step). */
+  readonly onLevel: (group: GroupId, level: number, continues: boolean) => void;
+  readonly onLamp: (light: string, continues: boolean) => void;
+}
+
+/** The two rows at the picture's foot: where one looks from, and in which light. */
+export function PictureFoot(props: PictureFootProps) {
+  return (
+    <>
+      <div className="foot-row">
+        <span className="foot-label">{PICTURE.from}</span>
+        <Choices
+          label={PICTURE.viewpoint}
+          choices={props.viewpoints}
+          chosen={props.viewpoint}
+          onChoose={props.onViewpoint}
+        />
+      </div>
+      <div className="foot-row">
+        <span className="foot-label">{PICTURE.light}</span>
+        <Choices
+          label={PICTURE.setting}
+          choices={props.settings}
+          chosen={props.setting.id}
+          onChoose={props.onSetting}
+        />
+        <LampSlider setting={props.setting} onLamp={props.onLamp} />
+        <GroupSwitches setting={props.setting} onLevel={props.onLevel} />
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,44 @@
+import type { ReactNode } from 'react';
+import { useResting } from './use-resting';
+import './picture.css';
+
+export interface PictureStageProps {
+  /** The picture itself, or what stands in for it. */
+  readonly picture: ReactNode;
+  /** One line over the picture, such as a lost graphics context; null for none. */
+  readonly message: string | null;
+  /** Names over the left and right half while two options are side by side. */
+  readonly halves: readonly [left: string, right: string] | null;
+  readonly foot: ReactNode;
+}
+
+/** The neutral surround, the picture in it, and the two rows at its foot, which fade while the hand rests. */
+export function PictureStage({ picture, message, halves, foot }: PictureStageProps) {
+  const { resting, wake } = useResting();
+  return (
+    <div className={`stage ${halves ? 'stage-split' : ''}`} onPointerMove={wake} onPointerDown={wake}>
+      {halves && (
+        <div className="stage-halves" aria-hidden="true">
+          <span>{halves[0]}</span>
+          <span>{halves[1]}</span>
+        </div>
+      )}
+      <div className="stage-picture">{picture}</div>
+      {message && (
+        <p className="stage-message" role="status">
+          {message}
+        </p>
+      )}
+      <div className={`stage-foot ${resting ? 'is-resting' : ''}`}>{foot}</div>
+    </div>
+  );
+}
+
+/** Shown in the picture's place until the first light is there. */
+export function PicturePlaceholder({ text }: { readonly text: string }) {
+  return (
+    <div className="stage-placeholder" role="status">
+      <p>{text}</p>
+    </div>
+  );
+}

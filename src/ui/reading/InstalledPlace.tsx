@@ -1,0 +1,28 @@
+import type { InstalledRecord } from '../../engine/judge/assessment';
+import { capital, decimal, integer, labText, percent } from '../words/numbers';
+import { FACING_WORDS, READING, shiftWord } from '../words/reading';
+import { tintSentence } from './tint-source';
+
+/** How a surface reads here, for one way it faces. */
+export function InstalledPlace({ place }: { readonly place: InstalledRecord }) {
+  return (
+    <div className="reading-place">
+      <h4>{capital(FACING_WORDS[place.facing])}</h4>
+      <p>{tintSentence(place)}</p>
+      <dl className="numbers">
+        <dt>{READING.lab}</dt>
+        <dd>{labText(place.lab_d65)}</dd>
+        <dt>{READING.name}</dt>
+        <dd>{capital(place.name)}</dd>
+        <dt>{READING.shift}</dt>
+        <dd>{READING.shiftValue(decimal(place.shift_de00), shiftWord(place.shift_de00))}</dd>
+        <dt>{READING.light}</dt>
+        <dd>{READING.lx(integer(place.illuminance_lx))}</dd>
+        <dt>{READING.lightness}</dt>
+        <dd>{READING.lightnessValue(decimal(place.lightness_in_room))}</dd>
+        <dt>{READING.view}</dt>
+        <dd>{percent(place.view_share)}</dd>
+      </dl>
+    </div>
+  );
+}

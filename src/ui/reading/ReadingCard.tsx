@@ -1,0 +1,150 @@
+import { useEffect, useRef, useState } from 'react';
+import type { AssessedSurface, ComponentRecord } from '../../engine/judge/assessment';
+import { surfaceName } from '../../engine/judge/surface-words';
+import type { SurfaceId } from '../../engine/surface';
+import { Swatch } from '../swatch/Swatch';
+import type { SwatchPaint } from '../swatch/swatch-paint';
+import { UNDERTONE_LEVEL_WORDS } from '../words/findings';
+import { PROVENANCE_WORDS, ROLE_WORDS } from '../words/finishes';
+import { capital, decimal, labText, percent } from '../words/numbers';
+import { READING } from '../words/reading';
+import { InstalledPlace } from './InstalledPlace';
+import { PointPart } from './PointPart';
+import type { PointView } from './point-view';
+import './reading.css';
+
+export interface ReadingCardProps {
+  readonly surfaces: readonly SurfaceId[];
+  readonly surface: AssessedSurface;
+  readonly samplePaint: SwatchPaint | null;
+  readonly herePaint: SwatchPaint | null;
+  readonly point: PointView | null;
+  readonly settingName: string;
+  readonly copyText: () => string;
+  readonly onSurface: (surface: SurfaceId) => void;
+  readonly onClose: () => void;
+}
+
+/** The numbers of one surface: as a sample, and as installed here, with where they come from and how sure they are. */
+export function ReadingCard(props: ReadingCardProps) {
+  const { surface } = props;
+  const card = useRef<HTMLElement>(null);
+  useEffect(() => card.current?.focus(), []);
+  return (
+    <section
+      ref={card}
+      className="reading"
+      aria-label={`${READING.title}: ${surfaceName(surface.surface)}`}
+      tabIndex={-1}
+    >
+      <div className="reading-head">
+        <label className="field">
+          <span className="label">{READING.surface}</span>
+          <select
+            className="select"
+            value={surface.surface}
+            onChange={(event) => props.onSurface(event.target.value as SurfaceId)}
+          >
+            {props.surfaces.map((one) => (
+              <option key={one} value={one}>
+                {surfaceName(one)}
+              </option>
+            ))}
+          </select>
+        </label>
+        <button type="button" className="button button-outlined" onClick={props.onClose}>
+          {READING.back}
+        </button>
+      </div>
+      <p>{surface.label}</p>
+      {props.samplePaint && (
+        <div className="reading-swatches">
+          <figure>
+            <Swatch paint={props.samplePaint} width={148} height={72} />
+            <figcaption className="small quiet">{READING.sample}</figcaption>
+          </figure>
+          {props.herePaint && (
+            <figure>
+              <Swatch paint={props.herePaint} width={148} height={72} />
+              <figcaption className="small quiet">{READING.here}</figcaption>
+            </figure>
+          )}
+        </div>
+      )}
+      <section className="reading-part">
+        <h3>{READING.sample}</h3>
+        <p className="small quiet">{READING.sampleNote}</p>
+        <SampleNumbers part={surface.average} />
+        {surface.components.length > 1 && (
+          <details className="fold">
+            <summary>{READING.parts}</summary>
+            {surface.components.map((part) => (
+              <div key={`${part.role}-${part.share}`} className="reading-component">
+                <h4>
+                  {capital(ROLE_WORDS[part.role])}, {percent(part.share)}
+                </h4>
+                <SampleNumbers part={part} />
+              </div>
+            ))}
+          </details>
+        )}
+      </section>
+      <section className="reading-part">
+        <h3>{READING.here}</h3>
+        <p className="small quiet">{READING.hereNote(props.settingName)}</p>
+        {surface.installed.length === 0 && <p>{READING.pending}</p>}
+        {surface.installed.map((place) => (
+          <InstalledPlace key={place.facing} place={place} />
+        ))}
+      </section>
+      {props.point && <PointPart point={props.point} />}
+      <CopyButton text={props.copyText} />
+    </section>
+  );
+}
+
+function SampleNumbers({ part }: { readonly part: ComponentRecord }) {
+  return (
+    <dl className="numbers">
+      <dt>{READING.lab}</dt>
+      <dd>{labText(part.lab_d65)}</dd>
+      <dt>{READING.lrv}</dt>
+      <dd>{decimal(part.lrv)}</dd>
+      <dt>{READING.munsell}</dt>
+      <dd>{part.munsell}</dd>
+      <dt>{READING.name}</dt>
+      <dd>{capital(part.name)}</dd>
+      <dt>{READING.undertone}</dt>
+      <dd>{undertoneText(part)}</dd>
+      <dt>{READING.known}</dt>
+      <dd>{READING.known_as(PROVENANCE_WORDS[part.provenance], decimal(part.uncertainty_de00))}</dd>
+    </dl>
+  );
+}
+
+const undertoneText = ({ undertone }: ComponentRecord): string =>
+  undertone.level === 'none' || !undertone.word
+    ? capital(UNDERTONE_LEVEL_WORDS[undertone.level])
+    : `${capital(undertone.word)}, ${UNDERTONE_LEVEL_WORDS[undertone.level]}`;
+
+function CopyButton({ text }: { readonly text: () => string }) {
+  const [told, setTold] = useState('');
+  const copy = async () => {
+    try {
+      await navigator.clipboard.writeText(text());
+      setTold(READING.copied);
+    } catch {
+      setTold(READING.copyFailed);
+    }
+  };
+  return (
+    <div className="reading-copy">
+      <button type="button" className="button button-outlined" onClick={copy}>
+        {READING.copy}
+      </button>
+      <span className="small" role="status">
+        {told}
+      </span>
+    </div>
+  );
+}

@@ -1,0 +1,7 @@
+/** The color and light at one chosen point, as the reading card shows it. */
+export interface PointView {
+  readonly component: string;
+  readonly lux: number;
+  readonly lab_d65: readonly [number, number, number];
+  readonly place_white_lab_d65: readonly [number, number, number];
+}

@@ -1,0 +1,109 @@
+import type {
+  BalanceVerdict,
+  Basis,
+  PairVerdict,
+  Severity,
+  UndertoneLevel,
+  WarningCode,
+} from '../../engine/judge/assessment';
+import { capital } from './numbers';
+
+/** Words of the findings column. */
+export const FINDINGS = {
+  region: 'Findings',
+  balance: 'Balance',
+  balanceOf: (option: string) => `Balance in ${option}`,
+  warm: 'warm',
+  leaning: 'leaning warm',
+  neutral: 'neutral',
+  cool: 'cool',
+  asSamples: 'As samples',
+  asInstalled: 'As installed here',
+  installed: 'installed',
+  pending: 'Still working: these may change.',
+  waiting: 'Reading the room. Findings come with the first light.',
+  why: 'Why',
+  hideWhy: 'Hide why',
+  readings: 'Readings',
+  nothing: 'Nothing here works against anything else.',
+  helps: 'What would help',
+  tryIt: 'Try it',
+  sheetOpen: 'Show findings',
+  sheetClose: 'Hide findings',
+  fine: (count: number) => `Checked and found fine (${count})`,
+  count: (count: number) => (count === 0 ? 'No warnings' : count === 1 ? '1 warning' : `${count} warnings`),
+  body: 'All findings',
+  verdicts: (samples: string, installed: string) =>
+    samples === installed
+      ? `${capital(samples)}, as samples and as installed.`
+      : `${capital(samples)} as samples, ${installed} as installed.`,
+  ranges: (warm: readonly string[], cool: readonly string[]) =>
+    `From the overview viewpoints: warm ${warm.join(' to ')}, cool ${cool.join(' to ')}.`,
+  adds: (words: string) => `But it adds: ${words}.`,
+  setting: (name: string, cct: number | null) =>
+    cct === null
+      ? `Read in ${name.toLowerCase()} light.`
+      : `Read in ${name.toLowerCase()} light, ${Math.round(cct)} K.`,
+} as const;
+
+/** A warning's grade, said beside its mark. */
+export const SEVERITY_WORDS: { readonly [S in Severity]: string } = {
+  grave: 'grave',
+  visible: 'visible',
+  note: 'note',
+};
+
+export const BASIS_WORDS: { readonly [B in Basis]: string } = {
+  sample: 'judged as samples in neutral light',
+  installed: 'judged as installed in this room and light',
+};
+
+export const BALANCE_WORDS: { readonly [V in BalanceVerdict]: string } = {
+  balanced: 'balanced',
+  'lacks-warm': 'lacks warm',
+  'lacks-cool': 'lacks cool',
+  muted: 'muted',
+};
+
+export const PAIR_WORDS: { readonly [V in PairVerdict]: string } = {
+  same: 'look the same',
+  match: 'match closely',
+  agree: 'agree',
+  relates: 'relate',
+  'looks-dirty': 'one looks dirty',
+  'too-yellow': 'one looks too yellow',
+  'pulls-apart': 'pull apart',
+  none: 'do not touch each other’s undertone',
+  'cannot-tell': 'cannot tell from here',
+};
+
+/** A kind of warning in a few words. */
+export const WARNING_WORDS: { readonly [C in WarningCode]: string } = {
+  'white-looks-dirty': 'a white that looks dirty',
+  'too-yellow': 'a white that looks too yellow',
+  'undertones-pull-apart': 'undertones that pull apart',
+  'lacks-warm': 'nothing warm',
+  'lacks-cool': 'nothing cool',
+  'weak-edge': 'an edge that is hard to see',
+  'tinted-by-bounce': 'a surface tinted by its neighbors',
+  'light-shift': 'a color that shifts with the light',
+  'low-light': 'low light',
+  'cannot-tell': 'a question only samples can answer',
+};
+
+export const UNDERTONE_LEVEL_WORDS: { readonly [L in UndertoneLevel]: string } = {
+  none: 'no undertone one would name',
+  faint: 'a faint undertone',
+  named: 'a clear undertone',
+  color: 'a color of its own',
+};
+
+/** How firm a warning is, in words: the share of plausible measurement errors under which it still holds. */
+export function holdsInWords(share: number | null): string {
+  if (share === null) return 'How firmly it holds is still being worked out.';
+  const tenths = Math.round(share * 10);
+  if (share >= 0.995) return 'Holds in all plausible measurement errors tried.';
+  if (tenths === 10) return 'Holds in nearly all plausible measurement errors.';
+  if (tenths === 0) return 'Holds in almost none of the plausible measurement errors.';
+  return `Holds in ${tenths} of 10 plausible measurement errors.`;
+}

@@ -1,0 +1,106 @@
+import type { ComponentRole, FinishClass, Provenance } from '../../engine/finish/types';
+import type { Layout, Variation } from '../../engine/pattern/types';
+import type { DecisionState } from '../../engine/surface';
+
+/** Material classes in the trade's words. */
+export const CLASS_WORDS: { readonly [C in FinishClass]: string } = {
+  paint: 'Paint',
+  stone: 'Stone',
+  engineered: 'Engineered stone',
+  'solid surface': 'Solid surface',
+  laminate: 'Laminate',
+  wood: 'Wood',
+  vinyl: 'Vinyl plank',
+  glazed: 'Glazed tile',
+  porcelain: 'Porcelain',
+  metal: 'Metal',
+  grout: 'Grout',
+};
+
+/** How a color came to be known. */
+export const PROVENANCE_WORDS: { readonly [P in Provenance]: string } = {
+  measured: 'measured with an instrument',
+  declared: 'declared by the supplier',
+  'photo-with-card': 'from a photo with a gray card',
+  photo: 'from a photo',
+  'by-eye': 'judged by eye',
+  screen: 'a screen color',
+};
+
+/** Short form for lists. */
+export const PROVENANCE_SHORT: { readonly [P in Provenance]: string } = {
+  measured: 'measured',
+  declared: 'declared',
+  'photo-with-card': 'photo with card',
+  photo: 'photo',
+  'by-eye': 'by eye',
+  screen: 'screen color',
+};
+
+export const STATE_WORDS: { readonly [S in DecisionState]: string } = {
+  fixed: 'fixed',
+  open: 'open',
+  decided: 'decided',
+  ordered: 'ordered',
+};
+
+/** What a state means, for its menu. */
+export const STATE_MEANING: { readonly [S in DecisionState]: string } = {
+  fixed: 'Fixed: it stays',
+  open: 'Open: still to choose',
+  decided: 'Decided: chosen',
+  ordered: 'Ordered: bought',
+};
+
+export const ROLE_WORDS: { readonly [R in ComponentRole | 'average']: string } = {
+  average: 'average',
+  base: 'base',
+  vein: 'vein',
+  fleck: 'fleck',
+  grain: 'grain',
+  cleft: 'cleft',
+  pool: 'glaze pool',
+  thread: 'thread',
+  shade: 'shade',
+  cloud: 'cloud',
+  grout: 'grout',
+};
+
+export const LAYOUT_WORDS: { readonly [L in Layout]: string } = {
+  plain: 'One piece',
+  planks: 'Planks',
+  stack: 'Stack bond',
+  'running-bond': 'Running bond',
+};
+
+/** Tile-to-tile variation (ANSI A137.1 classes) in plain words. */
+export const VARIATION_WORDS: { readonly [V in Variation]: string } = {
+  V0: 'very uniform',
+  V1: 'uniform',
+  V2: 'slight variation',
+  V3: 'moderate variation',
+  V4: 'strong variation',
+};
+
+/** Gloss in gloss units at 60 degrees; the word is loose, the number counts. */
+export function sheenWords(glossGu: number): string {
+  const word =
+    glossGu <= 5
+      ? 'flat'
+      : glossGu <= 10
+        ? 'matte'
+        : glossGu <= 20
+          ? 'low sheen'
+          : glossGu <= 35
+            ? 'satin'
+            : glossGu <= 70
+              ? 'semi-gloss'
+              : 'gloss';
+  return `${word}, ${Math.round(glossGu)} GU`;
+}
+
+/** The label without its code at the end, which is shown apart. */
+export function labelWithoutCode(label: string, code: string): string {
+  const tail = `, ${code}`;
+  return label.endsWith(tail) ? label.slice(0, -tail.length) : label;
+}

@@ -1,0 +1,21 @@
+import { surfaceName } from '../../engine/judge/surface-words';
+import type { DecisionState, SurfaceId } from '../../engine/surface';
+import { STATE_WORDS } from './finishes';
+import { capital, listed } from './numbers';
+
+/** Words of the ledge. */
+export const LEDGE = {
+  region: 'Ledge: the finishes in this option',
+  upright: 'Upright',
+  flat: 'Flat',
+  here: 'here',
+  fronts: 'Fronts',
+  counters: 'Counters',
+  allDecided: 'Everything is decided.',
+  grout: (label: string) => `grout ${label}`,
+  next: (name: string) => `Next to decide: ${name.toLowerCase()}.`,
+  scale: 'All samples at one scale.',
+  caption: (name: string, label: string, state: DecisionState) => `${name}: ${label}. ${capital(STATE_WORDS[state])}.`,
+  button: (name: string, label: string, state: DecisionState, members: readonly SurfaceId[]) =>
+    `${name}: ${label}, ${STATE_WORDS[state]}${members.length > 1 ? `; on ${listed(members.map((member) => surfaceName(member).toLowerCase()))}` : ''}`,
+} as const;

@@ -1,0 +1,27 @@
+const LOCALE = 'en-US';
+const MINUS = '\u2212';
+
+const whole = new Intl.NumberFormat(LOCALE, { maximumFractionDigits: 0 });
+const tenth = new Intl.NumberFormat(LOCALE, { minimumFractionDigits: 1, maximumFractionDigits: 1 });
+const list = new Intl.ListFormat(LOCALE, { type: 'conjunction' });
+
+const signed = (text: string) => (/^-0(\.0)?$/.test(text) ? text.slice(1) : text.replace('-', MINUS));
+
+/** A number without decimals, with a true minus sign. */
+export const integer = (value: number): string => signed(whole.format(value));
+
+/** A number with one decimal, with a true minus sign. */
+export const decimal = (value: number): string => signed(tenth.format(value));
+
+/** A share 0-1 in percent. */
+export const percent = (share: number): string => `${whole.format(share * 100)} %`;
+
+/** L*, a*, b* side by side. */
+export const labText = (lab: readonly [number, number, number]): string =>
+  `${decimal(lab[0])}, ${decimal(lab[1])}, ${decimal(lab[2])}`;
+
+/** "a, b, and c". */
+export const listed = (words: readonly string[]): string => list.format(words);
+
+/** First letter large, the rest as it is. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

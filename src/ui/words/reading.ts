@@ -1,0 +1,86 @@
+import type { Facing } from '../../engine/surface';
+
+/** Words of the reading card. */
+export const READING = {
+  title: 'Reading',
+  back: 'Back to findings',
+  surface: 'Surface',
+  sample: 'As a sample',
+  sampleNote: 'In neutral daylight (D65, 2°)',
+  here: 'As installed here',
+  hereNote: (setting: string) => `In ${setting.toLowerCase()} light, with the room’s bounce, eyes used to the room`,
+  point: 'At the point you chose',
+  lab: 'Lab',
+  lrv: 'LRV',
+  munsell: 'Munsell',
+  name: 'Name',
+  undertone: 'Undertone',
+  light: 'Light on it',
+  lightness: 'Lightness in the room',
+  shift: 'Shift from the sample',
+  tint: 'Tint of the place',
+  view: 'Share of the view',
+  known: 'Known',
+  component: 'Part',
+  parts: 'Its parts',
+  copy: 'Copy numbers',
+  copied: 'Copied with their conditions',
+  copyFailed: 'The browser did not allow copying. Select the numbers by hand.',
+  pending: 'The light on this surface is still being worked out.',
+  lx: (lx: string) => `${lx} lx`,
+  lightnessValue: (l: string) => `L* ${l} against the worktop`,
+  shiftValue: (de00: string, word: string) => `${de00} dE00, ${word}`,
+  known_as: (words: string, de00: string) => `${words}, sure to about ${de00} dE00`,
+  whiteThere: (word: string) => `A white held there would look ${word}.`,
+  noTint: 'A white held there would still look white.',
+  tintComes: (parts: string) => `of the tint, ${parts}.`,
+  tintUnknown: 'Where the tint comes from is still being worked out.',
+} as const;
+
+/** Which way a face looks, in words that tell flat from upright. */
+export const FACING_WORDS: { readonly [F in Facing]: string } = {
+  up: 'lying flat, facing up',
+  down: 'flat overhead, facing down',
+  upright: 'standing upright',
+};
+
+/** How large a shift is (thresholds as in the trade's reading of CIEDE2000: 1, 2, 5). */
+export function shiftWord(de00: number): string {
+  if (de00 <= 1) return 'the same to most eyes';
+  if (de00 <= 2) return 'very close';
+  if (de00 <= 5) return 'noticeable';
+  return 'clearly different';
+}
+
+/** A share in everyday words. */
+export function aboutShare(share: number): string {
+  if (share >= 0.9) return 'nearly all';
+  if (share >= 0.7) return 'about three quarters';
+  if (share >= 0.58) return 'about two thirds';
+  if (share >= 0.42) return 'about half';
+  if (share >= 0.29) return 'about a third';
+  if (share >= 0.2) return 'about a quarter';
+  if (share >= 0.1) return 'a small part';
+  return 'very little';
+}
+
+/** The direction of a tint from its a*, b*, or null when a white would still look white (chroma under 1). */
+export function tintWord(a: number, b: number): string | null {
+  const chroma = Math.hypot(a, b);
+  if (chroma < 1) return null;
+  const hue = ((Math.atan2(b, a) * 180) / Math.PI + 360) % 360;
+  const names: readonly (readonly [until: number, word: string])[] = [
+    [20, 'pinkish'],
+    [60, 'orange-pink'],
+    [85, 'yellowish-orange'],
+    [110, 'yellowish'],
+    [140, 'greenish-yellow'],
+    [200, 'greenish'],
+    [240, 'bluish-green'],
+    [290, 'bluish'],
+    [340, 'violet'],
+    [361, 'pinkish'],
+  ];
+  const word = names.find(([until]) => hue < until)?.[1] ?? 'pinkish';
+  return chroma < 3 ? `faintly ${word}` : chroma < 8 ? word : `strongly ${word}`;
+}

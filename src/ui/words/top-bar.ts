@@ -1,0 +1,42 @@
+/** Words of the bar on top. */
+export const BAR = {
+  product: 'Upstand',
+  bar: 'Project',
+  option: 'Option',
+  optionHint: 'Press and hold to see the other one',
+  sideBySide: 'Side by side',
+  undo: 'Undo',
+  redo: 'Redo',
+  undoNothing: 'Nothing to undo',
+  redoNothing: 'Nothing to redo',
+  open: 'Open',
+  save: 'Save',
+  more: 'More',
+  sheen: 'Sheen in the picture',
+  letterKeys: 'Single-letter keys',
+  theme: 'Theme',
+  themeLight: 'Light',
+  themeDark: 'Dark',
+  themeSystem: 'As the system',
+  keys: 'Keyboard help',
+  privacy: 'Everything stays on this device.',
+  undoOf: (label: string) => `Undo: ${label}`,
+  redoOf: (label: string) => `Redo: ${label}`,
+  holding: (option: string) => `Showing ${option} while you hold`,
+} as const;
+
+export const KEYS_HELP = {
+  title: 'Keyboard',
+  close: 'Close',
+  note: 'Letters and digits work while no text field has the focus. They can be turned off under More.',
+  rows: [
+    ['Hold O', 'See the other option'],
+    ['S', 'Side by side on and off'],
+    ['1 to 5', 'Look from another place'],
+    ['Ctrl + Z', 'Undo'],
+    ['Shift + Ctrl + Z, Ctrl + Y', 'Redo'],
+    ['Arrow keys', 'Move within a row of choices or a list'],
+    ['Enter or Space', 'Choose'],
+    ['Esc', 'Close what is open'],
+  ],
+} as const;
