@@ -55,7 +55,7 @@ export class FrameDrawer {
     const due = this.#captured_ms + CAPTURE_PAUSE_MS - now_ms;
     if (!sharp && (due > 0 || (moving && Number.isFinite(this.#captured_ms)))) return Math.max(due, 1);
     for (const { slot, group } of stale) {
-      captureRoom(parts.renderer, parts.scene, group, slot.cube, parts.shared);
+      captureRoom(parts.renderer, parts.scene, group, slot.cube, slot.mirror, parts.shared);
       slot.cubeIsStale = false;
     }
     this.#captured_ms = now_ms;

@@ -1,5 +1,6 @@
 import {
   type BufferGeometry,
+  type CubeTexture,
   type DataArrayTexture,
   GLSL3,
   RawShaderMaterial,
@@ -27,6 +28,7 @@ export class LookSlot {
   readonly lamps: RawShaderMaterial;
   readonly windows: RawShaderMaterial;
   readonly cube: WebGLCubeRenderTarget = createMirrorCube();
+  readonly mirror: { value: CubeTexture | null } = { value: this.cube.texture };
   /** The captured room no longer fits what is shown. */
   cubeIsStale = true;
   readonly #nodes: DataArrayTexture;
@@ -38,7 +40,7 @@ export class LookSlot {
     shared: SharedUniforms,
   ) {
     this.#nodes = createNodeTexture(light.nodeAtlas);
-    const uniforms = { ...shared, nodeAtlas: { value: this.#nodes }, mirrorCube: { value: this.cube.texture } };
+    const uniforms = { ...shared, nodeAtlas: { value: this.#nodes }, mirrorCube: this.mirror };
     const groups = room.groups.length;
     this.surfaces = room.surfaces.map(() => createFinishMaterial('surface', groups, uniforms));
     this.props = room.props.map(() => createFinishMaterial('prop', groups, uniforms));

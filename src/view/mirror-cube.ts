@@ -1,4 +1,5 @@
 import {
+  type CubeTexture,
   HalfFloatType,
   LinearFilter,
   LinearMipmapLinearFilter,
@@ -35,13 +36,14 @@ export function createMirrorCube(): WebGLCubeRenderTarget {
 
 /**
  * Draws the room into the cube: what is in `shown` and nothing else of the scene, without sheen, so that no mirror shows
- * another mirror.
+ * another mirror. `mirror` is the uniform through which they read the cube: nothing may read it while it is drawn.
  */
 export function captureRoom(
   renderer: WebGLRenderer,
   scene: Scene,
   shown: Object3D,
   cube: WebGLCubeRenderTarget,
+  mirror: { value: CubeTexture | null },
   shared: SharedUniforms,
 ): void {
   const camera = new PerspectiveCamera(90, 1, 0.02, 100);
@@ -51,6 +53,7 @@ export function captureRoom(
   const sheenBefore = shared.sheenOn.value;
   shared.sheenOn.value = 0;
   shared.encode.value = 0;
+  mirror.value = null;
   FACES.forEach(([direction, up], face) => {
     camera.up.copy(up);
     camera.lookAt(camera.position.clone().add(direction));
@@ -61,6 +64,7 @@ export function captureRoom(
   });
   renderer.setRenderTarget(null);
   shared.encode.value = 1;
+  mirror.value = cube.texture;
   shared.sheenOn.value = sheenBefore;
   scene.children.forEach((child, i) => {
     child.visible = visible[i]!;

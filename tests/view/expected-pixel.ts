@@ -9,6 +9,8 @@ import { pickRect } from '../../src/view/pick';
 export interface ExpectedPixel {
   readonly rect: number;
   readonly rgb: readonly [number, number, number];
+  /** Place on the pattern, texels; null on plain faces. */
+  readonly texel: readonly [number, number] | null;
 }
 
 /** Null where the ray meets nothing with a finish. */
@@ -29,9 +31,8 @@ export function expectedPixel(
   const layer = 4 * light.nodeAtlas.width * light.nodeAtlas.height;
   const pattern = finish.pattern ? look.patterns.get(finish.pattern)! : null;
   const { s0, t0, su, tu, sv, tv } = face.pattern;
-  const bytes = pattern
-    ? samplePattern(pattern, s0 + hit.u * su + hit.v * sv, t0 + hit.u * tu + hit.v * tv)
-    : [0, 0, 0, 128];
+  const [s, t] = [s0 + hit.u * su + hit.v * sv, t0 + hit.u * tu + hit.v * tv];
+  const bytes = pattern ? samplePattern(pattern, s, t) : [0, 0, 0, 128];
   const weights = [255 - bytes[0]! - bytes[1]! - bytes[2]!, bytes[0]!, bytes[1]!, bytes[2]!].map((b) => b / 255);
   const gain = bytes[3]! / 128;
 
@@ -47,7 +48,11 @@ export function expectedPixel(
   }
   const positive = color.map((v) => Math.max(0, v));
   const peak = Math.max(1, ...positive);
-  return { rect: hit.rect, rgb: positive.map((v) => 255 * srgbEncoded(v / peak)) as [number, number, number] };
+  return {
+    rect: hit.rect,
+    rgb: positive.map((v) => 255 * srgbEncoded(v / peak)) as [number, number, number],
+    texel: pattern ? [(s / pattern.width_m) * pattern.width, (t / pattern.height_m) * pattern.height] : null,
+  };
 }
 
 /** IEC 61966-2-1. */

@@ -10,7 +10,7 @@ const room = smallRoom();
 const light = smallLight(room);
 
 export interface Lab {
-  /** Changes some properties; resolves after the next frame. */
+  /** Changes some properties; resolves when the picture rests. */
   show(change: LabChange): Promise<void>;
   readonly picks: (PickedPoint | null)[];
   readonly events: string[];
@@ -32,7 +32,6 @@ export interface LabChange {
 }
 
 let frames = 0;
-const waiting: (() => void)[] = [];
 const picks: (PickedPoint | null)[] = [];
 const events: string[] = [];
 const element = document.getElementById('root')!;
@@ -52,7 +51,6 @@ let props: PictureProps = {
   onContextRestored: () => events.push('restored'),
   onFrame: () => {
     frames++;
-    for (const resolve of waiting.splice(0)) resolve();
   },
   label: 'A small room',
 };
@@ -63,6 +61,15 @@ const render = () =>
       <Picture {...props} />
     </StrictMode>,
   );
+
+/** A frame drawn already under way says nothing: waits until a whole quarter of a second passes without one. */
+async function settled(): Promise<void> {
+  let before = -1;
+  while (frames !== before) {
+    before = frames;
+    await new Promise((resolve) => setTimeout(resolve, 250));
+  }
+}
 
 const lab: Lab = {
   show(change) {
@@ -90,10 +97,8 @@ const lab: Lab = {
       sheen: change.sheen ?? props.sheen,
       outlined: change.outlined ?? props.outlined,
     };
-    return new Promise((resolve) => {
-      waiting.push(resolve);
-      render();
-    });
+    render();
+    return settled();
   },
   picks,
   events,
@@ -106,5 +111,5 @@ const lab: Lab = {
   frames: () => frames,
   unmount: () => root.unmount(),
 };
-waiting.push(() => Object.assign(window, { lab }));
 render();
+void settled().then(() => Object.assign(window, { lab }));
