@@ -82,11 +82,15 @@ export function pairWarnings(pairs: readonly JudgedPair[], holds: Holds): Warnin
       (p) => gravity(p.judgement),
     ).map((g) => openFault(g, holds)),
     ...openAssurance(
-      untold.filter((p) => isAssurance(p.judgement.verdict) && isNearWhite(p.a.color) && isNearWhite(p.b.color)),
+      untold.filter((p) => isAssurance(p.judgement.verdict) && areWhitesAtHand(p)),
       holds,
     ),
   ];
 }
+
+/** Whites that people hold against each other; a ceiling is out of reach. */
+const areWhitesAtHand = (p: JudgedPair): boolean =>
+  [p.a, p.b].every((c) => isNearWhite(c.color) && c.surface.surface !== 'ceiling');
 
 const finishPair = (p: JudgedPair): string => [p.a.color.finish, p.b.color.finish].sort().join('|');
 
@@ -115,7 +119,7 @@ function openFault(group: PairGroup<JudgedPair>, holds: Holds): Warning {
   ]);
   return {
     code: 'cannot-tell',
-    severity: 'visible',
+    severity: judgement.severity === 'note' ? 'note' : 'visible',
     surfaces: inDecisionOrder([...group.aSurfaces, ...group.bSurfaces]),
     text: `Cannot tell from here whether ${sides} work against each other: ${provenanceReason([a.color, b.color])}. ${COMPARE}`,
     why: `${pairWhy(judgement, AS_SAMPLE)} ${spread([a.color, b.color])}`,

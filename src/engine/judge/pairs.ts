@@ -99,9 +99,15 @@ export function samplePairs(placed: readonly PlacedColor[], anchor: number | nul
     }
     if (judgement.verdict === 'none') continue;
     const verdict = isBeyondProvenance(judgement, sideA, sideB) ? 'cannot-tell' : judgement.verdict;
-    pairs.push({ a, b, basis: 'sample', judgement, verdict });
+    pairs.push({ a, b, basis: 'sample', judgement: inItsPlace(judgement, a, b), verdict });
   }
   return pairs;
+}
+
+/** A ceiling hangs in other light than what it is held against, so it is a note at most. Our judgement. */
+function inItsPlace(judgement: PairJudgement, a: PlacedColor, b: PlacedColor): PairJudgement {
+  const overhead = a.surface.surface === 'ceiling' || b.surface.surface === 'ceiling';
+  return overhead && judgement.severity ? { ...judgement, severity: 'note' } : judgement;
 }
 
 /** Installed basis, each pair read twice: as it is, and with the tint of each place taken off. */
@@ -115,8 +121,8 @@ export function installedPairs(placed: readonly PlacedColor[]): InstalledPair[] 
         { color: b.color, lab: b.installed![which] },
         { anchorY: null },
       );
-    const raw = read('raw');
-    const tintOff = read('tintOff');
+    const raw = inItsPlace(read('raw'), a, b);
+    const tintOff = inItsPlace(read('tintOff'), a, b);
     if (raw.verdict !== 'none' || tintOff.verdict !== 'none') pairs.push({ a, b, raw, tintOff });
   }
   return pairs;

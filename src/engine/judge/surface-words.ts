@@ -36,7 +36,7 @@ export interface Phrase {
   readonly plural: boolean;
 }
 
-/** "the fronts", "the counters", "the floor and the wall": surfaces of a finding, in decision order. */
+/** "the fronts", "the base and island fronts", "the floor and the wall": surfaces of a finding, in decision order. */
 export function surfacesPhrase(surfaces: readonly SurfaceId[]): Phrase {
   const names = nouns(surfaces);
   const plural = names.length > 1 || /s$/.test(names[0] ?? '');
@@ -54,10 +54,14 @@ function nouns(surfaces: readonly SurfaceId[]): string[] {
     // A toe kick in the fronts' own finish goes without saying.
     if (group === FRONTS && rest.includes('plinth')) rest.splice(rest.indexOf('plinth'), 1);
   };
+  const fronts = rest.filter((s) => FRONTS.includes(s));
   collapse(COUNTERS, 2, 'counters');
-  collapse(FRONTS, 3, 'fronts');
+  collapse(FRONTS, 2, fronts.length === 2 ? `${joined(fronts.map(adjective))} fronts` : 'fronts');
   return [...names, ...rest.map((s) => surfaceName(s).toLowerCase())];
 }
+
+/** "base" of "Base fronts". */
+const adjective = (front: SurfaceId): string => NAMES[front].replace(/ fronts$/, '').toLowerCase();
 
 /** The same surfaces, each once, in the trade's decision order. */
 export const inDecisionOrder = (surfaces: Iterable<SurfaceId>): SurfaceId[] => {
