@@ -1,7 +1,8 @@
 import type { PatternTexture } from '../engine/pattern/types';
 import type { Look } from '../kitchen/look';
+import type { PointReading } from '../kitchen/study/point-reading';
 import type { FromJudge, FromLight, FromPattern, ToJudge, ToLight, ToPattern } from './messages';
-import type { PointReading, Studio, StudioEvents } from './studio';
+import type { Studio, StudioEvents } from './studio';
 
 /** Baked patterns kept for looks to come; the least recently used go first. About 1 MB each. */
 const MOST_PATTERNS = 32;

@@ -1,37 +1,43 @@
+import { bakePattern } from '../engine/pattern/bake';
+import type { PatternTexture } from '../engine/pattern/types';
 import { beginLight, gatherGroup, type LitScheme } from '../kitchen/study/lit-scheme';
 import { paintLook } from '../kitchen/study/paint-look';
 import { readPoint } from '../kitchen/study/point-reading';
 import { judgeInput } from '../kitchen/study/readings';
-import { type RoomStudy, studyRoom } from '../kitchen/study/room-study';
 import { layScheme } from '../kitchen/study/scheme';
 import { type SettingLight, settingLight } from '../kitchen/study/setting-light';
 import { beginScheme, solveSchemeGroup } from '../kitchen/study/solved-scheme';
-import { beginTints, type TintSteps } from '../kitchen/study/tints';
-import { GROUPS, type Kitchen } from '../model/project';
-import { createDirectDesk, type DirectDesk } from './direct-desk';
+import { findTints } from '../kitchen/study/tints';
+import { GROUPS, type Project } from '../model/project';
 import { createInterner } from './intern-library';
-import type { FromLight, Show, ToLight } from './messages';
+import type { Post, ReadPoint, Show, ToLight } from './messages';
+import { createRoomDesk, type RoomAtWork } from './room-desk';
 
-type Post = (message: FromLight, transfer?: Transferable[]) => void;
-
-/** What is kept per option: the lit scheme, and the text it was made from. */
+/** A scheme worked out, kept until its option changes. `key` says what it was made from. */
 interface Kept {
   readonly key: string;
   readonly lit: LitScheme;
 }
 
+/** One request being served. */
+interface Job {
+  readonly show: Show;
+  readonly room: RoomAtWork;
+  readonly setting: SettingLight;
+  readonly stale: () => boolean;
+}
+
 /**
- * The light worker without the worker: takes what is to be shown, works in slices with `pause` between them, and starts
- * anew as soon as something newer is asked for. What did not change is never computed again.
+ * The light worker without the worker: takes what is to be shown, works in slices with `pause` between them, most urgent
+ * first, and starts anew as soon as something newer is asked for. What did not change is never computed again.
  */
 export function createLightDesk(post: Post, pause: () => Promise<void>): { receive(message: ToLight): void } {
   const intern = createInterner();
+  const rooms = createRoomDesk(post, pause);
   const kept = new Map<string, Kept>();
-  let study: RoomStudy | null = null;
-  let kitchenKey = '';
-  let direct: DirectDesk | null = null;
+  const textures = new Map<string, PatternTexture>();
   let wanted: Show | null = null;
-  let setting: SettingLight | null = null;
+  let current: Job | null = null;
   let generation = 0;
   let running = false;
 
@@ -44,77 +50,119 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
     },
   };
 
-  function answer({ ticket, option, rect, u, v }: Extract<ToLight, { kind: 'read-point' }>): void {
-    const lit = kept.get(option)?.lit;
-    const map = direct?.map;
-    const reading = study && lit && setting && map ? readPoint(study, lit, setting, map, rect, u, v) : null;
-    post({ kind: 'point', ticket, reading });
-  }
-
   async function run(): Promise<void> {
     running = true;
-    let done = -1;
-    while (done !== generation) {
-      done = generation;
-      await serve(wanted!, () => generation !== done);
+    for (let served = -1; served !== generation; ) {
+      const mine = generation;
+      served = mine;
+      await serve(wanted!, () => generation !== mine);
     }
     running = false;
   }
 
-  /** Everything one request needs, most urgent first; gives up when `stale`. */
   async function serve(show: Show, stale: () => boolean): Promise<void> {
-    const wantedSetting = show.project.settings.find(({ id }) => id === show.setting);
-    const light = wantedSetting ? settingLight(wantedSetting) : null;
-    if (!light) return;
-    if (!light.ok) return post({ kind: 'problem', problem: light.problem });
-    setting = light.value;
-    await prepareRoom(show.project.kitchen);
-    const room = study!;
-
-    const schemes: LitScheme[] = [];
+    const chosen = show.project.settings.find(({ id }) => id === show.setting);
+    if (!chosen) return;
+    const setting = settingLight(chosen);
+    if (!setting.ok) return post({ kind: 'problem', problem: setting.problem });
+    const { room, isNew } = await rooms.prepare(show.project.kitchen);
+    if (isNew) kept.clear();
+    const job: Job = { show, room, setting: setting.value, stale };
+    current = job;
+    for (const option of show.options) if (!(await picture(job, option))) return;
     for (const option of show.options) {
-      const lit = lay(show, option, room);
-      if (!lit) continue;
-      schemes.push(lit);
-      for (const group of GROUPS.keys()) {
-        if (setting.levels[group]! <= 0 || lit.solved.radiosity[group]) continue;
-        solveSchemeGroup(room, lit.solved, group, previous.get(option)?.solved);
-        await pause();
-        if (stale()) return;
-      }
-      post({ kind: 'readings', input: judgeInput(show.project, room, lit.solved, setting), complete: false });
-      for (const group of GROUPS.keys()) {
-        if (setting.levels[group]! <= 0 || lit.nodeLight[group]) continue;
-        gatherGroup(room, lit, group);
-        await pause();
-        if (stale()) return;
-      }
-      postLook(room, lit, setting);
-      await pause();
-      if (stale()) return;
+      const lit = kept.get(option)?.lit;
+      if (lit && !(await completeReadings(job, lit))) return;
     }
-    if (await refineDirect(stale)) return;
-    for (const lit of schemes) if (await completeReadings(show, room, lit, setting, stale)) return;
-    for (const lit of schemes) if (await fillGroups(room, lit, stale)) return;
+    if (!(await room.refineDirect(stale))) return;
+    for (const option of show.options) {
+      const lit = kept.get(option)?.lit;
+      for (const group of GROUPS.keys()) if (lit && !(await light(job, lit, group, null))) return;
+    }
   }
 
-  async function prepareRoom(kitchen: Kitchen): Promise<void> {
-    const key = JSON.stringify(kitchen);
-    if (study && key === kitchenKey) return;
-    kitchenKey = key;
-    kept.clear();
-    previous.clear();
-    const steps = studyRoom(kitchen);
+  /** Solve, first findings, picture. False when something newer came in between. */
+  async function picture(job: Job, option: string): Promise<boolean> {
+    const { show, room, setting } = job;
+    const before = kept.get(option)?.lit ?? null;
+    const lit = lay(job, option);
+    if (!lit) return true;
+    const lamps = [...GROUPS.keys()].filter((group) => setting.levels[group]! > 0);
+    for (const group of lamps) {
+      solveSchemeGroup(room.study, lit.solved, group, before?.solved);
+      await pause();
+      if (job.stale()) return false;
+    }
+    post({ kind: 'readings', input: judgeInput(show.project, room.study, lit.solved, setting), complete: false });
+    for (const group of lamps) if (!(await light(job, lit, group, before))) return false;
+    const { look, patterns } = paintLook(room.study, lit, setting);
+    post({ kind: 'look', look, patterns }, [look.nodeColors.buffer]);
+    await pause();
+    return !job.stale();
+  }
+
+  /** The kept scheme of an option when it still holds, else a new one; null when it cannot be laid. */
+  function lay({ show, room }: Job, option: string): LitScheme | null {
+    const key = schemeKey(show.project, option);
+    const before = kept.get(option);
+    if (before?.key === key) return before.lit;
+    const scheme = layScheme(show.project, option, room.study.room.surfaces);
+    if (!scheme.ok) {
+      post({ kind: 'problem', problem: scheme.problem });
+      return null;
+    }
+    const lit = beginLight(beginScheme(scheme.value, GROUPS.length));
+    kept.set(option, { key, lit });
+    return lit;
+  }
+
+  async function light(job: Job, lit: LitScheme, group: number, before: LitScheme | null): Promise<boolean> {
+    if (lit.nodeLight[group]) return true;
+    solveSchemeGroup(job.room.study, lit.solved, group, before?.solved);
+    gatherGroup(job.room.study, lit, group);
+    await pause();
+    return !job.stale();
+  }
+
+  /** Findings again, now with the sources of every tint. */
+  async function completeReadings({ show, room, setting, stale }: Job, lit: LitScheme): Promise<boolean> {
+    const steps = findTints(room.study, lit.solved, setting);
     for (;;) {
       const step = steps.next();
       if (step.done) {
-        study = step.value;
-        break;
+        const input = judgeInput(show.project, room.study, lit.solved, setting, step.value);
+        post({ kind: 'readings', input, complete: true });
+        return true;
       }
       await pause();
+      if (stale()) return false;
     }
-    post({ kind: 'room', room: study.room });
-    direct = createDirectDesk(study);
-    post({ kind: 'light', light: direct.roomLight() });
   }
+
+  function answer({ ticket, option, rect, u, v }: ReadPoint): void {
+    const lit = kept.get(option)?.lit;
+    const map = current?.room.direct.map;
+    const reading =
+      current && lit && map
+        ? readPoint(current.room.study, lit, current.setting, map, rect, u, v, (key) => textureOf(lit, key))
+        : null;
+    post({ kind: 'point', ticket, reading });
+  }
+
+  /** The pattern under a point; baked here once, the picture's own copy is on the page. */
+  function textureOf(lit: LitScheme, key: string): PatternTexture | null {
+    const pattern = lit.solved.scheme.surfaces.find((laid) => laid.pattern?.key === key)?.pattern;
+    if (!pattern) return null;
+    const texture = textures.get(key) ?? bakePattern(pattern.spec);
+    textures.set(key, texture);
+    return texture;
+  }
+}
+
+/** Everything a scheme's light depends on: its placements and the finishes they name. */
+function schemeKey(project: Project, option: string): string {
+  const scheme = project.options.find(({ id }) => id === option)?.scheme;
+  if (!scheme) return '';
+  const used = new Set(Object.values(scheme).flatMap(({ finish, laying }) => [finish, laying.grout ?? '']));
+  return JSON.stringify([scheme, project.library.filter(({ id }) => used.has(id))]);
 }

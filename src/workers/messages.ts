@@ -3,9 +3,9 @@ import type { JudgeInput } from '../engine/judge/input';
 import type { PatternSpec, PatternTexture } from '../engine/pattern/types';
 import type { Problem } from '../engine/result';
 import type { Look, RoomLight } from '../kitchen/look';
+import type { PointReading } from '../kitchen/study/point-reading';
 import type { Room } from '../kitchen/types';
 import type { Project } from '../model/project';
-import type { PointReading } from './studio';
 
 /** The page to the light worker: everything shown, in full; the worker finds out what changed. */
 export interface Show {
@@ -58,3 +58,6 @@ export interface FromPattern {
   readonly key: string;
   readonly texture: PatternTexture;
 }
+
+/** How a worker's inner part speaks to the page. */
+export type Post = (message: FromLight, transfer?: Transferable[]) => void;

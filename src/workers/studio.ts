@@ -1,19 +1,11 @@
 import type { Assessment } from '../engine/judge/assessment';
 import type { Problem } from '../engine/result';
 import type { Look, RoomLight } from '../kitchen/look';
+import type { PointReading } from '../kitchen/study/point-reading';
 import type { Room } from '../kitchen/types';
 import type { Project } from '../model/project';
 
-/** The reading of one point, from the same light maps the picture draws. */
-export interface PointReading {
-  readonly surface: string;
-  readonly component: string;
-  readonly lux: number;
-  readonly lab_d65: readonly [number, number, number];
-  readonly place_white_lab_d65: readonly [number, number, number];
-  /** What the picture shows there without sheen, 8 bit sRGB. */
-  readonly srgb8: readonly [number, number, number];
-}
+export type { PointReading };
 
 /** What the page hears from the workers. All calls come in the order of the work. */
 export interface StudioEvents {

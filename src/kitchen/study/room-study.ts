@@ -1,5 +1,5 @@
 import { referenceIlluminance } from '../../engine/light/exposure';
-import { buildNodes, type NodeGather } from '../../engine/light/nodes';
+import { buildNodesInSteps, type NodeGather } from '../../engine/light/nodes';
 import { buildPropGather, type PropGather } from '../../engine/light/prop-gather';
 import { surfaceLights } from '../../engine/light/surface-light';
 import { buildTransport, type Transport } from '../../engine/light/transport';
@@ -32,14 +32,23 @@ export interface RoomStudy {
 
 export const shareKey = (surface: number, facing: Facing): string => `${surface}:${facing}`;
 
-/** Steps of the work, in order, so that a worker can stay responsive between them; returns the study. */
-export function* studyRoom(kitchen: Kitchen): Generator<'room' | 'transport' | 'nodes', RoomStudy> {
+/** Nodes gathered between two yields are about this share of the work. */
+const NODE_SLICE = 0.04;
+
+/** Yields between slices of the work so that a worker can stay responsive; the room comes first. */
+export function* studyRoom(kitchen: Kitchen): Generator<Room | null, RoomStudy> {
   const room = buildRoom(kitchen);
-  yield 'room';
+  yield room;
   const transport = buildTransport(room.light);
-  yield 'transport';
-  const nodes = buildNodes(room.light, transport);
-  yield 'nodes';
+  yield null;
+  const gathering = buildNodesInSteps(room.light, transport);
+  let step = gathering.next();
+  for (let yielded = 0; !step.done; step = gathering.next()) {
+    if (step.value < yielded + NODE_SLICE) continue;
+    yielded = step.value;
+    yield null;
+  }
+  const nodes = step.value;
   const props = buildPropGather(room.light, transport);
   const lights = surfaceLights(room.light, transport, nodes);
   const overviews = room.viewpoints.filter((viewpoint) => viewpoint.overview);

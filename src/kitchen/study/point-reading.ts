@@ -1,0 +1,98 @@
+import { srgb8FromLinear } from '../../engine/color/display';
+import { apply } from '../../engine/color/matrix3';
+import { xyzFromEmission } from '../../engine/color/xyz';
+import { BAND_COUNT } from '../../engine/light/bands';
+import type { DirectMap } from '../../engine/light/direct-map';
+import { installedLab, irradianceSpectrum } from '../../engine/light/reading';
+import { samplePattern } from '../../engine/pattern/sample';
+import type { PatternTexture } from '../../engine/pattern/types';
+import { emissionSpd } from '../../engine/spectrum/grid';
+import { observer2 } from '../../engine/spectrum/observers';
+import type { ReflectanceSpd } from '../../engine/spectrum/types';
+import { exposureMatrix } from './exposure';
+import type { LitScheme } from './lit-scheme';
+import type { RoomStudy } from './room-study';
+import { sampleAtlas } from './sample-atlas';
+import { adoptedWhite, type SettingLight } from './setting-light';
+
+/** The reading of one point, from the same light the picture draws. */
+export interface PointReading {
+  readonly surface: string;
+  /** The component with the greatest weight there. */
+  readonly component: string;
+  readonly lux: number;
+  readonly lab_d65: readonly [number, number, number];
+  readonly place_white_lab_d65: readonly [number, number, number];
+  /** What the picture shows there without sheen, 8 bit sRGB. */
+  readonly srgb8: readonly [number, number, number];
+}
+
+/** Light and colour at a point of a fine rectangle; null where it is black, dark, or not lit yet. */
+export function readPoint(
+  study: RoomStudy,
+  lit: LitScheme,
+  setting: SettingLight,
+  map: DirectMap,
+  rect: number,
+  u: number,
+  v: number,
+  texture: (key: string) => PatternTexture | null,
+): PointReading | null {
+  const fine = study.room.light.fine[rect];
+  const laid = fine ? lit.solved.scheme.surfaces[fine.surface] : undefined;
+  if (!fine || !laid) return null;
+  const direct = setting.levels.map((_, group) =>
+    sampleAtlas(map.atlas, rect, u, v, (texel) => map.data[4 * texel + group]!),
+  );
+  const indirect = setting.levels.map((level, group) => {
+    const light = lit.nodeLight[group];
+    return level > 0 && light ? nodeBands(study, light, rect, u, v) : null;
+  });
+  const irradiance = irradianceSpectrum(setting.spectra, setting.levels, direct, indirect);
+  const white = xyzFromEmission(irradiance, observer2);
+  if (white.y < 0.01) return null;
+
+  const baked = laid.pattern ? texture(laid.pattern.key) : null;
+  const { s0, t0, su, tu, sv, tv } = fine.pattern;
+  const place = baked ? samplePattern(baked, s0 + su * u + sv * v, t0 + tu * u + tv * v) : { weights: [1], gain: 1 };
+  const rho = mixed(laid.finish.components, place);
+  const lab = installedLab(irradiance, rho, adoptedWhite(setting, study.worktopDirect));
+  const placeWhite = installedLab(irradiance, null, adoptedWhite(setting, study.worktopDirect));
+  const reflected = xyzFromEmission(emissionSpd(irradiance.map((e, i) => e * rho[i]!)), observer2);
+  const [r, g, b] = apply(exposureMatrix(study, setting), [reflected.x, reflected.y, reflected.z]);
+  return {
+    surface: laid.surface,
+    component: laid.finish.components[heaviest(place.weights)]!.role,
+    lux: white.y,
+    lab_d65: [lab.l, lab.a, lab.b],
+    place_white_lab_d65: [placeWhite.l, placeWhite.a, placeWhite.b],
+    srgb8: srgb8FromLinear({ r, g, b }),
+  };
+}
+
+/** Indirect light in bands at a point between nodes. */
+function nodeBands(study: RoomStudy, light: Float32Array, rect: number, u: number, v: number): Float64Array {
+  const { atlas, first } = study.nodes;
+  const nu = atlas.blocks[4 * rect + 2]!;
+  const nv = atlas.blocks[4 * rect + 3]!;
+  // Nodes stand rectangle after rectangle: read them as an atlas of this one block.
+  const block = { width: nu, height: nv, blocks: Int32Array.of(0, 0, nu, nv) };
+  const out = new Float64Array(BAND_COUNT);
+  for (let band = 0; band < BAND_COUNT; band++) {
+    out[band] = sampleAtlas(block, 0, u, v, (node) => light[(first[rect]! + node) * BAND_COUNT + band]!);
+  }
+  return out;
+}
+
+/** Reflectance of a spot: components by weight, lightened or darkened by the pattern's gain. */
+function mixed(
+  components: readonly { readonly spectrum: ReflectanceSpd }[],
+  { weights, gain }: { readonly weights: readonly number[]; readonly gain: number },
+): ReflectanceSpd {
+  const first = components[0]!.spectrum;
+  return first.map(
+    (_, i) => gain * components.reduce((sum, component, c) => sum + (weights[c] ?? 0) * component.spectrum[i]!, 0),
+  ) as ReflectanceSpd;
+}
+
+const heaviest = (weights: readonly number[]): number => weights.indexOf(Math.max(...weights));
