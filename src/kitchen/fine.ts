@@ -1,0 +1,50 @@
+import { splitContacts } from '../engine/light/split-contacts';
+import type { FineRect, Solid } from '../engine/light/types';
+import { Assembly, type Bar } from './parts/assembly';
+import { addBacksplash, addUpstand } from './parts/backsplash';
+import { addBaseUnits } from './parts/base-units';
+import { addCooktop, addHood } from './parts/cooking';
+import { addCounters } from './parts/counters';
+import { cutFineRect } from './parts/cut-holes';
+import { addDoor, addSkirting, doorHole } from './parts/door';
+import { addIsland } from './parts/island';
+import { addLampFaces } from './parts/lamps';
+import { inPlane } from './parts/pattern-coordinates';
+import { addOutside, addShell } from './parts/shell';
+import { addSink } from './parts/sink';
+import { addStools } from './parts/stools';
+import { addTallUnits } from './parts/tall-units';
+import { addWallUnits } from './parts/wall-units';
+import { addOpening, addWindowJoinery } from './parts/window';
+import type { Plan } from './plan/types';
+
+/** The room as one sees it: visible faces only, with the solids they belong to and the handles to fit. */
+export interface FineGeometry {
+  readonly rects: readonly FineRect[];
+  readonly solids: readonly Solid[];
+  readonly bars: readonly Bar[];
+}
+
+/** Every part at the detail one sees. */
+export function buildFine(plan: Plan): FineGeometry {
+  const parts = new Assembly();
+  addOutside(parts, plan);
+  addShell(parts, plan, { left: [], back: [], door: [doorHole(plan)] });
+  addOpening(parts, plan);
+  addWindowJoinery(parts, plan);
+  addDoor(parts, plan);
+  addSkirting(parts, plan);
+  addLampFaces(parts, plan);
+  addBaseUnits(parts, plan);
+  addTallUnits(parts, plan);
+  addWallUnits(parts, plan);
+  addCounters(parts, plan);
+  addSink(parts, plan);
+  addBacksplash(parts, plan);
+  addUpstand(parts, plan);
+  addCooktop(parts, plan);
+  addHood(parts, plan, { surface: 'appliance', coordinates: inPlane(), piece: parts.newPiece() });
+  addIsland(parts, plan);
+  addStools(parts, plan);
+  return { rects: splitContacts(parts.rects, parts.solids, cutFineRect), solids: parts.solids, bars: parts.bars };
+}

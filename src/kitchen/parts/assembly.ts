@@ -1,0 +1,90 @@
+import type { FineRect, Solid, Vec3 } from '../../engine/light/types';
+import { SURFACES, type SurfaceId } from '../../engine/surface';
+import { type Axis, axisOf, FACES, type Face, signOf } from './axes';
+import { cutHoles, hollow } from './cut-holes';
+import type { Coordinates } from './pattern-coordinates';
+
+/** What a face is finished with; `black` for openings and lamp faces. */
+export interface Skin {
+  readonly surface: SurfaceId | 'black';
+  readonly coordinates: Coordinates;
+  readonly piece?: number;
+}
+
+/** A round bar on two posts: handles of fronts and of the oven. Positions in m. */
+export interface Bar {
+  readonly surface: SurfaceId;
+  readonly from: Vec3;
+  readonly to: Vec3;
+  /** From a post's foot on the front to the axis of the bar. */
+  readonly stand: Vec3;
+}
+
+/** Parts as they are put together: faces to be seen and the solids they belong to. */
+export class Assembly {
+  readonly rects: FineRect[] = [];
+  readonly solids: Solid[] = [];
+  readonly bars: Bar[] = [];
+  #pieces = 0;
+
+  /** The next number for a door, drawer or slab of its own. */
+  newPiece(): number {
+    this.#pieces += 1;
+    return this.#pieces;
+  }
+
+  solid(min: Vec3, max: Vec3): void {
+    this.solids.push({ min, max });
+  }
+
+  /** A box with all faces but `without`; faces that touch other solids are dropped later. */
+  box(skin: Skin, min: Vec3, max: Vec3, without: readonly Face[] = []): void {
+    this.solid(min, max);
+    for (const face of FACES) if (!without.includes(face)) this.face(skin, min, max, face);
+  }
+
+  /** A box open at the top where a cavity reaches down into it; the cavity's own lining is not made. */
+  hollowBox(skin: Skin, min: Vec3, max: Vec3, cavity: Solid): void {
+    for (const box of hollow({ min, max }, cavity)) this.solid(box.min, box.max);
+    for (const face of FACES) this.face(skin, min, max, face, face === 'z+' ? [cavity] : []);
+  }
+
+  /** One face of the box min-max, seen from outside the box, less the places where `holes` pass through it. */
+  face(skin: Skin, min: Vec3, max: Vec3, face: Face, holes: readonly Solid[] = []): void {
+    const rect = faceRect(skin, min, max, face);
+    this.rects.push(...(holes.length > 0 ? cutHoles(rect, holes) : [rect]));
+  }
+}
+
+/** The face of a box as a rectangle whose front looks outward. */
+export function faceRect(skin: Skin, min: Vec3, max: Vec3, face: Face): FineRect {
+  const axis = axisOf(face);
+  const sign = signOf(face);
+  const b = ((axis + 1) % 3) as Axis;
+  const c = ((axis + 2) % 3) as Axis;
+  const origin: [number, number, number] = [min[0], min[1], min[2]];
+  if (sign > 0) origin[axis] = max[axis];
+  const edgeB = edge(b, max[b] - min[b]);
+  const edgeC = edge(c, max[c] - min[c]);
+  const [u, v] = sign > 0 ? [edgeB, edgeC] : [edgeC, edgeB];
+  const at = (p: Vec3): readonly [number, number] => skin.coordinates(p, axis, sign);
+  const [s0, t0] = at(origin);
+  const [su, tu] = at(sum(origin, u));
+  const [sv, tv] = at(sum(origin, v));
+  return {
+    origin,
+    u,
+    v,
+    surface: skin.surface === 'black' ? -1 : SURFACES.indexOf(skin.surface),
+    pattern: { s0, t0, su: su - s0, tu: tu - t0, sv: sv - s0, tv: tv - t0 },
+    piece: skin.piece ?? 0,
+  };
+}
+
+const edge = (axis: Axis, length: number): Vec3 => [
+  axis === 0 ? length : 0,
+  axis === 1 ? length : 0,
+  axis === 2 ? length : 0,
+];
+
+const sum = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];

@@ -1,0 +1,102 @@
+import type { Kitchen } from '../../model/project';
+import { PANEL, planRows } from './plan-rows';
+import { spreadLamps } from './spread-lamps';
+import type { Plan, Row, Span } from './types';
+
+/** Hood over an electric cooktop, above the counter, mm. Common practice; the maker's rules win. */
+const HOOD_CLEARANCE = 650;
+/** Counter front per seat, mm. Planning guidelines: 610. */
+const SEAT_WIDTH = 600;
+
+/**
+ * Works out where every part of the kitchen goes. Input in mm, output in m.
+ * Expects a kitchen that fits its room (see checkKitchen); throws when not even a cooktop fits the back wall.
+ */
+export function planKitchen(kitchen: Kitchen): Plan {
+  const { room, base, island, window, door, lamps } = kitchen;
+  const rows = planRows(kitchen);
+  const bottom = base.plinth_height + base.carcass_height;
+  const top = bottom + kitchen.counter.thickness;
+  const wallBottom = top + kitchen.wall_units.gap_above_counter;
+  const { overhang } = kitchen.counter;
+  const seats = Math.floor(island.width / SEAT_WIDTH);
+  return {
+    width: m(room.width),
+    depth: m(room.depth),
+    height: m(room.height),
+    fivePiece: kitchen.fronts === 'five-piece',
+    panel: m(PANEL),
+    plinth: { top: m(base.plinth_height), recess: m(base.plinth_recess) },
+    counter: {
+      bottom: m(bottom),
+      top: m(top),
+      depth: m(kitchen.counter.depth),
+      overhang: m(overhang),
+      thickness: m(kitchen.counter.thickness),
+    },
+    baseDepth: m(base.depth),
+    left: { ...row(rows.left), end: m(rows.left.end), sink: span(rows.left.sink) },
+    back: { ...row(rows.back), to: m(rows.back.to), cooktop: span(rows.back.cooktop) },
+    wallUnits: {
+      bottom: m(wallBottom),
+      top: m(wallBottom + kitchen.wall_units.height),
+      depth: m(kitchen.wall_units.depth),
+      rows: rows.wall.map((r) => ({ ...row(r), ...span(r) })),
+    },
+    hood: { ...span(rows.back.cooktop), bottom: m(top + HOOD_CLEARANCE) },
+    tall: {
+      top: m(kitchen.tall_height),
+      panel: span(rows.tall.panel),
+      oven: span(rows.tall.oven),
+      fridge: span(rows.tall.fridge),
+    },
+    island: {
+      counter: { x0: m(island.x), x1: m(island.x + island.width), y0: m(island.y), y1: m(island.y + island.depth) },
+      body: {
+        x0: m(island.x + overhang),
+        x1: m(island.x + island.width - overhang),
+        y0: m(island.y + island.seat_overhang),
+        y1: m(island.y + island.depth - overhang),
+      },
+      panel: m(rows.island.panel),
+      row: row(rows.island.row),
+      stools: Array.from({ length: seats }, (_, i) => m(island.x + (island.width * (i + 0.5)) / seats)),
+    },
+    window: {
+      from: m(window.center - window.width / 2),
+      to: m(window.center + window.width / 2),
+      sill: m(window.sill),
+      head: m(window.sill + window.height),
+      reveal: m(window.reveal),
+    },
+    door: {
+      from: m(room.width - door.from_right - door.width),
+      to: m(room.width - door.from_right),
+      height: m(door.height),
+    },
+    skirting: m(kitchen.skirting_height),
+    upstand: m(kitchen.upstand_height),
+    lamps: {
+      size: m(lamps.ceiling.size),
+      lumens: lamps.ceiling.lumens_each,
+      centers: spreadLamps(lamps.ceiling.count, {
+        x0: m(kitchen.counter.depth),
+        x1: m(room.width),
+        y0: 0,
+        y1: m(room.depth - kitchen.counter.depth),
+      }),
+      stripWidth: m(lamps.under_cabinet.width),
+      stripLumensPerM: lamps.under_cabinet.lumens_per_m,
+    },
+    skyLx: kitchen.sky_lx,
+  };
+}
+
+const m = (mm: number): number => mm / 1000;
+
+const span = (s: Span): Span => ({ from: m(s.from), to: m(s.to) });
+
+const row = (r: Row): Row => ({
+  units: r.units.map((u) => ({ ...u, from: m(u.from), to: m(u.to) })),
+  fillers: r.fillers.map(span),
+});

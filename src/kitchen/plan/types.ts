@@ -1,0 +1,89 @@
+/** What stands in one module of a row. */
+export type UnitKind = 'door' | 'pair' | 'drawers' | 'sink' | 'dishwasher' | 'cooktop';
+
+/** One module of a row of units: its span along the wall, m. */
+export interface Unit {
+  readonly kind: UnitKind;
+  readonly from: number;
+  readonly to: number;
+  /** Side of the handle on a single door. */
+  readonly handle: 'low' | 'high';
+}
+
+/** A strip that closes the row where no module fits, m. */
+export interface Filler {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Units side by side, without gaps between modules and fillers. */
+export interface Row {
+  readonly units: readonly Unit[];
+  readonly fillers: readonly Filler[];
+}
+
+export interface Span {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** An axis-aligned footprint on the floor, m. */
+export interface Footprint {
+  readonly x0: number;
+  readonly x1: number;
+  readonly y0: number;
+  readonly y1: number;
+}
+
+/** The kitchen worked out: where every part goes, in metres. */
+export interface Plan {
+  readonly width: number;
+  readonly depth: number;
+  readonly height: number;
+  readonly fivePiece: boolean;
+  /** Thickness of end and side panels. */
+  readonly panel: number;
+  readonly plinth: { readonly top: number; readonly recess: number };
+  /** Underside and top of the counter. */
+  readonly counter: {
+    readonly bottom: number;
+    readonly top: number;
+    readonly depth: number;
+    readonly overhang: number;
+    readonly thickness: number;
+  };
+  /** Depth of base and tall units with their doors. */
+  readonly baseDepth: number;
+  /** Short leg on the window wall, along y; ends at `end` (outer face of its end panel). */
+  readonly left: Row & { readonly end: number; readonly sink: Span };
+  /** Long run on the back wall, along x, up to the side panel of the tall units. */
+  readonly back: Row & { readonly to: number; readonly cooktop: Span };
+  readonly wallUnits: {
+    readonly bottom: number;
+    readonly top: number;
+    readonly depth: number;
+    readonly rows: readonly (Row & Span)[];
+  };
+  readonly hood: Span & { readonly bottom: number };
+  /** Side panel, oven unit, fridge unit, filler to the right wall. */
+  readonly tall: { readonly top: number; readonly panel: Span; readonly oven: Span; readonly fridge: Span };
+  readonly island: {
+    readonly counter: Footprint;
+    readonly body: Footprint;
+    readonly panel: number;
+    readonly row: Row;
+    readonly stools: readonly number[];
+  };
+  readonly window: Span & { readonly sill: number; readonly head: number; readonly reveal: number };
+  readonly door: Span & { readonly height: number };
+  readonly skirting: number;
+  readonly upstand: number;
+  readonly lamps: {
+    readonly size: number;
+    readonly lumens: number;
+    readonly centers: readonly (readonly [x: number, y: number])[];
+    readonly stripWidth: number;
+    readonly stripLumensPerM: number;
+  };
+  readonly skyLx: number;
+}
