@@ -1,9 +1,6 @@
-import { labD65FromXyzD65 } from '../color/lab';
+import { labD65FromReflectance } from '../color/lab-from-reflectance';
 import type { Lab } from '../color/types';
-import { xyzFromReflectance } from '../color/xyz';
 import { GRID_COUNT } from '../spectrum/grid';
-import { lightById } from '../spectrum/lights';
-import { observer2 } from '../spectrum/observers';
 import type { ReflectanceSpd } from '../spectrum/types';
 import type { FinishComponent, Provenance } from './types';
 import { lessCertain } from './uncertainty';
@@ -20,8 +17,6 @@ export interface AverageComponent {
   /** Mean of the parts' by share: errors of one instrument or one eye go the same way and do not average out. */
   readonly uncertaintyDe00: number;
 }
-
-const D65 = lightById('D65')!;
 
 /**
  * Average colour of a surface: components mixed in linear light by area share (mean spectrum). Shares need not sum to 1.
@@ -41,7 +36,7 @@ export function averageComponent(components: readonly FinishComponent[]): Averag
   return {
     role: 'average',
     share,
-    labD65: labD65FromXyzD65(xyzFromReflectance<'D65-2'>(spectrum, D65, observer2)),
+    labD65: labD65FromReflectance(spectrum),
     spectrum,
     provenance: components.map((component) => component.provenance).reduce(lessCertain),
     uncertaintyDe00,

@@ -2,13 +2,14 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { COLOR_CHECKER } from '../../../tests/vectors/color-checker.data';
 import { differenceCiede2000 } from '../color/difference';
+import { labD65FromReflectance } from '../color/lab-from-reflectance';
 import { lrvFromReflectance } from '../color/lrv';
 import { isccNbsName } from '../naming/iscc-nbs';
 import { munsellFromLabD65 } from '../naming/munsell';
 import type { Result } from '../result';
 import { reflectanceSpd } from '../spectrum/grid';
 import { averageComponent } from './average';
-import { finishComponent, HUE_WORDS, labFromReflectance, UNCERTAINTY_DE00 } from './component';
+import { finishComponent, HUE_WORDS, UNCERTAINTY_DE00 } from './component';
 import type { GivenColor } from './given-color';
 import type { FinishClass, FinishComponent, Provenance } from './types';
 
@@ -36,7 +37,7 @@ it('makes a smoothest curve for most finishes and a sigmoid for wood, both with 
     const component = made(given(lab(74, 6, 26), finishClass));
     expect(component.spectrumSource).toBe(source);
     expect(component.labD65).toEqual({ l: 74, a: 6, b: 26 });
-    expect(differenceCiede2000(labFromReflectance(component.spectrum), component.labD65)).toBeLessThan(1e-6);
+    expect(differenceCiede2000(labD65FromReflectance(component.spectrum), component.labD65)).toBeLessThan(1e-6);
   }
 });
 
@@ -45,7 +46,7 @@ it('uses a measured spectrum as it is', () => {
   const component = made(given({ kind: 'spectrum', start_nm: 380, step_nm: 5, reflectance }, 'wood'));
   expect(component.spectrumSource).toBe('measured');
   expect([...component.spectrum]).toEqual(reflectance);
-  expect(component.labD65).toEqual(labFromReflectance(reflectanceSpd(reflectance)));
+  expect(component.labD65).toEqual(labD65FromReflectance(reflectanceSpd(reflectance)));
 });
 
 it('says how far each way of knowing a colour can be trusted, best first', () => {

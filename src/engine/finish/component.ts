@@ -1,10 +1,8 @@
 import { labD65FromHex } from '../color/display';
-import { labD65FromXyzD65, xyzD65FromLabD65 } from '../color/lab';
+import { xyzD65FromLabD65 } from '../color/lab';
+import { labD65FromReflectance } from '../color/lab-from-reflectance';
 import type { Lab } from '../color/types';
-import { xyzFromReflectance } from '../color/xyz';
 import { type Problem, type Result, success } from '../result';
-import { lightById } from '../spectrum/lights';
-import { observer2 } from '../spectrum/observers';
 import { reflectanceFromXyz } from '../spectrum/reflectance-from-color';
 import { reflectanceOnGrid } from '../spectrum/resample';
 import type { ReflectanceSpd } from '../spectrum/types';
@@ -53,7 +51,7 @@ export function finishComponent(given: GivenComponent): Result<FinishComponent> 
   if (color.kind === 'spectrum') {
     const measured = reflectanceOnGrid(color);
     if (!measured.ok) return measured;
-    const lab = labFromReflectance(measured.value);
+    const lab = labD65FromReflectance(measured.value);
     return success(component(lab, measured.value, 'measured', given.provenance), measured.notices);
   }
   const lab = labOfGiven(color);
@@ -67,12 +65,6 @@ export function finishComponent(given: GivenComponent): Result<FinishComponent> 
     ...lowered,
   ]);
 }
-
-const D65 = lightById('D65')!;
-
-/** CIELAB under D65, 2 degrees, of a reflectance. */
-export const labFromReflectance = (rho: ReflectanceSpd): Lab<'D65-2'> =>
-  labD65FromXyzD65(xyzFromReflectance<'D65-2'>(rho, D65, observer2));
 
 type ColorWithoutSpectrum = Exclude<GivenColor, { kind: 'spectrum' }>;
 

@@ -102,6 +102,8 @@ it.each([
   ['too light for its colour', { l: 97, a: 0, b: 90 + 40 }],
   ['no green pigment does that', { l: 60, a: -200, b: 20 }],
   ['too light blue', { l: 98, a: 0, b: -30 }],
+  ['a tinted perfect white', { l: 100, a: 0.3, b: 1 }],
+  ['a tinted perfect black', { l: 0, a: 0.5, b: 0.5 }],
   ['lighter than white', { l: 104, a: 0, b: 0 }],
   ['not a number', { l: Number.NaN, a: 0, b: 0 }],
 ])('refuses what no surface can be: %s', (_name, lab) => {

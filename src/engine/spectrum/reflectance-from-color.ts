@@ -11,6 +11,8 @@ export type ReflectanceMethod = 'lhtss' | 'sigmoid';
 /** Y is held inside these limits (1 = perfect diffuser): pure black and pure white have no curve strictly inside 0-1. */
 const MIN_Y = 1e-6;
 const MAX_Y = 1 - 1e-6;
+/** How far holding may move a value; 2e-6 is 0.002 in L* at black, where it is seen least. */
+const HELD_TOLERANCE = 2e-6;
 
 /**
  * A plausible reflectance with exactly the given colour under D65, 2 degrees: a guess of the curve, not of the colour.
@@ -21,18 +23,8 @@ const MAX_Y = 1 - 1e-6;
  * 2 at the 95th percentile of paints.
  */
 export function reflectanceFromXyz(xyz: Xyz<'D65-2'>, method: ReflectanceMethod): Result<ReflectanceSpd> {
-  const y = xyz.y / 100;
-  const white = WEIGHTS_D65_2.white;
-  const inBounds =
-    xyz.x >= 0 &&
-    xyz.z >= 0 &&
-    y >= -1e-9 &&
-    y <= 1 + 1e-9 &&
-    xyz.x / 100 <= white[0]! + 1e-6 &&
-    xyz.z / 100 <= white[2]! + 1e-6;
-  if (!inBounds) return failure(outsideSolid(xyz));
-
   const target = heldInside(xyz);
+  if (!target) return failure(outsideSolid(xyz));
   if (method === 'sigmoid') {
     const rho = sigmoidReflectance(target, WEIGHTS_D65_2);
     return rho && isPhysical(rho) ? success(rho) : failure(noSigmoid(xyz));
@@ -41,12 +33,16 @@ export function reflectanceFromXyz(xyz: Xyz<'D65-2'>, method: ReflectanceMethod)
   return rho && isPhysical(rho) ? success(rho) : failure(outsideSolid(xyz));
 }
 
-/** Tristimulus values on the scale 1, drawn towards the neutral axis where Y leaves the limits. */
-function heldInside(xyz: Xyz<'D65-2'>): Float64Array {
-  const y = xyz.y / 100;
-  if (y >= MIN_Y && y <= MAX_Y) return Float64Array.of(xyz.x / 100, y, xyz.z / 100);
-  const held = y < MIN_Y ? MIN_Y : MAX_Y;
-  return Float64Array.from(WEIGHTS_D65_2.white, (value) => value * held);
+/**
+ * Tristimulus values on the scale 1. At the very ends of Y a neutral is drawn just inside; a tint there, like anything
+ * beyond the perfect diffuser, cannot be (null).
+ */
+function heldInside(xyz: Xyz<'D65-2'>): Float64Array | null {
+  const target = Float64Array.of(xyz.x / 100, xyz.y / 100, xyz.z / 100);
+  const y = target[1]!;
+  if (y >= MIN_Y && y <= MAX_Y) return target[0]! > 0 && target[2]! > 0 ? target : null;
+  const held = WEIGHTS_D65_2.white.map((value) => value * (y < MIN_Y ? MIN_Y : MAX_Y));
+  return held.every((value, r) => Math.abs(value - target[r]!) < HELD_TOLERANCE) ? held : null;
 }
 
 function isPhysical(rho: ReflectanceSpd): boolean {
