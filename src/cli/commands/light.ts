@@ -2,6 +2,7 @@ import { type Result, success } from '../../engine/result';
 import { lightReport } from '../../kitchen/study/light-report';
 import { readArguments } from '../arguments';
 import { COMMON_OPTIONS, type Command, type Report } from '../command';
+import { lightRecord } from '../light-record';
 import { inFile, openProject } from '../open-project';
 import { lightText } from '../text/light-text';
 
@@ -21,6 +22,7 @@ export const light: Command = {
     const { project, option, setting, notices } = opened.value;
     const report = lightReport(project, option, setting);
     if (!report.ok) return { ...report, problem: inFile(file, report.problem) };
-    return success({ json: report.value, text: lightText(report.value), notices });
+    const record = lightRecord(report.value);
+    return success({ json: record, text: lightText(record), notices });
   },
 };

@@ -1,0 +1,80 @@
+import { expect, it } from 'vitest';
+import { openProject } from '../../src/cli/open-project';
+import { run } from '../../src/cli/run';
+import { assessmentText } from '../../src/cli/text/assessment-text';
+import { lightText } from '../../src/cli/text/light-text';
+import { SURFACES } from '../../src/engine/surface';
+import { DEMO_PATH } from '../io/demo';
+
+const json = (...args: readonly string[]) => {
+  const { exit, out } = run([...args, '--json']);
+  expect(exit).toBe(0);
+  return JSON.parse(out);
+};
+
+const assessed = json('assess', DEMO_PATH, '--option', 'our-floor', '--setting', 'day');
+const lit = json('light', DEMO_PATH, '--option', 'our-floor', '--setting', 'day');
+
+it('gives the assessment with its fixed fields', () => {
+  for (const field of [
+    'project',
+    'option',
+    'setting',
+    'surfaces',
+    'pairs',
+    'balance',
+    'warnings',
+    'repairs',
+    'status',
+  ]) {
+    expect(assessed).toHaveProperty(field);
+  }
+  expect(assessed).toMatchObject({ option: 'our-floor', setting: { id: 'day' }, status: 'done' });
+  const { warm_share, leaning_share, cool_share, neutral_share } = assessed.balance;
+  // The four shares are a partition of what one sees.
+  expect(warm_share + leaning_share + cool_share + neutral_share).toBeCloseTo(1, 6);
+  for (const surface of assessed.surfaces) {
+    expect(SURFACES).toContain(surface.surface);
+    const sum = surface.components.reduce((total: number, one: { share: number }) => total + one.share, 0);
+    expect(sum).toBeCloseTo(1, 6);
+    for (const { illuminance_lx } of surface.installed) expect(illuminance_lx).toBeGreaterThan(0);
+  }
+});
+
+it('follows the finish: an edited project is judged by its own colors', () => {
+  const other = json('assess', DEMO_PATH, '--option', 'copied-look', '--setting', 'day');
+  const floor = (assessment: typeof assessed) =>
+    assessment.surfaces.find((one: { surface: string }) => one.surface === 'floor');
+  expect(floor(assessed).finish).toBe('ST-01');
+  expect(floor(other).finish).toBe('WD-01');
+  expect(floor(other).average.lab_d65[2]).toBeGreaterThan(floor(assessed).average.lab_d65[2] + 20);
+});
+
+it('says in words what the JSON says in fields', () => {
+  const flat = assessmentText(assessed).replace(/\s+/g, ' ');
+  expect(flat).toContain(assessed.balance.sentence);
+  for (const warning of assessed.warnings) {
+    expect(flat).toContain(warning.text);
+    expect(flat).toContain(warning.why);
+  }
+  for (const surface of assessed.surfaces) expect(flat).toContain(surface.label);
+  expect(lightText(lit).match(/ lx on average/g)).toHaveLength(lit.surfaces.length);
+});
+
+it('says which option and setting were taken when none was named', () => {
+  const opened = openProject(DEMO_PATH);
+  expect(opened).toMatchObject({ ok: true, value: { option: 'copied-look', setting: 'day' } });
+  expect(opened.ok && opened.value.notices.map((notice) => notice.code)).toEqual(['first-taken', 'first-taken']);
+});
+
+it('gives light per surface and facing, no darker than its darkest place', () => {
+  expect(lit.surfaces.length).toBeGreaterThanOrEqual(SURFACES.length - 3);
+  for (const { surface, facing, lux_mean, lux_min, installed, from } of lit.surfaces) {
+    expect(SURFACES).toContain(surface);
+    expect(['up', 'down', 'upright']).toContain(facing);
+    expect(lux_min).toBeGreaterThanOrEqual(0);
+    expect(lux_mean).toBeGreaterThanOrEqual(lux_min);
+    expect(installed).toHaveLength(3);
+    for (const one of from) expect(Object.keys(one)).toEqual(['source', 'share']);
+  }
+});
