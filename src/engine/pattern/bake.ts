@@ -152,7 +152,7 @@ function varyLightness(gain: Float32Array, spec: PatternSpec, frame: Frame, map:
     frame.pieces ?? (spec.pattern.kind === 'grain' && spec.pattern.figure !== 'ray-fleck' ? veneerLeaves(frame) : null);
   if (!rows) {
     const cells = (length: number): number => Math.max(2, length / 500);
-    const drift = fractalNoise(width, height, cells(frame.width_mm), cells(frame.height_mm), 2, spec.seed + 17);
+    const drift = fractalNoise(width, height, cells(frame.width_mm), cells(frame.height_mm), 3, spec.seed + 17);
     for (let i = 0; i < gain.length; i++) gain[i]! *= Math.max(0.3, 1 + sigma * drift[i]!);
     return;
   }

@@ -4,7 +4,7 @@ import { fractalNoise, hashTexel } from './noise';
 import type { Sheet } from './sheet';
 
 const MAX_SIDES = 9;
-const LEVELS = 9;
+const LEVELS = 6;
 
 /**
  * Broken chips in a binder (terrazzo, flecked engineered stone): angular, no two touching, large ones first and smaller
@@ -33,10 +33,16 @@ export function chipSheet(frame: Frame, size_mm: number, shares: readonly number
   let remaining = whole;
   for (let level = 0; level < LEVELS; level++) {
     // Radii fall from level to level; larger ones take most of the area until the shares are used up.
-    const radius = Math.max(0.62 * size_mm * 0.74 ** level, 0.9 * texel);
+    const radius = Math.max(0.62 * size_mm * 0.72 ** level, 0.9 * texel);
     const goal = level === LEVELS - 1 ? 0 : whole * (1 - (level + 1) / LEVELS) ** 1.7;
     let misses = 0;
     while (remaining > goal + 0.5 && misses < 12000) {
+      const cx = random() * width;
+      const cy = random() * height;
+      if (taken[Math.floor(cy) * width + Math.floor(cx)]! > 0) {
+        misses++;
+        continue;
+      }
       const k = choose(left, random());
       const r = radius * (0.8 + 0.4 * random());
       const sides = 5 + Math.floor(random() * (MAX_SIDES - 4));
@@ -50,8 +56,6 @@ export function chipSheet(frame: Frame, size_mm: number, shares: readonly number
         const along = Math.cos(angle - lie);
         reach[s] = r * (0.72 + 0.28 * random()) * Math.sqrt(along * along + (1 - along * along) * flat * flat);
       }
-      const cx = random() * width;
-      const cy = random() * height;
       const halfX = Math.ceil((1.35 * r) / ds + 1);
       const halfY = Math.ceil((1.35 * r) / dt + 1);
       const x0 = Math.floor(cx);
@@ -63,6 +67,8 @@ export function chipSheet(frame: Frame, size_mm: number, shares: readonly number
           const row = ((((y0 + dy) % height) + height) % height) * width;
           const py = (y0 + dy + 0.5 - cy) * dt;
           for (let dx = -halfX; dx <= halfX; dx++) {
+            const i = row + ((((x0 + dx) % width) + width) % width);
+            if (pass === 0 && taken[i] === 0) continue;
             const px = (x0 + dx + 0.5 - cx) * ds;
             let outside = -1e9;
             for (let s = 0; s < sides; s++) {
@@ -70,10 +76,9 @@ export function chipSheet(frame: Frame, size_mm: number, shares: readonly number
               if (d > outside) outside = d;
             }
             const cover = Math.min(1, 0.5 - outside / texel);
-            const i = row + ((((x0 + dx) % width) + width) % width);
             if (pass === 0) {
               // A chip keeps a film of binder around it.
-              if (cover > -0.4 && taken[i]! > 0) {
+              if (cover > -0.4) {
                 free = false;
                 break;
               }

@@ -54,7 +54,7 @@ export function crystalSheet(frame: Frame, size_mm: number, own: number, seed: n
       const x = Math.min(width - 1, Math.floor(((c % cellsX) + 0.5) * (width / cellsX)));
       const y = Math.min(height - 1, Math.floor((Math.floor(c / cellsX) + 0.5) * (height / cellsY)));
       key[c] = random() + gathered * clump[y * width + x]!;
-      tone[c] = 0.16 * (random() - 0.5);
+      tone[c] = 0.22 * (random() - 0.5);
     }
     const field = new Float32Array(size);
     for (let i = 0; i < size; i++) {

@@ -145,7 +145,7 @@ export function fractalNoise(
 
 function reducedSize(size: number, cells: number): number {
   let reduced = size;
-  while (reduced % 2 === 0 && reduced / 2 >= cells * 6) reduced /= 2;
+  while (reduced % 2 === 0 && reduced / 2 >= cells * 4) reduced /= 2;
   return reduced;
 }
 
@@ -175,9 +175,13 @@ export function hashTexel(x: number, y: number, seed: number): number {
   return ((h ^ (h >>> 16)) >>> 0) / 4294967296;
 }
 
+/** Cells kept around the field so that neighbours need no wrapping. */
+const MARGIN = 2;
+
 /**
- * Nearest of the seeded points, one in each of `cellsX` x `cellsY` cells (Worley 1996), per texel, repeating.
- * `warpX`, `warpY` shift the place looked up, in cells. Returns the index of the point's cell.
+ * Nearest of the seeded points, one in each of `cellsX` x `cellsY` cells (Worley 1996), per texel, repeating. Points differ
+ * in pull, so cells differ in size. `warpX`, `warpY` shift the place looked up, in cells, by less than one. Returns the
+ * index of the point's cell.
  */
 export function nearestPoints(
   width: number,
@@ -189,11 +193,23 @@ export function nearestPoints(
   seed: number,
 ): Int32Array {
   const random = mulberry32(seed);
-  const px = new Float32Array(cellsX * cellsY);
-  const py = new Float32Array(cellsX * cellsY);
-  for (let i = 0; i < px.length; i++) {
-    px[i] = random();
-    py[i] = random();
+  const own = new Float32Array(cellsX * cellsY * 3);
+  for (let i = 0; i < own.length; i++) own[i] = random();
+  const stride = cellsX + 2 * MARGIN;
+  const padded = stride * (cellsY + 2 * MARGIN);
+  const px = new Float32Array(padded);
+  const py = new Float32Array(padded);
+  const pull = new Float32Array(padded);
+  const cell = new Int32Array(padded);
+  for (let j = -MARGIN; j < cellsY + MARGIN; j++) {
+    for (let i = -MARGIN; i < cellsX + MARGIN; i++) {
+      const c = ((j + cellsY) % cellsY) * cellsX + ((i + cellsX) % cellsX);
+      const at = (j + MARGIN) * stride + i + MARGIN;
+      px[at] = i + own[3 * c]!;
+      py[at] = j + own[3 * c + 1]!;
+      pull[at] = 0.5 + own[3 * c + 2]!;
+      cell[at] = c;
+    }
   }
   const nearest = new Int32Array(width * height);
   for (let y = 0; y < height; y++) {
@@ -201,24 +217,23 @@ export function nearestPoints(
       const k = y * width + x;
       const u = ((x + 0.5) * cellsX) / width + warpX[k]!;
       const v = ((y + 0.5) * cellsY) / height + warpY[k]!;
-      const i = Math.floor(u);
-      const j = Math.floor(v);
+      const i = Math.min(cellsX, Math.max(-1, Math.floor(u)));
+      const j = Math.min(cellsY, Math.max(-1, Math.floor(v)));
       let best = 1e9;
       let at = 0;
       for (let dj = -1; dj <= 1; dj++) {
-        const row = (((j + dj) % cellsY) + cellsY) % cellsY;
-        for (let di = -1; di <= 1; di++) {
-          const c = row * cellsX + ((((i + di) % cellsX) + cellsX) % cellsX);
-          const dx = i + di + px[c]! - u;
-          const dy = j + dj + py[c]! - v;
-          const d2 = dx * dx + dy * dy;
+        const first = (j + dj + MARGIN) * stride + i - 1 + MARGIN;
+        for (let c = first; c < first + 3; c++) {
+          const dx = px[c]! - u;
+          const dy = py[c]! - v;
+          const d2 = (dx * dx + dy * dy) * pull[c]!;
           if (d2 < best) {
             best = d2;
             at = c;
           }
         }
       }
-      nearest[k] = at;
+      nearest[k] = cell[at]!;
     }
   }
   return nearest;

@@ -15,7 +15,7 @@ export function fitShare(presence: Float32Array, edge: number | null, room: Floa
   const span = Math.max(high - low, 1e-9);
   const area = new Float64Array(BINS);
   const scale = (BINS - 1) / span;
-  for (let i = 0; i < presence.length; i++) area[Math.round((presence[i]! - low) * scale)]! += room[i]!;
+  for (let i = 0; i < presence.length; i++) area[((presence[i]! - low) * scale + 0.5) | 0]! += room[i]!;
   const wanted = share * presence.length;
   const weigh = edge === null ? powerWeight : edgeWeight;
   // Both bounds are ordered so that the covered area falls as the number grows.
@@ -28,15 +28,15 @@ export function fitShare(presence: Float32Array, edge: number | null, room: Floa
     if (covered > wanted) from = middle;
     else to = middle;
   }
-  if (edge === null) console.log('exponent', Math.exp((from + to) / 2));
   const found = (from + to) / 2;
-  if (edge !== null) {
-    for (let i = 0; i < presence.length; i++) presence[i] = edgeWeight(presence[i]!, found, edge);
-    return;
+  const table = new Float32Array(BINS + 1);
+  for (let b = 0; b < BINS; b++) table[b] = weigh(low + b / scale, found, edge ?? 0);
+  table[BINS] = table[BINS - 1]!;
+  for (let i = 0; i < presence.length; i++) {
+    const x = (presence[i]! - low) * scale;
+    const b = x | 0;
+    presence[i] = table[b]! + (x - b) * (table[b + 1]! - table[b]!);
   }
-  const table = new Float32Array(BINS);
-  for (let b = 0; b < BINS; b++) table[b] = powerWeight(low + b / scale, found);
-  for (let i = 0; i < presence.length; i++) presence[i] = table[Math.round((presence[i]! - low) * scale)]!;
 }
 
 function edgeWeight(f: number, threshold: number, edge: number): number {
@@ -51,36 +51,61 @@ function powerWeight(f: number, logExponent: number): number {
 /**
  * Scales the gain (in place) so that within each component it averages 1: then the area average of the colours, lightness
  * variation included, is exactly the mixture by shares. `weights[k]` belongs to component k + 1; the rest to component 0.
+ * Each component's factor applies where it is by its weight; the factors solve one linear equation per component.
  */
 export function balanceGain(gain: Float32Array, weights: readonly Float32Array[]): void {
   const n = weights.length + 1;
-  const sum = new Float64Array(n);
-  const lit = new Float64Array(n);
-  for (let pass = 0; pass < 3; pass++) {
-    sum.fill(0);
-    lit.fill(0);
-    for (let i = 0; i < gain.length; i++) {
-      const g = gain[i]!;
-      let rest = 1;
-      for (let k = 1; k < n; k++) {
-        const w = weights[k - 1]![i]!;
-        rest -= w;
-        sum[k]! += w;
-        lit[k]! += w * g;
-      }
-      sum[0]! += rest;
-      lit[0]! += rest * g;
+  const w = new Float64Array(n);
+  const area = new Float64Array(n);
+  const moments = new Float64Array(n * n);
+  for (let i = 0; i < gain.length; i++) {
+    const g = gain[i]!;
+    let rest = 1;
+    for (let k = 1; k < n; k++) {
+      w[k] = weights[k - 1]![i]!;
+      rest -= w[k]!;
     }
-    for (let k = 0; k < n; k++) lit[k] = sum[k]! > 1e-6 ? sum[k]! / lit[k]! : 1;
-    for (let i = 0; i < gain.length; i++) {
-      let rest = 1;
-      let factor = 0;
-      for (let k = 1; k < n; k++) {
-        const w = weights[k - 1]![i]!;
-        rest -= w;
-        factor += w * lit[k]!;
-      }
-      gain[i]! *= Math.min(1.9, Math.max(0.1, factor + rest * lit[0]!));
+    w[0] = rest;
+    for (let k = 0; k < n; k++) {
+      const a = w[k]!;
+      if (a === 0) continue;
+      area[k]! += a;
+      for (let j = 0; j <= k; j++) moments[k * n + j]! += a * w[j]! * g;
     }
   }
+  for (let k = 0; k < n; k++) for (let j = k + 1; j < n; j++) moments[k * n + j] = moments[j * n + k]!;
+  const factor = solveSymmetric(moments, area, n);
+  for (let i = 0; i < gain.length; i++) {
+    let rest = 1;
+    let f = 0;
+    for (let k = 1; k < n; k++) {
+      const a = weights[k - 1]![i]!;
+      rest -= a;
+      f += a * factor[k]!;
+    }
+    gain[i]! *= f + rest * factor[0]!;
+  }
+}
+
+/** Solves m x = b for a small symmetric m (Gauss-Jordan); a component that is nowhere gets factor 1. */
+function solveSymmetric(m: Float64Array, b: Float64Array, n: number): Float64Array {
+  const x = b.slice();
+  for (let k = 0; k < n; k++) {
+    if (m[k * n + k]! < 1e-9) {
+      for (let j = 0; j < n; j++) m[k * n + j] = j === k ? 1 : 0;
+      x[k] = 1;
+    }
+  }
+  for (let k = 0; k < n; k++) {
+    const pivot = m[k * n + k]!;
+    for (let r = 0; r < n; r++) {
+      if (r === k) continue;
+      const ratio = m[r * n + k]! / pivot;
+      if (ratio === 0) continue;
+      for (let j = k; j < n; j++) m[r * n + j]! -= ratio * m[k * n + j]!;
+      x[r]! -= ratio * x[k]!;
+    }
+  }
+  for (let k = 0; k < n; k++) x[k]! /= m[k * n + k]!;
+  return x;
 }

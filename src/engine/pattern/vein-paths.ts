@@ -57,7 +57,7 @@ export function strokeAlong(path: Path, style: StrokeStyle, random: () => number
   const n = path.x.length;
   const stray = wander(n, 150 / STEP_MM, random);
   const ripple = wander(n, 30 / STEP_MM, random);
-  const swell = wander(n, 110 / STEP_MM, random);
+  const swell = wander(n, 210 / STEP_MM, random);
   const pinch = wander(n, 24 / STEP_MM, random);
   const ragged = wander(n, 7 / STEP_MM, random);
   const strength = wander(n, 130 / STEP_MM, random);
@@ -76,7 +76,8 @@ export function strokeAlong(path: Path, style: StrokeStyle, random: () => number
     const aside = style.stray * (stray[i]! + 0.16 * ripple[i]!) * (style.fadeStart ? 1 : Math.min(1, f * 6));
     x[i] = path.x[i]! - aside * normalX;
     y[i] = path.y[i]! + aside * normalY;
-    const thick = Math.max(0.08, 0.5 + 0.55 * swell[i]! + 0.22 * pinch[i]!) ** 1.5 * (1 + 0.3 * ragged[i]!);
+    const thick =
+      Math.min(1.05, Math.max(0.08, 0.52 + 0.6 * swell[i]! + 0.14 * pinch[i]!)) ** 1.3 * (1 + 0.2 * ragged[i]!);
     halfWidth[i] = style.halfWidth * 1.9 * thick * (0.25 + 0.75 * fade);
     opacity[i] = style.opacity * Math.min(1, Math.max(0.12, 0.82 + 0.45 * strength[i]!)) * Math.sqrt(fade);
   }

@@ -12,26 +12,54 @@ export interface Stroke {
   readonly featherOpacity: number;
 }
 
-/** Draws a stroke into a repeating field, keeping the stronger value; width is drawn by area, so hairlines stay true. */
-export function drawStroke(out: Float32Array, frame: Frame, stroke: Stroke): void {
+/** Area of a stroke's line weighted by its opacity, mm2. */
+export function lineArea(stroke: Stroke): number {
+  let area = 0;
+  for (let k = 0; k + 1 < stroke.x.length; k++) {
+    const step = Math.hypot(stroke.x[k + 1]! - stroke.x[k]!, stroke.y[k + 1]! - stroke.y[k]!);
+    area += 2 * stroke.halfWidth[k]! * stroke.opacity[k]! * step;
+  }
+  return area;
+}
+
+/** How far a feather is drawn, in feather lengths; it is lowered so that it ends at nothing there. */
+const FEATHER_REACH = 2.6;
+const FEATHER_END = Math.exp(-FEATHER_REACH);
+/** Length of the feather on a stroke's hard side, against its soft side. */
+const HARD_SIDE = 0.3;
+
+/** Draws the line of a stroke into a repeating field, keeping the stronger value; by area, so hairlines stay true. */
+export function drawLine(out: Float32Array, frame: Frame, stroke: Stroke, widthScale: number): void {
+  drawSegments(out, frame, stroke, widthScale, false);
+}
+
+/** Draws what fades away beside a stroke, far on its soft side and little on the other. Smooth: a coarse field will do. */
+export function drawFeather(out: Float32Array, frame: Frame, stroke: Stroke): void {
+  if (stroke.featherOpacity > 0) drawSegments(out, frame, stroke, 1, true);
+}
+
+function drawSegments(out: Float32Array, frame: Frame, stroke: Stroke, widthScale: number, feather: boolean): void {
   const { width, height } = frame;
   const [ds, dt] = texelSize(frame);
   const texel = Math.sqrt(ds * dt);
   const n = stroke.x.length;
-  for (let k = 0; k + 1 < n; k++) {
+  const step = Math.hypot(stroke.x[1]! - stroke.x[0]!, stroke.y[1]! - stroke.y[0]!);
+  // Steps much shorter than a texel (or than the feather is soft) are taken together.
+  const stride = Math.max(1, Math.floor((feather ? Math.max(texel, 0.6 * stroke.feather_mm) : 0.8 * texel) / step));
+  const soft = stroke.featherOpacity / (1 - FEATHER_END);
+  for (let k = 0; k + 1 < n; k += stride) {
+    const next = Math.min(n - 1, k + stride);
     const x0 = stroke.x[k]!;
     const y0 = stroke.y[k]!;
-    const vx = stroke.x[k + 1]! - x0;
-    const vy = stroke.y[k + 1]! - y0;
+    const vx = stroke.x[next]! - x0;
+    const vy = stroke.y[next]! - y0;
     const length = Math.hypot(vx, vy);
-    const opacity = 0.5 * (stroke.opacity[k]! + stroke.opacity[k + 1]!);
-    const halfWidth = 0.5 * (stroke.halfWidth[k]! + stroke.halfWidth[k + 1]!);
+    const opacity = 0.5 * (stroke.opacity[k]! + stroke.opacity[next]!);
+    const halfWidth = 0.5 * widthScale * (stroke.halfWidth[k]! + stroke.halfWidth[next]!);
     if (length === 0 || opacity < 0.004) continue;
     const ux = vx / length;
     const uy = vy / length;
-    const feather = stroke.feather_mm * (0.35 + Math.min(1, halfWidth));
-    const soft = opacity * stroke.featherOpacity;
-    const reach = halfWidth + texel + (soft > 0.01 ? 2.6 * feather : 0);
+    const reach = halfWidth + (feather ? FEATHER_REACH * stroke.feather_mm : texel);
     const left = Math.floor((Math.min(x0, x0 + vx) - reach) / ds);
     const right = Math.ceil((Math.max(x0, x0 + vx) + reach) / ds);
     const bottom = Math.floor((Math.min(y0, y0 + vy) - reach) / dt);
@@ -41,18 +69,22 @@ export function drawStroke(out: Float32Array, frame: Frame, stroke: Stroke): voi
       const row = (((j % height) + height) % height) * width;
       for (let i = left; i < right; i++) {
         const px = (i + 0.5) * ds - x0;
-        const along = px * ux + py * uy;
         const across = px * uy - py * ux;
+        if (across > reach || across < -reach) continue;
+        const along = px * ux + py * uy;
         const past = along < 0 ? -along : along > length ? along - length : 0;
+        if (past > reach) continue;
         const d = past > 0 ? Math.sqrt(across * across + past * past) : Math.abs(across);
-        if (d > reach) continue;
-        // Part of the texel's width that the line covers.
-        const covered = Math.min(d + texel / 2, halfWidth) - Math.max(d - texel / 2, -halfWidth);
-        let value = covered > 0 ? (opacity * covered) / texel : 0;
-        if (soft > 0.01 && d > halfWidth - texel) {
-          const fall = across * stroke.softSide < 0 ? feather : 0.3 * feather;
-          const faded = soft * Math.exp(-Math.max(0, d - halfWidth) / fall);
-          if (faded > value) value = faded;
+        let value: number;
+        if (feather) {
+          const fall = across * stroke.softSide < 0 ? stroke.feather_mm : HARD_SIDE * stroke.feather_mm;
+          const beyond = (d - halfWidth) / fall;
+          if (beyond >= FEATHER_REACH) continue;
+          value = opacity * soft * ((beyond > 0 ? Math.exp(-beyond) : 1) - FEATHER_END);
+        } else {
+          const covered = Math.min(d + texel / 2, halfWidth) - Math.max(d - texel / 2, -halfWidth);
+          if (covered <= 0) continue;
+          value = (opacity * covered) / texel;
         }
         const at = row + (((i % width) + width) % width);
         if (value > out[at]!) out[at] = value;
