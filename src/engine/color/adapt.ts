@@ -29,7 +29,7 @@ export function adaptXyz<To extends White>(
 }
 
 /** Tristimulus values through a ready adaptation matrix. */
-export function adaptXyzBy<To extends White>(matrix: Matrix3, xyz: Xyz<White>): Xyz<To> {
+function adaptXyzBy<To extends White>(matrix: Matrix3, xyz: Xyz<White>): Xyz<To> {
   const [x, y, z] = apply(matrix, [xyz.x, xyz.y, xyz.z]);
   return { x, y, z };
 }

@@ -11,7 +11,7 @@ export interface CorrelatedTemperature {
 }
 
 /** Beyond this distance a colour temperature says nothing (CIE 15:2018, 9.1). */
-export const MAX_DUV = 0.05;
+const MAX_DUV = 0.05;
 
 const COOLEST_K = 1000;
 const HOTTEST_K = 100_000;

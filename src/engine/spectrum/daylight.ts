@@ -3,8 +3,8 @@ import { emissionSpd, GRID_COUNT } from './grid';
 import type { EmissionSpd } from './types';
 
 /** Chromaticity range over which CIE 15 defines daylight, K. */
-export const DAYLIGHT_MIN_K = 4000;
-export const DAYLIGHT_MAX_K = 25000;
+const DAYLIGHT_MIN_K = 4000;
+const DAYLIGHT_MAX_K = 25000;
 
 /**
  * CIE daylight of a correlated colour temperature, 100 at 560 nm (CIE 15:2018, 4.1.2).
@@ -29,7 +29,7 @@ export function daylightSpd(cct_k: number): EmissionSpd {
 }
 
 /** Chromaticity of CIE daylight (CIE 15:2018, equations 4.7-4.9); 2 degree observer. Throws outside 4000-25000 K. */
-export function daylightChromaticity(cct_k: number): { readonly x: number; readonly y: number } {
+function daylightChromaticity(cct_k: number): { readonly x: number; readonly y: number } {
   if (!(cct_k >= DAYLIGHT_MIN_K && cct_k <= DAYLIGHT_MAX_K)) {
     throw new RangeError(`CIE daylight is defined for 4000-25000 K, got ${cct_k}`);
   }

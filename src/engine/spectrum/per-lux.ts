@@ -6,7 +6,7 @@ import type { EmissionSpd } from './types';
 export const LUMENS_PER_WATT = 683;
 
 /** Photometric integral of a spectrum given per nm: lx from W m-2 nm-1, cd m-2 from W m-2 sr-1 nm-1. */
-export function photometricFromSpd(spd: EmissionSpd): number {
+function photometricFromSpd(spd: EmissionSpd): number {
   let sum = 0;
   for (let i = 0; i < GRID_COUNT; i++) sum += spd[i]! * observer2.y[i]!;
   return LUMENS_PER_WATT * GRID_STEP_NM * sum;

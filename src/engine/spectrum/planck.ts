@@ -2,7 +2,7 @@ import { emissionSpd, GRID_COUNT, wavelengthNm } from './grid';
 import type { EmissionSpd } from './types';
 
 /** Second radiation constant as colorimetry uses it, nm K (CIE 15:2018, 4.1.1). */
-export const C2_NM_K = 1.4388e7;
+const C2_NM_K = 1.4388e7;
 
 const REFERENCE_NM = 560;
 
