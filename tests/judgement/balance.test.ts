@@ -4,7 +4,7 @@ import { judge } from '../../src/engine/judge/judge';
 import { sampleColor } from '../../src/engine/judge/sample-color';
 import { temperatureClass } from '../../src/engine/judge/temperature-class';
 import { finish, laidFinish } from './finishes';
-import { inPlace, type Row, relaid, scheme } from './schemes';
+import { inPlace, type Row, relaid, scheme, tinted } from './schemes';
 
 // Expected shares and verdicts: an independent computation of five schemes in a room without and with an island,
 // with the zero of the warm-cool score of Ou et al. 2018 (published) and limits that are our judgement.
@@ -177,8 +177,8 @@ describe('balance as installed', () => {
   it('takes an even cast off before it counts', () => {
     const cast = rows.reduce((input, [surface]) => {
       const s = input.surfaces.find((x) => x.surface === surface)!;
-      const tinted = s.finish.components.map((c) => ({ l: c.labD65.l, a: c.labD65.a + 1, b: c.labD65.b + 8 }));
-      return inPlace(input, surface, { placeWhite: { l: 100, a: 1, b: 8 }, components: tinted });
+      const components = s.finish.components.map((c) => tinted(c.labD65, { l: 100, a: 1, b: 8 }));
+      return inPlace(input, surface, { placeWhite: { l: 100, a: 1, b: 8 }, components });
     }, scheme(rows));
     const { balance } = judge(cast);
     expect(balance.installed.verdict).toBe('lacks-warm');

@@ -1,3 +1,5 @@
+import { labD65FromXyzD65, xyzD65FromLabD65 } from '../../src/engine/color/lab';
+import type { Lab } from '../../src/engine/color/types';
 import { averageComponent } from '../../src/engine/finish/average';
 import type { LaidFinish } from '../../src/engine/finish/types';
 import type { InstalledReading, JudgedSurface, JudgeInput } from '../../src/engine/judge/input';
@@ -67,3 +69,15 @@ export const inPlace = (input: JudgeInput, surface: SurfaceId, change: Partial<I
 /** Lays another finish on some surfaces of a scheme's rows. */
 export const relaid = (rows: readonly Row[], changes: Partial<Record<SurfaceId, string | LaidFinish>>): Row[] =>
   rows.map(([surface, of, ...percent]) => [surface, changes[surface] ?? of, ...percent]);
+
+/** A color in a place whose light is tinted: every tristimulus value scaled as that of the perfect white there. */
+export function tinted(lab: Lab<'D65-2'>, placeWhite: Lab<'D65-2'>): Lab<'D65-2'> {
+  const own = xyzD65FromLabD65(lab);
+  const place = xyzD65FromLabD65(placeWhite);
+  const white = xyzD65FromLabD65({ l: 100, a: 0, b: 0 });
+  return labD65FromXyzD65({
+    x: (own.x * place.x) / white.x,
+    y: (own.y * place.y) / white.y,
+    z: (own.z * place.z) / white.z,
+  });
+}

@@ -7,6 +7,7 @@ import { balanceSentence } from './balance-sentence';
 import type { Firmness } from './firmness';
 import type { JudgeInput } from './input';
 import type { PlacedColor } from './pairs';
+import { withoutTint } from './place-tint';
 import type { SampleColor } from './sample-color';
 import { TEMPERATURE_CLASSES, type TemperatureClass, temperatureClass } from './temperature-class';
 import { meanWeights, type ViewWeights, viewWeights } from './view-weights';
@@ -174,14 +175,15 @@ function installedReading(input: JudgeInput, views: readonly ViewWeights[]): Rea
   });
   const total = seen.reduce((sum, p) => sum + p.weight, 0);
   if (total === 0) return null;
-  const castA = seen.reduce((sum, p) => sum + p.weight * p.reading.placeWhite.a, 0) / total;
-  const castB = seen.reduce((sum, p) => sum + p.weight * p.reading.placeWhite.b, 0) / total;
+  const cast = {
+    a: seen.reduce((sum, p) => sum + p.weight * p.reading.placeWhite.a, 0) / total,
+    b: seen.reduce((sum, p) => sum + p.weight * p.reading.placeWhite.b, 0) / total,
+  };
   return readShares(
     seen.flatMap(({ finish, reading, weight }) => {
       const whole = finish.components.reduce((sum, c) => sum + c.share, 0);
       return finish.components.map((component, i) => {
-        const { l, a, b } = reading.components[i] ?? reading.average;
-        const lab: Lab<'D65-2'> = { l, a: a - castA, b: b - castB };
+        const lab = withoutTint(reading.components[i] ?? reading.average, cast);
         const kind = temperatureClass(lab, () => undertoneOf(lab).strength);
         return { weight: ((weight / total) * component.share) / whole, kind, lab };
       });

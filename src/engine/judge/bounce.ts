@@ -1,12 +1,13 @@
 import { differenceParts } from '../color/difference';
 import { chromaOf } from '../color/lab';
-import type { Lab } from '../color/types';
 import { averageComponent } from '../finish/average';
 import { undertoneOf } from '../naming/undertone';
 import type { SurfaceId } from '../surface';
 import type { Severity } from './assessment';
 import type { InstalledReading, JudgedSurface, JudgeInput } from './input';
 import { PAIR } from './pair';
+import { withoutTint } from './place-tint';
+import { isFitting } from './sample-color';
 import { mainReading } from './view-weights';
 
 /** Chroma part of CIEDE2000 between sample and place: a published acceptable limit (1.8) and twice it (our judgement). */
@@ -26,22 +27,17 @@ export interface BounceTint {
   readonly source: { readonly surface: SurfaceId; readonly share: number } | null;
 }
 
-/** The reading with the tint of its place taken off a* and b*: what is left is charged to the finish and the lamp. */
-export const withoutTint = (lab: Lab<'D65-2'>, placeWhite: Lab<'D65-2'>): Lab<'D65-2'> => ({
-  l: lab.l,
-  a: lab.a - placeWhite.a,
-  b: lab.b - placeWhite.b,
-});
-
 /** Below this share the strongest source is one of many: naming it would mislead. Our judgement. */
 const SOURCE_MIN = 0.3;
 
 /**
- * Tint by bounce on the surfaces that are not full colors (U < 4), read where they are seen most.
+ * Tint by bounce on surfaces that are not full colors (U < 4), fittings or metal, read where they are seen most.
  * Visible from a chroma part of 3.6 if the ISCC-NBS name changes too, a note from 1.8; never grave.
  */
 export function bounceTints(input: JudgeInput): BounceTint[] {
   return input.surfaces.flatMap((s) => {
+    // Metals mirror more than they scatter: the diffuse reading says little of them.
+    if (isFitting(s.surface) || s.finish.class === 'metal') return [];
     const reading = mainReading(s);
     const found = reading && bounceTint(s, reading);
     return found ? [found] : [];
@@ -60,7 +56,8 @@ function bounceTint(s: JudgedSurface, reading: InstalledReading): BounceTint | n
   if (rest >= limit || chromaOf(reading.placeWhite) === 0) return null;
   const installedName = undertoneOf(reading.average).name;
   const renamed = installedName !== undertone.name;
-  const strongest = reading.tintFrom?.[0] ?? null;
+  // What a surface throws onto itself is no source one could name to people.
+  const strongest = reading.tintFrom?.find((source) => source.surface !== s.surface) ?? null;
   return {
     surface: s.surface,
     finish: s.finish.id,

@@ -7,17 +7,17 @@ import { WHITES } from './whites';
 /** Ways of knowing a color that leave its undertone open. */
 const LOOSE: ReadonlySet<Provenance> = new Set<Provenance>(['photo-with-card', 'photo', 'by-eye', 'screen']);
 
-export const isLoose = (color: SampleColor): boolean => LOOSE.has(color.provenance);
+const isLoose = (color: SampleColor): boolean => LOOSE.has(color.provenance);
 
 /** Standard deviation of the difference of two colors, CIEDE2000 units. */
-export const combinedUncertainty = (a: SampleColor, b: SampleColor): number =>
+const combinedUncertainty = (a: SampleColor, b: SampleColor): number =>
   Math.hypot(a.uncertaintyDe00, b.uncertaintyDe00);
 
 /** WID units per CIEDE2000 unit of uncertainty, with sigma(L*) = u and sigma(a*) = sigma(b*) = 0.7 u. */
 const WID_PER_DE00 = Math.hypot(0.511, 0.7 * 2.324, 0.7 * 1.1);
 
 /** How far the colors may err, CIEDE2000 units, before the verdict turns into another one. */
-export function marginDe00(judgement: PairJudgement, a: PairSide, b: PairSide): number {
+function marginDe00(judgement: PairJudgement, a: PairSide, b: PairSide): number {
   const n = judgement.numbers;
   switch (judgement.verdict) {
     case 'same':

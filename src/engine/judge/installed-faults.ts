@@ -16,16 +16,20 @@ export interface PlaceFault {
   readonly tintOff: PairJudgement;
 }
 
-/** Findings of the same finish together, in the order they came. */
-export function byFinish<T extends { readonly finish: string }>(found: readonly T[]): T[][] {
+/** Findings with the same key together, in the order they came. */
+export function groupedBy<T>(found: readonly T[], keyOf: (item: T) => string): T[][] {
   const groups = new Map<string, T[]>();
-  for (const f of found) {
-    const group = groups.get(f.finish);
-    if (group) group.push(f);
-    else groups.set(f.finish, [f]);
+  for (const item of found) {
+    const group = groups.get(keyOf(item));
+    if (group) group.push(item);
+    else groups.set(keyOf(item), [item]);
   }
   return [...groups.values()];
 }
+
+/** Findings of the same finish together. */
+export const byFinish = <T extends { readonly finish: string }>(found: readonly T[]): T[][] =>
+  groupedBy(found, (item) => item.finish);
 
 /**
  * White pairs that are a fault as they are and none with the tint taken off: two perfect whites would look the same there.
@@ -34,7 +38,8 @@ export function byFinish<T extends { readonly finish: string }>(found: readonly 
 export const placeFaults = (pairs: readonly InstalledPair[]): PlaceFault[] =>
   pairs.flatMap((p) => {
     if (!isMajor(p.a) || !isMajor(p.b)) return [];
-    if (p.raw.faulty === null || faultCode(p.tintOff.verdict)) return [];
+    // Notes are ceilings: nobody holds a finish against them.
+    if (p.raw.faulty === null || p.raw.severity === 'note' || faultCode(p.tintOff.verdict)) return [];
     const [tinted, other] = p.raw.faulty === 'a' ? [p.a, p.b] : [p.b, p.a];
     return [{ tinted, other, raw: p.raw, tintOff: p.tintOff }];
   });

@@ -2,8 +2,8 @@ import { differenceCiede2000 } from '../color/difference';
 import { averageComponent } from '../finish/average';
 import { undertoneOf } from '../naming/undertone';
 import type { SurfaceId } from '../surface';
-import { withoutTint } from './bounce';
 import type { JudgeInput } from './input';
+import { withoutTint } from './place-tint';
 import { mainReading } from './view-weights';
 
 /** Twice the acceptable CIEDE2000 limit. Our judgement. */

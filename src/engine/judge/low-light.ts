@@ -19,7 +19,8 @@ export function lowLights(input: JudgeInput): LowLight[] {
     if (!WORKTOPS.includes(s.surface)) return [];
     const reading: InstalledReading | undefined = s.installed.find((r) => r.facing === 'up');
     if (!reading || reading.illuminanceLx >= WORKTOP_LX.usual) return [];
-    const severity = reading.illuminanceLx < WORKTOP_LX.least ? 'visible' : 'note';
+    // An island may be for sitting at; only the main worktop has to be lit for work.
+    const severity = s.surface === 'counter' && reading.illuminanceLx < WORKTOP_LX.least ? 'visible' : 'note';
     return [{ surface: s.surface, illuminance_lx: reading.illuminanceLx, severity }];
   });
 }

@@ -1,10 +1,10 @@
 import type { Lab } from '../color/types';
 import type { Basis, PairVerdict } from './assessment';
-import { withoutTint } from './bounce';
 import { isBeyondProvenance } from './cannot-tell';
 import { MINOR_SHARE } from './component-record';
 import type { JudgedSurface, JudgeInput } from './input';
 import { judgePair, type PairJudgement } from './pair';
+import { withoutTint } from './place-tint';
 import { isNearWhite, luminanceOf, type SampleColor, sampleColor } from './sample-color';
 import { mainReading, meanWeights, viewWeights } from './view-weights';
 

@@ -2,55 +2,71 @@ import type { Severity, Warning } from './assessment';
 import { BOUNCE, type BounceTint, bounceTints } from './bounce';
 import { faultCode } from './claims';
 import type { JudgeInput } from './input';
-import { byFinish, type PlaceFault, placeFaults } from './installed-faults';
+import { byFinish, groupedBy, type PlaceFault, placeFaults } from './installed-faults';
 import { type LightShift, lightShifts, SHIFT_MIN } from './light-shift';
 import { lowLights, WORKTOP_LX } from './low-light';
 import { AS_INSTALLED, oneDecimal } from './number-words';
 import type { InstalledPair } from './pairs';
 import { inDecisionOrder, joined, sentenceCase, surfaceName, surfacesPhrase } from './surface-words';
 
-/** Tint by bounce: one finding per finish, at its worst, with the white pairs that only the place turns into a fault. */
+/**
+ * Tint by bounce: each finish at its worst, finishes that read alike from one source together, with the white pairs that
+ * only the place turns into a fault.
+ */
 export function bounceWarnings(input: JudgeInput, pairs: readonly InstalledPair[]): Warning[] {
-  const tints = byFinish(bounceTints(input));
+  const worst = byFinish(bounceTints(input)).flatMap(atWorst);
   const faults = placeFaults(pairs);
-  const tinted = new Set(tints.map((group) => group[0]!.finish));
+  const tinted = new Set(worst.map((tint) => tint.finish));
   return [
-    ...tints.map((group) =>
-      tintWarning(
+    ...groupedBy(worst, likeness).map((group) => {
+      const finishes = new Set(group.map((tint) => tint.finish));
+      return tintWarning(
         group,
-        faults.filter((f) => f.tinted.color.finish === group[0]!.finish),
-      ),
-    ),
+        faults.filter((f) => finishes.has(f.tinted.color.finish)),
+      );
+    }),
     ...loneFaults(faults.filter((f) => !tinted.has(f.tinted.color.finish))),
   ];
 }
 
+/** Of one finish, the surfaces on which its tint is gravest. */
+function atWorst(group: readonly BounceTint[]): BounceTint[] {
+  const visible = group.filter((tint) => tint.severity === 'visible');
+  return visible.length > 0 ? visible : [...group];
+}
+
+/** Visible tints read alike if they change the same name into the same; notes if they come from the same source. */
+const likeness = (tint: BounceTint): string =>
+  tint.severity === 'visible'
+    ? `${tint.sampleName}>${tint.installedName}|${tint.source?.surface}`
+    : `note|${tint.source?.surface}`;
+
 function tintWarning(group: readonly BounceTint[], faults: readonly PlaceFault[]): Warning {
-  const severity: Severity = group.some((t) => t.severity === 'visible') ? 'visible' : 'note';
-  const shown = group.filter((t) => t.severity === severity);
-  const worst = shown.reduce((w, t) => (t.chromaPart > w.chromaPart ? t : w));
-  const surfaces = inDecisionOrder(shown.map((t) => t.surface));
+  const worst = group.reduce((w, t) => (t.chromaPart > w.chromaPart ? t : w));
+  const surfaces = inDecisionOrder(group.map((t) => t.surface));
   const who = surfacesPhrase(surfaces);
   const source = worst.source
     ? ` Most of it comes from the ${surfaceName(worst.source.surface).toLowerCase()}.`
     : ' It comes from what stands around.';
+  const sample = new Set(group.map((t) => t.finish)).size > 1 ? 'the samples are' : 'the sample is';
   const text =
-    worst.installedName === worst.sampleName
-      ? `${sentenceCase(who.text)} ${who.plural ? 'pick' : 'picks'} up a slight tint here.${source}`
-      : `${sentenceCase(who.text)} ${who.plural ? 'read' : 'reads'} ${worst.installedName} here; the sample is ${worst.sampleName}.${source}`;
-  const beside = inDecisionOrder(faults.map((f) => f.other.surface.surface));
+    worst.severity === 'visible'
+      ? `${sentenceCase(who.text)} ${who.plural ? 'read' : 'reads'} ${worst.installedName} here; ${sample} ${worst.sampleName}.${source}`
+      : `${sentenceCase(who.text)} ${who.plural ? 'pick' : 'picks'} up some tint here.${source}`;
+  const beside = inDecisionOrder(faults.map((f) => f.other.surface.surface).filter((s) => !surfaces.includes(s)));
   const pairs =
     beside.length > 0
       ? ` Beside ${surfacesPhrase(beside).text} that shows, and it would with any white there: the place, not the finish.`
       : '';
+  const where = surfaces.length > 1 ? `on the ${surfaceName(worst.surface).toLowerCase()}` : 'there';
   return {
     code: 'tinted-by-bounce',
-    severity,
+    severity: worst.severity,
     surfaces,
     text,
     why:
-      `A perfect white there would read a* ${worst.tint[0].toFixed(1)}, b* ${worst.tint[1].toFixed(1)}; the chroma part of the ` +
-      `difference from the sample is ${oneDecimal(worst.chromaPart)} CIEDE2000 (note from ${BOUNCE.note}, published; visible from ` +
+      `A perfect white ${where} would read a* ${worst.tint[0].toFixed(1)}, b* ${worst.tint[1].toFixed(1)}; the chroma part of ` +
+      `the difference from the sample is ${oneDecimal(worst.chromaPart)} CIEDE2000 (note from ${BOUNCE.note}, published; visible from ` +
       `${BOUNCE.visible} with another name, our judgement), ${AS_INSTALLED}.${pairs}`,
     basis: 'installed',
     holds_in: null,

@@ -32,6 +32,9 @@ export interface SampleColor {
 /** Fittings are judged for balance, not for whiteness. */
 const FITTINGS: ReadonlySet<SurfaceId> = new Set(['sink', 'tap', 'appliance', 'hardware', 'frame']);
 
+/** Sink, faucet, appliance, hardware, window frame. */
+export const isFitting = (surface: SurfaceId): boolean => FITTINGS.has(surface);
+
 /** Stone carries `grain` too, of crystals; on any other class the word means wood or its print. */
 const isWoodOrPrint = (finish: LaidFinish): boolean =>
   finish.class === 'wood' ||
@@ -55,7 +58,7 @@ function whiteChromaMax(kind: FinishClass, share: number): number {
 export function sampleColor(surface: SurfaceId, finish: LaidFinish, index: number): SampleColor {
   const component = finish.components[index]!;
   const { l, a, b } = component.labD65;
-  const mayBeWhite = finish.class !== 'metal' && !isWoodOrPrint(finish) && !FITTINGS.has(surface);
+  const mayBeWhite = finish.class !== 'metal' && !isWoodOrPrint(finish) && !isFitting(surface);
   const sample = {
     key: `${finish.id}#${component.role}:${l},${a},${b}${mayBeWhite ? '' : '!'}`,
     finish: finish.id,

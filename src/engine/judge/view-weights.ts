@@ -10,8 +10,10 @@ export interface ViewWeights {
 }
 
 /**
- * Area shares of the surfaces, one entry per overview viewpoint that sees anything. A viewpoint's shares are scaled to
- * sum 1 over the judged surfaces, so openings do not count. Without any view a typical kitchen overview stands in.
+ * Area shares of the surfaces, one entry per overview viewpoint. A viewpoint's shares are scaled to sum 1 over the judged
+ * surfaces, so openings do not count. An overview has floor, fronts, counter and wall in one view, as far as the scheme
+ * has them; views that miss one are close-ups and count only while there is nothing better. Without any view a typical
+ * kitchen overview stands in.
  */
 export function viewWeights(input: JudgeInput): ViewWeights[] {
   const seen: ViewWeights[] = [];
@@ -20,7 +22,23 @@ export function viewWeights(input: JudgeInput): ViewWeights[] {
     const total = shares.reduce((sum, x) => sum + x, 0);
     if (total > 0) seen.push({ viewpoint, surfaces: shares.map((x) => x / total) });
   });
-  return seen.length > 0 ? seen : [typicalView(input.surfaces)];
+  if (seen.length === 0) return [typicalView(input.surfaces)];
+  const overviews = seen.filter((view) => OVERVIEW.every((group) => shows(input.surfaces, view, group)));
+  return overviews.length > 0 ? overviews : seen;
+}
+
+/** What an overview shows: one of each group, at least a hundredth of the view. */
+const OVERVIEW: readonly (readonly SurfaceId[])[] = [
+  ['floor'],
+  ['base-fronts', 'wall-fronts', 'tall-fronts', 'island-fronts'],
+  ['counter', 'island-counter'],
+  ['wall'],
+];
+const SHOWN = 0.01;
+
+function shows(surfaces: readonly JudgedSurface[], view: ViewWeights, group: readonly SurfaceId[]): boolean {
+  const members = surfaces.flatMap((s, i) => (group.includes(s.surface) ? [view.surfaces[i]!] : []));
+  return members.length === 0 || members.reduce((sum, x) => sum + x, 0) >= SHOWN;
 }
 
 /** Mean over the viewpoints; sums to 1. */
