@@ -14,8 +14,14 @@ export function BalanceCard({ balance }: { readonly balance: Balance }) {
       />
       <p className="small quiet">
         {FINDINGS.verdicts(BALANCE_WORDS[balance.verdict], BALANCE_WORDS[balance.installed.verdict])}{' '}
-        {FINDINGS.ranges(balance.range.warm.map(percent), balance.range.cool.map(percent))}
+        {isWide(balance) && FINDINGS.ranges(balance.range.warm.map(percent), balance.range.cool.map(percent))}
       </p>
     </div>
   );
 }
+
+/** Worth saying only when the viewpoints disagree by more than this share. */
+const WIDE = 0.05;
+
+const isWide = ({ range }: Balance): boolean =>
+  range.warm[1] - range.warm[0] > WIDE || range.cool[1] - range.cool[0] > WIDE;

@@ -1,7 +1,6 @@
 import { useState } from 'react';
 import type { SurfaceId } from '../../engine/surface';
 import type { SwatchPaint } from '../swatch/swatch-paint';
-import { labelWithoutCode } from '../words/finishes';
 import { LEDGE } from '../words/ledge';
 import { LedgeSampleButton } from './LedgeSampleButton';
 import type { LedgeRows, LedgeSample } from './ledge-samples';
@@ -52,7 +51,7 @@ export function Ledge(props: LedgeProps) {
     <section className="ledge" aria-label={LEDGE.region}>
       <p className="ledge-caption">
         {shown ? (
-          LEDGE.caption(shown.name, labelWithoutCode(shown.finish.label, shown.finish.id), shown.state)
+          LEDGE.caption(shown.name, shown.finish.label, shown.state)
         ) : (
           <>
             <strong>{props.next === null ? LEDGE.allDecided : LEDGE.next(props.next)}</strong>{' '}

@@ -1,6 +1,6 @@
 import { Swatch } from '../swatch/Swatch';
 import type { SwatchPaint } from '../swatch/swatch-paint';
-import { CLASS_WORDS, labelWithoutCode, STATE_WORDS } from '../words/finishes';
+import { CLASS_SHORT, labelWithoutCode, STATE_WORDS } from '../words/finishes';
 import { LEDGE } from '../words/ledge';
 import type { LedgeSample } from './ledge-samples';
 
@@ -17,8 +17,8 @@ interface LedgeSampleButtonProps {
 }
 
 const SAMPLE_WIDTH = 64;
-const GROUT_WIDTH = 8;
-const HERE_WIDTH = 20;
+const GROUT_WIDTH = 12;
+const HERE_WIDTH = 16;
 const HEIGHT = { upright: 60, flat: 40 } as const;
 
 /** One sample: the finish as bought, a slip of its grout, beside it how it reads here, and what and how settled it is. */
@@ -49,9 +49,7 @@ export function LedgeSampleButton(props: LedgeSampleButtonProps) {
       </span>
       <span className="sample-words">
         <span className="sample-name">{sample.name}</span>
-        <span className="sample-finish">
-          {CLASS_WORDS[sample.finish.class]} {sample.finish.id}
-        </span>
+        <span className="sample-finish">{CLASS_SHORT[sample.finish.class]}</span>
         <span className="sample-state">{STATE_WORDS[sample.state]}</span>
       </span>
     </button>

@@ -21,7 +21,7 @@ export function LampSlider({ setting, onLamp }: LampSliderProps) {
   return (
     <div className="lamp">
       <span className="small">{PICTURE.lamps}</span>
-      <span className="small quiet" aria-hidden="true">
+      <span className="small quiet lamp-end" aria-hidden="true">
         {warmest.nominal_k}
       </span>
       <input
@@ -52,7 +52,7 @@ export function LampSlider({ setting, onLamp }: LampSliderProps) {
           <option key={one.light} value={index} label={String(one.nominal_k)} />
         ))}
       </datalist>
-      <span className="small quiet" aria-hidden="true">
+      <span className="small quiet lamp-end" aria-hidden="true">
         {coolest.nominal_k} K
       </span>
       <output className="small lamp-value">{shown.nominal_k} K</output>

@@ -1,6 +1,6 @@
 import type { GroupId, Setting } from '../../model/project';
 import { Choices } from '../parts/Choices';
-import { PICTURE } from '../words/picture';
+import { PICTURE, settingShortName } from '../words/picture';
 import { GroupSwitches } from './GroupSwitches';
 import { LampSlider } from './LampSlider';
 
@@ -18,25 +18,23 @@ export interface PictureFootProps {
 
 /** The two rows at the picture's foot: where one looks from, and in which light. */
 export function PictureFoot(props: PictureFootProps) {
+  const settings = props.settings.map(({ id, name }) => ({ id, name: settingShortName(name) }));
   return (
     <>
-      <div className="foot-row">
-        <span className="foot-label">{PICTURE.from}</span>
-        <Choices
-          label={PICTURE.viewpoint}
-          choices={props.viewpoints}
-          chosen={props.viewpoint}
-          onChoose={props.onViewpoint}
-        />
-      </div>
+      {props.viewpoints.length > 0 && (
+        <div className="foot-row">
+          <span className="foot-label">{PICTURE.view}</span>
+          <Choices
+            label={PICTURE.viewpoint}
+            choices={props.viewpoints}
+            chosen={props.viewpoint}
+            onChoose={props.onViewpoint}
+          />
+        </div>
+      )}
       <div className="foot-row">
         <span className="foot-label">{PICTURE.light}</span>
-        <Choices
-          label={PICTURE.setting}
-          choices={props.settings}
-          chosen={props.setting.id}
-          onChoose={props.onSetting}
-        />
+        <Choices label={PICTURE.setting} choices={settings} chosen={props.setting.id} onChoose={props.onSetting} />
         <LampSlider setting={props.setting} onLamp={props.onLamp} />
         <GroupSwitches setting={props.setting} onLevel={props.onLevel} />
       </div>

@@ -29,7 +29,7 @@ export interface ReadingCardProps {
 export function ReadingCard(props: ReadingCardProps) {
   const { surface } = props;
   const card = useRef<HTMLElement>(null);
-  useEffect(() => card.current?.focus(), []);
+  useEffect(() => card.current?.focus({ preventScroll: true }), []);
   return (
     <section
       ref={card}
@@ -60,12 +60,12 @@ export function ReadingCard(props: ReadingCardProps) {
       {props.samplePaint && (
         <div className="reading-swatches">
           <figure>
-            <Swatch paint={props.samplePaint} width={148} height={72} />
+            <Swatch paint={props.samplePaint} width={144} height={72} />
             <figcaption className="small quiet">{READING.sample}</figcaption>
           </figure>
           {props.herePaint && (
             <figure>
-              <Swatch paint={props.herePaint} width={148} height={72} />
+              <Swatch paint={props.herePaint} width={144} height={72} />
               <figcaption className="small quiet">{READING.here}</figcaption>
             </figure>
           )}

@@ -17,6 +17,9 @@ export const CLASS_WORDS: { readonly [C in FinishClass]: string } = {
   grout: 'Grout',
 };
 
+/** The same, short enough to stand under a sample. */
+export const CLASS_SHORT: { readonly [C in FinishClass]: string } = { ...CLASS_WORDS, engineered: 'Engineered' };
+
 /** How a color came to be known. */
 export const PROVENANCE_WORDS: { readonly [P in Provenance]: string } = {
   measured: 'measured with an instrument',

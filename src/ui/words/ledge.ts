@@ -14,7 +14,7 @@ export const LEDGE = {
   allDecided: 'Everything is decided.',
   grout: (label: string) => `grout ${label}`,
   next: (name: string) => `Next to decide: ${name.toLowerCase()}.`,
-  scale: 'All samples at one scale.',
+  scale: 'All samples at one scale; the slip beside each shows it in this room.',
   caption: (name: string, label: string, state: DecisionState) => `${name}: ${label}. ${capital(STATE_WORDS[state])}.`,
   button: (name: string, label: string, state: DecisionState, members: readonly SurfaceId[]) =>
     `${name}: ${label}, ${STATE_WORDS[state]}${members.length > 1 ? `; on ${listed(members.map((member) => surfaceName(member).toLowerCase()))}` : ''}`,

@@ -3,7 +3,7 @@ import type { GroupId } from '../../model/project';
 /** Words round the picture. */
 export const PICTURE = {
   region: 'Picture',
-  from: 'From',
+  view: 'View',
   viewpoint: 'Viewpoint',
   light: 'Light',
   setting: 'Light setting',
@@ -21,9 +21,9 @@ export const PICTURE = {
   kelvin: (k: number, words: string) => `${k} kelvin, ${words}`,
   level: (share: number) => `${Math.round(share * 100)} percent`,
   label: (option: string, setting: string, viewpoint: string) =>
-    `The kitchen as ${option}, ${setting.toLowerCase()} light, seen from: ${viewpoint.toLowerCase()}`,
+    `The kitchen as ${option}, ${setting.toLowerCase()} light, seen ${viewpoint.toLowerCase()}`,
   labelBeside: (left: string, right: string, setting: string, viewpoint: string) =>
-    `Left ${left}, right ${right}, ${setting.toLowerCase()} light, seen from: ${viewpoint.toLowerCase()}`,
+    `Left ${left}, right ${right}, ${setting.toLowerCase()} light, seen ${viewpoint.toLowerCase()}`,
 } as const;
 
 /** The name of a setting without what it says after the comma, which may change with the lamps. */
