@@ -47,9 +47,14 @@ interface Hits {
   readonly lost: Uint32Array;
 }
 
-// Steps of the additive recurrence with the plastic number: evenly spread points in the square (M. Roberts, 2018).
-const SPREAD_U = 0.7548776662466927;
-const SPREAD_V = 0.5698402909980532;
+// Steps 1/g^k of the additive recurrence in four dimensions, g^5 = g + 1: points that fill origin and direction evenly
+// together (M. Roberts, The unreasonable effectiveness of quasirandom sequences, 2018).
+const STEP_U = 0.8566748838545029;
+const STEP_V = 0.733891856627126;
+const STEP_R = 0.6287067210378087;
+const STEP_PHI = 0.5385972572236101;
+
+const next = (x: number, step: number): number => (x + step >= 1 ? x + step - 1 : x + step);
 
 function castPatches(rects: readonly Rect[], patches: Patches, bvh: RectBvh, side: number, seed: number): Hits {
   const random = mulberry32(seed);
@@ -64,6 +69,11 @@ function castPatches(rects: readonly Rect[], patches: Patches, bvh: RectBvh, sid
   const d = new Float64Array(3);
   const p = new Float64Array(3);
   let end = 0;
+  // The sequence runs on from patch to patch, so that a whole rectangle is covered evenly too.
+  let su = random();
+  let sv = random();
+  let r2 = random();
+  let turn = random();
   for (let i = 0; i < n; i++) {
     const r = patches.rect[i]!;
     const rect = rects[r]!;
@@ -76,21 +86,17 @@ function castPatches(rects: readonly Rect[], patches: Patches, bvh: RectBvh, sid
     const b = (a + 1) % 3;
     const c = (a + 2) % 3;
     const sign = patches.sign[r]!;
-    let su = random();
-    let sv = random();
     const begin = end;
     for (let k = 0; k < rays; k++) {
-      su += SPREAD_U;
-      if (su >= 1) su -= 1;
-      sv += SPREAD_V;
-      if (sv >= 1) sv -= 1;
+      su = next(su, STEP_U);
+      sv = next(sv, STEP_V);
       const fu = (pu + su) / nu;
       const fv = (pv + sv) / nv;
       for (let m = 0; m < 3; m++) o[m] = rect.origin[m]! + rect.u[m]! * fu + rect.v[m]! * fv;
       o[a]! += sign * RAY_OFFSET_M;
-      const column0 = k % side;
-      const r2 = ((k - column0) / side + random()) / side;
-      const phi = (2 * Math.PI * (column0 + random())) / side;
+      r2 = next(r2, STEP_R);
+      turn = next(turn, STEP_PHI);
+      const phi = 2 * Math.PI * turn;
       const radius = Math.sqrt(r2);
       d[a] = sign * Math.sqrt(1 - r2);
       d[b] = radius * Math.cos(phi);
