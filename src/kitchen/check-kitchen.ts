@@ -1,0 +1,116 @@
+import type { Problem } from '../engine/result';
+import type { Kitchen } from '../model/project';
+
+/** Below this nobody passes between two rows of units, mm. Planners ask for 900 to 1200 (common practice). */
+const LEAST_PASSAGE = 600;
+/** Side panel, two tall modules and filler; corner filler; narrowest units beside a 600 mm cooktop unit, mm. */
+const LEAST_BACK_RUN = 1240 + 50 + 300 + 600 + 300;
+const OVEN_NICHE = 595;
+const CASING = 70;
+
+type Check = readonly [path: string, holds: boolean, text: string, remedy: string];
+
+/** What in a kitchen's measures cannot be built: empty when everything fits its room. */
+export function checkKitchen(kitchen: Kitchen): readonly Problem<'does-not-fit'>[] {
+  return [...roomChecks(kitchen), ...unitChecks(kitchen), ...islandChecks(kitchen), ...openingChecks(kitchen)]
+    .filter(([, holds]) => !holds)
+    .map(([path, , text, remedy]) => ({ code: 'does-not-fit', text, at: { path }, remedy }));
+}
+
+function roomChecks({ room, base, window, lamps }: Kitchen): Check[] {
+  const backRun = room.width - base.depth;
+  const sinkEnd = window.center - 400;
+  return [
+    ['room.width', backRun >= LEAST_BACK_RUN, 'The back wall is too short for tall units and a cooktop.', 'Widen it.'],
+    ['window.center', sinkEnd >= LEAST_PASSAGE, 'The sink under the window blocks the door wall.', 'Move the window.'],
+    [
+      'window.center',
+      window.center + 400 <= room.depth - base.depth,
+      'The sink under the window runs into the corner.',
+      'Move the window towards the door.',
+    ],
+    [
+      'lamps.ceiling',
+      lamps.ceiling.count >= 1 && lamps.ceiling.size * lamps.ceiling.count <= Math.min(room.width, room.depth),
+      'The ceiling lamps do not fit the ceiling.',
+      'Use fewer or smaller lamps, at least one.',
+    ],
+  ];
+}
+
+function unitChecks(kitchen: Kitchen): Check[] {
+  const { room, base, counter, wall_units, tall_height } = kitchen;
+  const bottom = base.plinth_height + base.carcass_height;
+  const wallTop = bottom + counter.thickness + wall_units.gap_above_counter + wall_units.height;
+  return [
+    ['base.depth', base.depth >= 570, 'The sink bowl needs base units 570 mm deep.', 'Make them deeper.'],
+    ['counter.depth', counter.depth >= base.depth, 'The counter is less deep than the units.', 'Make it deeper.'],
+    ['base.plinth_recess', base.plinth_recess >= 20, 'The plinth stands before the carcass.', 'Set it back 20 mm.'],
+    ['base.carcass_height', base.carcass_height >= 500, 'Base units are too low for a sink.', 'Use 500 mm or more.'],
+    ['wall_units.depth', wall_units.depth >= 250, 'Wall units are too shallow.', 'Use 250 mm or more.'],
+    ['wall_units.height', wallTop <= room.height, 'Wall units are higher than the room.', 'Make them lower.'],
+    ['tall_height', tall_height <= room.height, 'Tall units are higher than the room.', 'Make them lower.'],
+    [
+      'tall_height',
+      tall_height >= bottom + OVEN_NICHE + 300,
+      'Tall units are too low for an oven at working height.',
+      `Use ${bottom + OVEN_NICHE + 300} mm or more.`,
+    ],
+  ];
+}
+
+function islandChecks({ room, counter, island }: Kitchen): Check[] {
+  const clear = [
+    ['island.x', island.x - counter.depth],
+    ['island.x', room.width - island.x - island.width],
+    ['island.y', island.y],
+    ['island.y', room.depth - counter.depth - island.y - island.depth],
+  ] as const;
+  return [
+    ...clear.map(
+      ([path, gap]): Check => [
+        path,
+        gap >= LEAST_PASSAGE,
+        `Only ${gap} mm are left to pass beside the island.`,
+        'Move it or make it smaller.',
+      ],
+    ),
+    ['island.width', island.width - 2 * counter.overhang >= 340, 'The island is too narrow for any unit.', 'Widen it.'],
+    [
+      'island.seat_overhang',
+      island.depth - island.seat_overhang - counter.overhang >= 350,
+      'The seat overhang leaves no depth for units.',
+      'Make the island deeper or the overhang smaller.',
+    ],
+  ];
+}
+
+function openingChecks({ room, base, counter, wall_units, upstand_height, window, door }: Kitchen): Check[] {
+  const counterTop = base.plinth_height + base.carcass_height + counter.thickness;
+  const half = window.width / 2;
+  return [
+    [
+      'window.sill',
+      window.sill >= counterTop + upstand_height + 25,
+      'The window sill lies below the upstand.',
+      'Raise the sill or lower the upstand.',
+    ],
+    ['window.height', window.sill + window.height <= room.height, 'The window is higher than the room.', 'Lower it.'],
+    ['window.width', window.width >= 500, 'The window is too narrow for two casements.', 'Widen it.'],
+    ['window.height', window.height >= 400, 'The window is too low for its casements.', 'Make it higher.'],
+    ['window.reveal', window.reveal >= 65, 'The wall is too thin for the window frame.', 'Use 65 mm or more.'],
+    [
+      'window.center',
+      window.center - half >= 50 && window.center + half <= room.depth - wall_units.depth,
+      'The window reaches beyond its wall or behind the wall units.',
+      'Move it or make it narrower.',
+    ],
+    [
+      'door',
+      door.from_right >= CASING && door.from_right + door.width + CASING <= room.width,
+      'The door with its casing reaches beyond its wall.',
+      'Move it.',
+    ],
+    ['door.height', door.height + CASING <= room.height, 'The door is higher than the room.', 'Make it lower.'],
+  ];
+}

@@ -1,0 +1,125 @@
+import { expect, it } from 'vitest';
+import scene from '../../scenes/l-island.json';
+import { SURFACES } from '../../src/engine/surface';
+import { buildRoom } from '../../src/kitchen/build-room';
+import type { Kitchen } from '../../src/model/project';
+import { area, facing, pictureShares } from './geometry';
+import { brokenInvariants } from './invariants';
+
+const kitchen = scene as Kitchen;
+const room = buildRoom(kitchen);
+const { light } = room;
+const index = (surface: (typeof SURFACES)[number]): number => SURFACES.indexOf(surface);
+
+it('is closed, without overlaps, hidden or outward faces, and filled exactly by its modules', () => {
+  expect(brokenInvariants(kitchen, 2500)).toEqual([]);
+});
+
+it('has the shell the record gives', () => {
+  expect(room.size).toEqual([4.6, 4, 2.5]);
+  const total = (surface: (typeof SURFACES)[number]): number =>
+    light.coarse.filter((r) => r.surface === index(surface)).reduce((sum, r) => sum + area(r), 0);
+  // Closed form: floor less the plinths' footprints (short leg from its end, back run to the right wall, island).
+  const plinths = 0.55 * 4.6 + 0.55 * (4 - 0.55 - 0.98) + 1.76 * (2.23 - 1.6 - 2 * 0.05);
+  expect(total('floor')).toBeCloseTo(4.6 * 4 - plinths, 9);
+  // Ceiling less six lamps and the chimney of the hood.
+  expect(total('ceiling')).toBeCloseTo(4.6 * 4 - 6 * 0.2 * 0.2 - 0.3 * 0.27, 9);
+});
+
+it('keeps within its budget of rectangles', () => {
+  expect(light.fine.length).toBeLessThanOrEqual(950);
+  expect(light.coarse.length).toBeLessThanOrEqual(160);
+});
+
+it('lists every surface in order, and uses every one of them', () => {
+  expect(room.surfaces).toEqual(SURFACES);
+  expect(light.surfaces).toEqual(SURFACES);
+  const used = new Set([...light.fine, ...light.props].map((part) => part.surface));
+  expect(SURFACES.filter((_, i) => !used.has(i))).toEqual([]);
+});
+
+it('works on the counter tops of the walls only', () => {
+  const top = (0.15 + 0.72 + 0.03).toFixed(6);
+  let total = 0;
+  for (const i of light.worktop) {
+    const rect = light.fine[i]!;
+    expect(rect.surface).toBe(index('counter'));
+    expect(facing(rect)).toEqual({ axis: 2, sign: 1 });
+    expect(rect.origin[2].toFixed(6)).toBe(top);
+    total += area(rect);
+  }
+  // Two legs less the cooktop, the sink with its rim, the backsplash and the upstand standing on them.
+  const legs = 3.36 * 0.62 + (4 - 0.62 - 0.96) * 0.62;
+  const covered = 0.86 * 0.51 + (0.56 + 0.036) * (0.4 + 0.036) + 3.36 * 0.008 + (4 - 0.008 - 0.96) * 0.015;
+  expect(total).toBeCloseTo(legs - covered, 6);
+});
+
+it('puts a black face at every lamp and in the glass plane, in both levels', () => {
+  const black = (rects: readonly (typeof light.coarse)[number][]): number =>
+    rects.filter((r) => r.surface === -1).reduce((sum, r) => sum + area(r), 0);
+  const lamps = light.lamps.reduce((sum, lamp) => sum + area(lamp.rect), 0);
+  const [window] = light.windows;
+  expect(black(light.coarse)).toBeCloseTo(lamps + area(window!.rect), 9);
+  // The casements cover part of the glass plane from what one sees: 50 mm all round each of two lights.
+  const [w, h] = [1.2 - 2 * 0.045, 1.1 - 2 * 0.045];
+  const seen = (w - 0.045 - 4 * 0.05) * (h - 2 * 0.05);
+  expect(black(light.fine)).toBeCloseTo(lamps + seen, 6);
+  expect(facing(window!.rect)).toEqual({ axis: 0, sign: 1 });
+  expect(window!.rect.origin[0]).toBe(-0.16);
+  expect(window).toMatchObject({ group: 0, panes: 2, groundReflectance: 0.2, skyLx: 10000 });
+});
+
+it('hangs the lamps the record asks for, facing down', () => {
+  expect(light.groups).toEqual(['sky', 'ceiling', 'under-cabinet']);
+  for (const lamp of light.lamps) expect(facing(lamp.rect)).toEqual({ axis: 2, sign: -1 });
+  const ceiling = light.lamps.filter((lamp) => lamp.group === 1);
+  expect(ceiling).toHaveLength(6);
+  for (const lamp of ceiling) {
+    expect(lamp.lumens).toBe(1300);
+    expect(area(lamp.rect)).toBeCloseTo(0.04, 9);
+  }
+  for (const strip of light.lamps.filter((lamp) => lamp.group === 2)) {
+    expect(strip.lumens).toBeCloseTo((area(strip.rect) / 0.02) * 600, 6);
+    expect(strip.rect.origin[2]).toBeCloseTo(1.4, 9);
+  }
+});
+
+it('looks from the five places, with floor, fronts and walls in the overview', () => {
+  expect(room.viewpoints.map((v) => v.id)).toEqual(['doorway', 'at-counter', 'looking-down', 'seated', 'corner']);
+  expect(room.viewpoints.filter((v) => v.overview).map((v) => v.id)).toEqual(['doorway', 'seated']);
+  const shares = pictureShares(light.fine, room.viewpoints[0]!, 1.5, 90);
+  const share = (...surfaces: (typeof SURFACES)[number][]): number =>
+    surfaces.reduce((sum, s) => sum + (shares.get(index(s)) ?? 0), 0);
+  expect(share('floor')).toBeGreaterThan(0.08);
+  expect(share('floor')).toBeLessThan(0.2);
+  const fronts = share('base-fronts', 'wall-fronts', 'tall-fronts', 'island-fronts');
+  expect(fronts).toBeGreaterThan(0.3);
+  expect(fronts).toBeLessThan(0.45);
+  for (const surface of ['wall', 'backsplash', 'counter', 'island-counter', 'ceiling'] as const) {
+    expect(share(surface)).toBeGreaterThan(0.01);
+  }
+});
+
+it('knows which finishes meet along an edge', () => {
+  const pairs = room.edges.map((pair) => pair.join(' | '));
+  for (const pair of [
+    'counter | backsplash',
+    'counter | upstand',
+    'counter | base-fronts',
+    'counter | sink',
+    'counter | appliance',
+    'island-counter | island-fronts',
+    'floor | plinth',
+    'floor | base-fronts',
+    'wall | ceiling',
+    'wall-fronts | backsplash',
+    'upstand | wall',
+    'backsplash | upstand',
+    'wall | frame',
+  ]) {
+    expect(pairs).toContain(pair);
+  }
+  for (const pair of ['counter | floor', 'counter | island-counter', 'counter | ceiling', 'floor | backsplash']) {
+    expect(pairs).not.toContain(pair);
+  }
+});
