@@ -2,7 +2,6 @@ import { type Result, success } from '../../engine/result';
 import { lightReport } from '../../kitchen/study/light-report';
 import { readArguments } from '../arguments';
 import { COMMON_OPTIONS, type Command, type Report } from '../command';
-import { lightRecord } from '../light-record';
 import { inFile, openProject } from '../open-project';
 import { lightText } from '../text/light-text';
 
@@ -22,7 +21,6 @@ export const light: Command = {
     const { project, option, setting, notices } = opened.value;
     const report = lightReport(project, option, setting);
     if (!report.ok) return { ...report, problem: inFile(file, report.problem) };
-    const record = lightRecord(report.value);
-    return success({ json: record, text: lightText(record), notices });
+    return success({ json: report.value, text: lightText(report.value), notices });
   },
 };

@@ -1,12 +1,12 @@
 import { surfaceName } from '../../engine/judge/surface-words';
-import type { LightRecord } from '../light-record';
+import type { LightReport } from '../../kitchen/study/light-report';
 import { fixed, labText, percent, temperatureText } from './figures';
 
 /** Tint sources named per surface; the rest is too small to matter. */
 const MOST_SOURCES = 3;
 
 /** A light report in plain text: lux on every surface, its color in place, and which surfaces lend it their tint. */
-export function lightText({ project, option, setting, surfaces }: LightRecord): string {
+export function lightText({ project, option, setting, surfaces }: LightReport): string {
   return [
     `${project}, option ${option}, setting ${setting.id} (${temperatureText(setting.cct_k, setting.duv)})`,
     '',

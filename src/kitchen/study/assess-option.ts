@@ -2,6 +2,7 @@ import type { Assessment } from '../../engine/judge/assessment';
 import { holdsIn } from '../../engine/judge/holds';
 import { judge } from '../../engine/judge/judge';
 import { failure, type Result, success } from '../../engine/result';
+import { SURFACES } from '../../engine/surface';
 import { GROUPS, type Project, type Setting } from '../../model/project';
 import { judgeInput } from './readings';
 import { type RoomStudy, studyRoomNow } from './room-study';
@@ -23,9 +24,9 @@ export function studyOption(project: Project, optionId: string, settingId: strin
   if (!setting.ok) return setting;
   const light = settingLight(setting.value);
   if (!light.ok) return light;
-  const study = studyRoomNow(project.kitchen);
-  const scheme = layScheme(project, optionId, study.room.surfaces);
+  const scheme = layScheme(project, optionId, SURFACES);
   if (!scheme.ok) return scheme;
+  const study = studyRoomNow(project.kitchen);
   const solved = beginScheme(scheme.value, GROUPS.length);
   GROUPS.forEach((_, group) => {
     if (light.value.levels[group]! > 0) solveSchemeGroup(study, solved, group);

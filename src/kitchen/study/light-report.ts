@@ -2,7 +2,7 @@ import { type Result, success } from '../../engine/result';
 import type { Facing, SurfaceId } from '../../engine/surface';
 import type { Project } from '../../model/project';
 import { studyOption } from './assess-option';
-import { judgeInput, type TintFrom } from './readings';
+import { judgeInput } from './readings';
 import { tintsOf } from './tints';
 
 /** Light and colour of every surface in place, for `upstand light`. Field names are the file format's. */
@@ -16,7 +16,7 @@ export interface LightReport {
     readonly lux_mean: number;
     readonly lux_min: number;
     readonly installed: readonly [l: number, a: number, b: number];
-    readonly from: TintFrom;
+    readonly from: readonly { readonly source: SurfaceId; readonly share: number }[];
   }[];
 }
 
@@ -42,7 +42,7 @@ export function lightReport(project: Project, optionId: string, settingId: strin
           lux_mean: illuminanceLx,
           lux_min: illuminanceLx - below.reduce((sum, lx) => sum + lx, 0),
           installed: [average.l, average.a, average.b] as const,
-          from: tintFrom ?? [],
+          from: (tintFrom ?? []).map(({ surface: source, share }) => ({ source, share })),
         };
       }),
     ),
