@@ -1,0 +1,180 @@
+import { differenceCiede2000 } from 'culori';
+import { expect, it } from 'vitest';
+import { bakePattern } from '../../src/engine/pattern/bake';
+import { jointShare } from '../../src/engine/pattern/joint-share';
+import { layPieces } from '../../src/engine/pattern/pieces';
+import type { FinishPattern, PatternTexture, Variation } from '../../src/engine/pattern/types';
+import { GAIN_PER_DE00, gainSigma, VARIATION_SIGMA_DE00 } from '../../src/engine/pattern/variation';
+import { FINISHES, specOf } from './pattern-specs';
+
+it.each(FINISHES.map((f) => f.name))('repeats %s without a seam', (name) => {
+  const texture = bakePattern(specOf(FINISHES.find((f) => f.name === name)!), { maxSize: 512 });
+  // The step over the edge is no larger than the steps between neighbours inside: mean against mean, with room for chance.
+  const { width, height } = texture;
+  let inside = 0;
+  for (let x = 1; x < width; x++) inside = Math.max(inside, columnStep(texture, x - 1, x));
+  expect(columnStep(texture, width - 1, 0)).toBeLessThanOrEqual(1.05 * inside + 0.5);
+  inside = 0;
+  for (let y = 1; y < height; y++) inside = Math.max(inside, rowStep(texture, y - 1, y));
+  expect(rowStep(texture, height - 1, 0)).toBeLessThanOrEqual(1.05 * inside + 0.5);
+});
+
+it('bakes the same bytes for the same spec, and others for another seed', () => {
+  for (const finish of FINISHES) {
+    const first = bakePattern(specOf(finish, 5), { maxSize: 256 });
+    expect(bakePattern(specOf(finish, 5), { maxSize: 256 }).data).toEqual(first.data);
+    expect(bakePattern(specOf(finish, 6), { maxSize: 256 }).data).not.toEqual(first.data);
+  }
+});
+
+it.each([
+  [200, 100, 2],
+  [400, 400, 3],
+  [65, 65, 1.6],
+])('draws joints of %d x %d mm tiles at their real width of %d mm', (length, width, joint_mm) => {
+  const piece_mm = [length, width] as const;
+  const share = jointShare(piece_mm, joint_mm);
+  const texture = bakePattern({
+    pattern: { kind: 'plain' },
+    layout: 'stack',
+    piece_mm,
+    joint_mm,
+    variation: 'V0',
+    shares: [1 - share, share],
+    seed: 1,
+  });
+  // Along a line through the middle of a row of tiles: the joint's weight times the texel, per tile.
+  const texel_mm = (1000 * texture.width_m) / texture.width;
+  const y = Math.floor(((0.5 * (width + joint_mm)) / (1000 * texture.height_m)) * texture.height);
+  let joint = 0;
+  for (let x = 0; x < texture.width; x++) joint += texture.data[(y * texture.width + x) * 4]! / 255;
+  const tiles = Math.round((1000 * texture.width_m) / (length + joint_mm));
+  expect((1000 * texture.width_m) / tiles).toBeCloseTo(length + joint_mm, 6);
+  expect(Math.abs((joint * texel_mm) / tiles - joint_mm)).toBeLessThan(0.05);
+});
+
+it('shifts every second row of a running bond by half a module', () => {
+  const share = jointShare([200, 100], 2);
+  const texture = bakePattern({
+    pattern: { kind: 'plain' },
+    layout: 'running-bond',
+    piece_mm: [200, 100],
+    joint_mm: 2,
+    variation: 'V0',
+    shares: [1 - share, share],
+    seed: 1,
+  });
+  const jointAt = (s_mm: number, t_mm: number): number => {
+    const x = Math.floor((s_mm / (1000 * texture.width_m)) * texture.width);
+    const y = Math.floor((t_mm / (1000 * texture.height_m)) * texture.height);
+    return texture.data[(y * texture.width + x) * 4]!;
+  };
+  expect(jointAt(202, 51)).toBeGreaterThan(100);
+  expect(jointAt(101, 51)).toBe(0);
+  expect(jointAt(202, 153)).toBe(0);
+  expect(jointAt(101, 153)).toBeGreaterThan(100);
+});
+
+it('staggers the end joints of neighbouring boards by at least 300 mm', () => {
+  for (let seed = 0; seed < 60; seed++) {
+    const rows = layPieces(
+      {
+        pattern: { kind: 'grain', board_mm: [120, 1800] },
+        layout: 'planks',
+        variation: 'V2',
+        shares: [0.8, 0.2],
+        seed,
+      },
+      [4000, 1400],
+    )!;
+    expect(rows.module_mm).toEqual([1800, 120]);
+    for (let r = 0; r < rows.rows; r++) {
+      const d = Math.abs(rows.offset_mm[r]! - rows.offset_mm[(r + 1) % rows.rows]!) % 1800;
+      expect(Math.min(d, 1800 - d)).toBeGreaterThanOrEqual(300);
+    }
+  }
+});
+
+it('takes 4.5 % of luminance for one unit of CIEDE2000 from L* 50 to 95', () => {
+  // CIEDE2000 (ISO/CIE 11664-6) from npm culori, on grays.
+  for (const l of [50, 60, 70, 80, 90, 95]) {
+    const y = ((l + 16) / 116) ** 3 * (1 + GAIN_PER_DE00);
+    const brighter = 116 * Math.cbrt(y) - 16;
+    const de = differenceCiede2000()({ mode: 'lab65', l, a: 0, b: 0 }, { mode: 'lab65', l: brighter, a: 0, b: 0 });
+    expect(Math.abs(de - 1)).toBeLessThan(0.06);
+  }
+});
+
+const CLASSES: readonly Variation[] = ['V0', 'V1', 'V2', 'V3', 'V4'];
+
+it('spreads tiles in lightness by their variation class', () => {
+  const spreads = CLASSES.map((variation) => tileSpread({ kind: 'plain' }, variation));
+  CLASSES.forEach((variation, i) => {
+    expect(spreads[i]! / gainSigma(variation)).toBeGreaterThan(0.85);
+    expect(spreads[i]! / gainSigma(variation)).toBeLessThan(1.15);
+    if (i > 0) expect(VARIATION_SIGMA_DE00[variation]).toBeGreaterThan(VARIATION_SIGMA_DE00[CLASSES[i - 1]!]);
+  });
+});
+
+it.each<FinishPattern>([
+  { kind: 'cleft', size_mm: 100 },
+  { kind: 'veined', spacing_mm: 200, direction_deg: 30 },
+  { kind: 'cloud', size_mm: 120 },
+])('orders the classes from V0 to V4 on tiles with a pattern of their own ($kind)', (pattern) => {
+  const spreads = CLASSES.map((variation) => tileSpread(pattern, variation));
+  for (let i = 1; i < spreads.length; i++) expect(spreads[i]!).toBeGreaterThan(spreads[i - 1]!);
+});
+
+/** Standard deviation of the mean gain of 300 x 300 mm tiles. */
+function tileSpread(pattern: FinishPattern, variation: Variation): number {
+  const share = jointShare([300, 300], 3);
+  const own = pattern.kind === 'plain' ? [1] : [0.85, 0.15];
+  const shares = [...own.map((s) => s * (1 - share)), share];
+  const texture = bakePattern(
+    { pattern, layout: 'stack', piece_mm: [300, 300], joint_mm: 3, variation, shares, seed: 4 },
+    { maxSize: 1024 },
+  );
+  const columns = Math.round((1000 * texture.width_m) / 303);
+  const rows = Math.round((1000 * texture.height_m) / 303);
+  const sum = new Float64Array(columns * rows);
+  const count = new Float64Array(columns * rows);
+  for (let y = 0; y < texture.height; y++) {
+    const v = (((y + 0.5) / texture.height) * rows) % 1;
+    const r = Math.floor(((y + 0.5) / texture.height) * rows);
+    for (let x = 0; x < texture.width; x++) {
+      const u = (((x + 0.5) / texture.width) * columns) % 1;
+      if (u < 0.05 || u > 0.95 || v < 0.05 || v > 0.95) continue;
+      const k = r * columns + Math.floor(((x + 0.5) / texture.width) * columns);
+      sum[k]! += texture.data[(y * texture.width + x) * 4 + 3]! / 128;
+      count[k]! += 1;
+    }
+  }
+  let mean = 0;
+  let mean2 = 0;
+  for (let k = 0; k < sum.length; k++) {
+    const g = sum[k]! / count[k]!;
+    mean += g / sum.length;
+    mean2 += (g * g) / sum.length;
+  }
+  return Math.sqrt(mean2 - mean * mean);
+}
+
+function columnStep(texture: PatternTexture, a: number, b: number): number {
+  let sum = 0;
+  for (let y = 0; y < texture.height; y++) {
+    for (let c = 0; c < 4; c++) {
+      sum += Math.abs(texture.data[(y * texture.width + a) * 4 + c]! - texture.data[(y * texture.width + b) * 4 + c]!);
+    }
+  }
+  return sum / texture.height;
+}
+
+function rowStep(texture: PatternTexture, a: number, b: number): number {
+  let sum = 0;
+  for (let x = 0; x < texture.width; x++) {
+    for (let c = 0; c < 4; c++) {
+      sum += Math.abs(texture.data[(a * texture.width + x) * 4 + c]! - texture.data[(b * texture.width + x) * 4 + c]!);
+    }
+  }
+  return sum / texture.width;
+}
