@@ -90,10 +90,11 @@ it('keeps shares, gain and sums for any pattern, layout, class and seed, at any 
         const means = meanWeights(texture);
         for (let k = 0; k < shares.length; k++) expect(Math.abs(means[k]! - shares[k]!)).toBeLessThan(0.005);
         expect(Math.abs(meanGain(texture) - 1)).toBeLessThan(0.002);
+        let most = 0;
         for (let i = 0; i < texture.data.length; i += 4) {
-          const sum = texture.data[i]! + texture.data[i + 1]! + texture.data[i + 2]!;
-          if (sum > 255) expect(sum).toBeLessThanOrEqual(255);
+          most = Math.max(most, texture.data[i]! + texture.data[i + 1]! + texture.data[i + 2]!);
         }
+        expect(most).toBeLessThanOrEqual(255);
       },
     ),
     { numRuns: 60, seed: 11 },

@@ -34,7 +34,7 @@ export function chipSheet(frame: Frame, size_mm: number, shares: readonly number
   for (let level = 0; level < LEVELS; level++) {
     // Radii fall from level to level; larger ones take most of the area until the shares are used up.
     const radius = Math.max(0.62 * size_mm * 0.72 ** level, 0.9 * texel);
-    const goal = level === LEVELS - 1 ? 0 : whole * (1 - (level + 1) / LEVELS) ** 1.7;
+    const goal = level === LEVELS - 1 ? 0 : whole * (1 - (level + 1) / LEVELS) ** 1.35;
     let misses = 0;
     while (remaining > goal + 0.5 && misses < 12000) {
       const cx = random() * width;

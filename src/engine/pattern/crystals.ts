@@ -27,8 +27,8 @@ export function crystalSheet(frame: Frame, size_mm: number, own: number, seed: n
     seed + 72,
   );
   for (let i = 0; i < size; i++) {
-    warpX[i]! *= 0.11;
-    warpY[i]! *= 0.11;
+    warpX[i]! *= 0.07;
+    warpY[i]! *= 0.07;
   }
   const gain = new Float32Array(size).fill(1);
   const presence: Float32Array[] = [];
@@ -63,7 +63,7 @@ export function crystalSheet(frame: Frame, size_mm: number, own: number, seed: n
     }
     if (k < own) presence.push(softenEdges(field, width, height));
   }
-  return { presence, edge: 0.22, gain: softenEdges(gain, width, height) };
+  return { presence, edge: 0.14, gain: softenEdges(gain, width, height) };
 }
 
 /** Averages each texel with its neighbours (1 2 1 in both directions), repeating, so that borders are not jagged. */

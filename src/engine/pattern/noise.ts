@@ -127,15 +127,18 @@ export function fractalNoise(
   seed: number,
   persistence = 0.5,
 ): Float32Array {
-  const nx = Math.max(1, Math.round(cellsX));
-  const ny = Math.max(1, Math.round(cellsY));
-  const finest = 2 ** (octaves - 1);
+  // Cells smaller than two texels cannot be shown: such octaves are left out.
+  const nx = Math.min(width / 2, Math.max(1, Math.round(cellsX)));
+  const ny = Math.min(height / 2, Math.max(1, Math.round(cellsY)));
+  const room = 1 + Math.floor(Math.log2(Math.min(width / (2 * nx), height / (2 * ny))));
+  const used = Math.min(octaves, room);
+  const finest = 2 ** (used - 1);
   const w = reducedSize(width, nx * finest);
   const h = reducedSize(height, ny * finest);
   const small = new Float32Array(w * h);
   let amplitude = 1;
   let scale = 1;
-  for (let o = 0; o < octaves; o++) {
+  for (let o = 0; o < used; o++) {
     addGradientNoise(small, w, h, nx * scale, ny * scale, amplitude, seed + 7919 * (o + 1));
     amplitude *= persistence;
     scale *= 2;

@@ -16,7 +16,7 @@ export interface PieceRows {
   readonly offset_mm: Float64Array;
 }
 
-/** Common practice: end joints of boards in neighbouring rows lie at least this far apart, mm. */
+/** Common practice, no source: end joints of boards in neighbouring rows lie at least this far apart (short boards: 2/9 of their length), mm. */
 const MIN_STAGGER_MM = 300;
 
 /** Gap drawn between boards laid without a grouted joint, mm. */
@@ -26,6 +26,9 @@ export const BOARD_GAP_MM = 0.8;
 export function hasJoint(spec: PatternSpec): boolean {
   return spec.layout !== 'plain' && (spec.joint_mm ?? 0) > 0 && pieceSize(spec) !== null;
 }
+
+/** Of pieces longer than this two in a row are enough before the pattern repeats, mm. */
+const LARGE_PIECE_MM = 1000;
 
 /** Size of a piece along s and along t, mm, or null for a continuous sheet. Boards lie with their length along s. */
 export function pieceSize(spec: PatternSpec): readonly [number, number] | null {
@@ -46,8 +49,8 @@ export function layPieces(spec: PatternSpec, target_mm: readonly [number, number
   const joint = hasJoint(spec) ? spec.joint_mm! : 0;
   const module: readonly [number, number] = [size[0] + joint, size[1] + joint];
   const planks = spec.layout === 'planks';
-  const columns = Math.max(planks ? 2 : 3, Math.round(target_mm[0] / module[0]));
-  const rows = Math.max(4, 2 * Math.round(target_mm[1] / module[1] / 2));
+  const columns = Math.max(planks || module[0] > LARGE_PIECE_MM ? 2 : 4, Math.round(target_mm[0] / module[0]));
+  const rows = Math.max(module[1] > LARGE_PIECE_MM ? 2 : 4, 2 * Math.round(target_mm[1] / module[1] / 2));
   const offset = new Float64Array(rows);
   if (spec.layout === 'running-bond') for (let r = 1; r < rows; r += 2) offset[r] = module[0] / 2;
   if (planks) staggerRows(offset, module[0], spec.seed);
@@ -63,7 +66,7 @@ export function layPieces(spec: PatternSpec, target_mm: readonly [number, number
 /** Seeded offsets so that neighbouring rows, the last and the first too, keep their end joints apart. */
 function staggerRows(offset: Float64Array, length_mm: number, seed: number): void {
   const random = mulberry32(seed ^ 0x51a66e12);
-  const apart = Math.min(MIN_STAGGER_MM, length_mm / 4);
+  const apart = Math.min(MIN_STAGGER_MM, length_mm / 4.5);
   const distance = (a: number, b: number): number => {
     const d = Math.abs(a - b) % length_mm;
     return Math.min(d, length_mm - d);
@@ -75,14 +78,14 @@ function staggerRows(offset: Float64Array, length_mm: number, seed: number): voi
     const twoBack = r > 1 ? offset[r - 2]! : null;
     let best = -1;
     // The best of some throws: clear of both neighbours, and if possible of the row after next (no visible staircase).
-    for (let i = 0; i < 40; i++) {
+    for (let i = 0; i < 120; i++) {
       const candidate = random() * length_mm;
       const clear = Math.min(
         before === null ? length_mm : distance(candidate, before),
         after === null ? length_mm : distance(candidate, after),
       );
       const further = twoBack === null ? length_mm : distance(candidate, twoBack);
-      const score = Math.min(clear, apart) * 10 + Math.min(further, apart / 2) + random() * apart * 0.3;
+      const score = (clear >= apart ? 1e9 : clear) + Math.min(further, apart / 2) + random() * apart * 0.3;
       if (score > best) {
         best = score;
         offset[r] = candidate;

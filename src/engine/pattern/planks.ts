@@ -10,7 +10,7 @@ export function drawGaps(gain: Float32Array, frame: Frame, rows: PieceRows, map:
   const [, dt] = texelSize(frame);
   const [, mt] = rows.module_mm;
   for (let y = 0; y < frame.height; y++) {
-    const v = (((y + 0.5) * dt) % mt) + 0;
+    const v = ((y + 0.5) * dt) % mt;
     const fromEdge = Math.min(v, mt - v);
     const eased = 1 - 0.05 * Math.exp(-fromEdge / 1.5);
     for (let x = 0; x < frame.width; x++) {
