@@ -7,16 +7,18 @@ import type { Studio, StudioEvents } from '../workers/studio';
 import { AppScreen } from './AppScreen';
 import { createActions } from './actions';
 import { AppContext } from './context';
+import { createSampleBaker } from './sample-baker';
 import { listenToKeys } from './shortcuts';
-import { initialState } from './state';
+import { initialState, laidPatterns } from './state';
 import { followState, studioEvents } from './studio-link';
 import { applyTheme, keptTheme } from './theme';
 
-/** Runs work when the browser has nothing more urgent; Safari has no idle callback. */
-const whenIdle = (work: () => void): void => {
-  if ('requestIdleCallback' in window) window.requestIdleCallback(work, { timeout: 500 });
-  else setTimeout(work, 50);
-};
+/** When the browser has nothing more urgent; Safari has no idle callback. */
+const idle = (): Promise<void> =>
+  new Promise((resolve) => {
+    if ('requestIdleCallback' in window) window.requestIdleCallback(() => resolve(), { timeout: 500 });
+    else setTimeout(resolve, 100);
+  });
 
 /** Opens the project text, starts the workers and puts the screen into the page. */
 export function startApp(
@@ -38,7 +40,16 @@ export function startApp(
   const studio = createStudio(studioEvents(store));
   followState(store, studio);
   listenToKeys(store, actions);
-  const paints = createSamplePaints(whenIdle);
+  const paints = createSamplePaints({
+    fetchLaying: async () => {
+      await idle();
+      return import('../ui/swatch/laid-sample');
+    },
+    bake: createSampleBaker(),
+  });
+  store.subscribe((state, before) => {
+    if (state.looks !== before.looks) paints.setLaid(laidPatterns(state));
+  });
   const { readPoint } = studio;
   root.render(
     <AppContext value={{ store, actions, paints, readPoint }}>

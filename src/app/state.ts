@@ -1,4 +1,5 @@
 import type { Assessment } from '../engine/judge/assessment';
+import type { PatternTexture } from '../engine/pattern/types';
 import type { Problem } from '../engine/result';
 import type { SurfaceId } from '../engine/surface';
 import type { Look, RoomLight } from '../kitchen/look';
@@ -92,3 +93,7 @@ export const shownSetting = (state: AppState): Setting => byId(projectOf(state).
 /** A document that was opened may lack what was shown before; the first of its kind stands in. */
 const byId = <T extends { readonly id: string }>(list: readonly T[], id: string): T =>
   list.find((one) => one.id === id) ?? list[0]!;
+
+/** The patterns baked for the picture, of every option shown. */
+export const laidPatterns = ({ looks }: AppState): ReadonlyMap<string, PatternTexture> =>
+  new Map(Object.values(looks).flatMap((look) => [...look.patterns]));

@@ -11,12 +11,15 @@ export function useLibrary(): ReadonlyMap<string, Finish> {
   return useMemo(() => new Map(library.map((finish) => [finish.id, finish])), [library]);
 }
 
-/** Paints of finishes as laid; the component renders again when a pattern was baked. */
-export function usePaints(): (finish: Finish, laying: Laying) => SwatchPaint {
+/**
+ * Paints of finishes as laid; the component renders again when a pattern was baked. What lies in the room gets its pattern
+ * from the picture, so baking is asked for only where samples are looked through.
+ */
+export function usePaints(): (finish: Finish, laying: Laying, bake?: boolean) => SwatchPaint {
   const { paints } = useApp();
   const library = useLibrary();
   useSyncExternalStore(paints.subscribe, paints.version);
-  return (finish, laying) => paints.paintOf(library, finish, laying);
+  return (finish, laying, bake = false) => paints.paintOf(library, finish, laying, bake);
 }
 
 /** Paints of what lies on the surfaces of the shown option. */

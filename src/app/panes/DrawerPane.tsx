@@ -40,7 +40,9 @@ export function DrawerPane({ surface }: { readonly surface: SurfaceId }) {
         family={family}
         library={library}
         candidates={candidates}
-        paintOf={(finish) => paintOf(finish, layingFor(finish, surface, library, option.scheme[surface].laying))}
+        paintOf={(finish, bake) =>
+          paintOf(finish, layingFor(finish, surface, library, option.scheme[surface].laying), bake)
+        }
         onLay={(surfaces, finish) => {
           actions.lay(surfaces, finish);
           follow(surfaces);

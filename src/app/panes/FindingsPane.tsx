@@ -6,7 +6,7 @@ import { Findings } from '../../ui/findings/Findings';
 import { familyOf } from '../../ui/ledge/ledge-samples';
 import { readingText } from '../../ui/reading/copy-text';
 import { ReadingCard } from '../../ui/reading/ReadingCard';
-import { flatPaint } from '../../ui/swatch/sample-paints';
+import { flatPaint } from '../../ui/swatch/swatch-color';
 import { settingShortName } from '../../ui/words/picture';
 import { useApp, useAppState } from '../context';
 import { projectOf, shownOption, shownSetting } from '../state';

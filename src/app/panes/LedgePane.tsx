@@ -4,7 +4,7 @@ import { SURFACES, type SurfaceId } from '../../engine/surface';
 import { nextOpen } from '../../model/decision-order';
 import { Ledge } from '../../ui/ledge/Ledge';
 import { type LedgeSample, ledgeSamples } from '../../ui/ledge/ledge-samples';
-import { flatPaint } from '../../ui/swatch/sample-paints';
+import { flatPaint } from '../../ui/swatch/swatch-color';
 import type { SwatchPaint } from '../../ui/swatch/swatch-paint';
 import { useApp, useAppState } from '../context';
 import { projectOf, shownOption } from '../state';

@@ -19,7 +19,7 @@ export interface DrawerProps {
   readonly family: readonly SurfaceId[];
   readonly library: readonly Finish[];
   readonly candidates: readonly Finish[];
-  readonly paintOf: (finish: Finish) => SwatchPaint;
+  readonly paintOf: (finish: Finish, bake: boolean) => SwatchPaint;
   readonly onLay: (surfaces: readonly SurfaceId[], finish: string) => void;
   readonly onLayOwn: (surfaces: readonly SurfaceId[], finish: Finish) => void;
   readonly onState: (surfaces: readonly SurfaceId[], state: DecisionState) => void;

@@ -1,6 +1,7 @@
 import { type KeyboardEvent, useRef, useState } from 'react';
 import type { FinishClass } from '../../engine/finish/types';
 import type { Finish } from '../../model/project';
+import { useSeen } from '../parts/use-seen';
 import { Swatch } from '../swatch/Swatch';
 import type { SwatchPaint } from '../swatch/swatch-paint';
 import { DRAWER } from '../words/drawer';
@@ -12,7 +13,8 @@ import { useFacts } from './use-facts';
 interface LibraryListProps {
   readonly finishes: readonly Finish[];
   readonly chosen: string;
-  readonly paintOf: (finish: Finish) => SwatchPaint;
+  /** `bake`: whether its pattern is wanted now, or only if it is there. */
+  readonly paintOf: (finish: Finish, bake: boolean) => SwatchPaint;
   readonly onChoose: (finish: Finish) => void;
 }
 
@@ -99,7 +101,7 @@ function FinishBox({ finishes, chosen, paintOf, onChoose }: LibraryListProps) {
           finish={finish}
           isChosen={finish.id === chosen}
           isActive={index === at}
-          paint={paintOf(finish)}
+          paintOf={paintOf}
           onFocus={() => setActive(finish.id)}
           onChoose={() => onChoose(finish)}
         />
@@ -112,16 +114,19 @@ interface FinishOptionProps {
   readonly finish: Finish;
   readonly isChosen: boolean;
   readonly isActive: boolean;
-  readonly paint: SwatchPaint;
+  readonly paintOf: LibraryListProps['paintOf'];
   readonly onFocus: () => void;
   readonly onChoose: () => void;
 }
 
-function FinishOption({ finish, isChosen, isActive, paint, onFocus, onChoose }: FinishOptionProps) {
+function FinishOption({ finish, isChosen, isActive, paintOf, onFocus, onChoose }: FinishOptionProps) {
   const facts = knownFacts(finish);
+  const option = useRef<HTMLDivElement>(null);
+  const seen = useSeen(option);
   return (
     // biome-ignore lint/a11y/useKeyWithClickEvents: the listbox around it listens to the keys
     <div
+      ref={option}
       role="option"
       className="finish-option ring-inside"
       aria-selected={isChosen}
@@ -130,7 +135,7 @@ function FinishOption({ finish, isChosen, isActive, paint, onFocus, onChoose }: 
       onFocus={onFocus}
       onClick={onChoose}
     >
-      <Swatch paint={paint} width={72} height={56} />
+      <Swatch paint={paintOf(finish, seen)} width={72} height={56} />
       <span className="finish-words small">
         <span className="finish-label">{labelWithoutCode(finish.label, finish.id)}</span>
         <span className="quiet">

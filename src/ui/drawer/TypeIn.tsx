@@ -5,7 +5,7 @@ import type { Problem } from '../../engine/result';
 import type { Finish } from '../../model/project';
 import { Choices } from '../parts/Choices';
 import { Swatch } from '../swatch/Swatch';
-import { flatPaint } from '../swatch/sample-paints';
+import { flatPaint } from '../swatch/swatch-color';
 import { TYPE_IN } from '../words/drawer';
 import { CLASS_WORDS, PROVENANCE_WORDS } from '../words/finishes';
 import { capital, decimal, labText } from '../words/numbers';

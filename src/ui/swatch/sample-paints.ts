@@ -1,76 +1,80 @@
-import { linearSrgbFromXyzD65 } from '../../engine/color/display';
-import { xyzD65FromLabD65 } from '../../engine/color/lab';
-import { bakePattern } from '../../engine/pattern/bake';
 import type { PatternSpec, PatternTexture } from '../../engine/pattern/types';
-import { layFinish } from '../../kitchen/study/lay-finish';
-import { patternSpecFor } from '../../kitchen/study/pattern-spec';
 import type { Finish, Laying } from '../../model/project';
+import { cropTexture } from './crop-texture';
+import type { LaidSample } from './laid-sample';
+import { swatchColor } from './swatch-color';
 import type { SwatchPaint } from './swatch-paint';
 
-/** Runs a piece of work when the page has time for it. */
-export type WhenIdle = (work: () => void) => void;
-
-/** Textures kept; about 1 MB each. */
-const MOST_TEXTURES = 80;
+/** What the samples need from outside: how finishes are laid (fetched late: it brings spectra along), and who bakes. */
+export interface SampleMakers {
+  readonly fetchLaying: () => Promise<Pick<typeof import('./laid-sample'), 'laidSample'>>;
+  readonly bake: (spec: PatternSpec) => Promise<PatternTexture>;
+}
 
 /** Paints for samples of finishes, each made once. The pattern follows a little later: baking one takes a moment. */
 export interface SamplePaints {
   readonly subscribe: (listener: () => void) => () => void;
-  /** Grows whenever a pattern was baked. */
+  /** Grows whenever better paints can be had. */
   readonly version: () => number;
-  /** The paint of a finish as laid; the same object as long as nothing about it changed. */
-  readonly paintOf: (library: ReadonlyMap<string, Finish>, finish: Finish, laying: Laying) => SwatchPaint;
+  /**
+   * The paint of a finish as laid; the same object as long as nothing about it changed. Without `bake` it takes the
+   * pattern only if that is there already.
+   */
+  readonly paintOf: (
+    library: ReadonlyMap<string, Finish>,
+    finish: Finish,
+    laying: Laying,
+    bake: boolean,
+  ) => SwatchPaint;
+  /** The patterns of what lies in the room, baked for the picture anyway. */
+  readonly setLaid: (patterns: ReadonlyMap<string, PatternTexture>) => void;
 }
+
+/** More than the largest sample shows, m. */
+const CROP_M = { width: 0.4, height: 0.2 };
+/** Samples whose pattern is kept; about 0.3 MB each. */
+const MOST_CROPS = 100;
 
 const GRAY: SwatchPaint = { colors: [[0.2, 0.2, 0.2]], texture: null, glossGu: 0 };
 
-/** Linear sRGB of a CIELAB color (D65), as swatches take it. */
-export function swatchColor([l, a, b]: readonly [number, number, number]): readonly [number, number, number] {
-  const { r, g, b: blue } = linearSrgbFromXyzD65(xyzD65FromLabD65({ l, a, b }));
-  return [r, g, blue];
-}
-
-/** A flat swatch of one CIELAB color (D65). */
-export const flatPaint = (lab: readonly [number, number, number], glossGu = 0): SwatchPaint => ({
-  colors: [swatchColor(lab)],
-  texture: null,
-  glossGu,
-});
-
-export function createSamplePaints(whenIdle: WhenIdle): SamplePaints {
-  const textures = new Map<string, PatternTexture>();
-  const waiting = new Map<string, PatternSpec>();
+export function createSamplePaints({ fetchLaying, bake }: SampleMakers): SamplePaints {
+  let laid: ReadonlyMap<string, PatternTexture> = new Map();
+  const crops = new Map<string, PatternTexture>();
+  const baking = new Set<string>();
   const paints = new Map<string, SwatchPaint>();
   const listeners = new Set<() => void>();
+  let lay: typeof import('./laid-sample').laidSample | null = null;
   let version = 0;
-  let running = false;
 
-  const bakeNext = () => {
-    const [next] = waiting;
-    running = next !== undefined;
-    if (!next) return;
-    const [key, spec] = next;
-    waiting.delete(key);
-    textures.set(key, bakePattern(spec));
-    for (const oldest of textures.keys()) {
-      if (textures.size <= MOST_TEXTURES) break;
-      textures.delete(oldest);
-    }
+  const tell = () => {
     version++;
     for (const listener of listeners) listener();
-    whenIdle(bakeNext);
+  };
+  void fetchLaying().then((fetched) => {
+    lay = fetched.laidSample;
+    tell();
+  });
+
+  const bakeOnce = async ({ key, spec }: NonNullable<LaidSample['pattern']>) => {
+    if (baking.has(key)) return;
+    baking.add(key);
+    const texture = await bake(spec);
+    crops.set(key, cropTexture(texture, CROP_M.width, CROP_M.height));
+    baking.delete(key);
+    for (const oldest of crops.keys()) {
+      if (crops.size <= MOST_CROPS) break;
+      crops.delete(oldest);
+    }
+    tell();
   };
 
-  /** The baked texture, or null while it waits its turn. */
-  const textureOf = (key: string, spec: PatternSpec): PatternTexture | null => {
-    const baked = textures.get(key);
-    if (baked) return baked;
-    waiting.set(key, spec);
-    if (!running) {
-      running = true;
-      whenIdle(bakeNext);
-    }
-    return null;
+  /** One object per look, so that a swatch is painted anew only when something about it changed. */
+  const once = (key: string, texture: PatternTexture | null, make: () => SwatchPaint): SwatchPaint => {
+    const before = paints.get(key);
+    if (before && before.texture === texture) return before;
+    const paint = make();
+    paints.set(key, paint);
+    return paint;
   };
 
   return {
@@ -79,19 +83,28 @@ export function createSamplePaints(whenIdle: WhenIdle): SamplePaints {
       return () => listeners.delete(listener);
     },
     version: () => version,
-    paintOf: (library, finish, laying) => {
-      const placement = { finish: finish.id, laying, state: 'open' as const };
-      const laid = layFinish(library, placement);
-      if (!laid.ok) return GRAY;
-      const pattern = patternSpecFor(finish, placement, laid.value);
-      const colors = laid.value.components.map(({ labD65 }) => swatchColor([labD65.l, labD65.a, labD65.b]));
-      const texture = pattern && textureOf(pattern.key, pattern.spec);
-      const key = `${pattern?.key ?? finish.id}|${texture ? 1 : 0}|${colors.join(';')}|${finish.gloss_gu}`;
-      const before = paints.get(key);
-      if (before && before.texture === texture) return before;
-      const paint: SwatchPaint = { colors, texture, glossGu: finish.gloss_gu };
-      paints.set(key, paint);
-      return paint;
+    paintOf: (library, finish, laying, mayBake) => {
+      if (!lay) return once(`${finish.id}|first`, null, () => firstPaint(finish));
+      const sample = lay(library, finish, laying);
+      if (!sample) return GRAY;
+      const { labs, pattern } = sample;
+      const texture = pattern && (laid.get(pattern.key) ?? crops.get(pattern.key) ?? null);
+      if (pattern && !texture && mayBake) void bakeOnce(pattern);
+      const key = `${pattern?.key ?? finish.id}|${labs.join(';')}|${finish.gloss_gu}`;
+      return once(key, texture, () => ({ colors: labs.map(swatchColor), texture, glossGu: finish.gloss_gu }));
+    },
+    setLaid: (patterns) => {
+      laid = patterns;
+      const kept = new Set([...laid.values(), ...crops.values()]);
+      for (const [key, { texture }] of paints) if (texture && !kept.has(texture)) paints.delete(key);
+      tell();
     },
   };
+}
+
+/** The base color alone, where it is given as CIELAB; a plain gray for the moment otherwise. */
+function firstPaint(finish: Finish): SwatchPaint {
+  const color = finish.components[0]?.color;
+  if (color?.kind !== 'lab') return GRAY;
+  return { colors: [swatchColor(color.lab)], texture: null, glossGu: finish.gloss_gu };
 }
