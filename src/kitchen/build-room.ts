@@ -5,7 +5,7 @@ import { buildCoarse } from './coarse';
 import { meetingSurfaces } from './edges';
 import { buildFine } from './fine';
 import { lampFaces } from './parts/lamps';
-import { windowAperture } from './parts/window';
+import { windowApertures } from './parts/window';
 import { planKitchen } from './plan/plan-kitchen';
 import type { Plan } from './plan/types';
 import { ovenKnobs, zoneMarks } from './props/cooking-marks';
@@ -29,7 +29,7 @@ export function buildRoom(kitchen: Kitchen): Room {
       coarse: buildCoarse(plan).rects,
       fine: fine.rects,
       lamps: lampFaces(plan),
-      windows: [windowAperture(plan)],
+      windows: windowApertures(plan),
       props: [...handleProps(fine.bars), tapProp(plan), zoneMarks(plan), ovenKnobs(plan), doorLever(plan)],
       worktop: worktopIndices(fine.rects, plan),
     },

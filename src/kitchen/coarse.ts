@@ -1,19 +1,17 @@
 import { cutRect, splitContacts } from '../engine/light/split-contacts';
-import type { Rect, Solid, Vec3 } from '../engine/light/types';
+import type { Rect, Solid } from '../engine/light/types';
 import type { SurfaceId } from '../engine/surface';
 import { Assembly, type Skin } from './parts/assembly';
 import { backSide, leftSide } from './parts/base-units';
 import { addHood, cooktopBox } from './parts/cooking';
-import { backSlab, islandSlab, leftSlab } from './parts/counters';
+import { islandSlab } from './parts/counters';
 import { plainRect } from './parts/cut-holes';
 import { addDoorway, doorHole } from './parts/door';
-import { FRONT_THICKNESS } from './parts/front';
-import { workingSide } from './parts/island';
 import { addLampFaces } from './parts/lamps';
 import { blank } from './parts/pattern-coordinates';
 import { addOutside, addShell } from './parts/shell';
 import { boxAt, type Extent, faceAt, type Side } from './parts/side';
-import { addBowl, bowlBox } from './parts/sink';
+import { bowlBox } from './parts/sink';
 import { OVEN_HEIGHT } from './parts/tall-units';
 import { addWallCarcass } from './parts/wall-units';
 import { addOpening } from './parts/window';
@@ -28,8 +26,8 @@ export interface CoarseGeometry {
 const skin = (surface: SurfaceId): Skin => ({ surface, coordinates: blank });
 
 /**
- * Carcasses, slabs and the shell, without fronts, trim and stools. Nothing here stands out beyond what one sees, so a
- * point on a visible face never lies inside a coarse box.
+ * Runs as whole boxes as deep as their counter, without joints, trim and stools. What lies within a few centimetres of
+ * a plane (backsplash, upstand, cooktop, sink, door leaf, plinth) is a field of that plane.
  */
 export function buildCoarse(plan: Plan): CoarseGeometry {
   const parts = new Assembly();
@@ -38,10 +36,10 @@ export function buildCoarse(plan: Plan): CoarseGeometry {
   addOpening(parts, plan);
   addLampFaces(parts, plan);
   addRuns(parts, plan);
-  for (const row of plan.wallUnits.rows) addWallCarcass(parts, plan, row, skin('wall-fronts'));
+  addTallBlock(parts, plan);
+  for (const row of plan.wallUnits.rows) addWallCarcass(parts, plan, row, plan.wallUnits.depth, skin('wall-fronts'));
   addHood(parts, plan, skin('appliance'));
   addCoarseIsland(parts, plan);
-  addCoarseCounters(parts, plan);
   return { rects: splitContacts(parts.rects.map(plainRect), parts.solids, cutRect), solids: parts.solids };
 }
 
@@ -58,13 +56,9 @@ function addFinishedShell(parts: Assembly, plan: Plan): void {
     d: [0, 0],
     z: [top, top + plan.upstand],
   };
-  const hole = (side: Side, extent: Extent): Solid => {
-    const [min, max] = boxAt(side, { ...extent, d: [-0.01, 0.01] });
-    return { min, max };
-  };
   addShell(parts, plan, {
-    left: [hole(leftSide, raised)],
-    back: tiled.map((extent) => hole(back, extent)),
+    left: [around(leftSide, raised)],
+    back: tiled.map((extent) => around(back, extent)),
     door: [doorHole(plan)],
   });
   for (const extent of tiled) parts.face(skin('backsplash'), ...boxAt(back, extent), faceAt(back, 'd+'));
@@ -72,58 +66,75 @@ function addFinishedShell(parts: Assembly, plan: Plan): void {
   addDoorway(parts, plan);
 }
 
-/** Carcass and plinth of both legs and the tall units, the oven's face among them. */
+/** Both legs under their counters; sink and cooktop are fields of the counter. */
 function addRuns(parts: Assembly, plan: Plan): void {
+  const { top, depth, overhang } = plan.counter;
   const back = backSide(plan);
-  const d = [0, plan.baseDepth - FRONT_THICKNESS] as const;
-  const plinthD = [0, plan.baseDepth - plan.plinth.recess] as const;
-  const z = [plan.plinth.top, plan.counter.bottom] as const;
-  const plinthZ = [0, plan.plinth.top] as const;
-  const { panel, oven, top } = plan.tall;
-  const base = (side: Side, a: Extent['a']): void =>
-    parts.hollowBox(skin('base-fronts'), ...boxAt(side, { a, d, z }), bowlBox(plan));
-  base(back, [0, panel.from]);
-  base(leftSide, [plan.left.end, plan.depth - d[1]]);
-
-  const tall = boxAt(back, { a: [panel.from, plan.width], d, z: [plan.plinth.top, top] });
-  const face = { a: [oven.from, oven.to], z: [plan.counter.bottom, plan.counter.bottom + OVEN_HEIGHT] } as const;
-  const [min, max] = boxAt(back, { ...face, d: [d[1] - 0.01, d[1] + 0.01] });
-  parts.box(skin('tall-fronts'), ...tall, ['y-']);
-  parts.face(skin('tall-fronts'), ...tall, 'y-', [{ min, max }]);
-  parts.face(skin('appliance'), ...boxAt(back, { ...face, d: [d[1], d[1]] }), 'y-');
-
-  parts.box(skin('plinth'), ...boxAt(back, { a: [0, plan.width], d: plinthD, z: plinthZ }));
-  parts.box(
-    skin('plinth'),
-    ...boxAt(leftSide, { a: [plan.left.end, plan.depth - plinthD[1]], d: plinthD, z: plinthZ }),
-  );
-}
-
-function addCoarseIsland(parts: Assembly, plan: Plan): void {
-  const { body } = plan.island;
-  const side = workingSide(plan);
-  const a = [body.x0, body.x1] as const;
-  const deep = body.y1 - body.y0;
-  const { recess, top } = plan.plinth;
-  parts.box(
-    skin('island-fronts'),
-    ...boxAt(side, { a, d: [FRONT_THICKNESS, deep - FRONT_THICKNESS], z: [top, plan.counter.bottom] }),
-  );
-  parts.box(skin('plinth'), ...boxAt(side, { a, d: [recess, deep - recess], z: [0, top] }));
-}
-
-/** The three slabs; the cooktop lies in the plane of the counter, the sink is hollow. */
-function addCoarseCounters(parts: Assembly, plan: Plan): void {
-  const { top } = plan.counter;
-  const [cookMin, cookMax] = cooktopBox(plan);
-  const cook: Solid = { min: [cookMin[0], cookMin[1], top - 0.01], max: [cookMax[0], cookMax[1], top + 0.01] };
+  const d = [0, depth] as const;
+  const cook = flattened(top, ...cooktopBox(plan));
   const bowl = bowlBox(plan);
+  const sink = flattened(top, bowl.min, bowl.max);
+  const leg = (side: Side, a: Extent['a']): void => {
+    addOnPlinth(parts, plan, side, { a, d, z: [0, top] }, 'base-fronts', ['z+']);
+    parts.face(skin('counter'), ...boxAt(side, { a, d, z: [0, top] }), 'z+', [cook, sink]);
+  };
+  leg(back, [0, plan.back.to]);
+  leg(leftSide, [plan.left.end - overhang, plan.depth - depth]);
+  addField(parts, 'appliance', top, cook);
+  addField(parts, 'sink', top, sink);
+}
 
-  const [min, max]: readonly [Vec3, Vec3] = backSlab(plan);
-  parts.box(skin('counter'), min, max, ['z+']);
-  parts.face(skin('counter'), min, max, 'z+', [cook]);
-  parts.face(skin('appliance'), [cook.min[0], cook.min[1], top], [cook.max[0], cook.max[1], top], 'z+');
-  parts.hollowBox(skin('counter'), ...leftSlab(plan), bowl);
-  addBowl(parts, bowl);
+/** The tall units with the oven's face. */
+function addTallBlock(parts: Assembly, plan: Plan): void {
+  const back = backSide(plan);
+  const { panel, oven, top } = plan.tall;
+  const { depth, bottom } = plan.counter;
+  const block: Extent = { a: [panel.from, plan.width], d: [0, depth], z: [0, top] };
+  const face: Extent = { a: [oven.from, oven.to], d: [depth, depth], z: [bottom, bottom + OVEN_HEIGHT] };
+  addOnPlinth(parts, plan, back, block, 'tall-fronts', ['y-']);
+  const [min, max] = boxAt(back, { ...block, z: [plan.plinth.top, top] });
+  parts.face(skin('tall-fronts'), min, max, 'y-', [around(back, face)]);
+  parts.face(skin('appliance'), ...boxAt(back, face), 'y-');
+}
+
+/** The island's body under a slab that overhangs the seats. */
+function addCoarseIsland(parts: Assembly, plan: Plan): void {
+  const { body, counter } = plan.island;
+  const side: Side = { along: 0, wall: body.y0, outward: 1 };
+  const extent: Extent = {
+    a: [counter.x0, counter.x1],
+    d: [0, counter.y1 - body.y0],
+    z: [0, plan.counter.bottom],
+  };
+  addOnPlinth(parts, plan, side, extent, 'island-fronts', []);
   parts.box(skin('island-counter'), ...islandSlab(plan));
 }
+
+/** A box whose foot is plinth, its own top left out where the caller makes it. */
+function addOnPlinth(
+  parts: Assembly,
+  plan: Plan,
+  side: Side,
+  extent: Extent,
+  surface: SurfaceId,
+  without: readonly ('z+' | 'y-')[],
+): void {
+  parts.box(skin('plinth'), ...boxAt(side, { ...extent, z: [0, plan.plinth.top] }));
+  parts.box(skin(surface), ...boxAt(side, { ...extent, z: [plan.plinth.top, extent.z[1]] }), without);
+}
+
+/** A field in the plane of the counter, where `hole` passes through it. */
+function addField(parts: Assembly, surface: SurfaceId, z: number, { min, max }: Solid): void {
+  parts.face(skin(surface), [min[0], min[1], z], [max[0], max[1], z], 'z+');
+}
+
+/** The extent of a flat field as a box that straddles its plane. */
+function around(side: Side, extent: Extent): Solid {
+  const [min, max] = boxAt(side, { ...extent, d: [extent.d[0] - 0.01, extent.d[1] + 0.01] });
+  return { min, max };
+}
+
+const flattened = (z: number, min: Solid['min'], max: Solid['max']): Solid => ({
+  min: [min[0], min[1], z - 0.01],
+  max: [max[0], max[1], z + 0.01],
+});

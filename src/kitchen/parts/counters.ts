@@ -10,7 +10,7 @@ import { bowlBox } from './sink';
 type Box = readonly [min: Vec3, max: Vec3];
 
 /** The counter slab of the back wall: from the left wall to the tall units, corner included. */
-export const backSlab = (plan: Plan): Box =>
+const backSlab = (plan: Plan): Box =>
   boxAt(backSide(plan), {
     a: [0, plan.back.to],
     d: [0, plan.counter.depth],
@@ -18,7 +18,7 @@ export const backSlab = (plan: Plan): Box =>
   });
 
 /** The slab of the short leg: butts against the other at the corner, overhangs its end panel. */
-export const leftSlab = (plan: Plan): Box =>
+const leftSlab = (plan: Plan): Box =>
   boxAt(leftSide, {
     a: [plan.left.end - plan.counter.overhang, plan.depth - plan.counter.depth],
     d: [0, plan.counter.depth],

@@ -10,7 +10,7 @@ import { addUnitFronts, GAP_ABOVE, GAP_BELOW } from './unit-fronts';
 const BACK_PANEL = 0.6;
 
 /** Working side: faces the back wall. */
-export const workingSide = (plan: Plan): Side => ({ along: 0, wall: plan.island.body.y0, outward: 1 });
+const workingSide = (plan: Plan): Side => ({ along: 0, wall: plan.island.body.y0, outward: 1 });
 
 const seatSide = (plan: Plan): Side => ({ along: 0, wall: plan.island.body.y1, outward: -1 });
 

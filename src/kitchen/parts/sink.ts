@@ -32,7 +32,7 @@ export function addSink(parts: Assembly, plan: Plan): void {
 }
 
 /** The five inner faces of a bowl, seen from inside it. */
-export function addBowl(parts: Assembly, { min, max }: Solid): void {
+function addBowl(parts: Assembly, { min, max }: Solid): void {
   const skin = { surface: 'sink', coordinates: inPlane(), piece: parts.newPiece() } as const;
   const [x0, y0, z0] = min;
   const [x1, y1, z1] = max;

@@ -73,7 +73,7 @@ export function addDoor(
 }
 
 /** A drawer front, or any front that opens downward, with a level handle near its top. */
-export function addDrawer(parts: Assembly, zone: FrontZone, place: FrontPlace, sheet: number): void {
+function addDrawer(parts: Assembly, zone: FrontZone, place: FrontPlace, sheet: number): void {
   addFront(parts, zone.side, { ...zone, ...place, sheet });
   const [a0, a1] = place.a;
   const middle = (a0 + a1) / 2;

@@ -11,18 +11,21 @@ import { addUnitFronts, GAP_ABOVE, GAP_BELOW } from './unit-fronts';
 /** Wall units of both rows: carcass with the lamp's slot, fillers, light rail and fronts. */
 export function addWallUnits(parts: Assembly, plan: Plan): void {
   for (const row of plan.wallUnits.rows) {
-    addWallCarcass(parts, plan, row, { surface: 'wall-fronts', coordinates: grained(2, parts.newPiece()) });
+    addWallCarcass(parts, plan, row, plan.wallUnits.depth - FRONT_THICKNESS, {
+      surface: 'wall-fronts',
+      coordinates: grained(2, parts.newPiece()),
+    });
     addRail(parts, plan, row);
     addWallFronts(parts, plan, row);
   }
 }
 
-/** The box of one row, its bottom open for the lamp strip. */
-export function addWallCarcass(parts: Assembly, plan: Plan, row: Span, skin: Skin): void {
-  const { bottom, top, depth } = plan.wallUnits;
+/** The box of one row, as deep as given, its bottom open for the lamp strip. */
+export function addWallCarcass(parts: Assembly, plan: Plan, row: Span, depth: number, skin: Skin): void {
+  const { bottom, top } = plan.wallUnits;
   const [min, max] = boxAt(backSide(plan), {
     a: [row.from, row.to],
-    d: [0, depth - FRONT_THICKNESS],
+    d: [0, depth],
     z: [bottom, top],
   });
   parts.box(skin, min, max, ['z-']);

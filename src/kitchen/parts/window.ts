@@ -19,25 +19,45 @@ export const windowHole = (plan: Plan): Solid => ({
   max: [0.01, plan.window.to, plan.window.head],
 });
 
-/** Glass within the fixed frame, in the glass plane at the outer end of the reveal. */
-function glass(plan: Plan): { readonly y: readonly [number, number]; readonly z: readonly [number, number] } {
-  const { from, to, sill, head } = plan.window;
-  return { y: [from + FRAME.width, to - FRAME.width], z: [sill + FRAME.width, head - FRAME.width] };
+type Range = readonly [number, number];
+
+interface Light {
+  readonly y: Range;
+  readonly z: Range;
 }
 
-export function windowAperture(plan: Plan): WindowAperture {
-  const { y, z } = glass(plan);
+/** The two lights between fixed frame and mullion, each filled by a casement. */
+function lights({ window: { from, to, sill, head } }: Plan): readonly Light[] {
+  const middle = (from + to) / 2;
+  const half = FRAME.width / 2;
+  const z: Range = [sill + FRAME.width, head - FRAME.width];
+  return [
+    { y: [from + FRAME.width, middle - half], z },
+    { y: [middle + half, to - FRAME.width], z },
+  ];
+}
+
+/** The glass of a casement. */
+const glass = ({ y, z }: Light): Light => ({
+  y: [y[0] + SASH.width, y[1] - SASH.width],
+  z: [z[0] + SASH.width, z[1] - SASH.width],
+});
+
+/** One aperture per casement: its glass, in the glass plane at the outer end of the reveal. */
+export function windowApertures(plan: Plan): WindowAperture[] {
   const x = -plan.window.reveal;
-  return {
-    group: GROUPS.indexOf('sky'),
-    rect: plainRect(faceRect({ surface: 'black', coordinates: blank }, [x, y[0], z[0]], [x, y[1], z[1]], 'x+')),
-    skyLx: plan.skyLx,
-    groundReflectance: GROUND_REFLECTANCE,
-    panes: PANES,
-  };
+  return lights(plan)
+    .map(glass)
+    .map(({ y, z }) => ({
+      group: GROUPS.indexOf('sky'),
+      rect: plainRect(faceRect({ surface: 'black', coordinates: blank }, [x, y[0], z[0]], [x, y[1], z[1]], 'x+')),
+      skyLx: plan.skyLx,
+      groundReflectance: GROUND_REFLECTANCE,
+      panes: PANES,
+    }));
 }
 
-/** Reveals round the opening (the sill is a board), the glass plane in black, the frame's face round the glass. */
+/** Reveals round the opening (the sill is a board), the glass in black, the frame's face round it. */
 export function addOpening(parts: Assembly, plan: Plan): void {
   const { from, to, sill, head, reveal } = plan.window;
   const wall: Skin = { surface: 'wall', coordinates: inPlane() };
@@ -46,20 +66,21 @@ export function addOpening(parts: Assembly, plan: Plan): void {
   parts.face(wall, [-reveal, from, sill], [0, from, head], 'y+');
   parts.face(wall, [-reveal, to, sill], [0, to, head], 'y-');
   parts.face(frame, [-reveal, from, sill], [0, to, sill], 'z+');
-  const { y, z } = glass(plan);
-  const hole: Solid = { min: [-reveal - 0.01, y[0], z[0]], max: [-reveal + 0.01, y[1], z[1]] };
-  parts.face(frame, [-reveal, from, sill], [-reveal, to, head], 'x+', [hole]);
-  const { rect } = windowAperture(plan);
-  parts.rects.push({ ...rect, pattern: { s0: 0, t0: 0, su: 0, tu: 0, sv: 0, tv: 0 }, piece: 0 });
+  const x = -reveal;
+  const holes = lights(plan)
+    .map(glass)
+    .map(({ y, z }): Solid => ({ min: [x - 0.01, y[0], z[0]], max: [x + 0.01, y[1], z[1]] }));
+  parts.face(frame, [x, from, sill], [x, to, head], 'x+', holes);
+  for (const { rect } of windowApertures(plan)) {
+    parts.rects.push({ ...rect, pattern: { s0: 0, t0: 0, su: 0, tu: 0, sv: 0, tv: 0 }, piece: 0 });
+  }
 }
 
 /** Frame, mullion, two casements and the nosing of the sill board. */
 export function addWindowJoinery(parts: Assembly, plan: Plan): void {
   const { from, to, sill, head, reveal } = plan.window;
-  const middle = (from + to) / 2;
-  const half = FRAME.width / 2;
   const ring = (y0: number, y1: number, z0: number, z1: number, bar: typeof FRAME): void => {
-    const x: readonly [number, number] = [-reveal, -reveal + bar.depth];
+    const x: Range = [-reveal, -reveal + bar.depth];
     const w = bar.width;
     addBar(parts, 1, x, [y0, y1], [z0, z0 + w]);
     addBar(parts, 1, x, [y0, y1], [z1 - w, z1]);
@@ -67,20 +88,13 @@ export function addWindowJoinery(parts: Assembly, plan: Plan): void {
     addBar(parts, 2, x, [y1 - w, y1], [z0 + w, z1 - w]);
   };
   ring(from, to, sill, head, FRAME);
-  const { y, z } = glass(plan);
-  addBar(parts, 2, [-reveal, -reveal + FRAME.depth], [middle - half, middle + half], z);
-  ring(y[0], middle - half, z[0], z[1], SASH);
-  ring(middle + half, y[1], z[0], z[1], SASH);
+  const [first, second] = lights(plan);
+  addBar(parts, 2, [-reveal, -reveal + FRAME.depth], [first!.y[1], second!.y[0]], first!.z);
+  for (const { y, z } of [first!, second!]) ring(y[0], y[1], z[0], z[1], SASH);
   addBar(parts, 1, [0, NOSING.depth], [from - NOSING.ear, to + NOSING.ear], [sill - NOSING.thickness, sill]);
 }
 
-function addBar(
-  parts: Assembly,
-  grain: 1 | 2,
-  x: readonly [number, number],
-  y: readonly [number, number],
-  z: readonly [number, number],
-): void {
+function addBar(parts: Assembly, grain: 1 | 2, x: Range, y: Range, z: Range): void {
   const piece = parts.newPiece();
   parts.box({ surface: 'frame', coordinates: grained(grain, piece), piece }, [x[0], y[0], z[0]], [x[1], y[1], z[1]]);
 }

@@ -11,7 +11,7 @@ export interface Unit {
 }
 
 /** A strip that closes the row where no module fits, m. */
-export interface Filler {
+interface Filler {
   readonly from: number;
   readonly to: number;
 }
@@ -28,7 +28,7 @@ export interface Span {
 }
 
 /** An axis-aligned footprint on the floor, m. */
-export interface Footprint {
+interface Footprint {
   readonly x0: number;
   readonly x1: number;
   readonly y0: number;
