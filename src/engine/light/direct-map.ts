@@ -64,11 +64,31 @@ export interface TexelPen {
   readonly rects: readonly Rect[];
   /** 1 where a texel was computed, 0 where it is interpolated. */
   readonly exact: Uint8Array;
-  /** Bit per group where the texel sees part of an emitter. */
-  readonly partly: Uint8Array;
+  /** Per rectangle: axis and direction of its normal. */
+  readonly axis: Uint8Array;
+  readonly sign: Int8Array;
+  /** Texels computed so far. */
+  readonly drawn: { count: number };
+}
+
+/** A pen over an empty map of the room. */
+export function startMap(room: LightRoom, transport: Transport): TexelPen {
+  const atlas = layoutDirectAtlas(room, transport);
+  const texels = atlas.width * atlas.height;
+  const normals = room.fine.map(rectNormal);
+  return {
+    map: { atlas, data: new Float32Array(CHANNELS * texels) },
+    scene: directScene(room, transport),
+    rects: room.fine,
+    exact: new Uint8Array(texels),
+    axis: Uint8Array.from(normals, ({ axis }) => axis),
+    sign: Int8Array.from(normals, ({ sign }) => sign),
+    drawn: { count: 0 },
+  };
 }
 
 const point = new Float64Array(3);
+const light = new Float64Array(32);
 
 /** Computes sample (i, j) of a rectangle unless it is known. */
 export function drawTexel(pen: TexelPen, r: number, i: number, j: number): void {
@@ -77,13 +97,15 @@ export function drawTexel(pen: TexelPen, r: number, i: number, j: number): void 
   if (pen.exact[texel]) return;
   pen.exact[texel] = 1;
   const rect = pen.rects[r]!;
-  const { axis, sign } = rectNormal(rect);
+  const axis = pen.axis[r]!;
+  const sign = pen.sign[r]!;
   samplePoint(rect, sampleFraction(i, blocks[4 * r + 2]!), sampleFraction(j, blocks[4 * r + 3]!), point);
-  const out = new Float64Array(Math.max(CHANNELS, pen.scene.groups));
+  light.fill(0);
   const nx = axis === 0 ? sign : 0;
   const ny = axis === 1 ? sign : 0;
-  pen.partly[texel] = addDirect(pen.scene, point[0]!, point[1]!, point[2]!, nx, ny, axis === 2 ? sign : 0, out);
-  for (let g = 0; g < CHANNELS; g++) pen.map.data[CHANNELS * texel + g] = out[g]!;
+  addDirect(pen.scene, point[0]!, point[1]!, point[2]!, nx, ny, axis === 2 ? sign : 0, light);
+  pen.drawn.count++;
+  for (let g = 0; g < CHANNELS; g++) pen.map.data[CHANNELS * texel + g] = light[g]!;
 }
 
 /** Fills the cell between samples i0-i1 and j0-j1 of a rectangle from its corners, sparing what is computed. */

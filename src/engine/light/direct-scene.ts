@@ -2,7 +2,6 @@ import { emitterIrradiance } from './emitter-irradiance';
 import { type Emitter, lampEmitter, windowEmitter } from './emitters';
 import type { RectBvh } from './rect-bvh';
 import type { LightRoom } from './types';
-import { lastSight, SEES_PART } from './visible-share';
 
 /** Everything that lights points directly, and what stands in its way. */
 export interface DirectScene {
@@ -15,10 +14,7 @@ export function prepareEmitters(room: Pick<LightRoom, 'lamps' | 'windows'>): Emi
   return [...room.lamps.map(lampEmitter), ...room.windows.map(windowEmitter)];
 }
 
-/**
- * Direct illuminance at a point with unit normal n, lx per group at level 1, added into `out`.
- * Returns a bit per group (the first 31) that is set where an emitter of the group is partly hidden.
- */
+/** Direct illuminance at a point with unit normal n, lx per group at level 1, added into `out`. */
 export function addDirect(
   scene: DirectScene,
   x: number,
@@ -28,13 +24,10 @@ export function addDirect(
   ny: number,
   nz: number,
   out: Float64Array,
-): number {
-  let partly = 0;
+): void {
   const { emitters, bvh } = scene;
   for (let e = 0; e < emitters.length; e++) {
     const emitter = emitters[e]!;
     out[emitter.group]! += emitterIrradiance(emitter, bvh, x, y, z, nx, ny, nz, true);
-    if (lastSight.state === SEES_PART) partly |= 1 << emitter.group;
   }
-  return partly;
 }

@@ -1,12 +1,4 @@
-import {
-  CHANNELS,
-  type DirectMap,
-  directScene,
-  drawTexel,
-  fillCell,
-  layoutDirectAtlas,
-  type TexelPen,
-} from './direct-map';
+import { CHANNELS, type DirectMap, drawTexel, fillCell, startMap, type TexelPen } from './direct-map';
 import { shadowRayCount } from './rect-trace';
 import type { Transport } from './transport';
 import type { LightRoom } from './types';
@@ -14,7 +6,7 @@ import type { LightRoom } from './types';
 export interface DirectOptions {
   /** Deviation from linear, as a share of the value, that makes a cell finer. */
   readonly tolerance?: number;
-  /** Shadow rays between two yields. */
+  /** Work between two yields, in shadow rays: 10 000 take about 10 ms. */
   readonly raysPerStep?: number;
 }
 
@@ -28,14 +20,13 @@ export interface DirectProgress {
 }
 
 const LATTICE = 8;
-/** Cells wider than this are split where a lamp or window is partly hidden, however linear they look. */
-const TRUSTED_PENUMBRA = 4;
+const TEXEL_WORK = 10;
 /** Darkness: deviations below this share of a group's mean do not count. */
 const DARK_SHARE = 0.005;
 
 /**
  * Direct light of every texel, coarse to fine: first each eighth sample with the rest interpolated, then finer where
- * an emitter is partly hidden, or where midpoints leave the straight line between corners. Yields between slices of
+ * midpoints leave the straight line between corners: at shadow edges and near lamps. Yields between slices of
  * work counted in shadow rays; returns the finished map. Same room: same map.
  */
 export function* directTexels(
@@ -43,25 +34,18 @@ export function* directTexels(
   transport: Transport,
   { tolerance = 0.01, raysPerStep = 10_000 }: DirectOptions = {},
 ): Generator<DirectProgress, DirectMap> {
-  const atlas = layoutDirectAtlas(room, transport);
-  const map: DirectMap = { atlas, data: new Float32Array(CHANNELS * atlas.width * atlas.height) };
-  const texels = atlas.width * atlas.height;
-  const pen: TexelPen = {
-    map,
-    scene: directScene(room, transport),
-    rects: room.fine,
-    exact: new Uint8Array(texels),
-    partly: new Uint8Array(texels),
-  };
+  const pen = startMap(room, transport);
+  const { map } = pen;
+  const { atlas } = map;
   // The worktop is looked at first.
   const order = [...new Set([...room.worktop, ...room.fine.keys()])].filter((r) => room.fine[r]!.surface >= 0);
-  let budget = shadowRayCount(pen.scene.bvh) + raysPerStep;
+  let budget = workDone(pen) + raysPerStep;
   for (let k = 0; k < order.length; k++) {
     for (const row of latticeLines(atlas.blocks[4 * order[k]! + 3]!)) {
       for (const column of latticeLines(atlas.blocks[4 * order[k]! + 2]!)) drawTexel(pen, order[k]!, column, row);
-      if (shadowRayCount(pen.scene.bvh) < budget) continue;
+      if (workDone(pen) < budget) continue;
       yield { map, stage: 'lattice', share: k / order.length };
-      budget = shadowRayCount(pen.scene.bvh) + raysPerStep;
+      budget = workDone(pen) + raysPerStep;
     }
     eachCell(pen, order[k]!, (i0, i1, j0, j1) => fillCell(pen, order[k]!, i0, i1, j0, j1));
   }
@@ -73,13 +57,16 @@ export function* directTexels(
     while (cells.length > 0) {
       const [i0, i1, j0, j1] = cells.splice(-4) as [number, number, number, number];
       refineCell(pen, order[k]!, i0, i1, j0, j1, tolerance, floor, cells);
-      if (shadowRayCount(pen.scene.bvh) < budget) continue;
+      if (workDone(pen) < budget) continue;
       yield { map, stage: 'refine', share: k / order.length };
-      budget = shadowRayCount(pen.scene.bvh) + raysPerStep;
+      budget = workDone(pen) + raysPerStep;
     }
   }
   return map;
 }
+
+/** Work in units of a shadow ray; a texel costs some even where no ray is needed. */
+const workDone = (pen: TexelPen): number => shadowRayCount(pen.scene.bvh) + TEXEL_WORK * pen.drawn.count;
 
 /** Sample numbers of the lattice along an edge of n samples: every eighth and the last. */
 function latticeLines(n: number): number[] {
@@ -126,16 +113,11 @@ function refineCell(
   if (i1 - i0 < 2 && j1 - j0 < 2) return;
   const im = i1 - i0 < 2 ? i0 : (i0 + i1) >> 1;
   const jm = j1 - j0 < 2 ? j0 : (j0 + j1) >> 1;
-  const { blocks, width } = pen.map.atlas;
-  const first = blocks[4 * r + 1]! * width + blocks[4 * r]!;
-  const wide = Math.max(i1 - i0, j1 - j0) > TRUSTED_PENUMBRA;
   let split = false;
   for (const j of [j0, jm, j1]) {
     for (const i of [i0, im, i1]) {
-      const texel = first + j * width + i;
       const corner = (i === i0 || i === i1) && (j === j0 || j === j1);
       if (!corner && offLine(pen, r, i, j, i0, i1, j0, j1, tolerance, floor)) split = true;
-      if (wide && pen.partly[texel]) split = true;
     }
   }
   const us = im > i0 ? [i0, im, i1] : [i0, i1];

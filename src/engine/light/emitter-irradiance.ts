@@ -1,7 +1,7 @@
 import type { Emitter } from './emitters';
 import { quadFactor } from './polygon-factor';
 import type { RectBvh } from './rect-bvh';
-import { lastSight, SEES_NONE, visibleShare } from './visible-share';
+import { visibleShare } from './visible-share';
 import { windowIrradiance } from './window-irradiance';
 
 const ORIGIN_OFFSET_M = 1e-4;
@@ -21,7 +21,6 @@ export function emitterIrradiance(
   nz: number,
   finest: boolean,
 ): number {
-  lastSight.state = SEES_NONE;
   const { corners, normal } = emitter;
   const before = (x - corners[0]!) * normal[0]! + (y - corners[1]!) * normal[1]! + (z - corners[2]!) * normal[2]!;
   if (before <= 1e-7 || !anyAbove(corners, x, y, z, nx, ny, nz)) return 0;

@@ -21,20 +21,24 @@ export interface Emitter {
   readonly cells: Float64Array;
   readonly across: number;
   readonly up: number;
-  /** FINER jittered points in each cell, for cells on the edge of a shadow. */
+  /** `perCell` jittered points in each cell, for cells on the edge of a shadow. */
   readonly finer: Float64Array;
+  readonly perCell: number;
 }
 
-/** Extra shadow rays in a cell where visibility changes. */
-export const FINER = 8;
-const FINER_ACROSS = 4;
+/** Cells of a face, and extra rays in a cell where visibility changes: a window is large and seldom seen whole. */
+const LAMP_CELLS = 16;
+const LAMP_FINER = 8;
+const WINDOW_CELLS = 36;
+const WINDOW_FINER = 3;
 const FACE_OFFSET_M = 2e-4;
 const INSET_M = 2e-3;
+const GOLDEN = 0.6180339887498949;
 
 export function lampEmitter(lamp: LampFace): Emitter {
   const area = rectArea(lamp.rect);
-  const across = gridAlong(lamp.rect, 16);
-  return faceOf(lamp.rect, lamp.group, lamp.lumens / area, null, across, Math.max(1, Math.round(16 / across)), 1);
+  const across = gridAlong(lamp.rect, LAMP_CELLS);
+  return faceOf(lamp.rect, lamp.group, lamp.lumens / area, null, across, LAMP_CELLS, LAMP_FINER);
 }
 
 export function windowEmitter(window: WindowAperture): Emitter {
@@ -45,8 +49,8 @@ export function windowEmitter(window: WindowAperture): Emitter {
   };
   const { axis, sign } = rectNormal(window.rect);
   const exitance = windowExitance(outside, axis === 2 ? sign : 0);
-  const across = gridAlong(window.rect, 48);
-  return faceOf(window.rect, window.group, exitance, outside, across, Math.max(1, Math.round(48 / across)), 2);
+  const across = gridAlong(window.rect, WINDOW_CELLS);
+  return faceOf(window.rect, window.group, exitance, outside, across, WINDOW_CELLS, WINDOW_FINER);
 }
 
 const rectArea = (rect: Rect): number => Math.hypot(...rect.u) * Math.hypot(...rect.v);
@@ -63,9 +67,10 @@ function faceOf(
   exitance: number,
   outside: OutsideLuminance | null,
   across: number,
-  up: number,
-  seed: number,
+  total: number,
+  perCell: number,
 ): Emitter {
+  const up = Math.max(1, Math.round(total / across));
   const { axis, sign } = rectNormal(rect);
   const normal = new Float64Array(3);
   normal[axis] = sign;
@@ -78,17 +83,18 @@ function faceOf(
   [0, 1, 1, 0].forEach((fu, i) => {
     put(corners, i, fu, i >> 1, 0);
   });
-  const random = mulberry32(seed);
+  const random = mulberry32(total);
   const cells = new Float64Array(3 * across * up);
-  const finer = new Float64Array(3 * across * up * FINER);
+  const finer = new Float64Array(3 * across * up * perCell);
   for (let c = 0; c < across * up; c++) {
     const i = c % across;
     const j = Math.floor(c / across);
     put(cells, c, (i + random()) / across, (j + random()) / up, FACE_OFFSET_M);
-    for (let m = 0; m < FINER; m++) {
-      const fu = ((m % FINER_ACROSS) + random()) / FINER_ACROSS;
-      const fv = (Math.floor(m / FINER_ACROSS) + random()) / (FINER / FINER_ACROSS);
-      put(finer, c * FINER + m, (i + fu) / across, (j + fv) / up, FACE_OFFSET_M);
+    for (let m = 0; m < perCell; m++) {
+      // A spread of points in the cell: even along u, and along v by the golden section.
+      const fu = (m + random()) / perCell;
+      const fv = (m * GOLDEN + random() / perCell) % 1;
+      put(finer, c * perCell + m, (i + fu) / across, (j + fv) / up, FACE_OFFSET_M);
     }
   }
   const spots = probeSpots(rect);
@@ -96,7 +102,21 @@ function faceOf(
   spots.forEach(([fu, fv], i) => {
     put(probes, i, fu, fv, FACE_OFFSET_M);
   });
-  return { group, rect, corners, normal, exitance, area: rectArea(rect), outside, probes, cells, across, up, finer };
+  return {
+    group,
+    rect,
+    corners,
+    normal,
+    exitance,
+    area: rectArea(rect),
+    outside,
+    probes,
+    cells,
+    across,
+    up,
+    finer,
+    perCell,
+  };
 }
 
 function probeSpots(rect: Rect): [number, number][] {

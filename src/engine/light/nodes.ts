@@ -36,7 +36,7 @@ export function buildNodes(room: LightRoom, transport: Transport, options: NodeO
 export function* buildNodesInSteps(
   room: LightRoom,
   transport: Transport,
-  { spacing = 0.2, rays = 192, seed = 7 }: NodeOptions = {},
+  { spacing = 0.2, rays = 144, seed = 7 }: NodeOptions = {},
 ): Generator<number, NodeGather> {
   const atlas = layoutAtlas(room.fine, () => spacing);
   const gatherer = startGather(room, transport, rays, seed);

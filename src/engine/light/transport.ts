@@ -35,7 +35,7 @@ export interface Transport {
 
 /** Patches, form factors and coarse direct light of a room. Same room, options and seed: same numbers. */
 export function buildTransport(room: LightRoom, options: TransportOptions = {}): Transport {
-  const { raysPerPatch = 256, patchSize = 0.28, seed = 1 } = options;
+  const { raysPerPatch = 196, patchSize = 0.3, seed = 1 } = options;
   const coarseBvh = buildRectBvh(room.coarse);
   const patches = layoutPatches(room.coarse, patchSize);
   const { factors, leak, leakByRect } = computeFormFactors(room.coarse, patches, coarseBvh, raysPerPatch, seed);

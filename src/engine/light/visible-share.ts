@@ -1,15 +1,7 @@
-import { type Emitter, FINER } from './emitters';
+import type { Emitter } from './emitters';
 import { luminanceThrough } from './overcast-sky';
 import type { RectBvh } from './rect-bvh';
 import { isBlocked } from './rect-trace';
-
-/** How much of an emitter a point sees. */
-export const SEES_NONE = 0;
-export const SEES_PART = 1;
-export const SEES_ALL = 2;
-
-/** What the last call found: SEES_NONE, SEES_PART or SEES_ALL. */
-export const lastSight = { state: SEES_NONE };
 
 const seen = new Uint8Array(64);
 const weight = new Float64Array(64);
@@ -30,7 +22,7 @@ export function visibleShare(
   nz: number,
   finest: boolean,
 ): number {
-  const { probes, cells, across, up, finer } = emitter;
+  const { probes, cells, across, up, finer, perCell } = emitter;
   let open = 0;
   let shut = 0;
   for (let k = 0; k < probes.length && !(open && shut); k += 3) {
@@ -41,10 +33,7 @@ export function visibleShare(
     if (isBlocked(bvh, x, y, z, dx, dy, dz, 1)) shut++;
     else open++;
   }
-  if (!open !== !shut) {
-    lastSight.state = open ? SEES_ALL : SEES_NONE;
-    return open ? 1 : 0;
-  }
+  if (!open !== !shut) return open ? 1 : 0;
   const count = across * up;
   let all = 0;
   let visible = 0;
@@ -58,31 +47,38 @@ export function visibleShare(
     all += w;
     visible += w * seen[c]!;
   }
-  lastSight.state = SEES_PART;
-  if (all === 0) {
-    lastSight.state = SEES_NONE;
-    return 0;
-  }
+  if (all === 0) return 0;
   if (!finest) return visible / all;
+  // Where all cells agree though the probes did not, the shadow's edge runs along the border.
+  const uniform = visible === 0 || visible === all;
   for (let c = 0; c < count; c++) {
-    if (weight[c] === 0 || !onShadowEdge(c, across, up)) continue;
+    if (weight[c] === 0 || !(uniform ? onBorder(c, across, up) : onShadowEdge(c, across, up))) continue;
     let free = 0;
-    for (let m = 3 * FINER * c; m < 3 * FINER * (c + 1); m += 3) {
+    for (let m = 3 * perCell * c; m < 3 * perCell * (c + 1); m += 3) {
       if (!isBlocked(bvh, x, y, z, finer[m]! - x, finer[m + 1]! - y, finer[m + 2]! - z, 1)) free++;
     }
-    visible += weight[c]! * (free / FINER - seen[c]!);
+    visible += weight[c]! * ((free + seen[c]!) / (perCell + 1) - seen[c]!);
   }
   return Math.min(1, Math.max(0, visible / all));
 }
 
-/** Whether a cell's visibility differs from a neighbour's; with a single cell the probes have differed. */
+function onBorder(c: number, across: number, up: number): boolean {
+  const i = c % across;
+  const j = (c - i) / across;
+  return i === 0 || j === 0 || i === across - 1 || j === up - 1;
+}
+
+/** Whether a cell's visibility differs from a neighbour's. */
 function onShadowEdge(c: number, across: number, up: number): boolean {
   const i = c % across;
   const j = (c - i) / across;
   const own = seen[c]!;
-  // Border cells count too: the probes at the corners may have seen what no cell point did.
-  if (i === 0 || j === 0 || i === across - 1 || j === up - 1) return true;
-  return seen[c - 1] !== own || seen[c + 1] !== own || seen[c - across] !== own || seen[c + across] !== own;
+  return (
+    (i > 0 && seen[c - 1] !== own) ||
+    (i < across - 1 && seen[c + 1] !== own) ||
+    (j > 0 && seen[c - across] !== own) ||
+    (j < up - 1 && seen[c + across] !== own)
+  );
 }
 
 function cellWeight(emitter: Emitter, dx: number, dy: number, dz: number, nx: number, ny: number, nz: number): number {
