@@ -60,16 +60,22 @@ export function chipSheet(frame: Frame, size_mm: number, shares: readonly number
       const halfY = Math.ceil((1.35 * r) / dt + 1);
       const x0 = Math.floor(cx);
       const y0 = Math.floor(cy);
+      // Sharp corners that reach farther out than this are broken off.
+      const farthest = (1.5 * r + texel) ** 2;
+      const first = (((x0 - halfX) % width) + width) % width;
       let free = true;
       for (let pass = 0; pass < 2 && free; pass++) {
         const tone = 1 + 0.09 * (random() - 0.5);
         for (let dy = -halfY; dy <= halfY && free; dy++) {
           const row = ((((y0 + dy) % height) + height) % height) * width;
           const py = (y0 + dy + 0.5 - cy) * dt;
+          let column = first - 1;
           for (let dx = -halfX; dx <= halfX; dx++) {
-            const i = row + ((((x0 + dx) % width) + width) % width);
+            column = column + 1 === width ? 0 : column + 1;
+            const i = row + column;
             if (pass === 0 && taken[i] === 0) continue;
             const px = (x0 + dx + 0.5 - cx) * ds;
+            if (px * px + py * py > farthest) continue;
             let outside = -1e9;
             for (let s = 0; s < sides; s++) {
               const d = nx[s]! * px + ny[s]! * py - reach[s]!;

@@ -15,7 +15,7 @@ export function crystalSheet(frame: Frame, size_mm: number, own: number, seed: n
     height,
     frame.width_mm / (size_mm * 0.8),
     frame.height_mm / (size_mm * 0.8),
-    2,
+    1,
     seed + 71,
   );
   const warpY = fractalNoise(
@@ -23,7 +23,7 @@ export function crystalSheet(frame: Frame, size_mm: number, own: number, seed: n
     height,
     frame.width_mm / (size_mm * 0.8),
     frame.height_mm / (size_mm * 0.8),
-    2,
+    1,
     seed + 72,
   );
   for (let i = 0; i < size; i++) {

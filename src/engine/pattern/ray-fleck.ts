@@ -35,17 +35,20 @@ export function rayFleckSheet(frame: Frame, shares: readonly number[], seed: num
       const halfY = Math.ceil(b / dt) + 1;
       const x0 = Math.floor(cx);
       const y0 = Math.floor(cy);
+      const first = (((x0 - halfX) % width) + width) % width;
       for (let dy = -halfY; dy <= halfY; dy++) {
         const row = ((((y0 + dy) % height) + height) % height) * width;
         const py = (y0 + dy + 0.5 - cy) * dt;
+        let column = first - 1;
         for (let dx = -halfX; dx <= halfX; dx++) {
+          column = column + 1 === width ? 0 : column + 1;
           const px = (x0 + dx + 0.5 - cx) * ds;
           const along = Math.abs(px) / a;
           if (along >= 1) continue;
           const reach = b * (1 - along * along);
           const cover = Math.min(1, (reach - Math.abs(py - tilt * px)) / dt + 0.5);
           if (cover <= 0) continue;
-          const i = row + ((((x0 + dx) % width) + width) % width);
+          const i = row + column;
           if (cover * dark > field[i]!) field[i] = cover * dark;
         }
       }

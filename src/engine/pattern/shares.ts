@@ -55,35 +55,45 @@ function powerWeight(f: number, logExponent: number): number {
  */
 export function balanceGain(gain: Float32Array, weights: readonly Float32Array[]): void {
   const n = weights.length + 1;
-  const w = new Float64Array(n);
   const area = new Float64Array(n);
   const moments = new Float64Array(n * n);
+  const [w1, w2, w3] = weights;
   for (let i = 0; i < gain.length; i++) {
     const g = gain[i]!;
-    let rest = 1;
-    for (let k = 1; k < n; k++) {
-      w[k] = weights[k - 1]![i]!;
-      rest -= w[k]!;
+    const b = w1 ? w1[i]! : 0;
+    const c = w2 ? w2[i]! : 0;
+    const d = w3 ? w3[i]! : 0;
+    const a = 1 - b - c - d;
+    const ag = a * g;
+    area[0]! += a;
+    moments[0]! += a * ag;
+    if (b > 0) {
+      area[1]! += b;
+      moments[n]! += b * ag;
+      moments[n + 1]! += b * b * g;
     }
-    w[0] = rest;
-    for (let k = 0; k < n; k++) {
-      const a = w[k]!;
-      if (a === 0) continue;
-      area[k]! += a;
-      for (let j = 0; j <= k; j++) moments[k * n + j]! += a * w[j]! * g;
+    if (c > 0) {
+      area[2]! += c;
+      moments[2 * n]! += c * ag;
+      moments[2 * n + 1]! += c * b * g;
+      moments[2 * n + 2]! += c * c * g;
+    }
+    if (d > 0) {
+      area[3]! += d;
+      moments[3 * n]! += d * ag;
+      moments[3 * n + 1]! += d * b * g;
+      moments[3 * n + 2]! += d * c * g;
+      moments[3 * n + 3]! += d * d * g;
     }
   }
   for (let k = 0; k < n; k++) for (let j = k + 1; j < n; j++) moments[k * n + j] = moments[j * n + k]!;
   const factor = solveSymmetric(moments, area, n);
+  const [f0 = 1, f1 = 1, f2 = 1, f3 = 1] = factor;
   for (let i = 0; i < gain.length; i++) {
-    let rest = 1;
-    let f = 0;
-    for (let k = 1; k < n; k++) {
-      const a = weights[k - 1]![i]!;
-      rest -= a;
-      f += a * factor[k]!;
-    }
-    gain[i]! *= f + rest * factor[0]!;
+    const b = w1 ? w1[i]! : 0;
+    const c = w2 ? w2[i]! : 0;
+    const d = w3 ? w3[i]! : 0;
+    gain[i]! *= f0 + (f1 - f0) * b + (f2 - f0) * c + (f3 - f0) * d;
   }
 }
 

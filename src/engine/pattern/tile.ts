@@ -71,8 +71,12 @@ export function cutFromSheet(
   for (let y = 0; y < height; y++) {
     for (let x = 0; x < width; x++) {
       const p = map.piece[y * width + x]!;
-      const sx = (((sign[p]! * x + shiftX[p]!) % width) + width) % width;
-      const sy = (((sign[p]! * y + shiftY[p]!) % height) + height) % height;
+      let sx = sign[p]! * x + shiftX[p]!;
+      let sy = sign[p]! * y + shiftY[p]!;
+      if (sx < 0) sx += width;
+      else if (sx >= width) sx -= width;
+      if (sy < 0) sy += height;
+      else if (sy >= height) sy -= height;
       from[y * width + x] = sy * width + sx;
     }
   }

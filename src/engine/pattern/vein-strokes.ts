@@ -64,10 +64,13 @@ function drawSegments(out: Float32Array, frame: Frame, stroke: Stroke, widthScal
     const right = Math.ceil((Math.max(x0, x0 + vx) + reach) / ds);
     const bottom = Math.floor((Math.min(y0, y0 + vy) - reach) / dt);
     const top = Math.ceil((Math.max(y0, y0 + vy) + reach) / dt);
+    const first = ((left % width) + width) % width;
     for (let j = bottom; j < top; j++) {
       const py = (j + 0.5) * dt - y0;
       const row = (((j % height) + height) % height) * width;
+      let column = first - 1;
       for (let i = left; i < right; i++) {
+        column = column + 1 === width ? 0 : column + 1;
         const px = (i + 0.5) * ds - x0;
         const across = px * uy - py * ux;
         if (across > reach || across < -reach) continue;
@@ -86,7 +89,7 @@ function drawSegments(out: Float32Array, frame: Frame, stroke: Stroke, widthScal
           if (covered <= 0) continue;
           value = (opacity * covered) / texel;
         }
-        const at = row + (((i % width) + width) % width);
+        const at = row + column;
         if (value > out[at]!) out[at] = value;
       }
     }
