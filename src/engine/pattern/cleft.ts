@@ -12,8 +12,8 @@ export function cleftSheet(frame: Frame, size_mm: number, own: number, seed: num
   const [ds, dt] = texelSize(frame);
   const cellsX = frame.width_mm / (size_mm * 1.9);
   const cellsY = frame.height_mm / (size_mm * 0.95);
-  const warpX = fractalNoise(width, height, cellsX * 2, cellsY * 2, 2, seed + 41, 0.6);
-  const warpY = fractalNoise(width, height, cellsX * 2, cellsY * 2, 2, seed + 42, 0.6);
+  const warpX = fractalNoise(width, height, cellsX * 2, cellsY * 2, 3, seed + 41, 0.6);
+  const warpY = fractalNoise(width, height, cellsX * 2, cellsY * 2, 3, seed + 42, 0.6);
   const plane = fractalNoise(width, height, cellsX, cellsY, 3, seed + 43, 0.42);
   const rough = fractalNoise(width, height, frame.width_mm / 16, frame.height_mm / 7, 3, seed + 44, 0.62);
   const bloom = fractalNoise(width, height, cellsX * 1.5, cellsY * 1.5, 4, seed + 45, 0.65);

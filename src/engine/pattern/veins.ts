@@ -47,7 +47,7 @@ function veinField(frame: Frame, spacing_mm: number, direction_deg: number, shar
     haze: new Float32Array(softSize),
     spacing,
     band: share * spacing,
-    haziness: Math.min(1, Math.max(0, (share - 0.08) / 0.07)),
+    haziness: Math.min(1, Math.max(0, (share - 0.075) / 0.055)),
     strokes: [],
     random,
   };
