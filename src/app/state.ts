@@ -88,6 +88,13 @@ export function otherOption(state: AppState): Option {
 /** The option on screen now. */
 export const shownOption = (state: AppState): Option => (state.holding ? otherOption(state) : chosenOption(state));
 
+/** The two options of a split picture, left and right as they stand in the switch. */
+export function halvesOf(state: AppState): readonly [left: Option, right: Option] {
+  const [chosen, other] = [chosenOption(state), otherOption(state)];
+  const { options } = projectOf(state);
+  return options.indexOf(chosen) <= options.indexOf(other) ? [chosen, other] : [other, chosen];
+}
+
 export const shownSetting = (state: AppState): Setting => byId(projectOf(state).settings, state.setting);
 
 /** A document that was opened may lack what was shown before; the first of its kind stands in. */

@@ -25,10 +25,11 @@ export function DrawerPane({ surface }: { readonly surface: SurfaceId }) {
   const sample = [...rows.upright, ...rows.flat].find((one) => one.surfaces.includes(surface));
   const candidates = useMemo(() => {
     const usual = candidatesFor(library, surface);
-    // What lies there now is always in the list, even when it is no usual choice.
+    // What lies there now is always in the list, even when it is no usual choice; then one's own, then the like of it.
     const now = library.find((finish) => finish.id === option.scheme[surface].finish);
     const own = library.filter((finish) => finish.id.startsWith('OWN-'));
-    return [...new Set([...(now ? [now] : []), ...own, ...usual])];
+    const like = usual.filter((finish) => finish.class === now?.class);
+    return [...new Set([...(now ? [now] : []), ...own, ...like, ...usual])];
   }, [library, surface, option]);
   if (!sample) return null;
   const follow = (surfaces: readonly SurfaceId[]) => store.setState({ drawer: surfaces[0] ?? surface });

@@ -1,4 +1,4 @@
-import { lazy, Suspense, useMemo } from 'react';
+import { lazy, Suspense, useMemo, useRef } from 'react';
 import type { SurfaceId } from '../../engine/surface';
 import { FlatElevation } from '../../ui/elevation/FlatElevation';
 import { useMedia } from '../../ui/parts/use-media';
@@ -8,7 +8,7 @@ import { PICTURE, settingShortName } from '../../ui/words/picture';
 import type { PickedPoint } from '../../view/types';
 import { hasWebGl2 } from '../../view/webgl2';
 import { useApp, useAppState } from '../context';
-import { chosenOption, otherOption, projectOf, shownOption, shownSetting } from '../state';
+import { halvesOf, projectOf, shownOption, shownSetting } from '../state';
 import { useOptionPaints } from '../use-option-paints';
 
 const Picture = lazy(() => import('../../view/Picture').then((view) => ({ default: view.Picture })));
@@ -19,12 +19,13 @@ export function PicturePane() {
   const { room } = state;
   const setting = shownSetting(state);
   const viewpoint = room?.viewpoints.find((one) => one.id === state.viewpoint) ?? room?.viewpoints[0];
+  const [left, right] = halvesOf(state);
   const isBeside = state.sideBySide && projectOf(state).options.length > 1;
   return (
     <PictureStage
       picture={hasWebGl2() ? <RoomPicture /> : <FlatPicture />}
       message={state.contextLost ? PICTURE.contextLost : hasWebGl2() ? null : PICTURE.noWebGl}
-      halves={isBeside && hasWebGl2() ? [shownOption(state).name, besideOption(state).name] : null}
+      halves={isBeside && hasWebGl2() ? [left.name, right.name] : null}
       foot={
         <PictureFoot
           viewpoints={hasWebGl2() ? (room?.viewpoints ?? []) : []}
@@ -43,17 +44,17 @@ export function PicturePane() {
   );
 }
 
-/** While the other option is held, the chosen one stands beside it. */
-const besideOption = (state: Parameters<typeof otherOption>[0]) =>
-  state.holding ? chosenOption(state) : otherOption(state);
-
 function RoomPicture() {
   const { store, readPoint } = useApp();
   const state = useAppState((all) => all);
   const reducedMotion = useMedia('(prefers-reduced-motion: reduce)');
   const { room, light } = state;
   const option = shownOption(state);
-  const look = state.looks[option.id];
+  const [left, right] = halvesOf(state);
+  const isSplit = state.sideBySide && left !== right && state.looks[left.id] && state.looks[right.id];
+  const look = state.looks[isSplit ? left.id : option.id];
+  const beside = isSplit ? state.looks[right.id] : null;
+  const pressedRight = useRef(false);
   const viewpoint = room?.viewpoints.find((one) => one.id === state.viewpoint);
   const outlined = useMemo(() => {
     const wanted: readonly SurfaceId[] = state.pointed.length > 0 || !state.reading ? state.pointed : [state.reading];
@@ -63,36 +64,43 @@ function RoomPicture() {
   const onPick = async (point: PickedPoint | null) => {
     const surface = point && room?.surfaces[point.surface];
     if (!point || !surface) return;
-    store.setState({ reading: surface, point: null });
-    const reading = await readPoint(option.id, point.rect, point.u, point.v);
+    const pressed = !isSplit ? option : pressedRight.current ? right : left;
+    store.setState({ option: pressed.id, reading: surface, point: null });
+    const reading = await readPoint(pressed.id, point.rect, point.u, point.v);
     if (store.getState().reading === surface) store.setState({ point: reading });
   };
 
   if (!room || !light || !look || !viewpoint) return <PicturePlaceholder text={PICTURE.working} />;
-  const other = besideOption(state);
-  const beside = state.sideBySide ? (state.looks[other.id] ?? null) : null;
   const settingName = settingShortName(shownSetting(state).name);
   return (
     <Suspense fallback={<PicturePlaceholder text={PICTURE.loading} />}>
-      <Picture
-        room={room}
-        light={light}
-        look={look}
-        beside={beside}
-        viewpoint={viewpoint}
-        viewpointVersion={state.viewpointVersion}
-        reducedMotion={reducedMotion}
-        sheen={state.sheen}
-        outlined={outlined}
-        onPick={onPick}
-        onContextLost={() => store.setState({ contextLost: true })}
-        onContextRestored={() => store.setState({ contextLost: false })}
-        label={
-          beside
-            ? PICTURE.labelBeside(option.name, other.name, settingName, viewpoint.name)
-            : PICTURE.label(option.name, settingName, viewpoint.name)
-        }
-      />
+      <div
+        className="stage-fill"
+        onPointerDownCapture={(event) => {
+          const box = event.currentTarget.getBoundingClientRect();
+          pressedRight.current = event.clientX > box.left + box.width / 2;
+        }}
+      >
+        <Picture
+          room={room}
+          light={light}
+          look={look}
+          beside={beside}
+          viewpoint={viewpoint}
+          viewpointVersion={state.viewpointVersion}
+          reducedMotion={reducedMotion}
+          sheen={state.sheen}
+          outlined={outlined}
+          onPick={onPick}
+          onContextLost={() => store.setState({ contextLost: true })}
+          onContextRestored={() => store.setState({ contextLost: false })}
+          label={
+            beside
+              ? PICTURE.labelBeside(left.name, right.name, settingName, viewpoint.name)
+              : PICTURE.label(option.name, settingName, viewpoint.name)
+          }
+        />
+      </div>
     </Suspense>
   );
 }

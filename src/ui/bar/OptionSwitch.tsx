@@ -50,6 +50,9 @@ export function OptionSwitch({ options, chosen, holding, onChoose, onHold }: Opt
       }}
     >
       <Choices label={BAR.option} choices={options} chosen={chosen} onChoose={onChoose} />
+      <span className="hidden-visually" role="status">
+        {holding ? BAR.holding(options.find((option) => option.id === chosen)?.name ?? '') : ''}
+      </span>
     </div>
   );
 }

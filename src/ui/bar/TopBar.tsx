@@ -40,7 +40,7 @@ export function TopBar(props: TopBarProps) {
           onClick={() => props.onSideBySide(!props.sideBySide)}
         >
           <Columns2 className="icon" aria-hidden="true" />
-          <span className="steady" data-text={BAR.sideBySide}>
+          <span className="steady bar-word" data-text={BAR.sideBySide}>
             {BAR.sideBySide}
           </span>
         </button>

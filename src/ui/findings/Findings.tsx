@@ -83,6 +83,7 @@ export function Findings(props: FindingsProps) {
                     <WarningItem
                       key={`${warning.code}-${warning.basis}-${warning.surfaces.join('+')}-${warning.text}`}
                       warning={warning}
+                      isSaid={warning.text === assessment.balance.sentence}
                       onPoint={props.onPoint}
                     />
                   ))}

@@ -2,17 +2,19 @@ import { useId, useState } from 'react';
 import type { Warning } from '../../engine/judge/assessment';
 import type { SurfaceId } from '../../engine/surface';
 import { SeverityMark } from '../parts/SeverityMark';
-import { BASIS_WORDS, FINDINGS, holdsInWords, SEVERITY_WORDS } from '../words/findings';
+import { BASIS_WORDS, FINDINGS, holdsInWords, SEVERITY_WORDS, WARNING_WORDS } from '../words/findings';
 import { capital } from '../words/numbers';
 
 interface WarningItemProps {
   readonly warning: Warning;
+  /** Said already as the balance sentence: then only its name stands here, with the reason. */
+  readonly isSaid: boolean;
   /** Told which surfaces to outline while the warning is pointed at or has the focus. */
   readonly onPoint: (surfaces: readonly SurfaceId[]) => void;
 }
 
 /** One warning: its mark and one sentence; the reason with its numbers is one step away. */
-export function WarningItem({ warning, onPoint }: WarningItemProps) {
+export function WarningItem({ warning, isSaid, onPoint }: WarningItemProps) {
   const [open, setOpen] = useState(false);
   const id = useId();
   return (
@@ -25,7 +27,7 @@ export function WarningItem({ warning, onPoint }: WarningItemProps) {
     >
       <SeverityMark severity={warning.severity} />
       <div className="warning-words">
-        <p id={`${id}-text`}>{warning.text}</p>
+        <p id={`${id}-text`}>{isSaid ? FINDINGS.saidAbove(capital(WARNING_WORDS[warning.code])) : warning.text}</p>
         <div className="warning-foot">
           <span className="small quiet">{capital(SEVERITY_WORDS[warning.severity])}</span>
           <button

@@ -16,14 +16,12 @@ export const DRAWER = {
   none: 'No finish in the library fits that. Clear the search, or type one in.',
   current: 'on it now',
   lrv: (lrv: number) => `LRV ${Math.round(lrv)}`,
-  lrvTitle: 'Light reflectance value, 0 black to 100 white',
   count: (shown: number, all: number) => (shown === all ? `${all} finishes` : `${shown} of ${all} finishes`),
   layout: 'Layout',
   joint: 'Joint, mm',
   grout: 'Grout',
   layingNone: 'This finish goes on in one piece; there is nothing to set.',
   jointProblem: 'Give a joint from 1.6 to 20 mm.',
-  noSurface: 'Choose at least one surface.',
 } as const;
 
 /** Words of the form for a color from outside the library. */

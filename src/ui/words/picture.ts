@@ -17,7 +17,6 @@ export const PICTURE = {
   contextLost: 'The graphics card let go of the picture. It comes back by itself; the findings stay.',
   noWebGl: 'This browser cannot draw the room, so you see a flat drawing of it. Every finding still holds.',
   flatLabel: 'Flat drawing of the kitchen. Choose a surface to read its color.',
-  lampsUnused: 'The lamps are off in this setting',
   kelvin: (k: number, words: string) => `${k} kelvin, ${words}`,
   level: (share: number) => `${Math.round(share * 100)} percent`,
   label: (option: string, setting: string, viewpoint: string) =>

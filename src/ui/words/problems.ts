@@ -13,8 +13,6 @@ export const PROBLEMS = {
   unreadable: 'The file could not be read.',
   unreadableRemedy: 'Check that it is still there and open it again.',
   kept: 'Your last project is still open.',
-  workers: 'The light could not be worked out.',
-  workersRemedy: 'Undo the last change, or reload the page after saving.',
 } as const;
 
 /** Where a problem sits, in words; empty when unknown. */

@@ -1,7 +1,6 @@
 /** Words of the bar on top. */
 export const BAR = {
   product: 'Upstand',
-  bar: 'Project',
   option: 'Option',
   optionHint: 'Press and hold to see the other one',
   sideBySide: 'Side by side',
