@@ -86,19 +86,23 @@ function between(t: Transport, from: number, to: number): number {
   return exchanged / area;
 }
 
-it('ray estimates in a 4 x 3 x 2.5 m room are within 0.5 % of C-11 and C-14', () => {
-  const t = buildTransport(roomOf(boxRects(4, 3, 2.5)));
-  expect(t.leak).toBeLessThan(1e-4);
-  expect(between(t, 0, 1) / parallel(4, 3, 2.5)).toBeCloseTo(1, 2);
-  for (const [wall, expected] of [
-    [2, perpendicular(4, 2.5, 3)],
-    [3, perpendicular(4, 2.5, 3)],
-    [4, perpendicular(3, 2.5, 4)],
-    [5, perpendicular(3, 2.5, 4)],
+it('ray estimates in a 4 x 3 x 2.5 m room meet C-11 and C-14: 1 % at the product settings, 0.3 % with 1024 rays', () => {
+  for (const [options, tolerance] of [
+    [{}, 0.01],
+    [{ raysPerPatch: 1024, patchSize: 0.25 }, 0.003],
   ] as const) {
-    expect(Math.abs(between(t, 0, wall) / expected - 1)).toBeLessThan(0.005);
+    const t = buildTransport(roomOf(boxRects(4, 3, 2.5)), options);
+    expect(t.leak).toBeLessThan(1e-4);
+    for (const [other, expected] of [
+      [1, parallel(4, 3, 2.5)],
+      [2, perpendicular(4, 2.5, 3)],
+      [3, perpendicular(4, 2.5, 3)],
+      [4, perpendicular(3, 2.5, 4)],
+      [5, perpendicular(3, 2.5, 4)],
+    ] as const) {
+      expect(Math.abs(between(t, 0, other) / expected - 1)).toBeLessThan(tolerance);
+    }
   }
-  expect(Math.abs(between(t, 0, 1) / parallel(4, 3, 2.5) - 1)).toBeLessThan(0.005);
 });
 
 it('reciprocity and closure hold to 1e-6 in a cut-up room, and the same seed gives the same numbers', () => {

@@ -29,7 +29,8 @@ export interface Emitter {
 /** Cells of a face, and extra rays in a cell where visibility changes: a window is large and seldom seen whole. */
 const LAMP_CELLS = 16;
 const LAMP_FINER = 8;
-const WINDOW_CELLS = 36;
+const WINDOW_CELL_M2 = 0.04;
+const WINDOW_CELLS = [12, 48] as const;
 const WINDOW_FINER = 3;
 const FACE_OFFSET_M = 2e-4;
 const INSET_M = 2e-3;
@@ -49,8 +50,10 @@ export function windowEmitter(window: WindowAperture): Emitter {
   };
   const { axis, sign } = rectNormal(window.rect);
   const exitance = windowExitance(outside, axis === 2 ? sign : 0);
-  const across = gridAlong(window.rect, WINDOW_CELLS);
-  return faceOf(window.rect, window.group, exitance, outside, across, WINDOW_CELLS, WINDOW_FINER);
+  const [least, most] = WINDOW_CELLS;
+  const total = Math.min(most, Math.max(least, Math.round(rectArea(window.rect) / WINDOW_CELL_M2)));
+  const across = gridAlong(window.rect, total);
+  return faceOf(window.rect, window.group, exitance, outside, across, total, WINDOW_FINER);
 }
 
 const rectArea = (rect: Rect): number => Math.hypot(...rect.u) * Math.hypot(...rect.v);
@@ -84,6 +87,8 @@ function faceOf(
     put(corners, i, fu, i >> 1, 0);
   });
   const random = mulberry32(total);
+  // 5 for 8 points, 2 for 3: without a common divisor.
+  const stride = Math.round(perCell * GOLDEN);
   const cells = new Float64Array(3 * across * up);
   const finer = new Float64Array(3 * across * up * perCell);
   for (let c = 0; c < across * up; c++) {
@@ -91,9 +96,9 @@ function faceOf(
     const j = Math.floor(c / across);
     put(cells, c, (i + random()) / across, (j + random()) / up, FACE_OFFSET_M);
     for (let m = 0; m < perCell; m++) {
-      // A spread of points in the cell: even along u, and along v by the golden section.
+      // A Latin square: even along u and along v alike.
       const fu = (m + random()) / perCell;
-      const fv = (m * GOLDEN + random() / perCell) % 1;
+      const fv = (((m * stride) % perCell) + random()) / perCell;
       put(finer, c * perCell + m, (i + fu) / across, (j + fv) / up, FACE_OFFSET_M);
     }
   }

@@ -57,7 +57,7 @@ export function visibleShare(
     for (let m = 3 * perCell * c; m < 3 * perCell * (c + 1); m += 3) {
       if (!isBlocked(bvh, x, y, z, finer[m]! - x, finer[m + 1]! - y, finer[m + 2]! - z, 1)) free++;
     }
-    visible += weight[c]! * ((free + seen[c]!) / (perCell + 1) - seen[c]!);
+    visible += weight[c]! * (free / perCell - seen[c]!);
   }
   return Math.min(1, Math.max(0, visible / all));
 }
