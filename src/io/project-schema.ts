@@ -22,9 +22,17 @@ const pattern = v.variant('kind', [
   v.object({ kind: v.literal('plain') }),
   v.object({ kind: v.literal('veined'), spacing_mm: number, direction_deg: number }),
   v.object({ kind: v.literal('fleck'), size_mm: number }),
-  v.object({ kind: v.literal('grain'), board_mm: v.optional(size) }),
+  v.object({
+    kind: v.literal('grain'),
+    board_mm: v.optional(size),
+    figure: v.optional(v.picklist(['rings', 'ray-fleck'])),
+  }),
   v.object({ kind: v.literal('cleft'), size_mm: number }),
-  v.object({ kind: v.literal('cloud'), size_mm: number }),
+  v.object({
+    kind: v.literal('cloud'),
+    size_mm: number,
+    gathers: v.optional(v.picklist(['edges', 'anywhere'])),
+  }),
   v.object({ kind: v.literal('thread'), size_mm: number }),
 ]);
 

@@ -1,5 +1,6 @@
 import type { Problem } from '../engine/result';
 import { type Bounds, checkNumber } from './check-number';
+import { kitchenMisfits } from './kitchen-misfits';
 import type { Kitchen } from './project';
 
 const mm = (least: number, most: number): Bounds => [least, most, 'mm'];
@@ -43,12 +44,6 @@ const BOUNDS: readonly (readonly [path: string, read: (kitchen: Kitchen) => numb
   ['sky_lx', (k) => k.sky_lx, [0, 100000, 'lx']],
 ];
 
-/** Half a sink unit of 800 mm and the filler beside it. */
-const SINK_SPACE = 450;
-
-/** Corner filler, a cooktop unit between two units of 300 mm, and two tall cabinets with their panels, mm. */
-const BACK_WALL_LEAST = 50 + 600 + 2 * 300 + 2 * 600 + 40;
-
 /** What is wrong with the sizes of a kitchen: each value alone, then what must fit into the room. */
 export function checkKitchen(kitchen: Kitchen, path: string): readonly Problem[] {
   const problems = BOUNDS.flatMap(([name, read, bounds]) => checkNumber(read(kitchen), bounds, `${path}.${name}`));
@@ -57,48 +52,8 @@ export function checkKitchen(kitchen: Kitchen, path: string): readonly Problem[]
       misfit(`${path}.lamps.ceiling.count`, 'The number of ceiling lamps is not whole.', 'Give a whole number.'),
     );
   }
-  return problems.length > 0 ? problems : checkFit(kitchen, path);
-}
-
-function checkFit(kitchen: Kitchen, path: string): readonly Problem[] {
-  const { room, base, counter, wall_units, island, window, door } = kitchen;
-  const counterTop = base.plinth_height + base.carcass_height + counter.thickness;
-  const problems: Problem[] = [];
-  const mustFit = (name: string, what: string, needs: number, has: number) => {
-    if (needs > has) {
-      problems.push(
-        misfit(`${path}.${name}`, `${what} needs ${needs} mm, there are ${has} mm.`, 'Change one of the sizes.'),
-      );
-    }
-  };
-  mustFit(
-    'wall_units',
-    'The top of the wall cabinets',
-    counterTop + wall_units.gap_above_counter + wall_units.height,
-    room.height,
-  );
-  mustFit('tall_height', 'A tall cabinet', kitchen.tall_height, room.height);
-  mustFit('window', 'The top of the window', window.sill + window.height, room.height);
-  mustFit('window', 'The far side of the window', window.center + window.width / 2, room.depth);
-  mustFit('window', 'The near side of the window', window.width / 2, window.center);
-  mustFit(
-    'window.center',
-    'The sink under the window, from the door wall to the corner,',
-    window.center + SINK_SPACE,
-    room.depth - base.depth,
-  );
-  mustFit('window.center', 'The sink under the window', SINK_SPACE, window.center);
-  mustFit('room.width', 'The back wall', base.depth + BACK_WALL_LEAST, room.width);
-  mustFit('door.height', 'The door', door.height, room.height);
-  mustFit('door', 'The door with its distance from the right wall', door.from_right + door.width, room.width);
-  mustFit('island', 'The island, from the left wall to its right end,', island.x + island.width, room.width);
-  mustFit(
-    'island',
-    'The island, from the door wall to the counter,',
-    island.y + island.depth + counter.depth,
-    room.depth,
-  );
-  return problems;
+  if (problems.length > 0) return problems;
+  return kitchenMisfits(kitchen).map(({ text, at, remedy }) => misfit(`${path}.${at?.path}`, text, remedy));
 }
 
 const misfit = (path: string, text: string, remedy: string): Problem => ({

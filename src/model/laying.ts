@@ -11,9 +11,6 @@ const LONG_TILE_MM = 381;
 /** From this length to width on, tiles are usually laid half a tile apart (common practice, no source). */
 const OBLONG = 1.3;
 
-/** Faces whose grain usually runs upright: doors and panels (common practice, no source). */
-const UPRIGHT_GRAIN: readonly SurfaceId[] = ['base-fronts', 'wall-fronts', 'tall-fronts', 'island-fronts'];
-
 /** Surfaces on which pieces are laid one beside the other. Elsewhere a finish is one sheet, slab or coat. */
 const TAKES_PIECES: readonly SurfaceId[] = ['floor', 'backsplash', 'wall', 'upstand'];
 
@@ -24,7 +21,7 @@ export const isTiled = (laying: Laying): boolean => laying.layout === 'stack' ||
 
 /**
  * How a finish is usually laid on a surface: tiles in running bond or stacked, with a joint and the first grout of the
- * library; boards as planks; everything else plain. Keeps joint and grout of `before` when tiles follow tiles.
+ * library; boards as planks; everything else plain (grain then follows the surface: upright on fronts). Keeps joint and grout of `before` when tiles follow tiles.
  */
 export function layingFor(
   finish: Finish,
@@ -33,11 +30,10 @@ export function layingFor(
   before?: Laying,
 ): Laying {
   if (TAKES_PIECES.includes(surface) && !SHEETS.includes(finish.class)) {
-    if (finish.pattern.kind === 'grain' && finish.pattern.board_mm) return { layout: 'planks', direction_deg: 0 };
+    if (finish.pattern.kind === 'grain' && finish.pattern.board_mm) return { layout: 'planks' };
     if (finish.piece_mm) return tiled(finish, finish.piece_mm, surface, library, before);
   }
-  const grained = finish.pattern.kind === 'grain';
-  return grained ? { layout: 'plain', direction_deg: UPRIGHT_GRAIN.includes(surface) ? 90 : 0 } : { layout: 'plain' };
+  return { layout: 'plain' };
 }
 
 function tiled(

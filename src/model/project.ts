@@ -41,7 +41,7 @@ export interface Laying {
   readonly layout: Layout;
   readonly joint_mm?: number;
   readonly grout?: string;
-  /** Direction of grain, vein or boards against the surface's own s axis, degrees. */
+  /** 90 turns grain, veins or boards a quarter from the surface's own direction (along fronts, along the back wall). */
   readonly direction_deg?: 0 | 90;
 }
 

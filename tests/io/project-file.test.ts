@@ -110,7 +110,7 @@ it.each<[string, string, string, (project: Loose) => void]>([
     (p) => set(p['settings']![1]!['groups']!['ceiling'], 'light', 'LED-Z9'),
   ],
   ['out-of-range', 'kitchen.room.width', '100', (p) => set(p['kitchen']!['room'], 'width', 100)],
-  ['does-not-fit', 'kitchen.island', 'island', (p) => set(p['kitchen']!['island'], 'y', 3200)],
+  ['does-not-fit', 'kitchen.island.y', 'island', (p) => set(p['kitchen']!['island'], 'y', 3200)],
   ['duplicate-id', 'library[1].id', 'PT-01', (p) => set(p['library']![1], 'id', 'PT-01')],
   ['duplicate-id', 'options[1].id', 'copied-look', (p) => set(p['options']![1], 'id', 'copied-look')],
   ['shares-not-one', 'library[0].components', '0.900', (p) => set(p['library']![0]!['components']![0], 'share', 0.9)],

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import scene from '../../scenes/l-island.json';
-import { checkKitchen } from '../../src/kitchen/check-kitchen';
+import { kitchenMisfits } from '../../src/model/kitchen-misfits';
 import type { Kitchen } from '../../src/model/project';
 import { brokenInvariants } from './invariants';
 
@@ -81,7 +81,7 @@ const kitchens: fc.Arbitrary<Kitchen> = fc
       };
     },
   )
-  .filter((kitchen) => checkKitchen(kitchen).length === 0);
+  .filter((kitchen) => kitchenMisfits(kitchen).length === 0);
 
 it('keeps every invariant over a wide range of measures', () => {
   fc.assert(

@@ -18,12 +18,12 @@ it('lays tiles with joint and grout, boards as planks, slabs and paint plain (co
     grout: 'GR-01',
   });
   expect(layingFor(finish('ST-01'), 'floor', library)).toEqual({ layout: 'stack', joint_mm: 3, grout: 'GR-01' });
-  expect(layingFor(finish('WD-01'), 'floor', library)).toEqual({ layout: 'planks', direction_deg: 0 });
+  expect(layingFor(finish('WD-01'), 'floor', library)).toEqual({ layout: 'planks' });
   expect(layingFor(finish('EN-01'), 'counter', library)).toEqual({ layout: 'plain' });
   expect(layingFor(finish('EN-06'), 'counter', library)).toEqual({ layout: 'plain' });
   expect(layingFor(finish('PT-02'), 'wall', library)).toEqual({ layout: 'plain' });
   expect(layingFor(finish('WD-07'), 'base-fronts', library)).toEqual({ layout: 'plain' });
-  expect(layingFor(finish('WD-03'), 'base-fronts', library)).toEqual({ layout: 'plain', direction_deg: 90 });
+  expect(layingFor(finish('WD-03'), 'base-fronts', library)).toEqual({ layout: 'plain' });
 });
 
 it('never makes a joint narrower than 1.6 mm, nor under 3 mm for long tiles (ANSI A108.02)', () => {

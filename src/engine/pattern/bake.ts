@@ -14,6 +14,7 @@ import { balanceGain, fitShare } from './shares';
 import type { Sheet } from './sheet';
 import { threadSheet } from './thread';
 import { cutFromSheet, mapPieces } from './tile';
+import { turnPattern } from './turn';
 import type { PatternSpec, PatternTexture } from './types';
 import { varyLightness } from './vary-lightness';
 import { veinSheet } from './veins';
@@ -28,6 +29,11 @@ const POOLED_PIECE_MM = 160;
  * One to four components, as many as the texture has room for. `maxSize` limits the texels along either side (default 2048; patterns that need fewer take fewer). Same spec, same bytes.
  */
 export function bakePattern(spec: PatternSpec, options?: { maxSize?: number }): PatternTexture {
+  const texture = bakeStraight(spec, options);
+  return spec.turned ? turnPattern(texture) : texture;
+}
+
+function bakeStraight(spec: PatternSpec, options?: { maxSize?: number }): PatternTexture {
   if (spec.shares.length < 1 || spec.shares.length > 4) throw new RangeError('A pattern has one to four components.');
   const frame = chooseFrame(spec, options?.maxSize ?? 2048);
   const size = frame.width * frame.height;

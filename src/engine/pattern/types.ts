@@ -36,6 +36,8 @@ export interface PatternSpec {
   readonly variation: Variation;
   readonly shares: readonly number[];
   readonly seed: number;
+  /** Turned a quarter: what runs along s runs along t. */
+  readonly turned?: boolean;
 }
 
 /**

@@ -25,6 +25,7 @@ export function patternSpecFor(finish: Finish, placement: Placement, laid: LaidF
     variation: finish.variation,
     shares: laid.components.map((component) => component.share),
     seed: seedFrom(finish.id),
+    ...(placement.laying.direction_deg === 90 ? { turned: true } : {}),
   };
   return { key: `${finish.id}:${JSON.stringify(spec)}`, spec };
 }

@@ -1,5 +1,5 @@
 import type { Problem } from '../engine/result';
-import type { Kitchen } from '../model/project';
+import type { Kitchen } from './project';
 
 /** Below this nobody passes between two rows of units, mm. Planners ask for 900 to 1200 (common practice). */
 const LEAST_PASSAGE = 600;
@@ -11,7 +11,7 @@ const CASING = 70;
 type Check = readonly [path: string, holds: boolean, text: string, remedy: string];
 
 /** What in a kitchen's measures cannot be built: empty when everything fits its room. */
-export function checkKitchen(kitchen: Kitchen): readonly Problem<'does-not-fit'>[] {
+export function kitchenMisfits(kitchen: Kitchen): readonly Problem<'does-not-fit'>[] {
   return [...roomChecks(kitchen), ...unitChecks(kitchen), ...islandChecks(kitchen), ...openingChecks(kitchen)]
     .filter(([, holds]) => !holds)
     .map(([path, , text, remedy]) => ({ code: 'does-not-fit', text, at: { path }, remedy }));

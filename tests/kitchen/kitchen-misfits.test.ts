@@ -1,13 +1,13 @@
 import { expect, it } from 'vitest';
 import scene from '../../scenes/l-island.json';
-import { checkKitchen } from '../../src/kitchen/check-kitchen';
+import { kitchenMisfits } from '../../src/model/kitchen-misfits';
 import type { Kitchen } from '../../src/model/project';
 
 const usual = scene as Kitchen;
-const paths = (kitchen: Kitchen): (string | undefined)[] => checkKitchen(kitchen).map((problem) => problem.at?.path);
+const paths = (kitchen: Kitchen): (string | undefined)[] => kitchenMisfits(kitchen).map((problem) => problem.at?.path);
 
 it('finds nothing wrong with the usual kitchen', () => {
-  expect(checkKitchen(usual)).toEqual([]);
+  expect(kitchenMisfits(usual)).toEqual([]);
 });
 
 it('names the measure that does not fit', () => {
