@@ -25,6 +25,7 @@ export function PictureFoot(props: PictureFootProps) {
         <div className="foot-row">
           <span className="foot-label">{PICTURE.view}</span>
           <Choices
+            className="viewpoints"
             label={PICTURE.viewpoint}
             choices={props.viewpoints}
             chosen={props.viewpoint}
