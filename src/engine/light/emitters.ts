@@ -2,6 +2,7 @@ import { mulberry32 } from '../random';
 import { glassTable } from './glass';
 import { groundFromSkyLx, type OutsideLuminance, windowExitance, zenithFromSkyLx } from './overcast-sky';
 import { rectNormal } from './rect-bvh';
+import { reverseBits, sobolSecond, unitInterval } from './sobol';
 import type { LampFace, Rect, WindowAperture } from './types';
 
 /** A lamp face or window ready to light points. Sample points lie a little in front of the face. */
@@ -17,29 +18,20 @@ export interface Emitter {
   readonly outside: OutsideLuminance | null;
   /** Corners, centre and more: when all are seen, or none, the whole face is taken as seen, or not. */
   readonly probes: Float64Array;
-  /** One jittered point in each cell of an across x up grid, across fastest. */
-  readonly cells: Float64Array;
-  readonly across: number;
-  readonly up: number;
-  /** `perCell` jittered points in each cell, for cells on the edge of a shadow. */
-  readonly finer: Float64Array;
-  readonly perCell: number;
+  /** Points all over the face, evenly spread as a whole and along either edge; any first 16, 32 ... are so too. */
+  readonly samples: Float64Array;
 }
 
-/** Cells of a face, and extra rays in a cell where visibility changes: a window is large and seldom seen whole. */
-const LAMP_CELLS = 16;
-const LAMP_FINER = 8;
-const WINDOW_CELL_M2 = 0.04;
-const WINDOW_CELLS = [12, 48] as const;
-const WINDOW_FINER = 3;
+/** Shadow rays where a face is partly hidden. Windows are hidden in part nearly everywhere, by their own frames. */
+const LAMP_SAMPLES = 64;
+const WINDOW_SAMPLES = 32;
+const LARGE_WINDOW_M2 = 0.8;
 const FACE_OFFSET_M = 2e-4;
 const INSET_M = 2e-3;
-const GOLDEN = 0.6180339887498949;
 
 export function lampEmitter(lamp: LampFace): Emitter {
   const area = rectArea(lamp.rect);
-  const across = gridAlong(lamp.rect, LAMP_CELLS);
-  return faceOf(lamp.rect, lamp.group, lamp.lumens / area, null, across, LAMP_CELLS, LAMP_FINER);
+  return faceOf(lamp.rect, lamp.group, lamp.lumens / area, null, LAMP_SAMPLES);
 }
 
 export function windowEmitter(window: WindowAperture): Emitter {
@@ -50,30 +42,13 @@ export function windowEmitter(window: WindowAperture): Emitter {
   };
   const { axis, sign } = rectNormal(window.rect);
   const exitance = windowExitance(outside, axis === 2 ? sign : 0);
-  const [least, most] = WINDOW_CELLS;
-  const total = Math.min(most, Math.max(least, Math.round(rectArea(window.rect) / WINDOW_CELL_M2)));
-  const across = gridAlong(window.rect, total);
-  return faceOf(window.rect, window.group, exitance, outside, across, total, WINDOW_FINER);
+  const samples = rectArea(window.rect) > LARGE_WINDOW_M2 ? 2 * WINDOW_SAMPLES : WINDOW_SAMPLES;
+  return faceOf(window.rect, window.group, exitance, outside, samples);
 }
 
 const rectArea = (rect: Rect): number => Math.hypot(...rect.u) * Math.hypot(...rect.v);
 
-/** Cells along u so that about `total` cells are near square. */
-function gridAlong(rect: Rect, total: number): number {
-  const aspect = Math.hypot(...rect.u) / Math.hypot(...rect.v);
-  return Math.min(total, Math.max(1, Math.round(Math.sqrt(total * aspect))));
-}
-
-function faceOf(
-  rect: Rect,
-  group: number,
-  exitance: number,
-  outside: OutsideLuminance | null,
-  across: number,
-  total: number,
-  perCell: number,
-): Emitter {
-  const up = Math.max(1, Math.round(total / across));
+function faceOf(rect: Rect, group: number, exitance: number, outside: OutsideLuminance | null, count: number): Emitter {
   const { axis, sign } = rectNormal(rect);
   const normal = new Float64Array(3);
   normal[axis] = sign;
@@ -86,21 +61,12 @@ function faceOf(
   [0, 1, 1, 0].forEach((fu, i) => {
     put(corners, i, fu, i >> 1, 0);
   });
-  const random = mulberry32(total);
-  // 5 for 8 points, 2 for 3: without a common divisor.
-  const stride = Math.round(perCell * GOLDEN);
-  const cells = new Float64Array(3 * across * up);
-  const finer = new Float64Array(3 * across * up * perCell);
-  for (let c = 0; c < across * up; c++) {
-    const i = c % across;
-    const j = Math.floor(c / across);
-    put(cells, c, (i + random()) / across, (j + random()) / up, FACE_OFFSET_M);
-    for (let m = 0; m < perCell; m++) {
-      // A Latin square: even along u and along v alike.
-      const fu = (m + random()) / perCell;
-      const fv = (((m * stride) % perCell) + random()) / perCell;
-      put(finer, c * perCell + m, (i + fu) / across, (j + fv) / up, FACE_OFFSET_M);
-    }
+  const random = mulberry32(count);
+  const flipU = Math.floor(random() * 2 ** 32);
+  const flipV = Math.floor(random() * 2 ** 32);
+  const samples = new Float64Array(3 * count);
+  for (let i = 0; i < count; i++) {
+    put(samples, i, unitInterval(reverseBits(i) ^ flipU), unitInterval(sobolSecond(i) ^ flipV), FACE_OFFSET_M);
   }
   const spots = probeSpots(rect);
   const probes = new Float64Array(3 * spots.length);
@@ -116,11 +82,7 @@ function faceOf(
     area: rectArea(rect),
     outside,
     probes,
-    cells,
-    across,
-    up,
-    finer,
-    perCell,
+    samples,
   };
 }
 

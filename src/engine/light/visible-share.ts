@@ -3,13 +3,13 @@ import { luminanceThrough } from './overcast-sky';
 import type { RectBvh } from './rect-bvh';
 import { isBlocked } from './rect-trace';
 
-const seen = new Uint8Array(64);
-const weight = new Float64Array(64);
+/** Shadow rays of a coarse look, where patches average anyway. */
+const COARSE_SAMPLES = 16;
 
 /**
  * Share of an emitter's light that reaches a point past all rectangles, 0-1: each part of the face counts by what it
- * would give there. Probes first; where they differ, one ray per cell, and more (`finest`) along the shadow's edge.
- * The sample points are the same for every receiver, so that shadows are smooth from texel to texel.
+ * would give there. Probes first; where they differ, rays all over the face (`finest`: all of its samples). The samples
+ * are the same for every receiver, so that shadows are smooth from texel to texel.
  */
 export function visibleShare(
   emitter: Emitter,
@@ -22,7 +22,7 @@ export function visibleShare(
   nz: number,
   finest: boolean,
 ): number {
-  const { probes, cells, across, up, finer, perCell } = emitter;
+  const { probes, samples } = emitter;
   let open = 0;
   let shut = 0;
   for (let k = 0; k < probes.length && !(open && shut); k += 3) {
@@ -34,54 +34,31 @@ export function visibleShare(
     else open++;
   }
   if (!open !== !shut) return open ? 1 : 0;
-  const count = across * up;
+  const end = finest ? samples.length : Math.min(samples.length, 3 * COARSE_SAMPLES);
   let all = 0;
   let visible = 0;
-  for (let c = 0; c < count; c++) {
-    const dx = cells[3 * c]! - x;
-    const dy = cells[3 * c + 1]! - y;
-    const dz = cells[3 * c + 2]! - z;
-    const w = cellWeight(emitter, dx, dy, dz, nx, ny, nz);
-    weight[c] = w;
-    seen[c] = w > 0 && !isBlocked(bvh, x, y, z, dx, dy, dz, 1) ? 1 : 0;
-    all += w;
-    visible += w * seen[c]!;
+  for (let k = 0; k < end; k += 3) {
+    const dx = samples[k]! - x;
+    const dy = samples[k + 1]! - y;
+    const dz = samples[k + 2]! - z;
+    const weight = sampleWeight(emitter, dx, dy, dz, nx, ny, nz);
+    if (weight === 0) continue;
+    all += weight;
+    if (!isBlocked(bvh, x, y, z, dx, dy, dz, 1)) visible += weight;
   }
-  if (all === 0) return 0;
-  if (!finest) return visible / all;
-  // Where all cells agree though the probes did not, the shadow's edge runs along the border.
-  const uniform = visible === 0 || visible === all;
-  for (let c = 0; c < count; c++) {
-    if (weight[c] === 0 || !(uniform ? onBorder(c, across, up) : onShadowEdge(c, across, up))) continue;
-    let free = 0;
-    for (let m = 3 * perCell * c; m < 3 * perCell * (c + 1); m += 3) {
-      if (!isBlocked(bvh, x, y, z, finer[m]! - x, finer[m + 1]! - y, finer[m + 2]! - z, 1)) free++;
-    }
-    visible += weight[c]! * (free / perCell - seen[c]!);
-  }
-  return Math.min(1, Math.max(0, visible / all));
+  return all > 0 ? visible / all : 0;
 }
 
-function onBorder(c: number, across: number, up: number): boolean {
-  const i = c % across;
-  const j = (c - i) / across;
-  return i === 0 || j === 0 || i === across - 1 || j === up - 1;
-}
-
-/** Whether a cell's visibility differs from a neighbour's. */
-function onShadowEdge(c: number, across: number, up: number): boolean {
-  const i = c % across;
-  const j = (c - i) / across;
-  const own = seen[c]!;
-  return (
-    (i > 0 && seen[c - 1] !== own) ||
-    (i < across - 1 && seen[c + 1] !== own) ||
-    (j > 0 && seen[c - across] !== own) ||
-    (j < up - 1 && seen[c + across] !== own)
-  );
-}
-
-function cellWeight(emitter: Emitter, dx: number, dy: number, dz: number, nx: number, ny: number, nz: number): number {
+/** What a part of the face towards (dx, dy, dz) gives a receiver, up to a common factor. */
+function sampleWeight(
+  emitter: Emitter,
+  dx: number,
+  dy: number,
+  dz: number,
+  nx: number,
+  ny: number,
+  nz: number,
+): number {
   const { normal, outside } = emitter;
   const toReceiver = dx * nx + dy * ny + dz * nz;
   const toFace = -(dx * normal[0]! + dy * normal[1]! + dz * normal[2]!);
