@@ -43,7 +43,7 @@ export interface AppState {
   readonly stale: readonly string[];
 }
 
-/** The state at start: the first option that is not somebody else's look, by day. */
+/** The state at start: the last option (one's own, after those it was copied from) in the first setting. */
 export function initialState(project: Project, theme: Theme): AppState {
   const own = project.options.at(-1) ?? project.options[0]!;
   return {
@@ -94,6 +94,9 @@ export function halvesOf(state: AppState): readonly [left: Option, right: Option
   const { options } = projectOf(state);
   return options.indexOf(chosen) <= options.indexOf(other) ? [chosen, other] : [other, chosen];
 }
+
+/** Two options are to be seen at once, and there are two. */
+export const isSplitWanted = (state: AppState): boolean => state.sideBySide && projectOf(state).options.length > 1;
 
 export const shownSetting = (state: AppState): Setting => byId(projectOf(state).settings, state.setting);
 

@@ -1,9 +1,9 @@
 import { useMemo, useSyncExternalStore } from 'react';
 import type { SurfaceId } from '../engine/surface';
-import type { Finish, Laying } from '../model/project';
+import type { Finish, Laying, Option } from '../model/project';
 import type { SwatchPaint } from '../ui/swatch/swatch-paint';
 import { useApp, useAppState } from './context';
-import { projectOf, shownOption } from './state';
+import { projectOf } from './state';
 
 /** The project's library by id. */
 export function useLibrary(): ReadonlyMap<string, Finish> {
@@ -22,11 +22,10 @@ export function usePaints(): (finish: Finish, laying: Laying, bake?: boolean) =>
   return (finish, laying, bake = false) => paints.paintOf(library, finish, laying, bake);
 }
 
-/** Paints of what lies on the surfaces of the shown option. */
-export function useOptionPaints(): (surface: SurfaceId) => SwatchPaint {
+/** Paints of what lies on the surfaces of an option. */
+export function useOptionPaints(option: Option): (surface: SurfaceId) => SwatchPaint {
   const library = useLibrary();
   const paintOf = usePaints();
-  const option = useAppState(shownOption);
   return (surface) => {
     const { finish, laying } = option.scheme[surface];
     return paintOf(library.get(finish)!, laying);

@@ -50,7 +50,7 @@ function ReadingPane({ assessment, surface }: ReadingPaneProps) {
   const project = useAppState(projectOf);
   const setting = useAppState(shownSetting);
   const point = useAppState((state) => state.point);
-  const paintOf = useOptionPaints();
+  const paintOf = useOptionPaints(option);
   const assessed = assessment.surfaces.find((one) => one.surface === surface) ?? assessment.surfaces[0];
   const [place] = assessed?.installed ?? [];
   const here = useMemo(() => (place ? flatPaint(place.lab_d65) : null), [place]);

@@ -1,5 +1,6 @@
 import { lazy, Suspense, useMemo, useRef } from 'react';
 import type { SurfaceId } from '../../engine/surface';
+import type { Option } from '../../model/project';
 import { FlatElevation } from '../../ui/elevation/FlatElevation';
 import { useMedia } from '../../ui/parts/use-media';
 import { PictureFoot } from '../../ui/picture/PictureFoot';
@@ -8,7 +9,7 @@ import { PICTURE, settingShortName } from '../../ui/words/picture';
 import type { PickedPoint } from '../../view/types';
 import { hasWebGl2 } from '../../view/webgl2';
 import { useApp, useAppState } from '../context';
-import { halvesOf, projectOf, shownOption, shownSetting } from '../state';
+import { halvesOf, isSplitWanted, projectOf, shownOption, shownSetting } from '../state';
 import { useOptionPaints } from '../use-option-paints';
 
 const Picture = lazy(() => import('../../view/Picture').then((view) => ({ default: view.Picture })));
@@ -20,12 +21,11 @@ export function PicturePane() {
   const setting = shownSetting(state);
   const viewpoint = room?.viewpoints.find((one) => one.id === state.viewpoint) ?? room?.viewpoints[0];
   const [left, right] = halvesOf(state);
-  const isBeside = state.sideBySide && projectOf(state).options.length > 1;
   return (
     <PictureStage
       picture={hasWebGl2() ? <RoomPicture /> : <FlatPicture />}
       message={state.contextLost ? PICTURE.contextLost : hasWebGl2() ? null : PICTURE.noWebGl}
-      halves={isBeside && hasWebGl2() ? [left.name, right.name] : null}
+      halves={isSplitWanted(state) ? [left.name, right.name] : null}
       foot={
         <PictureFoot
           viewpoints={hasWebGl2() ? (room?.viewpoints ?? []) : []}
@@ -51,7 +51,7 @@ function RoomPicture() {
   const { room, light } = state;
   const option = shownOption(state);
   const [left, right] = halvesOf(state);
-  const isSplit = state.sideBySide && left !== right && state.looks[left.id] && state.looks[right.id];
+  const isSplit = isSplitWanted(state) && state.looks[left.id] && state.looks[right.id];
   const look = state.looks[isSplit ? left.id : option.id];
   const beside = isSplit ? state.looks[right.id] : null;
   const pressedRight = useRef(false);
@@ -105,16 +105,30 @@ function RoomPicture() {
   );
 }
 
+/** The flat drawing of the shown option, or of both beside each other. */
 function FlatPicture() {
+  const state = useAppState((all) => all);
+  const halves = halvesOf(state);
+  const options = isSplitWanted(state) ? halves : [shownOption(state)];
+  return (
+    <div className="stage-flat">
+      {options.map((option) => (
+        <FlatOption key={option.id} option={option} />
+      ))}
+    </div>
+  );
+}
+
+function FlatOption({ option }: { readonly option: Option }) {
   const { store } = useApp();
   const state = useAppState((all) => all);
-  const paintOf = useOptionPaints();
+  const paintOf = useOptionPaints(option);
   return (
     <FlatElevation
       kitchen={projectOf(state).kitchen}
       paintOf={paintOf}
       outlined={state.pointed.length > 0 || !state.reading ? state.pointed : [state.reading]}
-      onPick={(reading) => store.setState({ reading, point: null })}
+      onPick={(reading) => store.setState({ option: option.id, reading, point: null })}
     />
   );
 }

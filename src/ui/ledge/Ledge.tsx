@@ -39,7 +39,7 @@ export function Ledge(props: LedgeProps) {
             groutPaint={props.groutPaintOf(sample)}
             here={props.hereOf(sample)}
             isOpen={props.open !== null && sample.surfaces.includes(props.open)}
-            isOutlined={sample.surfaces.some((surface) => props.outlined.includes(surface))}
+            isOutlined={!shown && sample.surfaces.some((surface) => props.outlined.includes(surface))}
             onOpen={() => props.onOpen(sample)}
             onPoint={(on) => point(on ? sample : null)}
           />

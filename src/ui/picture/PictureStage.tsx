@@ -16,7 +16,12 @@ export interface PictureStageProps {
 export function PictureStage({ picture, message, halves, foot }: PictureStageProps) {
   const { resting, wake } = useResting();
   return (
-    <div className={`stage ${halves ? 'stage-split' : ''}`} onPointerMove={wake} onPointerDown={wake}>
+    <div className="stage" onPointerMove={wake} onPointerDown={wake}>
+      {message && (
+        <p className="stage-message" role="status">
+          {message}
+        </p>
+      )}
       {halves && (
         <div className="stage-halves" aria-hidden="true">
           <span>{halves[0]}</span>
@@ -24,11 +29,6 @@ export function PictureStage({ picture, message, halves, foot }: PictureStagePro
         </div>
       )}
       <div className="stage-picture">{picture}</div>
-      {message && (
-        <p className="stage-message" role="status">
-          {message}
-        </p>
-      )}
       <div className={`stage-foot ${resting ? 'is-resting' : ''}`}>{foot}</div>
     </div>
   );

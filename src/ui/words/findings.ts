@@ -8,6 +8,8 @@ import type {
 } from '../../engine/judge/assessment';
 import { capital } from './numbers';
 
+const fromTo = (range: readonly string[]) => [...new Set(range)].join(' to ');
+
 /** Words of the findings column. */
 export const FINDINGS = {
   region: 'Findings',
@@ -38,7 +40,7 @@ export const FINDINGS = {
       ? `${capital(samples)}, as samples and as installed.`
       : `${capital(samples)} as samples, ${installed} as installed.`,
   ranges: (warm: readonly string[], cool: readonly string[]) =>
-    `From the overview viewpoints: warm ${warm.join(' to ')}, cool ${cool.join(' to ')}.`,
+    `From the overview viewpoints: warm ${fromTo(warm)}, cool ${fromTo(cool)}.`,
   adds: (words: string) => `But it adds: ${words}.`,
   setting: (name: string, cct: number | null) =>
     cct === null

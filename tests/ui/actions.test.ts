@@ -1,0 +1,65 @@
+import { expect, it } from 'vitest';
+import { createStore } from 'zustand/vanilla';
+import { createActions } from '../../src/app/actions';
+import { initialState, otherOption, projectOf, shownOption, shownSetting } from '../../src/app/state';
+import { undoLabel } from '../../src/model/history';
+import { terrace } from './terrace';
+
+function open() {
+  const store = createStore(() => initialState(terrace(), 'system'));
+  return { store, actions: createActions(store), scheme: () => shownOption(store.getState()).scheme };
+}
+
+it('lays on several surfaces as one step', () => {
+  const { store, actions, scheme } = open();
+  actions.lay(['base-fronts', 'wall-fronts', 'tall-fronts', 'island-fronts', 'plinth'], 'WD-07');
+  expect(new Set(['base-fronts', 'plinth', 'island-fronts'].map((s) => scheme()[s as 'plinth'].finish))).toEqual(
+    new Set(['WD-07']),
+  );
+  expect(undoLabel(store.getState().history)).toContain('beech');
+  actions.undo();
+  expect(scheme()['island-fronts'].finish).toBe('PT-01');
+  expect(undoLabel(store.getState().history)).toBeNull();
+});
+
+it('leaves a surface alone that was taken out of the family', () => {
+  const { actions, scheme } = open();
+  actions.lay(['base-fronts'], 'WD-07');
+  expect(scheme()['base-fronts'].finish).toBe('WD-07');
+  expect(scheme().plinth.finish).toBe('PT-01');
+});
+
+it('takes a drag as one step', () => {
+  const { store, actions } = open();
+  actions.setLevel('ceiling', 0.2, false);
+  actions.setLevel('ceiling', 0.4, true);
+  actions.setLevel('ceiling', 0.6, true);
+  expect(shownSetting(store.getState()).groups.ceiling.level).toBe(0.6);
+  actions.undo();
+  expect(shownSetting(store.getState()).groups.ceiling.level).toBe(0);
+});
+
+it('changes both lamps with the lamp color and leaves the sky', () => {
+  const { store, actions } = open();
+  const sky = shownSetting(store.getState()).groups.sky.light;
+  actions.setLamp('LED-B5', false);
+  const { groups } = shownSetting(store.getState());
+  expect([groups.ceiling.light, groups['under-cabinet'].light, groups.sky.light]).toEqual(['LED-B5', 'LED-B5', sky]);
+});
+
+it('says what is wrong and keeps the document', () => {
+  const { store, actions } = open();
+  const before = projectOf(store.getState());
+  actions.lay(['floor'], 'NO-SUCH');
+  expect(store.getState().problem?.remedy).toBeTruthy();
+  expect(projectOf(store.getState())).toBe(before);
+});
+
+it('shows the other option while it is held', () => {
+  const { store } = open();
+  const other = otherOption(store.getState()).id;
+  store.setState({ holding: true });
+  expect(shownOption(store.getState()).id).toBe(other);
+  store.setState({ holding: false });
+  expect(shownOption(store.getState()).id).toBe('our-floor');
+});

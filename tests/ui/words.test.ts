@@ -1,0 +1,65 @@
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import * as cautions from '../../src/ui/words/cautions';
+import * as drawer from '../../src/ui/words/drawer';
+import * as findings from '../../src/ui/words/findings';
+import * as finishes from '../../src/ui/words/finishes';
+import * as ledge from '../../src/ui/words/ledge';
+import { decimal, labText, percent } from '../../src/ui/words/numbers';
+import * as picture from '../../src/ui/words/picture';
+import * as problems from '../../src/ui/words/problems';
+import * as reading from '../../src/ui/words/reading';
+import * as bar from '../../src/ui/words/top-bar';
+
+const texts = (value: unknown): readonly string[] => {
+  if (typeof value === 'string') return [value];
+  return typeof value === 'object' && value !== null ? Object.values(value).flatMap(texts) : [];
+};
+const all = [cautions, drawer, finishes, findings, ledge, picture, problems, reading, bar].flatMap(texts);
+
+it('speaks plainly: no exclamation marks, no promises of exact match, compliance or safety, US spelling', () => {
+  expect(all.length).toBeGreaterThan(150);
+  for (const text of all) expect(text).not.toMatch(/!|exact match|compliant|\bsafe\b|colour|grey|\bhob\b|worktops\b/i);
+});
+
+it('says how firmly a finding holds without claiming more than was tried', () => {
+  expect(findings.holdsInWords(null)).toMatch(/still being worked out/);
+  expect(findings.holdsInWords(1)).toMatch(/^Holds in all /);
+  expect(findings.holdsInWords(0.9)).toBe('Holds in 9 of 10 plausible measurement errors.');
+  expect(findings.holdsInWords(0.97)).toMatch(/nearly all/);
+  expect(findings.holdsInWords(0.01)).toMatch(/almost none/);
+});
+
+it('names the direction of a tint by its hue and nothing for a chroma under 1', () => {
+  expect(reading.tintWord(0.3, 0.4)).toBeNull();
+  expect(reading.tintWord(0, 5)).toBe('yellowish');
+  expect(reading.tintWord(0, -5)).toBe('bluish');
+  expect(reading.tintWord(-5, 0)).toBe('greenish');
+  expect(reading.tintWord(2, 0)).toBe('faintly pinkish');
+  expect(reading.tintWord(0, 12)).toBe('strongly yellowish');
+});
+
+it('gives a word for every tint of chroma 1 and more', () => {
+  fc.assert(
+    fc.property(fc.double({ min: 1, max: 60, noNaN: true }), fc.double({ min: 0, max: 360, noNaN: true }), (c, h) => {
+      const rad = (h * Math.PI) / 180;
+      const [a, b] = [(c + 1e-6) * Math.cos(rad), (c + 1e-6) * Math.sin(rad)];
+      expect(reading.tintWord(a, b)).toMatch(/\w+/);
+    }),
+  );
+});
+
+it('words a shift by the trade’s thresholds 1, 2 and 5 (CIEDE2000)', () => {
+  expect([0.9, 1.5, 4, 6].map(reading.shiftWord)).toEqual([
+    'the same to most eyes',
+    'very close',
+    'noticeable',
+    'clearly different',
+  ]);
+});
+
+it('writes numbers with a true minus and never a negative zero', () => {
+  expect(labText([85.12, -0.84, -0.02])).toBe('85.1, −0.8, 0.0');
+  expect(decimal(-0.04)).toBe('0.0');
+  expect(percent(0.485)).toBe('49 %');
+});
