@@ -18,8 +18,8 @@ export interface FineToCoarse {
 }
 
 /**
- * Candidates by preference: same surface, same facing and near plane; same surface and facing; same surface; anything
- * that reflects. Black fine rectangles have none.
+ * Candidates by preference: near ones of the same surface in the same plane, facing alike, or at all; near ones of any
+ * surface; far ones of the same surface. Black fine rectangles have none.
  */
 export function mapFineToCoarse(fine: readonly Rect[], coarse: readonly Rect[], patches: Patches): FineToCoarse {
   const boxes = new Float64Array(6 * coarse.length);
@@ -82,22 +82,26 @@ function candidates(
   boxes: Float64Array,
   same: readonly number[],
   lit: readonly number[],
-): number[] {
+): readonly number[] {
   const { axis, sign } = rectNormal(rect);
   const box = boxOf(rect);
-  const facing = same.filter((i) => {
-    const normal = rectNormal(coarse[i]!);
-    return normal.axis === axis && normal.sign === sign;
-  });
-  const near = facing.filter((i) => {
-    if (Math.abs(boxes[6 * i + axis]! - box[axis]!) > SAME_PLANE_M) return false;
+  const within = (i: number): boolean => {
     for (let k = 0; k < 3; k++) {
       if (boxes[6 * i + k]! > box[3 + k]! + REACH_M || boxes[6 * i + 3 + k]! < box[k]! - REACH_M) return false;
     }
     return true;
-  });
-  for (const list of [near, facing, same, lit]) if (list.length > 0) return [...list];
-  return [];
+  };
+  const facesAlike = (i: number): boolean => {
+    const normal = rectNormal(coarse[i]!);
+    return normal.axis === axis && normal.sign === sign;
+  };
+  const near = same.filter(within);
+  const alike = near.filter(facesAlike);
+  const inPlane = alike.filter((i) => Math.abs(boxes[6 * i + axis]! - box[axis]!) <= SAME_PLANE_M);
+  // Light changes more from place to place than from finish to finish: a neighbour beats a namesake across the room.
+  const around = lit.filter(within);
+  for (const list of [inPlane, alike, near, around.filter(facesAlike), around, same]) if (list.length > 0) return list;
+  return lit;
 }
 
 function boxOf(rect: Rect): number[] {
