@@ -6,7 +6,7 @@ import { useApp, useAppState } from './context';
 import { projectOf } from './state';
 
 /** The project's library by id. */
-export function useLibrary(): ReadonlyMap<string, Finish> {
+function useLibrary(): ReadonlyMap<string, Finish> {
   const library = useAppState((state) => projectOf(state).library);
   return useMemo(() => new Map(library.map((finish) => [finish.id, finish])), [library]);
 }

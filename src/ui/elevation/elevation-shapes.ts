@@ -2,7 +2,7 @@ import type { SurfaceId } from '../../engine/surface';
 import type { Kitchen } from '../../model/project';
 
 /** A rectangle of the flat drawing, mm; x to the right, y down. */
-export interface ElevationShape {
+interface ElevationShape {
   readonly surface: SurfaceId;
   readonly x: number;
   readonly y: number;

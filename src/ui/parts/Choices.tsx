@@ -1,6 +1,6 @@
 import { useId } from 'react';
 
-export interface Choice<Id extends string> {
+interface Choice<Id extends string> {
   readonly id: Id;
   readonly name: string;
 }

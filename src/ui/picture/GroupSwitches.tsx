@@ -26,21 +26,20 @@ export function GroupSwitches({ setting, onLevel }: GroupSwitchesProps) {
           <span>{PICTURE.groups[group]}</span>
         </label>
       ))}
-      <button type="button" className="button dim-button" popoverTarget={panel} aria-expanded={open}>
+      <button
+        type="button"
+        className="button dim-button"
+        aria-expanded={open}
+        aria-controls={panel}
+        onClick={() => setOpen(!open)}
+      >
         {PICTURE.dim}
       </button>
-      <section
-        id={panel}
-        popover="auto"
-        className="dim"
-        aria-label={PICTURE.dimTitle}
-        onToggle={(event) => setOpen(event.newState === 'open')}
-      >
-        <p className="dim-title">{PICTURE.dimTitle}</p>
+      <fieldset id={panel} className="dim" aria-label={PICTURE.dimTitle} hidden={!open}>
         {GROUPS.map((group) => (
           <DimSlider key={group} group={group} level={setting.groups[group].level} onLevel={onLevel} />
         ))}
-      </section>
+      </fieldset>
     </div>
   );
 }
