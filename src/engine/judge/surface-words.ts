@@ -19,7 +19,7 @@ const NAMES: Readonly<Record<SurfaceId, string>> = {
   sink: 'Sink',
   tap: 'Faucet',
   appliance: 'Appliance',
-  frame: 'Window frame',
+  frame: 'Trim',
 };
 
 const isSurface = (id: string): id is SurfaceId => (SURFACES as readonly string[]).includes(id);
