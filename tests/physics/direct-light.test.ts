@@ -20,13 +20,11 @@ function at(scene: DirectScene, point: Vec3, normal: Vec3 = [0, 0, 1]): number {
 }
 
 const lampScene = (lamp: LampFace, occluders: readonly Rect[] = []): DirectScene => ({
-  groups: 1,
   emitters: [lampEmitter(lamp)],
   bvh: occluders.length > 0 ? buildRectBvh(occluders) : open,
 });
 
 const windowScene = (window: Partial<WindowAperture> & { readonly rect: Rect }): DirectScene => ({
-  groups: 1,
   emitters: [windowEmitter({ group: 0, skyLx: 100, groundReflectance: 0, panes: 0, ...window })],
   bvh: open,
 });

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { addDirect } from '../../src/engine/light/direct-scene';
+import { addDirect, directScene } from '../../src/engine/light/direct-scene';
 import { finishGather, gatherPoint, startGather } from '../../src/engine/light/gather-rows';
 import { gatherNodes } from '../../src/engine/light/nodes';
 import { solveGroup } from '../../src/engine/light/solve';
@@ -17,7 +17,7 @@ function zoneMeans(options: { patchSize?: number; raysPerPatch?: number; rays?: 
   const { room, reflectance } = checkRoom();
   const transport = buildTransport(room, options);
   const radiosity = solveGroup(transport, reflectance, transport.direct[0]!, { bands: BANDS });
-  const scene = { groups: 1, emitters: transport.emitters, bvh: transport.fineBvh };
+  const scene = directScene(transport);
   return CHECK_ZONES.map((zone) => {
     const gatherer = startGather(room, transport, options.rays ?? 192, 7);
     const direct = new Float64Array(1);

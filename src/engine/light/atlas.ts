@@ -6,19 +6,20 @@ const ONE_SAMPLE_M = 0.02;
 
 /**
  * Packs a block of samples per rectangle on shelves. Samples include both ends of an edge and stand at most `spacing` m
- * apart; an edge under 2 cm has one sample. Readers interpolate between sample centres, so blocks need no margin.
+ * apart (one number, or one for each edge); an edge under 2 cm has one sample. Readers interpolate between sample centres, so blocks need no margin.
  */
 export function layoutAtlas<T extends Rect>(
   rects: readonly T[],
-  spacing: (rect: T, index: number) => number,
+  spacing: (rect: T, index: number) => number | readonly [alongU: number, alongV: number],
 ): AtlasLayout {
   const blocks = new Int32Array(4 * rects.length);
   let samples = 0;
   let widest = 1;
   rects.forEach((rect, i) => {
     const step = spacing(rect, i);
-    const nu = Math.min(MAX_WIDTH, samplesAlong(Math.hypot(...rect.u), step));
-    const nv = samplesAlong(Math.hypot(...rect.v), step);
+    const [stepU, stepV] = typeof step === 'number' ? [step, step] : step;
+    const nu = Math.min(MAX_WIDTH, samplesAlong(Math.hypot(...rect.u), stepU));
+    const nv = samplesAlong(Math.hypot(...rect.v), stepV);
     blocks[4 * i + 2] = nu;
     blocks[4 * i + 3] = nv;
     samples += nu * nv;

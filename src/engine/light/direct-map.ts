@@ -1,5 +1,5 @@
 import { layoutAtlas, sampleFraction } from './atlas';
-import { addDirect, type DirectScene } from './direct-scene';
+import { addDirect, type DirectScene, directScene } from './direct-scene';
 import type { Emitter } from './emitters';
 import { rectNormal } from './rect-bvh';
 import { samplePoint } from './sample-point';
@@ -19,14 +19,16 @@ const FINE_SPACING_M = 0.01;
 const NARROW_M = 0.1;
 const NEAR_LAMP_M = 0.3;
 
-/** Samples 2 cm apart; 1 cm on narrow rectangles and near a lamp that shines on them. */
+/** Samples 2 cm apart; 1 cm across narrow rectangles, and both ways near a lamp that shines on them. */
 export function layoutDirectAtlas(room: LightRoom, transport: Transport): AtlasLayout {
   const lamps = transport.emitters.filter((emitter) => !emitter.outside);
   return layoutAtlas(room.fine, (rect) => {
-    const narrow = Math.min(Math.hypot(...rect.u), Math.hypot(...rect.v)) < NARROW_M;
-    return narrow || lamps.some((lamp) => shinesClose(lamp, rect)) ? FINE_SPACING_M : SPACING_M;
+    if (lamps.some((lamp) => shinesClose(lamp, rect))) return FINE_SPACING_M;
+    return [acrossSpacing(rect.u), acrossSpacing(rect.v)];
   });
 }
+
+const acrossSpacing = (edge: Vec3): number => (Math.hypot(...edge) < NARROW_M ? FINE_SPACING_M : SPACING_M);
 
 function shinesClose(lamp: Emitter, rect: Rect): boolean {
   let gap = 0;
@@ -44,16 +46,10 @@ function shinesClose(lamp: Emitter, rect: Rect): boolean {
   return Math.sqrt(gap) < NEAR_LAMP_M && before > 1e-6;
 }
 
-export const directScene = (room: LightRoom, transport: Transport): DirectScene => ({
-  groups: room.groups.length,
-  emitters: transport.emitters,
-  bvh: transport.fineBvh,
-});
-
 /** Direct illuminance at one point with a unit normal, lx per group at level 1. */
 export function directAt(room: LightRoom, transport: Transport, point: Vec3, normal: Vec3): Float64Array {
   const out = new Float64Array(room.groups.length);
-  addDirect(directScene(room, transport), ...point, ...normal, out);
+  addDirect(directScene(transport), ...point, ...normal, out);
   return out;
 }
 
@@ -78,7 +74,7 @@ export function startMap(room: LightRoom, transport: Transport): TexelPen {
   const normals = room.fine.map(rectNormal);
   return {
     map: { atlas, data: new Float32Array(CHANNELS * texels) },
-    scene: directScene(room, transport),
+    scene: directScene(transport),
     rects: room.fine,
     exact: new Uint8Array(texels),
     axis: Uint8Array.from(normals, ({ axis }) => axis),

@@ -1,18 +1,19 @@
 import { emitterIrradiance } from './emitter-irradiance';
-import { type Emitter, lampEmitter, windowEmitter } from './emitters';
+import type { Emitter } from './emitters';
 import type { RectBvh } from './rect-bvh';
-import type { LightRoom } from './types';
+import type { Transport } from './transport';
 
 /** Everything that lights points directly, and what stands in its way. */
 export interface DirectScene {
-  readonly groups: number;
   readonly emitters: readonly Emitter[];
   readonly bvh: RectBvh;
 }
 
-export function prepareEmitters(room: Pick<LightRoom, 'lamps' | 'windows'>): Emitter[] {
-  return [...room.lamps.map(lampEmitter), ...room.windows.map(windowEmitter)];
-}
+/** The direct light of a room, shadows by its fine rectangles. */
+export const directScene = ({ emitters, shadowBvh }: Pick<Transport, 'emitters' | 'shadowBvh'>): DirectScene => ({
+  emitters,
+  bvh: shadowBvh,
+});
 
 /** Direct illuminance at a point with unit normal n, lx per group at level 1, added into `out`. */
 export function addDirect(

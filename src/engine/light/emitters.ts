@@ -3,7 +3,7 @@ import { glassTable } from './glass';
 import { groundFromSkyLx, type OutsideLuminance, windowExitance, zenithFromSkyLx } from './overcast-sky';
 import { rectNormal } from './rect-bvh';
 import { reverseBits, sobolSecond, unitInterval } from './sobol';
-import type { LampFace, Rect, WindowAperture } from './types';
+import type { LampFace, LightRoom, Rect, WindowAperture } from './types';
 
 /** A lamp face or window ready to light points. Sample points lie a little in front of the face. */
 export interface Emitter {
@@ -24,10 +24,15 @@ export interface Emitter {
 
 /** Shadow rays where a face is partly hidden. Windows are hidden in part nearly everywhere, by their own frames. */
 const LAMP_SAMPLES = 64;
-const WINDOW_SAMPLES = 32;
+const WINDOW_SAMPLES = 64;
 const LARGE_WINDOW_M2 = 0.8;
 const FACE_OFFSET_M = 2e-4;
 const INSET_M = 2e-3;
+
+/** Lamps first, then windows, each in the room's order. */
+export function prepareEmitters(room: Pick<LightRoom, 'lamps' | 'windows'>): Emitter[] {
+  return [...room.lamps.map(lampEmitter), ...room.windows.map(windowEmitter)];
+}
 
 export function lampEmitter(lamp: LampFace): Emitter {
   const area = rectArea(lamp.rect);

@@ -1,4 +1,4 @@
-import { addDirect } from './direct-scene';
+import { addDirect, directScene } from './direct-scene';
 import { finishGather, gatherPoint, startGather } from './gather-rows';
 import type { Transport } from './transport';
 import type { LightRoom, SparseRows } from './types';
@@ -28,7 +28,7 @@ export function buildPropGather(
 
 /** Direct light per prop and vertex: four channels, one per light group, lx at level 1. Props cast no shadows. */
 export function propDirect(room: LightRoom, transport: Transport): Float32Array[] {
-  const scene = { groups: room.groups.length, emitters: transport.emitters, bvh: transport.fineBvh };
+  const scene = directScene(transport);
   const sum = new Float64Array(Math.max(4, room.groups.length));
   return room.props.map(({ positions, normals }) => {
     const out = new Float32Array((4 * positions.length) / 3);

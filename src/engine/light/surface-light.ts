@@ -1,6 +1,6 @@
 import type { Facing } from '../surface';
 import { sampleFraction } from './atlas';
-import { addDirect } from './direct-scene';
+import { addDirect, directScene } from './direct-scene';
 import type { NodeGather } from './nodes';
 import { rectNormal } from './rect-bvh';
 import { samplePoint } from './sample-point';
@@ -67,7 +67,7 @@ function addRectDirect(
   direct: Float64Array,
   directMin: Float64Array,
 ): void {
-  const scene = { groups: room.groups.length, emitters: transport.emitters, bvh: transport.fineBvh };
+  const scene = directScene(transport);
   const { axis, sign } = rectNormal(rect);
   const nu = pointsAlong(Math.hypot(...rect.u));
   const nv = pointsAlong(Math.hypot(...rect.v));

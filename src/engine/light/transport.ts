@@ -1,6 +1,6 @@
+import { blockersOf } from './blockers';
 import { coarseDirect } from './coarse-direct';
-import { prepareEmitters } from './direct-scene';
-import type { Emitter } from './emitters';
+import { type Emitter, prepareEmitters } from './emitters';
 import { computeFormFactors } from './form-factors';
 import { layoutPatches, type Patches } from './patches';
 import { buildRectBvh, type RectBvh } from './rect-bvh';
@@ -31,6 +31,8 @@ export interface Transport {
   readonly emitters: readonly Emitter[];
   readonly coarseBvh: RectBvh;
   readonly fineBvh: RectBvh;
+  /** The fine rectangles that can cast shadows. */
+  readonly shadowBvh: RectBvh;
 }
 
 /** Patches, form factors and coarse direct light of a room. Same room, options and seed: same numbers. */
@@ -41,7 +43,12 @@ export function buildTransport(room: LightRoom, options: TransportOptions = {}):
   const { factors, leak, leakByRect } = computeFormFactors(room.coarse, patches, coarseBvh, raysPerPatch, seed);
   const emitters = prepareEmitters(room);
   // Openings and lamp faces let light through here: a window's glass may lie behind the black rectangle that closes it.
-  const opaque = buildRectBvh(room.coarse.filter((rect) => rect.surface >= 0));
+  const opaque = buildRectBvh(
+    blockersOf(
+      room.coarse.filter((rect) => rect.surface >= 0),
+      emitters,
+    ),
+  );
   const { direct, caught } = coarseDirect(room.coarse, patches, opaque, emitters, room.groups.length);
   return {
     patches,
@@ -54,6 +61,7 @@ export function buildTransport(room: LightRoom, options: TransportOptions = {}):
     emitters,
     coarseBvh,
     fineBvh: buildRectBvh(room.fine),
+    shadowBvh: buildRectBvh(blockersOf(room.fine, emitters)),
   };
 }
 
