@@ -3,7 +3,13 @@ import type { Actions } from './actions';
 import type { AppState } from './state';
 
 /** What a key press asks for, apart from what the focused control does with it. */
-export type Shortcut = 'undo' | 'redo' | 'hold-other' | 'side-by-side' | { readonly viewpoint: number };
+export type Shortcut =
+  | 'undo'
+  | 'redo'
+  | 'hold-other'
+  | 'side-by-side'
+  | 'close-reading'
+  | { readonly viewpoint: number };
 
 interface KeyPress {
   readonly key: string;
@@ -21,6 +27,7 @@ export function shortcutOf(press: KeyPress, letters: boolean): Shortcut | null {
     if (key === 'z') return press.shiftKey ? 'redo' : 'undo';
     return key === 'y' ? 'redo' : null;
   }
+  if (key === 'escape') return 'close-reading';
   if (!letters) return null;
   if (key === 'o') return 'hold-other';
   if (key === 's') return 'side-by-side';
@@ -42,6 +49,7 @@ export function listenToKeys(store: StoreApi<AppState>, actions: Actions): () =>
     if (shortcut === 'undo') actions.undo();
     else if (shortcut === 'redo') actions.redo();
     else if (event.repeat) return;
+    else if (shortcut === 'close-reading') closeReading(store);
     else if (shortcut === 'hold-other') store.setState({ holding: true });
     else if (shortcut === 'side-by-side') store.setState({ sideBySide: !state.sideBySide });
     else lookFrom(store, shortcut.viewpoint);
@@ -57,6 +65,12 @@ export function listenToKeys(store: StoreApi<AppState>, actions: Actions): () =>
     window.removeEventListener('keyup', onUp);
     window.removeEventListener('blur', release);
   };
+}
+
+/** Esc closes what lies on top first: a menu or a dialog goes by itself and leaves the reading for the next press. */
+function closeReading(store: StoreApi<AppState>): void {
+  if (document.querySelector(':popover-open, dialog[open]')) return;
+  store.setState({ reading: null, point: null });
 }
 
 function lookFrom(store: StoreApi<AppState>, index: number): void {

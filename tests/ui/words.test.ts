@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import * as cautions from '../../src/ui/words/cautions';
+import * as copy from '../../src/ui/words/copy';
 import * as drawer from '../../src/ui/words/drawer';
 import * as findings from '../../src/ui/words/findings';
 import * as finishes from '../../src/ui/words/finishes';
@@ -15,7 +16,7 @@ const texts = (value: unknown): readonly string[] => {
   if (typeof value === 'string') return [value];
   return typeof value === 'object' && value !== null ? Object.values(value).flatMap(texts) : [];
 };
-const all = [cautions, drawer, finishes, findings, ledge, picture, problems, reading, bar].flatMap(texts);
+const all = [cautions, copy, drawer, finishes, findings, ledge, picture, problems, reading, bar].flatMap(texts);
 
 it('speaks plainly: no exclamation marks, no promises of exact match, compliance or safety, US spelling', () => {
   expect(all.length).toBeGreaterThan(150);

@@ -69,7 +69,7 @@ function ReadingPane({ assessment, surface }: ReadingPaneProps) {
       herePaint={here}
       point={point}
       settingName={settingShortName(setting.name)}
-      copyText={() => readingText(assessed, context)}
+      copyText={() => readingText(assessed, context, point)}
       onSurface={(next) => store.setState({ reading: next, point: null })}
       onClose={() => store.setState({ reading: null, point: null })}
     />

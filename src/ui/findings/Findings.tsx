@@ -1,7 +1,8 @@
-import { type ReactNode, useState } from 'react';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
 import type { Assessment, Severity, Warning } from '../../engine/judge/assessment';
 import type { SurfaceId } from '../../engine/surface';
 import type { Caution } from '../cautions';
+import { CopyButton } from '../parts/CopyButton';
 import { CAUTION_WORDS } from '../words/cautions';
 import { FINDINGS } from '../words/findings';
 import { BalanceCard } from './BalanceCard';
@@ -38,6 +39,7 @@ export function Findings(props: FindingsProps) {
   const busy = assessment === null || props.stale || assessment.status === 'pending';
   const count = assessment?.warnings.filter((warning) => warning.severity !== 'note').length ?? 0;
   const isOpen = sheetOpen || reading !== null;
+  const readingsButton = useFocusBack(reading !== null);
   return (
     <section className={`findings ${isOpen ? 'is-open' : ''}`} aria-label={FINDINGS.region} aria-busy={busy}>
       <div className="findings-head">
@@ -56,6 +58,7 @@ export function Findings(props: FindingsProps) {
             type="button"
             className="button button-plain readings-button"
             disabled={!assessment}
+            ref={readingsButton}
             onClick={props.onReadings}
           >
             {FINDINGS.readings}
@@ -102,6 +105,13 @@ export function Findings(props: FindingsProps) {
                 ))}
               </ul>
             </details>
+            <CopyButton
+              key={`${assessment?.option}-${assessment?.setting.id}`}
+              label={FINDINGS.copy}
+              copied={FINDINGS.copied}
+              disabled={busy}
+              text={() => `${JSON.stringify(assessment, null, 2)}\n`}
+            />
           </>
         )}
       </section>
@@ -111,4 +121,17 @@ export function Findings(props: FindingsProps) {
       </div>
     </section>
   );
+}
+
+/** When the reading card goes and takes the focus with it, the focus moves to the button that brings the card back. */
+function useFocusBack(isReading: boolean) {
+  const button = useRef<HTMLButtonElement>(null);
+  const before = useRef(isReading);
+  useEffect(() => {
+    if (before.current && !isReading && document.activeElement === document.body) {
+      button.current?.focus({ preventScroll: true });
+    }
+    before.current = isReading;
+  }, [isReading]);
+  return button;
 }

@@ -1,4 +1,4 @@
-import { capital, integer, labText } from '../words/numbers';
+import { capital, integer, labText, rgbText } from '../words/numbers';
 import { READING, tintWord } from '../words/reading';
 import type { PointView } from './point-view';
 
@@ -16,6 +16,8 @@ export function PointPart({ point }: { readonly point: PointView }) {
         <dd>{labText(point.lab_d65)}</dd>
         <dt>{READING.light}</dt>
         <dd>{READING.lx(integer(point.lux))}</dd>
+        <dt>{READING.onScreen}</dt>
+        <dd>{rgbText(point.srgb8)}</dd>
       </dl>
     </section>
   );

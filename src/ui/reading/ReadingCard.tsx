@@ -1,7 +1,8 @@
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useRef } from 'react';
 import type { AssessedSurface, ComponentRecord } from '../../engine/judge/assessment';
 import { surfaceName } from '../../engine/judge/surface-words';
 import type { SurfaceId } from '../../engine/surface';
+import { CopyButton } from '../parts/CopyButton';
 import { Swatch } from '../swatch/Swatch';
 import type { SwatchPaint } from '../swatch/swatch-paint';
 import { UNDERTONE_LEVEL_WORDS } from '../words/findings';
@@ -57,6 +58,7 @@ export function ReadingCard(props: ReadingCardProps) {
         </button>
       </div>
       <p>{surface.label}</p>
+      {props.point && <PointPart point={props.point} />}
       {props.samplePaint && (
         <div className="reading-swatches">
           <figure>
@@ -97,8 +99,7 @@ export function ReadingCard(props: ReadingCardProps) {
           <InstalledPlace key={place.facing} place={place} />
         ))}
       </section>
-      {props.point && <PointPart point={props.point} />}
-      <CopyButton text={props.copyText} />
+      <CopyButton label={READING.copy} copied={READING.copied} text={props.copyText} />
     </section>
   );
 }
@@ -126,25 +127,3 @@ const undertoneText = ({ undertone }: ComponentRecord): string =>
   undertone.level === 'none' || !undertone.word
     ? capital(UNDERTONE_LEVEL_WORDS[undertone.level])
     : `${capital(undertone.word)}, ${UNDERTONE_LEVEL_WORDS[undertone.level]}`;
-
-function CopyButton({ text }: { readonly text: () => string }) {
-  const [told, setTold] = useState('');
-  const copy = async () => {
-    try {
-      await navigator.clipboard.writeText(text());
-      setTold(READING.copied);
-    } catch {
-      setTold(READING.copyFailed);
-    }
-  };
-  return (
-    <div className="reading-copy">
-      <button type="button" className="button button-outlined" onClick={copy}>
-        {READING.copy}
-      </button>
-      <span className="small" role="status">
-        {told}
-      </span>
-    </div>
-  );
-}

@@ -1,8 +1,9 @@
 import type { AssessedSurface } from '../../engine/judge/assessment';
 import { surfaceName } from '../../engine/judge/surface-words';
 import { PROVENANCE_WORDS, ROLE_WORDS } from '../words/finishes';
-import { decimal, integer, labText, percent } from '../words/numbers';
+import { decimal, integer, labText, percent, rgbText } from '../words/numbers';
 import { FACING_WORDS } from '../words/reading';
+import type { PointView } from './point-view';
 import { tintSentence } from './tint-source';
 
 export interface CopyContext {
@@ -13,7 +14,7 @@ export interface CopyContext {
 }
 
 /** All numbers of a reading with the conditions they hold under, as plain text for pasting elsewhere. */
-export function readingText(surface: AssessedSurface, context: CopyContext): string {
+export function readingText(surface: AssessedSurface, context: CopyContext, point: PointView | null): string {
   const lamp = context.cct_k === null ? '' : `, ${integer(context.cct_k)} K`;
   const lines = [
     `${surfaceName(surface.surface)}: ${surface.label}`,
@@ -35,6 +36,11 @@ export function readingText(surface: AssessedSurface, context: CopyContext): str
         `shift ${decimal(place.shift_de00)} dE00 (CIEDE2000); white there Lab ${labText(place.place_white_lab_d65)}. ` +
         tintSentence(place),
     ),
+    ...(point ? ['', pointLine(point)] : []),
   ];
   return lines.join('\n');
 }
+
+const pointLine = (point: PointView): string =>
+  `At the point chosen (${point.component}): Lab ${labText(point.lab_d65)}; ${integer(point.lux)} lx; ` +
+  `white there Lab ${labText(point.place_white_lab_d65)}; on screen without sheen ${rgbText(point.srgb8)}`;

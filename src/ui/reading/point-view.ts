@@ -4,4 +4,6 @@ export interface PointView {
   readonly lux: number;
   readonly lab_d65: readonly [number, number, number];
   readonly place_white_lab_d65: readonly [number, number, number];
+  /** The pixel there with sheen off, 8 bit sRGB. */
+  readonly srgb8: readonly [number, number, number];
 }

@@ -41,6 +41,8 @@ export const FINDINGS = {
       : `${capital(samples)} as samples, ${installed} as installed.`,
   ranges: (warm: readonly string[], cool: readonly string[]) =>
     `From the overview viewpoints: warm ${fromTo(warm)}, cool ${fromTo(cool)}.`,
+  copy: 'Copy findings',
+  copied: 'Copied as JSON, with every number',
   adds: (words: string) => `But it adds: ${words}.`,
   setting: (name: string, cct: number | null) =>
     cct === null

@@ -20,6 +20,9 @@ export const percent = (share: number): string => `${whole.format(share * 100)} 
 export const labText = (lab: readonly [number, number, number]): string =>
   `${decimal(lab[0])}, ${decimal(lab[1])}, ${decimal(lab[2])}`;
 
+/** A screen color as style sheets write it. */
+export const rgbText = ([r, g, b]: readonly [number, number, number]): string => `rgb(${r}, ${g}, ${b})`;
+
 /** "a, b, and c". */
 export const listed = (words: readonly string[]): string => list.format(words);
 
