@@ -2,7 +2,6 @@ import { createContext, use } from 'react';
 import { useStore } from 'zustand';
 import type { StoreApi } from 'zustand/vanilla';
 import type { SamplePaints } from '../ui/swatch/sample-paints';
-import type { PointReading } from '../workers/studio';
 import type { Actions } from './actions';
 import type { AppState } from './state';
 
@@ -11,7 +10,6 @@ export interface App {
   readonly store: StoreApi<AppState>;
   readonly actions: Actions;
   readonly paints: SamplePaints;
-  readonly readPoint: (option: string, rect: number, u: number, v: number) => Promise<PointReading | null>;
 }
 
 export const AppContext = createContext<App | null>(null);

@@ -45,7 +45,7 @@ export async function openProject(store: StoreApi<AppState>, file: File): Promis
     setting: project.settings[0]!.id,
     drawer: null,
     reading: null,
-    point: null,
+    picked: null,
     assessments: {},
     problem: result.notices?.[0] ?? null,
   });

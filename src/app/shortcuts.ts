@@ -70,7 +70,7 @@ export function listenToKeys(store: StoreApi<AppState>, actions: Actions): () =>
 /** Esc closes what lies on top first: a menu or a dialog goes by itself and leaves the reading for the next press. */
 function closeReading(store: StoreApi<AppState>): void {
   if (document.querySelector(':popover-open, dialog[open]')) return;
-  store.setState({ reading: null, point: null });
+  store.setState({ reading: null, picked: null });
 }
 
 function lookFrom(store: StoreApi<AppState>, index: number): void {

@@ -7,6 +7,7 @@ import type { Studio, StudioEvents } from '../workers/studio';
 import { AppScreen } from './AppScreen';
 import { createActions } from './actions';
 import { AppContext } from './context';
+import { followPoint } from './point-follower';
 import { createSampleBaker } from './sample-baker';
 import { listenToKeys } from './shortcuts';
 import { initialState, laidPatterns } from './state';
@@ -50,9 +51,9 @@ export function startApp(
   store.subscribe((state, before) => {
     if (state.looks !== before.looks) paints.setLaid(laidPatterns(state));
   });
-  const { readPoint } = studio;
+  followPoint(store, studio.readPoint);
   root.render(
-    <AppContext value={{ store, actions, paints, readPoint }}>
+    <AppContext value={{ store, actions, paints }}>
       <AppScreen />
     </AppContext>,
   );

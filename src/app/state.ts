@@ -9,6 +9,13 @@ import type { Option, Project, Setting } from '../model/project';
 import type { Theme } from '../ui/bar/MoreMenu';
 import type { PointReading } from '../workers/studio';
 
+/** A place on a rectangle of the room. */
+export interface PickedPlace {
+  readonly rect: number;
+  readonly u: number;
+  readonly v: number;
+}
+
 /** Everything the page knows: the document with its history, what is looked at, and what the workers last said. */
 export interface AppState {
   readonly history: History<Project>;
@@ -28,6 +35,8 @@ export interface AppState {
   /** Counts how often a drawer was opened, so that each opening starts afresh. */
   readonly drawerOpened: number;
   readonly reading: SurfaceId | null;
+  /** The place on `reading` that was picked in the picture; null when the surface was chosen as a whole. */
+  readonly picked: PickedPlace | null;
   readonly point: PointReading | null;
   readonly pointed: readonly SurfaceId[];
   readonly keysHelp: boolean;
@@ -60,6 +69,7 @@ export function initialState(project: Project, theme: Theme): AppState {
     drawer: null,
     drawerOpened: 0,
     reading: null,
+    picked: null,
     point: null,
     pointed: [],
     keysHelp: false,

@@ -10,6 +10,7 @@ export function studioEvents(store: StoreApi<AppState>): StudioEvents {
         room,
         light: null,
         looks: {},
+        picked: null,
         viewpoint: room.viewpoints.some((one) => one.id === state.viewpoint)
           ? state.viewpoint
           : (room.viewpoints[0]?.id ?? null),

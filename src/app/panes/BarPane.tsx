@@ -16,7 +16,7 @@ export function BarPane() {
         options: project.options,
         chosen: shownOption(state).id,
         holding: state.holding,
-        onChoose: (option) => store.setState({ option, point: null }),
+        onChoose: (option) => store.setState({ option }),
         onHold: (holding) => store.setState({ holding }),
       }}
       sideBySide={state.sideBySide}

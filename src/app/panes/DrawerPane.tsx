@@ -54,7 +54,7 @@ export function DrawerPane({ surface }: { readonly surface: SurfaceId }) {
         }}
         onState={actions.setState}
         onLaying={actions.setLaying}
-        onReading={(reading) => store.setState({ reading, point: null })}
+        onReading={(reading) => store.setState({ reading, picked: null })}
         onClose={() => store.setState({ drawer: null })}
       />
     </Suspense>

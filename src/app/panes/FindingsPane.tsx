@@ -29,7 +29,7 @@ export function FindingsPane() {
       cautions={cautions}
       stale={isStale}
       reading={reading && assessment ? <ReadingPane assessment={assessment} surface={reading} /> : null}
-      onReadings={() => store.setState({ reading: assessment?.surfaces[0]?.surface ?? null, point: null })}
+      onReadings={() => store.setState({ reading: assessment?.surfaces[0]?.surface ?? null, picked: null })}
       onPoint={(surfaces) => store.setState({ pointed: surfaces })}
       onTry={(surface, finish) => {
         const same = familyOf(surface).filter((one) => option.scheme[one].finish === option.scheme[surface].finish);
@@ -70,8 +70,8 @@ function ReadingPane({ assessment, surface }: ReadingPaneProps) {
       point={point}
       settingName={settingShortName(setting.name)}
       copyText={() => readingText(assessed, context, point)}
-      onSurface={(next) => store.setState({ reading: next, point: null })}
-      onClose={() => store.setState({ reading: null, point: null })}
+      onSurface={(next) => store.setState({ reading: next, picked: null })}
+      onClose={() => store.setState({ reading: null, picked: null })}
     />
   );
 }

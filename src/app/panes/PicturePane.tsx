@@ -35,7 +35,7 @@ export function PicturePane() {
           }
           settings={projectOf(state).settings}
           setting={setting}
-          onSetting={(id) => store.setState({ setting: id, point: null })}
+          onSetting={(id) => store.setState({ setting: id })}
           onLevel={actions.setLevel}
           onLamp={actions.setLamp}
         />
@@ -45,7 +45,7 @@ export function PicturePane() {
 }
 
 function RoomPicture() {
-  const { store, readPoint } = useApp();
+  const { store } = useApp();
   const state = useAppState((all) => all);
   const reducedMotion = useMedia('(prefers-reduced-motion: reduce)');
   const { room, light } = state;
@@ -61,13 +61,11 @@ function RoomPicture() {
     return wanted.map((surface) => room?.surfaces.indexOf(surface) ?? -1).filter((index) => index >= 0);
   }, [state.pointed, state.reading, room]);
 
-  const onPick = async (point: PickedPoint | null) => {
+  const onPick = (point: PickedPoint | null) => {
     const surface = point && room?.surfaces[point.surface];
     if (!point || !surface) return;
     const pressed = !isSplit ? option : pressedRight.current ? right : left;
-    store.setState({ option: pressed.id, reading: surface, point: null });
-    const reading = await readPoint(pressed.id, point.rect, point.u, point.v);
-    if (store.getState().reading === surface) store.setState({ point: reading });
+    store.setState({ option: pressed.id, reading: surface, picked: point });
   };
 
   if (!room || !light || !look || !viewpoint) return <PicturePlaceholder text={PICTURE.working} />;
@@ -128,7 +126,7 @@ function FlatOption({ option }: { readonly option: Option }) {
       kitchen={projectOf(state).kitchen}
       paintOf={paintOf}
       outlined={state.pointed.length > 0 || !state.reading ? state.pointed : [state.reading]}
-      onPick={(reading) => store.setState({ option: option.id, reading, point: null })}
+      onPick={(reading) => store.setState({ option: option.id, reading, picked: null })}
     />
   );
 }

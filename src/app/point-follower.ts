@@ -1,0 +1,34 @@
+import type { StoreApi } from 'zustand/vanilla';
+import type { Studio } from '../workers/studio';
+import { type AppState, projectOf, shownOption } from './state';
+
+/**
+ * Keeps the reading of the picked place true: it goes as soon as something it depends on changes, and is taken anew
+ * once the picture shows that change.
+ */
+export function followPoint(store: StoreApi<AppState>, readPoint: Studio['readPoint']): () => void {
+  let asked = 0;
+  const read = async (state: AppState) => {
+    const mine = ++asked;
+    const { id } = shownOption(state);
+    const { picked } = state;
+    if (!picked || state.looks[id]?.setting !== state.setting) return;
+    const point = await readPoint(id, picked.rect, picked.u, picked.v);
+    if (mine === asked) store.setState({ point });
+  };
+  return store.subscribe((state, before) => {
+    const isOther =
+      state.picked !== before.picked ||
+      shownOption(state).id !== shownOption(before).id ||
+      state.setting !== before.setting;
+    const isDated = isOther || projectOf(state) !== projectOf(before);
+    const isDrawnAnew = lookOf(state) !== lookOf(before) || state.light !== before.light;
+    if (isDated) {
+      asked++;
+      if (state.point) store.setState({ point: null });
+    }
+    if (isOther || isDrawnAnew) void read(state);
+  });
+}
+
+const lookOf = (state: AppState) => state.looks[shownOption(state).id];
