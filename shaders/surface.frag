@@ -28,7 +28,7 @@ uniform float cone;
 uniform float roughness;
 uniform float strength;
 uniform vec3 mirrorTint;
-in vec3 vNormal;
+in vec4 vNormal;
 in vec3 vWorld;
 #endif
 
@@ -43,7 +43,7 @@ vec3 litComponent(int component, vec4 direct) {
 #ifdef PROP
   vec3 color = vIndirect;
 #else
-  vec3 color = texture(nodeAtlas, vec3(vNodeUv, float(component))).rgb;
+  vec3 color = textureLod(nodeAtlas, vec3(vNodeUv, float(component)), 0.0).rgb;
 #endif
   color += groupColors[component * 4] * direct.r;
 #if GROUPS > 1
@@ -62,7 +62,7 @@ void main() {
 #ifdef PROP
   vec4 direct = vDirect;
 #else
-  vec4 direct = texture(directAtlas, vDirectUv);
+  vec4 direct = textureLod(directAtlas, vDirectUv, 0.0);
 #endif
 
 #ifdef PATTERNED
@@ -74,12 +74,14 @@ void main() {
 #if COMPONENTS > 3
   base -= weights.b;
 #endif
-  vec3 color = base * litComponent(0, direct) + weights.r * litComponent(1, direct);
+  vec3 color = base * litComponent(0, direct);
+  // Most pixels of a veined or jointed face show one component: the others cost nothing there.
+  if (weights.r > 0.0) color += weights.r * litComponent(1, direct);
 #if COMPONENTS > 2
-  color += weights.g * litComponent(2, direct);
+  if (weights.g > 0.0) color += weights.g * litComponent(2, direct);
 #endif
 #if COMPONENTS > 3
-  color += weights.b * litComponent(3, direct);
+  if (weights.b > 0.0) color += weights.b * litComponent(3, direct);
 #endif
   // Byte 128 is gain 1.
   color *= weights.a * (255.0 / 128.0);
@@ -88,18 +90,26 @@ void main() {
 #endif
 
 #if SHEEN > 0
-  if (sheenOn == 1) {
-    vec3 normal = normalize(vNormal);
+  if (sheenOn == 1 && vNormal.w > 0.5) {
+    vec3 normal = normalize(vNormal.xyz);
     vec3 toEye = normalize(cameraPosition - vWorld);
     float cosine = max(dot(normal, toEye), 0.0);
-    vec3 mirrored = mirroredLight(vWorld, reflect(-toEye, normal), cone);
-    float rise = pow(1.0 - cosine, 5.0);
+#ifdef PROP
+    // A curved face mirrors more of the room in one pixel.
+    float width = cone + 0.5 * length(fwidth(vNormal.xyz));
+#else
+    float width = cone;
+#endif
+    vec3 mirrored = mirroredLight(vWorld, reflect(-toEye, normal), width);
+    float grazing = 1.0 - cosine;
+    float rise = grazing * grazing * grazing * grazing * grazing;
 #if SHEEN == 2
     // Metal: mirrors in its own colour; the diffuse part stands for brushing and wear.
     color = 0.35 * color + 0.65 * mirrored * (mirrorTint + (1.0 - mirrorTint) * rise);
 #else
     // Schlick's approximation at F0 = 0.04 (index 1.5); a rough face does not reach a full mirror at grazing view.
-    color += strength * mirrored * (0.04 + (max(1.0 - roughness, 0.04) - 0.04) * rise);
+    float smoothness = (1.0 - roughness) * (1.0 - roughness);
+    color += strength * mirrored * (0.04 + max(smoothness - 0.04, 0.0) * rise);
 #endif
   }
 #endif

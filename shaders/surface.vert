@@ -26,8 +26,9 @@ out vec2 vPattern;
 #endif
 
 #if SHEEN > 0
-in vec3 normal;
-out vec3 vNormal;
+// w: 0 on faces too narrow to mirror anything (gaps, grooves, ledges), else 1.
+in vec4 normal;
+out vec4 vNormal;
 out vec3 vWorld;
 #endif
 

@@ -1,11 +1,12 @@
 import { useFrame, useThree } from '@react-three/fiber';
-import { useEffect, useLayoutEffect, useMemo, useRef } from 'react';
+import { useEffect, useLayoutEffect, useRef } from 'react';
 import { GLSL3, type Group, type PerspectiveCamera, RawShaderMaterial } from 'three';
 import type { AtlasLayout } from '../engine/light/types';
 import type { Look } from '../kitchen/look';
 import type { CameraRig } from './camera-rig';
 import { FrameDrawer, type FrameParts } from './frame';
 import { LookMeshes } from './LookMeshes';
+import { lightTexelsOf } from './light-textures';
 import type { LookSlot } from './look-slot';
 import { OutlineRibbon } from './outline-ribbon';
 import { registerDrawer } from './read-pixels';
@@ -26,12 +27,12 @@ export function Scene({ room, light, look, beside, sheen, outlined, onFrame, rig
   const scene = useThree((state) => state.scene);
   const camera = useThree((state) => state.camera) as PerspectiveCamera;
   const invalidate = useThree((state) => state.invalidate);
-  const drawer = useMemo(() => new FrameDrawer(), []);
+  const drawer = useDisposable(() => new FrameDrawer(), []);
   const directLayout = useSameLayout(light.directAtlas);
   const nodeLayout = useSameLayout(light.nodeAtlas);
 
   const stage = useDisposable(
-    () => new RoomStage(room, light, renderer.capabilities.getMaxAnisotropy()),
+    () => new RoomStage(room, light, lightTexelsOf(renderer), renderer.capabilities.getMaxAnisotropy()),
     [room, directLayout, nodeLayout, renderer],
   );
   const isSplit = beside != null;

@@ -10,8 +10,8 @@ export interface CanvasSize {
 }
 
 /**
- * A drawing surface in `canvas`: opaque, multisampled, drawn on demand, colours untouched. The pixel ratio is the frame
- * drawer's business.
+ * A drawing surface in `canvas`: opaque, drawn on demand, colours untouched. Pixel ratio and
+ * multisampling are the frame drawer's business.
  */
 export function createCanvasRoot(canvas: HTMLCanvasElement): ReconcilerRoot<HTMLCanvasElement> {
   return createRoot(canvas);
@@ -20,7 +20,7 @@ export function createCanvasRoot(canvas: HTMLCanvasElement): ReconcilerRoot<HTML
 /** Applies size and settings; may be called again when the size changes. Rejects when no context is to be had. */
 export async function configureCanvasRoot(root: ReconcilerRoot<HTMLCanvasElement>, size: CanvasSize): Promise<void> {
   await root.configure({
-    gl: { antialias: true, alpha: false, powerPreference: 'high-performance' },
+    gl: { antialias: false, alpha: false, powerPreference: 'high-performance' },
     camera: CAMERA,
     flat: true,
     frameloop: 'demand',

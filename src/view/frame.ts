@@ -2,14 +2,17 @@ import type { Group, PerspectiveCamera, Scene, WebGLRenderer } from 'three';
 import type { CameraRig, Pose } from './camera-rig';
 import type { LookSlot } from './look-slot';
 import { captureRoom } from './mirror-cube';
+import { MotionQuality } from './motion-quality';
 import type { OutlineRibbon } from './outline-ribbon';
 import { isPlumb, verticalFovDeg } from './projection';
 import type { SharedUniforms } from './shared-uniforms';
+import { SharpTarget } from './sharp-target';
 
 const SHARPEST_PIXEL_RATIO = 1.5;
-const MOVING_PIXEL_SHARE = 0.6;
 /** A dragged slider changes the light many times a second; mirrored rooms may lag behind by this, ms. */
 const CAPTURE_PAUSE_MS = 250;
+/** When a camera that moved is looked at again, ms. */
+const SETTLE_CHECK_MS = 170;
 
 /** One half of the picture (or all of it): a look and its meshes. */
 export interface Half {
@@ -29,23 +32,36 @@ export interface FrameParts {
   readonly outline: OutlineRibbon | null;
 }
 
-/** Draws frames and remembers when the rooms in the mirrors were captured. */
+/** Draws frames, coarser while the camera moves, and remembers when the rooms in the mirrors were captured. */
 export class FrameDrawer {
   #captured_ms = Number.NEGATIVE_INFINITY;
+  readonly #sharp = new SharpTarget();
+  readonly #quality = new MotionQuality();
 
   /**
-   * Draws one frame. `sharp`: at full resolution and with fresh mirrors whatever the camera does. Returns after how many
+   * Draws one frame. `sharp`: at full quality and with fresh mirrors whatever the camera does. Returns after how many
    * milliseconds another frame is due: 0 = at once, null = when something changes.
    */
   draw(parts: FrameParts, now_ms: number, sharp = false): number | null {
-    const pose = parts.rig.poseAt(now_ms);
-    const moving = !sharp && parts.rig.isMoving(now_ms);
-    const ratio = Math.min(SHARPEST_PIXEL_RATIO, window.devicePixelRatio) * (moving ? MOVING_PIXEL_SHARE : 1);
-    if (parts.renderer.getPixelRatio() !== ratio) parts.renderer.setPixelRatio(ratio);
+    const { renderer, rig } = parts;
+    const pose = rig.poseAt(now_ms);
+    const moving = !sharp && rig.isMoving(now_ms);
+    if (moving) this.#quality.noteFrame(now_ms);
+    const share = moving ? this.#quality.share : 1;
+    const coarse = share < 1;
+    const ratio = Math.min(SHARPEST_PIXEL_RATIO, window.devicePixelRatio) * share;
+    if (renderer.getPixelRatio() !== ratio) renderer.setPixelRatio(ratio);
     const mirrorsDue = this.#refreshMirrors(parts, now_ms, moving, sharp);
-    drawHalves(parts, pose, ratio);
-    if (parts.rig.flying) return 0;
-    return moving ? 170 : mirrorsDue;
+    parts.outline?.setPixelRatio(ratio);
+    const { width, height } = renderer.domElement;
+    if (!coarse) this.#sharp.resize(width, height);
+    drawHalves(parts, pose, width, height, coarse ? null : this.#sharp);
+    if (rig.flying) return 0;
+    return moving ? SETTLE_CHECK_MS : mirrorsDue;
+  }
+
+  dispose(): void {
+    this.#sharp.dispose();
   }
 
   #refreshMirrors(parts: FrameParts, now_ms: number, moving: boolean, sharp: boolean): number | null {
@@ -63,23 +79,37 @@ export class FrameDrawer {
   }
 }
 
-function drawHalves(parts: FrameParts, pose: Pose, ratio: number): void {
+/** Draws the halves side by side, onto the canvas or by way of the sharp target; width and height in device pixels. */
+function drawHalves(parts: FrameParts, pose: Pose, width: number, height: number, sharp: SharpTarget | null): void {
   const { renderer, scene, camera, halves } = parts;
-  const canvas = renderer.domElement;
-  const width = canvas.width / ratio;
-  const height = canvas.height / ratio;
-  renderer.setScissorTest(halves.length > 1);
+  const isSplit = halves.length > 1;
   halves.forEach((half, i) => {
     const left = Math.round((width * i) / halves.length);
     const halfWidth = Math.round((width * (i + 1)) / halves.length) - left;
-    renderer.setViewport(left, 0, halfWidth, height);
-    renderer.setScissor(left, 0, halfWidth, height);
+    if (sharp) {
+      sharp.target.viewport.set(left, 0, halfWidth, height);
+      sharp.target.scissor.set(left, 0, halfWidth, height);
+      sharp.target.scissorTest = isSplit;
+      renderer.setRenderTarget(sharp.target);
+    } else {
+      setCanvasArea(renderer, left, halfWidth, height, isSplit);
+    }
     placeCamera(camera, pose, halfWidth / height);
-    parts.outline?.viewportPx.set(halfWidth * ratio, height * ratio);
-    parts.outline?.setPixelRatio(ratio);
+    parts.outline?.viewportPx.set(halfWidth, height);
     for (const other of halves) other.group.visible = other === half;
     renderer.render(scene, camera);
   });
+  if (!sharp) return;
+  setCanvasArea(renderer, 0, width, height, false);
+  sharp.copyToCanvas(renderer);
+}
+
+/** The renderer takes areas of the canvas in CSS pixels. */
+function setCanvasArea(renderer: WebGLRenderer, left: number, width: number, height: number, scissor: boolean): void {
+  const ratio = renderer.getPixelRatio();
+  renderer.setScissorTest(scissor);
+  renderer.setViewport(left / ratio, 0, width / ratio, height / ratio);
+  renderer.setScissor(left / ratio, 0, width / ratio, height / ratio);
 }
 
 function placeCamera(camera: PerspectiveCamera, pose: Pose, aspect: number): void {

@@ -10,7 +10,7 @@ import type { LightRoom } from '../engine/light/types';
 import type { PatternTexture } from '../engine/pattern/types';
 import type { Look, RoomLight } from '../kitchen/look';
 import { createFinishMaterial, showFinish } from './finish-material';
-import { createNodeTexture, updateNodeTexture } from './light-textures';
+import { createNodeTexture, type LightTexels, updateNodeTexture } from './light-textures';
 import { createMirrorCube } from './mirror-cube';
 import type { PatternTextures } from './pattern-textures';
 import { propGeometry, updatePropLight } from './prop-geometry';
@@ -38,8 +38,9 @@ export class LookSlot {
     private readonly room: LightRoom,
     light: RoomLight,
     shared: SharedUniforms,
+    texels: LightTexels,
   ) {
-    this.#nodes = createNodeTexture(light.nodeAtlas);
+    this.#nodes = createNodeTexture(light.nodeAtlas, texels);
     const uniforms = { ...shared, nodeAtlas: { value: this.#nodes }, mirrorCube: this.mirror };
     const groups = room.groups.length;
     this.surfaces = room.surfaces.map(() => createFinishMaterial('surface', groups, uniforms));

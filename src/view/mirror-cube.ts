@@ -1,11 +1,11 @@
 import {
   type CubeTexture,
-  HalfFloatType,
   LinearFilter,
   LinearMipmapLinearFilter,
   type Object3D,
   PerspectiveCamera,
   type Scene,
+  UnsignedByteType,
   Vector3,
   WebGLCubeRenderTarget,
   type WebGLRenderer,
@@ -27,7 +27,8 @@ const FACES: readonly (readonly [Vector3, Vector3])[] = [
 /** A picture of the room all around its centre, in linear light, for polished faces to mirror. */
 export function createMirrorCube(): WebGLCubeRenderTarget {
   return new WebGLCubeRenderTarget(FACE_PX, {
-    type: HalfFloatType,
+    // Bytes hold square roots (see display.glsl): far cheaper to sample in software than half floats, and enough for sheen.
+    type: UnsignedByteType,
     minFilter: LinearMipmapLinearFilter,
     magFilter: LinearFilter,
     generateMipmaps: true,

@@ -2,7 +2,7 @@ import type { BufferGeometry, DataTexture } from 'three';
 import type { Look, RoomLight } from '../kitchen/look';
 import type { Room } from '../kitchen/types';
 import { faceGeometry } from './face-geometry';
-import { createDirectTexture, updateDirectTexture } from './light-textures';
+import { createDirectTexture, type LightTexels, updateDirectTexture } from './light-textures';
 import { LookSlot } from './look-slot';
 import { PatternTextures } from './pattern-textures';
 import { createSharedUniforms, type SharedUniforms } from './shared-uniforms';
@@ -26,6 +26,7 @@ export class RoomStage {
   constructor(
     readonly room: Room,
     private readonly firstLight: RoomLight,
+    private readonly texels: LightTexels,
     anisotropy: number,
   ) {
     const geometries = surfaceGeometries(room.light, firstLight.directAtlas, firstLight.nodeAtlas);
@@ -40,13 +41,13 @@ export class RoomStage {
       'pane',
     );
     this.drawOrder = ranksByExtent(this.surfaces);
-    this.#direct = createDirectTexture(firstLight.directAtlas);
+    this.#direct = createDirectTexture(firstLight.directAtlas, texels);
     this.shared = createSharedUniforms(this.#direct, room.size);
     this.#patterns = new PatternTextures(anisotropy);
   }
 
   createSlot(): LookSlot {
-    return new LookSlot(this.room.light, this.firstLight, this.shared);
+    return new LookSlot(this.room.light, this.firstLight, this.shared, this.texels);
   }
 
   showLight(light: RoomLight, slots: readonly LookSlot[]): void {

@@ -1,5 +1,7 @@
 import blackFragment from '../../shaders/black.frag?raw';
 import blackVertex from '../../shaders/black.vert?raw';
+import copyFragment from '../../shaders/copy.frag?raw';
+import copyVertex from '../../shaders/copy.vert?raw';
 import display from '../../shaders/display.glsl?raw';
 import lampFragment from '../../shaders/lamp.frag?raw';
 import lampVertex from '../../shaders/lamp.vert?raw';
@@ -19,3 +21,4 @@ export const LAMP_SHADERS = { vertexShader: lampVertex, fragmentShader: withPart
 export const WINDOW_SHADERS = { vertexShader: windowVertex, fragmentShader: withParts(windowFragment) };
 export const OUTLINE_SHADERS = { vertexShader: outlineVertex, fragmentShader: outlineFragment };
 export const BLACK_SHADERS = { vertexShader: blackVertex, fragmentShader: blackFragment };
+export const COPY_SHADERS = { vertexShader: copyVertex, fragmentShader: copyFragment };

@@ -3,6 +3,9 @@ import type { AtlasLayout, FineRect, LightRoom } from '../engine/light/types';
 import { cornersByLine, cornersOf, edgeLine, STEPS_PER_M, stepsOf } from './edge-lines';
 import { rectNormal } from './rect-normal';
 
+/** Faces narrower than this show no mirrored light: at most a pixel or two wide, it would only glitter. */
+const LEAST_MIRROR_M = 0.015;
+
 /** What a vertex carries: place, normal, pattern coordinates (m), and where it reads the two light atlases. */
 class VertexLists {
   readonly positions: number[] = [];
@@ -19,7 +22,7 @@ class VertexLists {
   toGeometry(): BufferGeometry {
     const geometry = new BufferGeometry();
     geometry.setAttribute('position', new BufferAttribute(new Float32Array(this.positions), 3));
-    geometry.setAttribute('normal', new BufferAttribute(new Int8Array(this.normals), 3, true));
+    geometry.setAttribute('normal', new BufferAttribute(new Int8Array(this.normals), 4, true));
     geometry.setAttribute('patternMetres', new BufferAttribute(new Float32Array(this.patternMetres), 2));
     geometry.setAttribute('directUv', new BufferAttribute(new Float32Array(this.directUv), 2));
     geometry.setAttribute('nodeUv', new BufferAttribute(new Float32Array(this.nodeUv), 2));
@@ -54,7 +57,8 @@ function addRect(
   directAtlas: AtlasLayout,
   nodeAtlas: AtlasLayout,
 ): void {
-  const normal = rectNormal(rect).map((c) => Math.round(c * 127));
+  const narrow = Math.min(Math.hypot(...rect.u), Math.hypot(...rect.v)) < LEAST_MIRROR_M;
+  const normal = [...rectNormal(rect).map((c) => Math.round(c * 127)), narrow ? 0 : 127];
   const { pattern } = rect;
   const first = list.count;
   const put = (u: number, v: number): void => {
