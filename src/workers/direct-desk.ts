@@ -2,7 +2,7 @@ import type { DirectMap } from '../engine/light/direct-map';
 import { directTexels } from '../engine/light/direct-texels';
 import { propDirect } from '../engine/light/prop-gather';
 import type { RoomLight } from '../kitchen/look';
-import type { RoomStudy } from '../kitchen/study/room-study';
+import type { RoomBasis } from '../kitchen/study/room-study';
 
 /** Draws the direct light of a room step by step, and hands out copies for the picture. */
 export interface DirectDesk {
@@ -14,7 +14,7 @@ export interface DirectDesk {
   roomLight(): RoomLight;
 }
 
-export function createDirectDesk({ room, transport, nodes }: RoomStudy): DirectDesk {
+export function createDirectDesk({ room, transport, nodes }: RoomBasis): DirectDesk {
   const steps = directTexels(room.light, transport);
   const props = propDirect(room.light, transport);
   let map: DirectMap | null = null;

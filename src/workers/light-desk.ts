@@ -8,10 +8,10 @@ import { layScheme } from '../kitchen/study/scheme';
 import { type SettingLight, settingLight } from '../kitchen/study/setting-light';
 import { beginScheme, solveSchemeGroup } from '../kitchen/study/solved-scheme';
 import { findTints } from '../kitchen/study/tints';
-import { GROUPS, type Project } from '../model/project';
+import { GROUPS, type Kitchen, type Project } from '../model/project';
 import { createInterner } from './intern-library';
 import type { Post, ReadPoint, Show, ToLight } from './messages';
-import { createRoomDesk, type RoomAtWork } from './room-desk';
+import { RoomAtWork } from './room-desk';
 
 /** A scheme worked out, kept until its option changes. `key` says what it was made from. */
 interface Kept {
@@ -33,9 +33,10 @@ interface Job {
  */
 export function createLightDesk(post: Post, pause: () => Promise<void>): { receive(message: ToLight): void } {
   const intern = createInterner();
-  const rooms = createRoomDesk(post, pause);
   const kept = new Map<string, Kept>();
   const textures = new Map<string, PatternTexture>();
+  let room: RoomAtWork | null = null;
+  let kitchenKey = '';
   let wanted: Show | null = null;
   let current: Job | null = null;
   let generation = 0;
@@ -65,67 +66,82 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
     if (!chosen) return;
     const setting = settingLight(chosen);
     if (!setting.ok) return post({ kind: 'problem', problem: setting.problem });
-    const { room, isNew } = await rooms.prepare(show.project.kitchen);
-    if (isNew) kept.clear();
-    const job: Job = { show, room, setting: setting.value, stale };
+    const job: Job = { show, room: await roomOf(show.project.kitchen), setting: setting.value, stale };
     current = job;
     for (const option of show.options) if (!(await picture(job, option))) return;
-    for (const option of show.options) {
-      const lit = kept.get(option)?.lit;
-      if (lit && !(await completeReadings(job, lit))) return;
+    if (!job.room.isFinal) {
+      if (!(await job.room.finish(stale))) return;
+      for (const option of show.options) if (!(await picture(job, option))) return;
     }
-    if (!(await room.refineDirect(stale))) return;
+    for (const option of show.options) if (!(await completeReadings(job, option))) return;
+    if (!(await job.room.refineDirect(stale))) return;
     for (const option of show.options) {
       const lit = kept.get(option)?.lit;
-      for (const group of GROUPS.keys()) if (lit && !(await light(job, lit, group, null))) return;
+      for (const group of GROUPS.keys()) if (lit && !(await light(job, lit, group))) return;
     }
   }
 
-  /** Solve, first findings, picture. False when something newer came in between. */
+  /** The room of a kitchen; built anew only when the kitchen changed. */
+  async function roomOf(kitchen: Kitchen): Promise<RoomAtWork> {
+    const key = JSON.stringify(kitchen);
+    if (!room || key !== kitchenKey) {
+      room = await RoomAtWork.begin(kitchen, post, pause);
+      kitchenKey = key;
+      kept.clear();
+    }
+    return room;
+  }
+
+  /** Solve, picture, first findings. False when something newer came in between. */
   async function picture(job: Job, option: string): Promise<boolean> {
     const { show, room, setting } = job;
-    const before = kept.get(option)?.lit ?? null;
     const lit = lay(job, option);
     if (!lit) return true;
-    const lamps = [...GROUPS.keys()].filter((group) => setting.levels[group]! > 0);
-    for (const group of lamps) {
-      solveSchemeGroup(room.study, lit.solved, group, before?.solved);
-      await pause();
-      if (job.stale()) return false;
+    for (const group of GROUPS.keys()) {
+      if (setting.levels[group]! > 0 && !(await light(job, lit, group))) return false;
     }
+    const { look, patterns } = paintLook(room.basis, lit, setting);
+    post({ kind: 'look', look, patterns }, [look.nodeColors.buffer as ArrayBuffer]);
+    await pause();
+    if (job.stale()) return false;
     post({ kind: 'readings', input: judgeInput(show.project, room.study, lit.solved, setting), complete: false });
-    for (const group of lamps) if (!(await light(job, lit, group, before))) return false;
-    const { look, patterns } = paintLook(room.study, lit, setting);
-    post({ kind: 'look', look, patterns }, [look.nodeColors.buffer]);
     await pause();
     return !job.stale();
   }
 
-  /** The kept scheme of an option when it still holds, else a new one; null when it cannot be laid. */
+  /** The kept scheme of an option as far as it still holds, else a new one; null when it cannot be laid. */
   function lay({ show, room }: Job, option: string): LitScheme | null {
     const key = schemeKey(show.project, option);
     const before = kept.get(option);
-    if (before?.key === key) return before.lit;
-    const scheme = layScheme(show.project, option, room.study.room.surfaces);
-    if (!scheme.ok) {
-      post({ kind: 'problem', problem: scheme.problem });
-      return null;
+    if (before?.key === key && before.lit.nodes === room.basis.nodes) return before.lit;
+    let solved = before?.key === key ? before.lit.solved : null;
+    if (!solved) {
+      const scheme = layScheme(show.project, option, room.basis.room.surfaces);
+      if (!scheme.ok) {
+        post({ kind: 'problem', problem: scheme.problem });
+        return null;
+      }
+      solved = beginScheme(scheme.value, GROUPS.length);
     }
-    const lit = beginLight(beginScheme(scheme.value, GROUPS.length));
+    const lit = beginLight(room.basis, solved);
     kept.set(option, { key, lit });
     return lit;
   }
 
-  async function light(job: Job, lit: LitScheme, group: number, before: LitScheme | null): Promise<boolean> {
+  async function light(job: Job, lit: LitScheme, group: number): Promise<boolean> {
     if (lit.nodeLight[group]) return true;
-    solveSchemeGroup(job.room.study, lit.solved, group, before?.solved);
-    gatherGroup(job.room.study, lit, group);
+    solveSchemeGroup(job.room.basis, lit.solved, group);
+    await pause();
+    if (job.stale()) return false;
+    gatherGroup(job.room.basis, lit, group);
     await pause();
     return !job.stale();
   }
 
   /** Findings again, now with the sources of every tint. */
-  async function completeReadings({ show, room, setting, stale }: Job, lit: LitScheme): Promise<boolean> {
+  async function completeReadings({ show, room, setting, stale }: Job, option: string): Promise<boolean> {
+    const lit = kept.get(option)?.lit;
+    if (!lit) return true;
     const steps = findTints(room.study, lit.solved, setting);
     for (;;) {
       const step = steps.next();
@@ -141,10 +157,10 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
 
   function answer({ ticket, option, rect, u, v }: ReadPoint): void {
     const lit = kept.get(option)?.lit;
-    const map = current?.room.direct.map;
+    const map = current?.room.directMap;
     const reading =
       current && lit && map
-        ? readPoint(current.room.study, lit, current.setting, map, rect, u, v, (key) => textureOf(lit, key))
+        ? readPoint(current.room.basis, lit, current.setting, map, rect, u, v, (key) => textureOf(lit, key))
         : null;
     post({ kind: 'point', ticket, reading });
   }

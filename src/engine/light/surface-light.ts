@@ -1,5 +1,6 @@
 import type { Facing } from '../surface';
 import { sampleFraction } from './atlas';
+import { BAND_COUNT } from './bands';
 import { addDirect, directScene } from './direct-scene';
 import type { NodeGather } from './nodes';
 import { rectNormal } from './rect-bvh';
@@ -16,8 +17,16 @@ export function facingOf(rect: Rect): Facing {
   return axis !== 2 ? 'upright' : sign > 0 ? 'up' : 'down';
 }
 
-/** Area means of direct light and gather rows over the fine rectangles, per surface and facing. Black is left out. */
-export function surfaceLights(room: LightRoom, transport: Transport, nodes: NodeGather): SurfaceLight[] {
+/**
+ * Area means of direct light and gather rows over the fine rectangles, per surface and facing. Black is left out. `before`:
+ * the same room's lights from other nodes, whose direct light is kept.
+ */
+export function surfaceLights(
+  room: LightRoom,
+  transport: Transport,
+  nodes: NodeGather,
+  before?: readonly SurfaceLight[],
+): SurfaceLight[] {
   const byKey = new Map<string, number[]>();
   room.fine.forEach((rect, r) => {
     if (rect.surface < 0) return;
@@ -26,7 +35,7 @@ export function surfaceLights(room: LightRoom, transport: Transport, nodes: Node
     if (list) list.push(r);
     else byKey.set(key, [r]);
   });
-  return [...byKey.values()].map((rects) => meanLight(room, transport, nodes, rects));
+  return [...byKey.values()].map((rects, index) => meanLight(room, transport, nodes, rects, before?.[index]));
 }
 
 /** Area mean of light over some fine rectangles, as if they were one surface with the facing of the first. */
@@ -35,6 +44,7 @@ export function meanLight(
   transport: Transport,
   nodes: NodeGather,
   rects: readonly number[],
+  before?: SurfaceLight,
 ): SurfaceLight {
   const first = room.fine[rects[0]!]!;
   const groups = room.groups.length;
@@ -46,15 +56,15 @@ export function meanLight(
     const rect = room.fine[r]!;
     const rectArea = Math.hypot(...rect.u) * Math.hypot(...rect.v);
     area += rectArea;
-    addRectDirect(room, transport, rect, rectArea, direct, directMin);
+    if (!before) addRectDirect(room, transport, rect, rectArea, direct, directMin);
     addRectGather(nodes, r, rectArea, gather);
   }
   return {
     surface: first.surface,
     facing: facingOf(first),
     area_m2: area,
-    direct: direct.map((sum) => sum / area),
-    directMin,
+    direct: before?.direct ?? direct.map((sum) => sum / area),
+    directMin: before?.directMin ?? directMin,
     gather: Float32Array.from(gather, (sum) => sum / area),
   };
 }
@@ -108,4 +118,15 @@ function trapezoid(i: number, n: number): number {
   if (n === 1) return 1;
   const fraction = sampleFraction(i, n);
   return (fraction === 0 || fraction === 1 ? 0.5 : 1) / (n - 1);
+}
+
+/** Mean indirect light on a surface from one group's radiosity (patches x BAND_COUNT): BAND_COUNT values, lx at level 1. */
+export function indirectOn({ gather }: SurfaceLight, radiosity: Float32Array): Float64Array {
+  const sums = new Float64Array(BAND_COUNT);
+  for (let patch = 0; patch < gather.length; patch++) {
+    const share = gather[patch]!;
+    if (share === 0) continue;
+    for (let k = 0; k < BAND_COUNT; k++) sums[k]! += share * radiosity[patch * BAND_COUNT + k]!;
+  }
+  return sums;
 }

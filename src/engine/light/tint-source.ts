@@ -4,6 +4,7 @@ import type { EmissionSpd } from '../spectrum/types';
 import { BAND_COUNT, bandColorMatrix } from './bands';
 import { installedLab, irradianceSpectrum } from './reading';
 import { solveGroup } from './solve';
+import { indirectOn } from './surface-light';
 import type { Transport } from './transport';
 import type { SurfaceLight } from './types';
 
@@ -90,20 +91,9 @@ function placeWhite(
   light: SurfaceLight,
   radiosity: readonly (Float32Array | null)[],
 ): [number, number] {
-  const indirect = radiosity.map((b) => (b ? gatherBands(light.gather, b) : null));
+  const indirect = radiosity.map((b) => (b ? indirectOn(light, b) : null));
   const irradiance = irradianceSpectrum(scheme.spectra, scheme.levels, light.direct, indirect);
   const { a, b } = installedLab(irradiance, null, scheme.adoptedWhite);
   // A place without light has no tint.
   return Number.isFinite(a) && Number.isFinite(b) ? [a, b] : [0, 0];
-}
-
-/** Mean indirect transport of a place per band: gather row . B. */
-function gatherBands(gather: Float32Array, radiosity: Float32Array): Float64Array {
-  const sums = new Float64Array(BAND_COUNT);
-  for (let i = 0; i < gather.length; i++) {
-    const share = gather[i]!;
-    if (share === 0) continue;
-    for (let k = 0; k < BAND_COUNT; k++) sums[k]! += share * radiosity[i * BAND_COUNT + k]!;
-  }
-  return sums;
 }

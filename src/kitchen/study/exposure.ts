@@ -3,7 +3,7 @@ import { linearSrgbFromXyzD65 } from '../../engine/color/display';
 import { multiply } from '../../engine/color/matrix3';
 import type { Matrix3 } from '../../engine/color/types';
 import { D65_2 } from '../../engine/color/whites';
-import type { RoomStudy } from './room-study';
+import type { RoomBasis } from './room-study';
 import { adoptedWhite, type SettingLight } from './setting-light';
 
 /** Linear display value of a perfect white on the worktop of the reference room: leaves room for brighter places. */
@@ -14,7 +14,7 @@ export const WORKTOP_WHITE = 0.85;
  * CAT16 from the adopted white to D65 at D = 1, then one factor from the setting's reference illuminance. It depends on
  * room and lamps only, so options share it and a changed finish never changes the exposure.
  */
-export function exposureMatrix(study: RoomStudy, setting: SettingLight): Matrix3 {
+export function exposureMatrix(study: RoomBasis, setting: SettingLight): Matrix3 {
   const lx = setting.levels.reduce((sum, level, group) => sum + level * study.referenceLx[group]!, 0);
   const adapt = adaptationMatrix(adoptedWhite(setting, study.worktopDirect), D65_2);
   const display = multiply(DISPLAY, adapt);

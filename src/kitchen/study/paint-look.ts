@@ -7,7 +7,7 @@ import { exposureMatrix } from './exposure';
 import { halfFromFloat } from './half-float';
 import type { LitScheme } from './lit-scheme';
 import type { KeyedPattern } from './pattern-spec';
-import type { RoomStudy } from './room-study';
+import type { RoomBasis } from './room-study';
 import type { LaidSurface } from './scheme';
 import type { SettingLight } from './setting-light';
 
@@ -21,7 +21,7 @@ export interface PaintedLook {
 }
 
 /** Colours of everything in the picture for a lit scheme under a setting. Groups not gathered yet add no indirect light. */
-export function paintLook(study: RoomStudy, lit: LitScheme, setting: SettingLight): PaintedLook {
+export function paintLook(study: RoomBasis, lit: LitScheme, setting: SettingLight): PaintedLook {
   const exposure = exposureMatrix(study, setting);
   const { surfaces, option } = lit.solved.scheme;
   const patterns = new Map<string, KeyedPattern>();
@@ -113,7 +113,7 @@ function nodeColors(
   return out;
 }
 
-function propColors(study: RoomStudy, lit: LitScheme, bands: readonly ComponentBands[]): Float32Array[] {
+function propColors(study: RoomBasis, lit: LitScheme, bands: readonly ComponentBands[]): Float32Array[] {
   const color = new Float32Array(3);
   let sample = 0;
   return study.room.light.props.map((prop) => {

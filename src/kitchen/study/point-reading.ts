@@ -11,7 +11,7 @@ import { observer2 } from '../../engine/spectrum/observers';
 import type { ReflectanceSpd } from '../../engine/spectrum/types';
 import { exposureMatrix } from './exposure';
 import type { LitScheme } from './lit-scheme';
-import type { RoomStudy } from './room-study';
+import type { RoomBasis } from './room-study';
 import { sampleAtlas } from './sample-atlas';
 import { adoptedWhite, type SettingLight } from './setting-light';
 
@@ -29,7 +29,7 @@ export interface PointReading {
 
 /** Light and colour at a point of a fine rectangle; null where it is black, dark, or not lit yet. */
 export function readPoint(
-  study: RoomStudy,
+  study: RoomBasis,
   lit: LitScheme,
   setting: SettingLight,
   map: DirectMap,
@@ -71,7 +71,7 @@ export function readPoint(
 }
 
 /** Indirect light in bands at a point between nodes. */
-function nodeBands(study: RoomStudy, light: Float32Array, rect: number, u: number, v: number): Float64Array {
+function nodeBands(study: RoomBasis, light: Float32Array, rect: number, u: number, v: number): Float64Array {
   const { atlas, first } = study.nodes;
   const nu = atlas.blocks[4 * rect + 2]!;
   const nv = atlas.blocks[4 * rect + 3]!;

@@ -4,6 +4,7 @@ import { D65_2 } from '../../engine/color/whites';
 import { xyzFromEmission } from '../../engine/color/xyz';
 import type { InstalledReading, JudgedSurface, JudgeInput } from '../../engine/judge/input';
 import { installedLab, irradianceSpectrum } from '../../engine/light/reading';
+import { indirectOn } from '../../engine/light/surface-light';
 import type { SurfaceLight } from '../../engine/light/types';
 import { observer2 } from '../../engine/spectrum/observers';
 import type { EmissionSpd, ReflectanceSpd } from '../../engine/spectrum/types';
@@ -11,7 +12,7 @@ import type { SurfaceId } from '../../engine/surface';
 import type { Project } from '../../model/project';
 import { counterLight, type RoomStudy, shareKey } from './room-study';
 import { adoptedWhite, type SettingLight, settingTemperature } from './setting-light';
-import { indirectOn, type SolvedScheme } from './solved-scheme';
+import type { SolvedScheme } from './solved-scheme';
 
 export type TintFrom = readonly { readonly surface: SurfaceId; readonly share: number }[];
 
@@ -40,7 +41,7 @@ export function judgeInput(
   tints: readonly (TintFrom | null)[] = [],
 ): JudgeInput {
   const white = adoptedWhite(setting, study.worktopDirect);
-  const worktopLx = lightOn(counterLight(study.room, study.surfaceLights), solved, setting).lux;
+  const worktopLx = lightOn(counterLight(study), solved, setting).lux;
   const bySurface = new Map<number, InstalledReading[]>();
   study.surfaceLights.forEach((light, index) => {
     const laid = solved.scheme.surfaces[light.surface];

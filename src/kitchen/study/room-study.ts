@@ -1,7 +1,7 @@
 import { referenceIlluminance } from '../../engine/light/exposure';
-import { buildNodesInSteps, type NodeGather } from '../../engine/light/nodes';
+import { buildNodesInSteps, FIRST_RAYS, type NodeGather } from '../../engine/light/nodes';
 import { buildPropGather, type PropGather } from '../../engine/light/prop-gather';
-import { surfaceLights } from '../../engine/light/surface-light';
+import { meanLight, surfaceLights } from '../../engine/light/surface-light';
 import { buildTransport, type Transport } from '../../engine/light/transport';
 import type { SurfaceLight, Viewpoint } from '../../engine/light/types';
 import { viewShares } from '../../engine/light/view-shares';
@@ -13,61 +13,89 @@ import type { Room } from '../types';
 /** Rays of one overview picture: shares of the view are known to about half a percent. */
 const VIEW_COLUMNS = 128;
 const VIEW_ROWS = 80;
+/** Rays of a prop's vertex for a first picture. */
+const FIRST_PROP_RAYS = 48;
 
-/** All that depends on the kitchen's geometry and lamps only; kept until the kitchen changes. */
-export interface RoomStudy {
+/** All that depends on the kitchen's geometry and lamps only, and that a picture needs. */
+export interface RoomBasis {
   readonly room: Room;
   readonly transport: Transport;
   readonly nodes: NodeGather;
   readonly props: PropGather;
-  readonly surfaceLights: readonly SurfaceLight[];
   /** Mean direct light on the worktop per group at level 1, lx. */
   readonly worktopDirect: Float64Array;
   /** Mean light on the worktop of a room of standard reflectances, per group at level 1, lx: sets the exposure. */
   readonly referenceLx: Float64Array;
+}
+
+/** The same with what findings need. */
+export interface RoomStudy extends RoomBasis {
+  readonly surfaceLights: readonly SurfaceLight[];
   readonly overviews: readonly Viewpoint[];
   /** Share of the view per overview, keyed surface:facing. */
   readonly shares: readonly ReadonlyMap<string, number>[];
 }
 
+/** 'first' is quick and a little blotchy, 'final' is what numbers rest on. */
+type Quality = 'first' | 'final';
+
 export const shareKey = (surface: number, facing: Facing): string => `${surface}:${facing}`;
 
-/** Nodes gathered between two yields are about this share of the work. */
-const NODE_SLICE = 0.04;
-
-/** Yields between slices of the work so that a worker can stay responsive; the room comes first. */
-export function* studyRoom(kitchen: Kitchen): Generator<Room | null, RoomStudy> {
+/** Geometry and transport of a kitchen, enough for a first picture; yields between slices so that a worker can listen. */
+export function* studyBasis(kitchen: Kitchen): Generator<null, RoomBasis> {
   const room = buildRoom(kitchen);
-  yield room;
+  yield null;
   const transport = buildTransport(room.light);
   yield null;
-  const gathering = buildNodesInSteps(room.light, transport);
-  let step = gathering.next();
-  for (let yielded = 0; !step.done; step = gathering.next()) {
-    if (step.value < yielded + NODE_SLICE) continue;
-    yielded = step.value;
-    yield null;
-  }
-  const nodes = step.value;
-  const props = buildPropGather(room.light, transport);
-  const lights = surfaceLights(room.light, transport, nodes);
-  const overviews = room.viewpoints.filter((viewpoint) => viewpoint.overview);
+  const { nodes, props } = yield* gather(room, transport, 'first');
+  const worktop = meanLight(room.light, transport, nodes, room.light.worktop);
   return {
     room,
     transport,
     nodes,
     props,
-    surfaceLights: lights,
-    worktopDirect: worktopDirect(room, lights),
+    worktopDirect: worktop.direct,
     referenceLx: referenceIlluminance(room.light, transport, nodes),
-    overviews,
-    shares: overviews.map((viewpoint) => sharesFrom(room, transport, viewpoint)),
   };
 }
 
-/** The same at once, for the command line and tests. */
+/** The basis with nodes of final quality. Exposure and adopted white stay: they must not move under one's eyes. */
+export function* refineBasis(basis: RoomBasis): Generator<null, RoomBasis> {
+  return { ...basis, ...(yield* gather(basis.room, basis.transport, 'final')) };
+}
+
+/** Adds what findings need; `before` spares the direct light of a study of the same room. */
+export function studyReadings(basis: RoomBasis, before?: RoomStudy): RoomStudy {
+  const { room, transport, nodes } = basis;
+  const overviews = room.viewpoints.filter((viewpoint) => viewpoint.overview);
+  return {
+    ...basis,
+    surfaceLights: surfaceLights(room.light, transport, nodes, before?.surfaceLights),
+    overviews,
+    shares: before?.shares ?? overviews.map((viewpoint) => sharesFrom(room, transport, viewpoint)),
+  };
+}
+
+/** A study of final quality at once, for the command line and tests: the same numbers as on the page. */
 export function studyRoomNow(kitchen: Kitchen): RoomStudy {
-  const steps = studyRoom(kitchen);
+  return studyReadings(finished(refineBasis(finished(studyBasis(kitchen)))));
+}
+
+function* gather(
+  room: Room,
+  transport: Transport,
+  quality: Quality,
+): Generator<null, Pick<RoomBasis, 'nodes' | 'props'>> {
+  const options = quality === 'first' ? { rays: FIRST_RAYS } : {};
+  const steps = buildNodesInSteps(room.light, transport, options);
+  let step = steps.next();
+  for (; !step.done; step = steps.next()) yield null;
+  const nodes = step.value;
+  const props = buildPropGather(room.light, transport, quality === 'first' ? { rays: FIRST_PROP_RAYS } : {});
+  return { nodes, props };
+}
+
+function finished<T>(steps: Generator<unknown, T>): T {
   for (;;) {
     const step = steps.next();
     if (step.done) return step.value;
@@ -79,14 +107,10 @@ function sharesFrom(room: Room, transport: Transport, viewpoint: Viewpoint): Rea
   return new Map(seen.map(({ surface, facing, share }) => [shareKey(surface, facing), share]));
 }
 
-/** The worktop is the up-facing counter; its area mean is already among the surface lights. */
-function worktopDirect(room: Room, lights: readonly SurfaceLight[]): Float64Array {
-  return counterLight(room, lights).direct;
-}
-
-export function counterLight(room: Room, lights: readonly SurfaceLight[]): SurfaceLight {
-  const counter = room.surfaces.indexOf('counter');
-  const found = lights.find((light) => light.surface === counter && light.facing === 'up');
+/** The up-facing counter, whose light is the worktop's. */
+export function counterLight(study: RoomStudy): SurfaceLight {
+  const counter = study.room.surfaces.indexOf('counter');
+  const found = study.surfaceLights.find((light) => light.surface === counter && light.facing === 'up');
   if (!found) throw new Error('a kitchen without a counter top cannot be studied');
   return found;
 }
