@@ -49,8 +49,8 @@ export function viewpoints(plan: Plan): Viewpoint[] {
     {
       id: 'seated',
       name: 'Seated at the island',
-      eye: [island.counter.x0 + 0.2, Math.max(MARGIN + 0.02, island.counter.y0 - 0.4), SEATED],
-      target: [island.counter.x0 - 0.65, depth - 0.4, 0.8],
+      eye: [island.counter.x0 - 0.15, Math.max(MARGIN + 0.02, island.counter.y0 - 0.75), SEATED],
+      target: [island.counter.x0 - 0.65, depth - 0.4, 0.6],
       fov_deg: 62,
       overview: true,
     },
