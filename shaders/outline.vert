@@ -9,6 +9,9 @@ uniform float halfWidthPx;
 
 in vec3 start;
 in vec3 end;
+// Of the two faces that meet at a fold; 0 on a border.
+in vec3 firstNormal;
+in vec3 secondNormal;
 in vec2 corner;
 
 // Along and across the ribbon in pixels, times w, to be divided again: perspective must not bend the dashes.
@@ -21,10 +24,17 @@ vec4 projected(vec3 place) {
   return projectionMatrix * viewMatrix * vec4(mix(place, cameraPosition, 0.004), 1.0);
 }
 
+/** A fold is contour where one of its faces is seen and the other is not. */
+bool isContour() {
+  vec3 toEye = cameraPosition - start;
+  bool isBorder = dot(firstNormal, firstNormal) < 0.5;
+  return isBorder || (dot(firstNormal, toEye) > 0.0) != (dot(secondNormal, toEye) > 0.0);
+}
+
 void main() {
   vec4 a = projected(start);
   vec4 b = projected(end);
-  if (a.w < NEAR && b.w < NEAR) {
+  if ((a.w < NEAR && b.w < NEAR) || !isContour()) {
     vRibbon = vec3(0.0, 0.0, 1.0);
     gl_Position = vec4(2.0, 2.0, 2.0, 1.0);
     return;

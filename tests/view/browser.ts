@@ -8,6 +8,7 @@ import type { Lab } from './page/main';
 declare global {
   interface Window {
     lab: Lab;
+    heldGpuObjects: Record<string, number>;
   }
 }
 
@@ -20,8 +21,37 @@ export interface PictureLab {
   close(): Promise<void>;
 }
 
-/** Opens the picture's test page in a browser with software WebGL. */
-export async function openPictureLab(): Promise<PictureLab> {
+/** Runs in the page before anything else: counts what is made and freed, and hides extensions. */
+function countGpuObjects(without: readonly string[]): void {
+  const held: Record<string, number> = {};
+  const context = WebGL2RenderingContext.prototype;
+  const count = (make: string, free: string, name: string): void => {
+    const methods = context as unknown as Record<string, (...args: unknown[]) => unknown>;
+    const [made, freed] = [methods[make]!, methods[free]!];
+    methods[make] = function (...args) {
+      held[name] = (held[name] ?? 0) + 1;
+      return made.apply(this, args);
+    };
+    methods[free] = function (...args) {
+      if (args[0]) held[name] = (held[name] ?? 0) - 1;
+      return freed.apply(this, args);
+    };
+  };
+  count('createTexture', 'deleteTexture', 'textures');
+  count('createBuffer', 'deleteBuffer', 'buffers');
+  count('createFramebuffer', 'deleteFramebuffer', 'framebuffers');
+  count('createRenderbuffer', 'deleteRenderbuffer', 'renderbuffers');
+  count('createVertexArray', 'deleteVertexArray', 'vertexArrays');
+  count('createProgram', 'deleteProgram', 'programs');
+  const getExtension = context.getExtension as (this: WebGL2RenderingContext, name: string) => unknown;
+  context.getExtension = function (this: WebGL2RenderingContext, name: string) {
+    return without.includes(name) ? null : getExtension.call(this, name);
+  } as typeof context.getExtension;
+  Object.assign(window, { heldGpuObjects: held });
+}
+
+/** Opens the picture's test page in a browser with software WebGL, `without` some extensions of it. */
+export async function openPictureLab(without: readonly string[] = []): Promise<PictureLab> {
   const server: ViteDevServer = await createServer({
     root: PAGE_FOLDER,
     configFile: false,
@@ -51,6 +81,7 @@ export async function openPictureLab(): Promise<PictureLab> {
   page.on('console', (message) => {
     if (message.type() === 'error' || message.type() === 'warning') problems.push(message.text());
   });
+  await page.addInitScript(countGpuObjects, without);
   await page.goto(server.resolvedUrls!.local[0]!);
   await page.waitForFunction(() => window.lab !== undefined, undefined, { timeout: 60_000 });
   return {

@@ -25,8 +25,8 @@ interface Picture {
   readonly bytes: Uint8Array;
 }
 
-async function shown(change: LabChange): Promise<Picture> {
-  const { width, height, base64 } = await lab.page.evaluate(async (c) => {
+async function shown(change: LabChange, by: PictureLab = lab): Promise<Picture> {
+  const { width, height, base64 } = await by.page.evaluate(async (c) => {
     await window.lab.show(c);
     return window.lab.read();
   }, change);
@@ -92,6 +92,19 @@ it.each([
   const { worst, compared } = compare(picture, pose, 0, 0, picture.width);
   expect(compared).toBeGreaterThan(1500);
   expect(worst).toBeLessThanOrEqual(1);
+});
+
+it('shows the exact colour where only half floats can be interpolated', async () => {
+  const phone = await openPictureLab(['OES_texture_float_linear']);
+  try {
+    const picture = await shown({ ...asChange(CLOSE), sheen: false, size: SIZE }, phone);
+    const { worst, compared } = compare(picture, CLOSE, 0, 0, picture.width);
+    expect(compared).toBeGreaterThan(1500);
+    expect(worst).toBeLessThanOrEqual(1);
+    expect(phone.problems.filter((text) => !text.startsWith('THREE.Clock:'))).toEqual([]);
+  } finally {
+    await phone.close();
+  }
 });
 
 it('shows each look exactly in its half of a split picture', async () => {
@@ -172,6 +185,20 @@ it('comes back the same after the context was lost', async () => {
   let worst = 0;
   for (let i = 0; i < before.bytes.length; i++) worst = Math.max(worst, Math.abs(before.bytes[i]! - after.bytes[i]!));
   expect(worst).toBeLessThanOrEqual(1);
+});
+
+it('holds no more on the graphics card after many changes than before', async () => {
+  const base = { ...asChange(ACROSS), sheen: true, gloss: [80, 12, 0, 90, 30, 85, 85], size: SIZE };
+  const counted = async (): Promise<Record<string, number>> => lab.page.evaluate(() => window.lab.held());
+  await shown({ ...base, besideTint: 0.5, outlined: [3] });
+  await shown({ ...base, tint: 0, besideTint: null, outlined: [] });
+  const before = await counted();
+  for (let i = 0; i < 4; i++) {
+    await shown({ ...base, tint: i / 4, besideTint: 0.5, outlined: [3, i] });
+    await shown({ ...base, tint: 0, besideTint: null, outlined: [] });
+  }
+  expect(await counted()).toEqual(before);
+  expect(before['textures']).toBeGreaterThan(0);
 });
 
 it('draws nothing while nothing changes', async () => {

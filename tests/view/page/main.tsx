@@ -16,6 +16,8 @@ export interface Lab {
   readonly events: string[];
   read(): Promise<{ width: number; height: number; base64: string }>;
   frames(): number;
+  /** Objects on the graphics card, by kind. */
+  held(): Record<string, number>;
   unmount(): void;
 }
 
@@ -109,6 +111,7 @@ const lab: Lab = {
     return { width, height, base64: btoa(text) };
   },
   frames: () => frames,
+  held: () => ({ ...window.heldGpuObjects }),
   unmount: () => root.unmount(),
 };
 render();
