@@ -40,18 +40,13 @@ export function TypeIn({ library, classes, onUse }: TypeInProps) {
     sheen: 'satin',
     provenance: 'declared',
   });
-  const [tried, setTried] = useState(false);
   const id = useId();
-  const change = (changes: Partial<OwnFinishEntry>) => {
-    setEntry({ ...entry, ...changes });
-    setTried(false);
-  };
+  const change = (changes: Partial<OwnFinishEntry>) => setEntry({ ...entry, ...changes });
   const made = entry.value.trim() === '' ? null : ownFinish(entry, library);
   const facts = made?.ok ? finishFacts(made.value) : null;
   const problem = made && !made.ok ? made.problem : facts && !facts.ok ? facts.problem : null;
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    setTried(true);
     if (made?.ok && facts?.ok) onUse(made.value);
   };
   return (
@@ -65,7 +60,7 @@ export function TypeIn({ library, classes, onUse }: TypeInProps) {
             className="input"
             value={entry.value}
             placeholder={TYPE_IN.hints[entry.kind]}
-            aria-invalid={problem !== null && tried}
+            aria-invalid={problem !== null}
             aria-describedby={`${id}-meaning`}
             autoComplete="off"
             spellCheck={false}
