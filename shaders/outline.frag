@@ -1,14 +1,38 @@
 precision highp float;
+precision highp sampler2D;
 
-// Black dashes over white: seen on any finish, and without a hue.
-uniform float halfWidthPx;
+// A line round what the mask marks: black dashes on white, seen on any finish and without a hue. Gaps in the mask narrower
+// than twice the inner radius (between doors, in grooves) are closed, so that only the outer contour is drawn.
+uniform sampler2D mask;
+/** Left, bottom, right and top of this half of the picture, pixels. */
+uniform vec4 area;
+uniform float pixelRatio;
 
-in vec3 vRibbon;
 out vec4 fragColor;
 
+const int DIRECTIONS = 16;
+const float TURN = 6.2831853;
+/** Four levels up, one texel sums up 16 x 16 pixels. */
+const float COARSE_LEVEL = 4.0;
+
+bool isMarked(vec2 place) {
+  return texelFetch(mask, ivec2(clamp(place, area.xy, area.zw - 1.0)), 0).r > 0.5;
+}
+
+bool marksWithin(float radius) {
+  for (int i = 0; i < DIRECTIONS; i++) {
+    float angle = TURN * float(i) / float(DIRECTIONS);
+    if (isMarked(gl_FragCoord.xy + radius * pixelRatio * vec2(cos(angle), sin(angle)))) return true;
+  }
+  return false;
+}
+
 void main() {
-  vec2 px = vRibbon.xy / vRibbon.z;
-  float dash = step(mod(px.x, halfWidthPx * 7.0), halfWidthPx * 4.0);
-  float core = 1.0 - smoothstep(0.35 * halfWidthPx, 0.35 * halfWidthPx + 1.0, abs(px.y));
-  fragColor = vec4(vec3(1.0 - dash * core), 1.0);
+  // Far from any contour, which is nearly everywhere, one look is enough.
+  float around = textureLod(mask, gl_FragCoord.xy / vec2(textureSize(mask, 0)), COARSE_LEVEL).r;
+  if (around <= 0.0 || around >= 1.0) discard;
+  if (isMarked(gl_FragCoord.xy) || marksWithin(1.0) || marksWithin(2.0) || !marksWithin(6.0)) discard;
+  bool inCore = !marksWithin(3.0) && marksWithin(5.0);
+  bool inDash = mod(gl_FragCoord.x + gl_FragCoord.y, 16.0 * pixelRatio) < 9.0 * pixelRatio;
+  fragColor = vec4(vec3(inCore && inDash ? 0.0 : 1.0), 1.0);
 }

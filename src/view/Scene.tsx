@@ -8,7 +8,7 @@ import { FrameDrawer, type FrameParts } from './frame';
 import { LookMeshes } from './LookMeshes';
 import { lightTexelsOf } from './light-textures';
 import type { LookSlot } from './look-slot';
-import { OutlineRibbon } from './outline-ribbon';
+import { OutlineMask } from './outline-mask';
 import { registerDrawer } from './read-pixels';
 import { RoomStage } from './room-stage';
 import { BLACK_SHADERS } from './shader-sources';
@@ -40,9 +40,9 @@ export function Scene({ room, light, look, beside, sheen, outlined, onFrame, rig
   const right = useDisposable(() => (isSplit ? stage.createSlot() : null), [stage, isSplit]);
   const black = useDisposable(() => new RawShaderMaterial({ ...BLACK_SHADERS, glslVersion: GLSL3 }), []);
   const outlineKey = outlined.join();
-  const ribbon = useDisposable(
-    () => (outlineKey === '' ? null : new OutlineRibbon(room.light.fine, outlineKey.split(',').map(Number))),
-    [room, outlineKey],
+  const outline = useDisposable(
+    () => (outlineKey === '' ? null : new OutlineMask(stage, outlineKey.split(',').map(Number))),
+    [stage, outlineKey],
   );
   const leftGroup = useRef<Group>(null);
   const rightGroup = useRef<Group>(null);
@@ -72,7 +72,7 @@ export function Scene({ room, light, look, beside, sheen, outlined, onFrame, rig
     if (leftGroup.current) halves.push({ slot: left, group: leftGroup.current });
     if (right && rightGroup.current) halves.push({ slot: right, group: rightGroup.current });
     if (halves.length === 0) return null;
-    return { renderer, scene, camera, rig, shared: stage.shared, sheen, halves, outline: ribbon };
+    return { renderer, scene, camera, rig, shared: stage.shared, sheen, halves, outline };
   };
 
   const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
@@ -99,9 +99,6 @@ export function Scene({ room, light, look, beside, sheen, outlined, onFrame, rig
     <>
       <LookMeshes ref={leftGroup} stage={stage} slot={left} black={black} />
       {right && <LookMeshes ref={rightGroup} stage={stage} slot={right} black={black} />}
-      {ribbon && (
-        <mesh geometry={ribbon.geometry} material={ribbon.material} renderOrder={1000} frustumCulled={false} />
-      )}
     </>
   );
 }

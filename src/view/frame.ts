@@ -3,7 +3,7 @@ import type { CameraRig, Pose } from './camera-rig';
 import type { LookSlot } from './look-slot';
 import { captureRoom } from './mirror-cube';
 import { MotionQuality } from './motion-quality';
-import type { OutlineRibbon } from './outline-ribbon';
+import type { OutlineMask } from './outline-mask';
 import { isPlumb, verticalFovDeg } from './projection';
 import type { SharedUniforms } from './shared-uniforms';
 import { SharpTarget } from './sharp-target';
@@ -29,7 +29,7 @@ export interface FrameParts {
   readonly sheen: boolean;
   /** From left to right. */
   readonly halves: readonly Half[];
-  readonly outline: OutlineRibbon | null;
+  readonly outline: OutlineMask | null;
 }
 
 /** Draws frames, coarser while the camera moves, and remembers when the rooms in the mirrors were captured. */
@@ -52,7 +52,6 @@ export class FrameDrawer {
     const ratio = Math.min(SHARPEST_PIXEL_RATIO, window.devicePixelRatio) * share;
     if (renderer.getPixelRatio() !== ratio) renderer.setPixelRatio(ratio);
     const mirrorsDue = this.#refreshMirrors(parts, now_ms, moving, sharp);
-    parts.outline?.setPixelRatio(ratio);
     const { width, height } = renderer.domElement;
     if (!coarse) this.#sharp.resize(width, height);
     drawHalves(parts, pose, width, height, coarse ? null : this.#sharp);
@@ -95,9 +94,10 @@ function drawHalves(parts: FrameParts, pose: Pose, width: number, height: number
       setCanvasArea(renderer, left, halfWidth, height, isSplit);
     }
     placeCamera(camera, pose, halfWidth / height);
-    parts.outline?.viewportPx.set(halfWidth, height);
     for (const other of halves) other.group.visible = other === half;
     renderer.render(scene, camera);
+    const area = { left, width: halfWidth, height };
+    parts.outline?.draw(renderer, camera, { width, height }, area, sharp?.target ?? null);
   });
   if (!sharp) return;
   setCanvasArea(renderer, 0, width, height, false);

@@ -1,13 +1,13 @@
 import blackFragment from '../../shaders/black.frag?raw';
-import blackVertex from '../../shaders/black.vert?raw';
 import copyFragment from '../../shaders/copy.frag?raw';
-import copyVertex from '../../shaders/copy.vert?raw';
+import coverVertex from '../../shaders/cover.vert?raw';
 import display from '../../shaders/display.glsl?raw';
 import lampFragment from '../../shaders/lamp.frag?raw';
 import lampVertex from '../../shaders/lamp.vert?raw';
+import maskFragment from '../../shaders/mask.frag?raw';
 import mirror from '../../shaders/mirror.glsl?raw';
 import outlineFragment from '../../shaders/outline.frag?raw';
-import outlineVertex from '../../shaders/outline.vert?raw';
+import placedVertex from '../../shaders/placed.vert?raw';
 import surfaceFragment from '../../shaders/surface.frag?raw';
 import surfaceVertex from '../../shaders/surface.vert?raw';
 import windowFragment from '../../shaders/window.frag?raw';
@@ -19,6 +19,7 @@ const withParts = (source: string): string =>
 export const SURFACE_SHADERS = { vertexShader: surfaceVertex, fragmentShader: withParts(surfaceFragment) };
 export const LAMP_SHADERS = { vertexShader: lampVertex, fragmentShader: withParts(lampFragment) };
 export const WINDOW_SHADERS = { vertexShader: windowVertex, fragmentShader: withParts(windowFragment) };
-export const OUTLINE_SHADERS = { vertexShader: outlineVertex, fragmentShader: outlineFragment };
-export const BLACK_SHADERS = { vertexShader: blackVertex, fragmentShader: blackFragment };
-export const COPY_SHADERS = { vertexShader: copyVertex, fragmentShader: copyFragment };
+export const MASK_SHADERS = { vertexShader: placedVertex, fragmentShader: maskFragment };
+export const OUTLINE_SHADERS = { vertexShader: coverVertex, fragmentShader: outlineFragment };
+export const BLACK_SHADERS = { vertexShader: placedVertex, fragmentShader: blackFragment };
+export const COPY_SHADERS = { vertexShader: coverVertex, fragmentShader: copyFragment };

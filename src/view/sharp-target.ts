@@ -1,14 +1,5 @@
-import {
-  BufferAttribute,
-  BufferGeometry,
-  Camera,
-  GLSL3,
-  Mesh,
-  NearestFilter,
-  RawShaderMaterial,
-  type WebGLRenderer,
-  WebGLRenderTarget,
-} from 'three';
+import { NearestFilter, type WebGLRenderer, WebGLRenderTarget } from 'three';
+import { ScreenCover } from './screen-cover';
 import { COPY_SHADERS } from './shader-sources';
 
 const SAMPLES = 4;
@@ -23,22 +14,7 @@ export class SharpTarget {
     minFilter: NearestFilter,
     magFilter: NearestFilter,
   });
-  readonly #camera = new Camera();
-  readonly #cover: Mesh<BufferGeometry, RawShaderMaterial>;
-
-  constructor() {
-    const triangle = new BufferGeometry();
-    triangle.setAttribute('position', new BufferAttribute(new Float32Array([-1, -1, 0, 3, -1, 0, -1, 3, 0]), 3));
-    const material = new RawShaderMaterial({
-      ...COPY_SHADERS,
-      glslVersion: GLSL3,
-      depthTest: false,
-      depthWrite: false,
-      uniforms: { picture: { value: this.target.texture } },
-    });
-    this.#cover = new Mesh(triangle, material);
-    this.#cover.frustumCulled = false;
-  }
+  readonly #cover = new ScreenCover({ ...COPY_SHADERS, uniforms: { picture: { value: this.target.texture } } });
 
   resize(width: number, height: number): void {
     if (this.target.width !== width || this.target.height !== height) this.target.setSize(width, height);
@@ -46,12 +22,11 @@ export class SharpTarget {
 
   copyToCanvas(renderer: WebGLRenderer): void {
     renderer.setRenderTarget(null);
-    renderer.render(this.#cover, this.#camera);
+    this.#cover.draw(renderer);
   }
 
   dispose(): void {
     this.target.dispose();
-    this.#cover.geometry.dispose();
-    this.#cover.material.dispose();
+    this.#cover.dispose();
   }
 }

@@ -1,7 +1,6 @@
 import { PerspectiveCamera, Vector3 } from 'three';
 import { expect, it } from 'vitest';
 import type { Rect, Vec3 } from '../../src/engine/light/types';
-import { contourOf } from '../../src/view/contour';
 import { cornersOf } from '../../src/view/edge-lines';
 import { pickRect } from '../../src/view/pick';
 import { rayThrough, verticalFovDeg } from '../../src/view/projection';
@@ -14,28 +13,6 @@ const floorRect = (x: number, y: number, width: number, depth: number): Rect => 
   v: [0, depth, 0],
   surface: 0,
 });
-const lengthOf = (rects: readonly Rect[], folds = false): number =>
-  contourOf(rects)
-    .filter(({ between }) => (between !== null) === folds)
-    .reduce((sum, { start, end }) => sum + Math.hypot(...start.map((c, k) => c - end[k]!)), 0);
-
-it('draws the outer contour only', () => {
-  // Closed forms: a unit square; the same cut in unequal pieces; an L of three unit squares (perimeter 8).
-  expect(lengthOf([floorRect(0, 0, 1, 1)])).toBeCloseTo(4, 9);
-  const pieces = [floorRect(0, 0, 0.3, 1), floorRect(0.3, 0, 0.7, 0.4), floorRect(0.3, 0.4, 0.7, 0.6)];
-  expect(lengthOf(pieces)).toBeCloseTo(4, 9);
-  expect(lengthOf(pieces, true)).toBe(0);
-  expect(lengthOf([floorRect(0, 0, 1, 1), floorRect(1, 0, 1, 1), floorRect(0, 1, 1, 1)])).toBeCloseTo(8, 9);
-});
-
-it('takes the edges where faces meet at an angle for folds', () => {
-  // The island of the small room: a front and three sides under a top. Twelve edges of the box, four at the floor.
-  const sides = smallRoom().light.fine.slice(18, 23);
-  const [w, d, h] = [1.2, 0.6, 0.9];
-  expect(lengthOf(sides)).toBeCloseTo(2 * (w + d), 9);
-  expect(lengthOf(sides, true)).toBeCloseTo(2 * (w + d) + 4 * h, 9);
-});
-
 it('covers every rectangle once and bends edges at all corners of neighbours', () => {
   const room = smallRoom();
   const light = smallLight(room);

@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Vec3 } from '../../src/engine/light/types';
 import type { Pose } from '../../src/view/camera-rig';
+import { pickRect } from '../../src/view/pick';
 import { rayThrough } from '../../src/view/projection';
 import { openPictureLab, type PictureLab } from './browser';
 import { type ExpectedPixel, expectedPixel } from './expected-pixel';
@@ -151,6 +152,34 @@ it('leaves no pixel of the background in sight', async () => {
   }
 });
 
+it('outlines a surface in black and white just outside of it', async () => {
+  const base = { ...asChange(CLOSE), besideTint: null, sheen: false, size: SIZE };
+  const plain = await shown({ ...base, outlined: [] });
+  const outlined = await shown({ ...base, outlined: [3] });
+  const counter = (x: number, y: number) => {
+    const direction = rayThrough(CLOSE, 1.6, (2 * x + 1) / 640 - 1, 1 - (2 * y + 1) / 400);
+    const hit = pickRect(room.light.fine, CLOSE.eye, direction);
+    return hit !== null && room.light.fine[hit.rect]!.surface === 3;
+  };
+  let [changed, black] = [0, 0];
+  for (let y = 0; y < 400; y++) {
+    for (let x = 0; x < 640; x++) {
+      const i = 4 * (y * 640 + x);
+      if (plain.bytes.subarray(i, i + 3).every((byte, k) => byte === outlined.bytes[i + k])) continue;
+      changed++;
+      const bytes = [...outlined.bytes.subarray(i, i + 3)];
+      expect(bytes[0] === 0 || bytes[0] === 255).toBe(true);
+      expect(bytes).toEqual([bytes[0], bytes[0], bytes[0]]);
+      if (bytes[0] === 0) black++;
+      expect(counter(x, y)).toBe(false);
+    }
+  }
+  // The counter's edges cross the picture several times, in a line four pixels wide with dashes in it.
+  expect(changed).toBeGreaterThan(3 * 640);
+  expect(black / changed).toBeGreaterThan(0.1);
+  expect(black / changed).toBeLessThan(0.5);
+});
+
 it('picks the face under a click and nothing in the window', async () => {
   await shown({ ...asChange(CLOSE), besideTint: null, size: SIZE });
   await lab.page.mouse.click(320, 200);
@@ -214,7 +243,7 @@ it('draws nothing while nothing changes', async () => {
 
 it('reports no problem of its own to the console', () => {
   // Notices of the renderer library: its clock, the loss staged above, and freeing textures of the context that was lost.
-  const foreign = /^THREE\.Clock:|Context Lost|delete: object does not belong to this context/;
+  const foreign = /^THREE\.Clock:|Context Lost|delete\w*: object does not belong to this context/;
   expect(lab.problems.filter((text) => !foreign.test(text))).toEqual([]);
 });
 
