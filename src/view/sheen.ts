@@ -1,7 +1,7 @@
 /**
- * Roughness of a face by its gloss: [gloss units at 60 degrees, roughness]. Gloss bands as the paint and stone trades name
- * them (matte to 10, low sheen 25, satin 35, semi-gloss 35-70, gloss 70-85, high gloss over 85); the roughness and the share
- * of a clear mirror are ours, chosen by eye. They only decide how reflections look, never a finding.
+ * Roughness of a face by its gloss: [gloss units at 60 degrees, roughness]. Gloss bands follow the paint trade's names
+ * (matte to 10, low sheen 25, satin 35, semi-gloss to 70, gloss to 85, high gloss over; common practice, no source); the
+ * roughness and the share of a clear mirror, third, are ours, chosen by eye. They only decide how reflections look, never a finding.
  */
 const ROUGHNESS_BY_GU: readonly (readonly [number, number, number])[] = [
   [5, 1, 0],

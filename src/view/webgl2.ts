@@ -1,6 +1,6 @@
 let known: boolean | undefined;
 
-/** Whether this browser can draw the picture: WebGL 2 with float render targets is not needed, plain WebGL 2 is. */
+/** Whether this browser can draw the picture: plain WebGL 2 is enough, no extension is needed. */
 export function hasWebGl2(): boolean {
   if (known === undefined) {
     const context = document.createElement('canvas').getContext('webgl2');
