@@ -3,13 +3,7 @@ import type { Actions } from './actions';
 import type { AppState } from './state';
 
 /** What a key press asks for, apart from what the focused control does with it. */
-export type Shortcut =
-  | 'undo'
-  | 'redo'
-  | 'hold-other'
-  | 'side-by-side'
-  | 'close-reading'
-  | { readonly viewpoint: number };
+export type Shortcut = 'undo' | 'redo' | 'hold-other' | 'side-by-side' | 'close' | { readonly viewpoint: number };
 
 interface KeyPress {
   readonly key: string;
@@ -27,7 +21,7 @@ export function shortcutOf(press: KeyPress, letters: boolean): Shortcut | null {
     if (key === 'z') return press.shiftKey ? 'redo' : 'undo';
     return key === 'y' ? 'redo' : null;
   }
-  if (key === 'escape') return 'close-reading';
+  if (key === 'escape') return 'close';
   if (!letters) return null;
   if (key === 'o') return 'hold-other';
   if (key === 's') return 'side-by-side';
@@ -49,7 +43,7 @@ export function listenToKeys(store: StoreApi<AppState>, actions: Actions): () =>
     if (shortcut === 'undo') actions.undo();
     else if (shortcut === 'redo') actions.redo();
     else if (event.repeat) return;
-    else if (shortcut === 'close-reading') closeReading(store);
+    else if (shortcut === 'close') closeTopmost(store);
     else if (shortcut === 'hold-other') store.setState({ holding: true });
     else if (shortcut === 'side-by-side') store.setState({ sideBySide: !state.sideBySide });
     else lookFrom(store, shortcut.viewpoint);
@@ -67,10 +61,10 @@ export function listenToKeys(store: StoreApi<AppState>, actions: Actions): () =>
   };
 }
 
-/** Esc closes what lies on top first: a menu or a dialog goes by itself and leaves the reading for the next press. */
-function closeReading(store: StoreApi<AppState>): void {
+/** Esc closes what lies on top first: a menu or a dialog goes by itself and leaves the rest for the next press. */
+function closeTopmost(store: StoreApi<AppState>): void {
   if (document.querySelector(':popover-open, dialog[open]')) return;
-  store.setState({ reading: null, picked: null });
+  store.setState((state) => (state.drawer ? { drawer: null } : { reading: null, picked: null }));
 }
 
 function lookFrom(store: StoreApi<AppState>, index: number): void {

@@ -1,5 +1,6 @@
 import { X } from 'lucide-react';
 import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
+import { flushSync } from 'react-dom';
 import { surfaceName } from '../../engine/judge/surface-words';
 import type { DecisionState, SurfaceId } from '../../engine/surface';
 import type { Finish, Laying } from '../../model/project';
@@ -42,10 +43,7 @@ export function Drawer(props: DrawerProps) {
   const [part, setPart] = useState<Part>('library');
   const [surfaces, setSurfaces] = useState<readonly SurfaceId[]>(sample.surfaces);
   const drawer = useRef<HTMLDivElement>(null);
-  useEffect(() => {
-    const box = drawer.current;
-    (box?.querySelector<HTMLElement>('[role=option][tabindex="0"]') ?? box)?.focus({ preventScroll: true });
-  }, []);
+  useEffect(() => focusList(drawer.current), []);
 
   const onKey = (event: KeyboardEvent) => {
     if (event.key !== 'Escape' || event.defaultPrevented) return;
@@ -124,8 +122,11 @@ export function Drawer(props: DrawerProps) {
             library={props.library}
             classes={classes}
             onUse={(finish) => {
-              props.onLayOwn(surfaces, finish);
-              setPart('library');
+              flushSync(() => {
+                props.onLayOwn(surfaces, finish);
+                setPart('library');
+              });
+              focusList(drawer.current);
             }}
           />
         )}
@@ -140,4 +141,10 @@ export function Drawer(props: DrawerProps) {
       </div>
     </div>
   );
+}
+
+/** Puts the focus on the finish to go on from in the list, or on the drawer where no list is shown. */
+function focusList(drawer: HTMLElement | null): void {
+  const place = drawer?.querySelector<HTMLElement>('[role=option][tabindex="0"]') ?? drawer;
+  place?.focus({ preventScroll: true });
 }
