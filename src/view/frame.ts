@@ -4,7 +4,7 @@ import type { LookSlot } from './look-slot';
 import { captureRoom } from './mirror-cube';
 import { MotionQuality } from './motion-quality';
 import type { OutlineMask } from './outline-mask';
-import { isPlumb, verticalFovDeg } from './projection';
+import { placeCamera } from './place-camera';
 import type { SharedUniforms } from './shared-uniforms';
 import { SharpTarget } from './sharp-target';
 
@@ -110,15 +110,4 @@ function setCanvasArea(renderer: WebGLRenderer, left: number, width: number, hei
   renderer.setScissorTest(scissor);
   renderer.setViewport(left / ratio, 0, width / ratio, height / ratio);
   renderer.setScissor(left / ratio, 0, width / ratio, height / ratio);
-}
-
-function placeCamera(camera: PerspectiveCamera, pose: Pose, aspect: number): void {
-  camera.position.set(...pose.eye);
-  if (isPlumb(pose)) camera.up.set(0, 1, 0);
-  else camera.up.set(0, 0, 1);
-  camera.lookAt(...pose.target);
-  camera.aspect = aspect;
-  camera.fov = verticalFovDeg(pose.fov_deg, aspect);
-  camera.updateProjectionMatrix();
-  camera.updateMatrixWorld();
 }

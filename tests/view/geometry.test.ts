@@ -3,6 +3,7 @@ import { expect, it } from 'vitest';
 import type { Rect, Vec3 } from '../../src/engine/light/types';
 import { cornersOf } from '../../src/view/edge-lines';
 import { pickRect } from '../../src/view/pick';
+import { placeCamera } from '../../src/view/place-camera';
 import { rayThrough, verticalFovDeg } from '../../src/view/projection';
 import { surfaceGeometries } from '../../src/view/surface-geometry';
 import { smallLight, smallRoom } from './small-room';
@@ -65,11 +66,8 @@ it('covers every rectangle once and bends edges at all corners of neighbours', (
 it('sends rays where the camera of the renderer draws', () => {
   const pose = { eye: [0.4, 0.3, 1.6] as Vec3, target: [2.4, 2.4, 0.9] as Vec3, fov_deg: 55 };
   for (const aspect of [1.6, 0.8]) {
-    const camera = new PerspectiveCamera(verticalFovDeg(pose.fov_deg, aspect), aspect, 0.03, 50);
-    camera.up.set(0, 0, 1);
-    camera.position.set(...pose.eye);
-    camera.lookAt(...pose.target);
-    camera.updateMatrixWorld();
+    const camera = new PerspectiveCamera(50, 1, 0.03, 50);
+    placeCamera(camera, pose, aspect);
     for (const [x, y] of [
       [0, 0],
       [0.7, -0.4],

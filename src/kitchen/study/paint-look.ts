@@ -1,6 +1,7 @@
 import type { Matrix3 } from '../../engine/color/types';
 import { BAND_COUNT } from '../../engine/light/bands';
 import type { AtlasLayout, LightRoom } from '../../engine/light/types';
+import type { ReflectanceSpd } from '../../engine/spectrum/types';
 import type { Look, SurfaceLook } from '../look';
 import { exposedBandColors, exposedColor } from './component-colors';
 import { exposureMatrix } from './exposure';
@@ -31,7 +32,7 @@ export function paintLook(study: RoomBasis, lit: LitScheme, setting: SettingLigh
     look: {
       option,
       setting: setting.id,
-      surfaces: surfaces.map((laid, index) => surfaceLook(laid, index, setting, exposure)),
+      surfaces: surfaces.map((laid, index) => surfaceLook(laid, index, setting, exposure, study.worktopDirect)),
       nodeColors: nodeColors(study.room.light, study.nodes.atlas, lit, bands),
       propColors: propColors(study, lit, bands),
       lampColors: lampColors(study.room.light, setting, exposure),
@@ -52,32 +53,48 @@ function componentBands(laid: LaidSurface, setting: SettingLight, exposure: Matr
   );
 }
 
-function surfaceLook(laid: LaidSurface, surface: number, setting: SettingLight, exposure: Matrix3): SurfaceLook {
+function surfaceLook(
+  laid: LaidSurface,
+  surface: number,
+  setting: SettingLight,
+  exposure: Matrix3,
+  worktopDirect: Float64Array,
+): SurfaceLook {
   const { components, id, glossGu } = laid.finish;
-  const groupColors = components.map(({ spectrum }) =>
-    Float32Array.from(
-      setting.levels.flatMap((level, group) =>
-        exposedColor(setting.spectra[group]!, spectrum, exposure).map((value) => value * level),
-      ),
-    ),
-  );
-  const lx = Math.max(1e-9, total(setting.levels));
   return {
     surface,
     finish: id,
-    groupColors,
-    flat: groupColors.map((colors) => {
-      const sum: [number, number, number] = [0, 0, 0];
-      for (let i = 0; i < colors.length; i++) sum[i % 3]! += colors[i]! / lx;
-      return sum;
-    }),
+    groupColors: components.map(({ spectrum }) =>
+      Float32Array.from(
+        setting.levels.flatMap((level, group) =>
+          exposedColor(setting.spectra[group]!, spectrum, exposure).map((value) => value * level),
+        ),
+      ),
+    ),
+    flat: components.map(({ spectrum }) => colorOnWorktop(spectrum, setting, exposure, worktopDirect)),
     glossGu,
     metal: laid.finish.class === 'metal',
     pattern: laid.pattern?.key ?? null,
   };
 }
 
-const total = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);
+/** Linear sRGB of a component beside a perfect white (1, 1, 1) in the worktop's direct light; black where there is none. */
+function colorOnWorktop(
+  spectrum: ReflectanceSpd,
+  setting: SettingLight,
+  exposure: Matrix3,
+  worktopDirect: Float64Array,
+): [number, number, number] {
+  const sum: [number, number, number] = [0, 0, 0];
+  let white = 0;
+  setting.levels.forEach((level, group) => {
+    const lx = level * worktopDirect[group]!;
+    const color = exposedColor(setting.spectra[group]!, spectrum, exposure);
+    for (let k = 0; k < 3; k++) sum[k]! += lx * color[k]!;
+    white += lx * exposedColor(setting.spectra[group]!, null, exposure)[1];
+  });
+  return white > 0 ? scaled(sum, 1 / white) : sum;
+}
 
 function nodeColors(
   room: LightRoom,
