@@ -1,0 +1,109 @@
+import { type Browser, type BrowserContextOptions, expect, type Locator, type Page } from '@playwright/test';
+import { PNG } from 'pngjs';
+
+/** Notices of the renderer library that are no fault of the page; by exact text. */
+export const ALLOWED_CONSOLE = [
+  'THREE.Clock: This module has been deprecated. Please use THREE.Timer instead.',
+] as const;
+
+export interface Watch {
+  /** Errors and warnings on the console, and uncaught errors, apart from those allowed. */
+  readonly problems: string[];
+  /** Addresses asked for, other than data: and blob:. */
+  readonly requests: string[];
+}
+
+/** Notes what the page complains about and what it asks for, from before its first line. */
+export function watch(page: Page): Watch {
+  const problems: string[] = [];
+  const requests: string[] = [];
+  page.on('console', (message) => {
+    if (message.type() !== 'error' && message.type() !== 'warning') return;
+    if (!(ALLOWED_CONSOLE as readonly string[]).includes(message.text())) problems.push(message.text());
+  });
+  page.on('pageerror', (error) => problems.push(error.message));
+  page.on('request', (request) => {
+    if (!/^(data|blob):/.test(request.url())) requests.push(request.url());
+  });
+  return { problems, requests };
+}
+
+/** Opens the page with the demo project in a context of its own and waits for its complete findings. */
+export async function openPage(browser: Browser, options: BrowserContextOptions = {}): Promise<Page> {
+  const context = await browser.newContext(options);
+  const page = await context.newPage();
+  await page.goto('./');
+  await settled(page);
+  return page;
+}
+
+export const findings = (page: Page): Locator => page.getByRole('region', { name: 'Findings', exact: true });
+export const canvas = (page: Page): Locator => page.locator('section[aria-label="Picture"] canvas');
+export const sentence = (page: Page): Locator => page.locator('.balance-sentence');
+export const drawer = (page: Page): Locator => page.getByRole('dialog');
+export const sample = (page: Page, surface: string): Locator => page.locator(`[data-surfaces~="${surface}"]`);
+/** The finishes of an open drawer; plain menus in it have options of their own. */
+export const finishes = (page: Page): Locator => page.getByRole('listbox', { name: 'Finishes for this surface' });
+export const reading = (page: Page): Locator => page.getByRole('region', { name: /^Reading: / });
+export const option = (page: Page, name: string): Locator => page.getByRole('radio', { name, exact: true });
+
+/** Waits until the findings belong to the document and are complete. */
+export async function settled(page: Page): Promise<void> {
+  await expect(findings(page)).toHaveAttribute('aria-busy', 'false', { timeout: 60_000 });
+}
+
+/** Clicks a radio button of a row of choices: what one sees and hits is its label. */
+export async function choose(page: Page, name: string): Promise<void> {
+  await page.locator('.choice', { has: page.getByRole('radio', { name, exact: true }) }).click();
+}
+
+export interface Shot {
+  readonly width: number;
+  readonly height: number;
+  readonly bytes: Buffer;
+  /** Corner of the picture on the page, CSS px. */
+  readonly left: number;
+  readonly top: number;
+}
+
+/** The picture as it stands on screen, without the rows over it. */
+export async function shot(page: Page): Promise<Shot> {
+  const show = (visibility: string) =>
+    page.locator('.stage-foot').evaluate((foot: HTMLElement, value) => {
+      foot.style.visibility = value;
+    }, visibility);
+  const box = (await canvas(page).boundingBox())!;
+  const clip = {
+    x: Math.ceil(box.x),
+    y: Math.ceil(box.y),
+    width: Math.floor(box.width),
+    height: Math.floor(box.height),
+  };
+  await show('hidden');
+  const png = PNG.sync.read(await page.screenshot({ clip, animations: 'disabled' }));
+  await show('');
+  return { width: png.width, height: png.height, bytes: png.data, left: clip.x, top: clip.y };
+}
+
+/** The picture once it stays the same from one look to the next. */
+export async function stillShot(page: Page): Promise<Shot> {
+  let last = await shot(page);
+  await expect
+    .poll(async () => {
+      const next = await shot(page);
+      const same = next.bytes.equals(last.bytes);
+      last = next;
+      return same;
+    })
+    .toBe(true);
+  return last;
+}
+
+/** How many different colors the picture has, in steps of 8 of each channel. */
+export function colorCount({ bytes }: Shot): number {
+  const seen = new Set<number>();
+  for (let i = 0; i < bytes.length; i += 4) {
+    seen.add(((bytes[i]! >> 3) << 10) | ((bytes[i + 1]! >> 3) << 5) | (bytes[i + 2]! >> 3));
+  }
+  return seen.size;
+}
