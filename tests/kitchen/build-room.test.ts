@@ -85,7 +85,7 @@ it('hangs the lamps the record asks for, facing down', () => {
     expect(area(lamp.rect)).toBeCloseTo(0.04, 9);
   }
   for (const strip of light.lamps.filter((lamp) => lamp.group === 2)) {
-    expect(strip.lumens).toBeCloseTo((area(strip.rect) / 0.02) * 600, 6);
+    expect(strip.lumens).toBeCloseTo((area(strip.rect) / 0.02) * 350, 6);
     expect(strip.rect.origin[2]).toBeCloseTo(1.4, 9);
   }
 });
