@@ -1,10 +1,10 @@
-import { xyzD65FromLabD65 } from '../color/lab';
+import { lightnessFromY, xyzD65FromLabD65 } from '../color/lab';
 import { lrvFromReflectance } from '../color/lrv';
 import type { Lab } from '../color/types';
-import { labD65FromHueValueChroma, munsellValueFromY } from '../naming/munsell';
 import { failure, type Problem, type Result, success } from '../result';
 import { reflectanceFromXyz } from '../spectrum/reflectance-from-color';
-import { HUE_WORDS, hueWord } from './hue-words';
+import { HUE_PLACE_L, HUE_PLACES } from './hue-places.data';
+import { HUE_WORDS, hueWordOf } from './hue-words';
 
 /**
  * A colour from a light reflectance value (LRV 0-100) and a word for its hue (see HUE_WORDS).
@@ -20,29 +20,42 @@ export function labFromLrv(lrv: number, hue: string): Result<Lab<'D65-2'>> {
       remedy: 'Give the LRV as printed on the sample, 0 for black to 100 for white.',
     });
   }
-  const meaning = hueWord(hue);
-  if (!meaning) return failure(unknownWord(hue));
-  const notices = lrv < meaning.lrv[0] || lrv > meaning.lrv[1] ? [disagreement(lrv, hue, meaning.lrv)] : [];
-  for (let chroma = meaning.chroma; chroma > 0.05; chroma *= 0.8) {
-    const lab = labWithLrv(lrv, meaning.hue100, chroma);
+  const word = hueWordOf(hue);
+  if (!word) return failure(unknownWord(hue));
+  const [least, most] = HUE_WORDS[word]!.lrv;
+  const notices = lrv < least || lrv > most ? [disagreement(lrv, hue, [least, most])] : [];
+  for (let strength = 1; strength > 0.005; strength *= 0.8) {
+    const lab = labWithLrv(lrv, word, strength);
     if (lab) return success(lab, notices);
   }
-  return success(labWithLrv(lrv, 0, 0)!, notices);
+  return success(labWithLrv(lrv, word, 0)!, notices);
 }
 
 /** Lightness follows from the LRV through the curve itself; null when no surface can have the colour. */
-function labWithLrv(lrv: number, hue100: number, chroma: number): Lab<'D65-2'> | null {
+function labWithLrv(lrv: number, word: string, strength: number): Lab<'D65-2'> | null {
   let y = lrv;
-  let lab = labD65FromHueValueChroma(hue100, munsellValueFromY(y), chroma);
+  let lab = labAt(word, lightnessFromY(y), strength);
   for (let round = 0; round < 8; round++) {
     const rho = reflectanceFromXyz(xyzD65FromLabD65(lab), 'lhtss');
     if (!rho.ok) return null;
     const reached = lrvFromReflectance(rho.value);
     if (Math.abs(reached - lrv) < 0.005) return lab;
     y = Math.min(100, Math.max(0, y + lrv - reached));
-    lab = labD65FromHueValueChroma(hue100, munsellValueFromY(y), chroma);
+    lab = labAt(word, lightnessFromY(y), strength);
   }
   return null;
+}
+
+/** The colour of a hue word at a lightness, between the table's columns in a straight line; `strength` scales its chroma. */
+function labAt(word: string, l: number, strength: number): Lab<'D65-2'> {
+  const places = HUE_PLACES[word]!;
+  const last = HUE_PLACE_L.length - 1;
+  let i = 0;
+  while (i < last - 1 && HUE_PLACE_L[i + 1]! < l) i++;
+  const from = HUE_PLACE_L[i]!;
+  const f = Math.min(1, Math.max(0, (l - from) / (HUE_PLACE_L[i + 1]! - from)));
+  const at = (k: number) => strength * (places[2 * i + k]! * (1 - f) + places[2 * i + 2 + k]! * f);
+  return { l, a: at(0), b: at(1) };
 }
 
 function unknownWord(hue: string): Problem<'unknown-hue-word'> {

@@ -77,8 +77,10 @@ export const HUE_WORDS: { readonly [word: string]: HueWord } = {
   purple: word(86, 6, 3, 40),
 };
 
-/** Looks a word up as people write it: any case, 'grey' or 'gray', hyphen or space. Null when unknown. */
-export function hueWord(text: string): HueWord | null {
+/** The word of the table a text means: case, spaces, hyphens and "grey" do not matter; null when it is none. */
+export function hueWordOf(text: string): string | null {
   const plain = text.trim().toLowerCase().replace(/grey/g, 'gray').replace(/\s+/g, ' ');
-  return HUE_WORDS[plain] ?? HUE_WORDS[plain.replace(/-/g, ' ')] ?? HUE_WORDS[plain.replace(/ /g, '-')] ?? null;
+  return (
+    [plain, plain.replace(/-/g, ' '), plain.replace(/ /g, '-')].find((word) => Object.hasOwn(HUE_WORDS, word)) ?? null
+  );
 }
