@@ -10,7 +10,7 @@ import type { Theme } from '../ui/bar/MoreMenu';
 import type { PointReading } from '../workers/studio';
 
 /** A place on a rectangle of the room. */
-export interface PickedPlace {
+interface PickedPlace {
   readonly rect: number;
   readonly u: number;
   readonly v: number;

@@ -38,7 +38,7 @@ const pattern = v.variant('kind', [
 
 const role = v.picklist(['base', 'vein', 'fleck', 'grain', 'cleft', 'pool', 'thread', 'shade', 'cloud', 'grout']);
 
-export const finishSchema = v.object({
+const finishSchema = v.object({
   id: text,
   label: text,
   class: v.picklist([
@@ -91,7 +91,7 @@ const scheme = v.object(
 
 const group = v.object({ level: number, light: text });
 
-export const kitchenSchema = v.object({
+const kitchenSchema = v.object({
   layout: v.literal('l-island'),
   name: text,
   room: v.object({ width: number, depth: number, height: number }),

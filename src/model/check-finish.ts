@@ -10,7 +10,7 @@ const PERCENT: Bounds = [0, 100, ''];
 const SHARE: Bounds = [0, 1, ''];
 
 /** The pattern's weights have four channels. */
-export const MOST_COMPONENTS = 4;
+const MOST_COMPONENTS = 4;
 
 /** Shares may miss 1 by this much (rounding in a table) and are then scaled; more is a mistake. */
 export const SHARE_TOLERANCE = 0.005;

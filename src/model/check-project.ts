@@ -37,7 +37,7 @@ export const libraryOf = (project: Project): ReadonlyMap<string, Finish> =>
   new Map(project.library.map((finish) => [finish.id, finish]));
 
 /** What is wrong with a setting: names, levels, lights. */
-export const checkSetting = (setting: Setting, path: string): readonly Problem[] => [
+const checkSetting = (setting: Setting, path: string): readonly Problem[] => [
   ...checkText(setting.id, `${path}.id`),
   ...checkText(setting.name, `${path}.name`),
   ...GROUPS.flatMap((group) => checkGroup(setting.groups[group], `${path}.groups.${group}`)),
@@ -58,7 +58,7 @@ export function checkGroup(group: GroupSetting, path: string): readonly Problem[
 }
 
 /** What is wrong with an option: names, unknown finishes, joints and grouts. */
-export const checkOption = (option: Option, library: ReadonlyMap<string, Finish>, path: string): readonly Problem[] => [
+const checkOption = (option: Option, library: ReadonlyMap<string, Finish>, path: string): readonly Problem[] => [
   ...checkText(option.id, `${path}.id`),
   ...checkText(option.name, `${path}.name`),
   ...SURFACES.flatMap((surface) => checkPlacement(option.scheme[surface], library, `${path}.scheme.${surface}`)),

@@ -37,9 +37,5 @@ export function decisionOrder(option: Option): readonly SurfaceId[] {
 export const nextOpen = (option: Option): SurfaceId | null =>
   decisionOrder(option).find((surface) => option.scheme[surface].state === 'open') ?? null;
 
-/** The step a surface is decided in. */
-export const stepOf = (surface: SurfaceId): DecisionStep =>
-  DECISION_STEPS.find((step) => step.surfaces.includes(surface)) ?? DECISION_STEPS[0]!;
-
 /** True for text that names a surface; narrows text from outside. */
 export const isSurfaceId = (text: string): text is SurfaceId => (SURFACES as readonly string[]).includes(text);

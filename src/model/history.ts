@@ -1,5 +1,5 @@
 /** One step between two documents: what was done, and the document on the far side of it. */
-export interface Step<T> {
+interface Step<T> {
   readonly label: string;
   readonly document: T;
 }

@@ -17,7 +17,7 @@ const TAKES_PIECES: readonly SurfaceId[] = ['floor', 'backsplash', 'wall', 'upst
 const SHEETS: readonly Finish['class'][] = ['paint', 'metal', 'solid surface', 'grout'];
 
 /** Is the laying one of tiles with joints? */
-export const isTiled = (laying: Laying): boolean => laying.layout === 'stack' || laying.layout === 'running-bond';
+const isTiled = (laying: Laying): boolean => laying.layout === 'stack' || laying.layout === 'running-bond';
 
 /**
  * How a finish is usually laid on a surface: tiles in running bond or stacked, with a joint and the first grout of the

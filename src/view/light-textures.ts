@@ -14,7 +14,7 @@ import type { AtlasLayout } from '../engine/light/types';
 import { halvesFromFloats } from './half-floats';
 
 /** Layers of the node atlas: the components a finish may have. */
-export const COMPONENT_LAYERS = 4;
+const COMPONENT_LAYERS = 4;
 
 /**
  * How light is kept in textures. Floats where they can be interpolated: in software they are sampled in half the time of

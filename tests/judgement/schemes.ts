@@ -14,7 +14,7 @@ const FACING: Partial<Record<SurfaceId, Facing>> = {
 };
 
 /** A reading in which the room changes nothing: neutral light, no tint. */
-export function plainReading(
+function plainReading(
   surface: SurfaceId,
   of: LaidFinish,
   viewShares: readonly number[],

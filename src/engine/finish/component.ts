@@ -11,7 +11,7 @@ import type { GivenColor } from './given-color';
 import type { ComponentRole, FinishClass, FinishComponent, Provenance } from './types';
 import { UNCERTAINTY_DE00 } from './uncertainty';
 
-export { type AverageComponent, averageComponent } from './average';
+export { averageComponent } from './average';
 export { HUE_WORDS } from './hue-words';
 export { UNCERTAINTY_DE00 } from './uncertainty';
 

@@ -64,7 +64,7 @@ export interface Reading {
 }
 
 /** Shares and verdict over a set of classed, weighted colors. */
-export function readShares(parts: readonly { weight: number; kind: TemperatureClass; lab: Lab<'D65-2'> }[]): Reading {
+function readShares(parts: readonly { weight: number; kind: TemperatureClass; lab: Lab<'D65-2'> }[]): Reading {
   const shares: Record<TemperatureClass, number> = { warm: 0, leaning: 0, cool: 0, neutral: 0 };
   let meanChroma = 0;
   for (const part of parts) {
@@ -148,7 +148,7 @@ const range = (xs: readonly number[]): readonly [number, number] => [Math.min(..
 /** Surfaces that carry a class, largest share first; a surface counts from a twentieth of the view. */
 const CARRIER_MIN = 0.05;
 
-export type Carriers = Readonly<Record<TemperatureClass, readonly SurfaceId[]>>;
+type Carriers = Readonly<Record<TemperatureClass, readonly SurfaceId[]>>;
 
 function carriers(parts: readonly { surface: SurfaceId; kind: TemperatureClass; weight: number }[]): Carriers {
   const of = (kind: TemperatureClass): SurfaceId[] => {

@@ -50,7 +50,7 @@ export function edgeSeverity(difference: number): Severity | null {
 }
 
 /** Every edge of the kitchen between different finishes, merged where the same two finishes meet. */
-export function edgesOf(input: JudgeInput): Edge[] {
+function edgesOf(input: JudgeInput): Edge[] {
   const bySurface = new Map(input.surfaces.map((s) => [s.surface, s.finish]));
   const merged = new Map<string, { first: SurfaceId[]; second: SurfaceId[]; finishes: [LaidFinish, LaidFinish] }>();
   for (const [one, other] of EDGES) {

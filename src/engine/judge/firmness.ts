@@ -5,8 +5,8 @@
 export type Firmness = 'firm' | 'may' | 'open';
 
 /** Limits for the wording, our judgement: below the first "may", below the second "cannot tell". */
-export const FIRM_FROM = 0.85;
-export const MAY_FROM = 0.75;
+const FIRM_FROM = 0.85;
+const MAY_FROM = 0.75;
 
 /** @param holdsIn share 0-1, or null while it has not been computed: then said flatly */
 export function firmnessOf(holdsIn: number | null): Firmness {

@@ -73,7 +73,7 @@ export function anchorY(input: JudgeInput, placed: readonly PlacedColor[]): numb
 }
 
 /** Every two components on surfaces of different finishes, once, in the order of the input. */
-export function* pairings(placed: readonly PlacedColor[]): Generator<readonly [PlacedColor, PlacedColor]> {
+function* pairings(placed: readonly PlacedColor[]): Generator<readonly [PlacedColor, PlacedColor]> {
   for (let i = 0; i < placed.length; i++) {
     for (let j = i + 1; j < placed.length; j++) {
       const a = placed[i]!;

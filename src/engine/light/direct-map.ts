@@ -20,7 +20,7 @@ const NARROW_M = 0.1;
 const NEAR_LAMP_M = 0.3;
 
 /** Samples 2 cm apart; 1 cm across narrow rectangles, and both ways near a lamp that shines on them. */
-export function layoutDirectAtlas(room: LightRoom, transport: Transport): AtlasLayout {
+function layoutDirectAtlas(room: LightRoom, transport: Transport): AtlasLayout {
   const lamps = transport.emitters.filter((emitter) => !emitter.outside);
   return layoutAtlas(room.fine, (rect) => {
     if (lamps.some((lamp) => shinesClose(lamp, rect))) return FINE_SPACING_M;

@@ -70,7 +70,7 @@ export function buildRectBvh(rects: readonly Rect[]): RectBvh {
 }
 
 /** Axis of the longest component of an edge. */
-export function edgeAxis(edge: readonly [number, number, number]): 0 | 1 | 2 {
+function edgeAxis(edge: readonly [number, number, number]): 0 | 1 | 2 {
   const x = Math.abs(edge[0]);
   const y = Math.abs(edge[1]);
   const z = Math.abs(edge[2]);

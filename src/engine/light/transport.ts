@@ -66,7 +66,7 @@ export function buildTransport(room: LightRoom, options: TransportOptions = {}):
 }
 
 /** Drops columns of black patches (surface below 0): nothing comes back from them. */
-export function withoutBlack(rows: SparseRows, surface: Int32Array): SparseRows {
+function withoutBlack(rows: SparseRows, surface: Int32Array): SparseRows {
   const start = new Uint32Array(rows.count + 1);
   const column = new Uint32Array(rows.column.length);
   const value = new Float32Array(rows.value.length);

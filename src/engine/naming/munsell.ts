@@ -23,7 +23,7 @@ const HUE_FAMILIES: readonly string[] = ['R', 'YR', 'Y', 'GY', 'G', 'BG', 'B', '
 const THRESHOLD = 1e-5;
 
 /** Munsell colour of tristimulus values under D65 (Y = 100 for white); adapted to illuminant C by Bradford. */
-export function munsellFromXyzD65(xyz: Xyz<'D65-2'>): Munsell {
+function munsellFromXyzD65(xyz: Xyz<'D65-2'>): Munsell {
   // The package's own Bradford step uses slightly other whites, which would give our neutrals a chroma.
   const { l, a, b } = labFromXyz(bradfordD65ToC(xyz), C_2);
   const [hue100, value, chroma] = invertRenotation(l, a, b);

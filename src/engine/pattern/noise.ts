@@ -4,7 +4,7 @@ import { mulberry32 } from '../random';
  * Adds gradient noise (Perlin 1985, fade curve of Perlin 2002) that repeats over the field, `cellsX` x `cellsY` cells.
  * Texel centres at (i + 0.5) / n.
  */
-export function addGradientNoise(
+function addGradientNoise(
   out: Float32Array,
   width: number,
   height: number,

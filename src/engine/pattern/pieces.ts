@@ -20,7 +20,7 @@ export interface PieceRows {
 const MIN_STAGGER_MM = 300;
 
 /** Gap drawn between boards laid without a grouted joint, mm. */
-export const BOARD_GAP_MM = 0.8;
+const BOARD_GAP_MM = 0.8;
 
 /** Whether the last component of the spec is the joint's. */
 export function hasJoint(spec: PatternSpec): boolean {

@@ -7,7 +7,7 @@ import type { RoomBasis } from './room-study';
 import { adoptedWhite, type SettingLight } from './setting-light';
 
 /** Linear display value of a perfect white on the worktop of the reference room: leaves room for brighter places. */
-export const WORKTOP_WHITE = 0.9;
+const WORKTOP_WHITE = 0.9;
 
 /**
  * From XYZ of reflected light (Y in lx, i.e. pi times luminance) to exposed, adapted linear sRGB (1 = display white):

@@ -44,7 +44,7 @@ export function layFinish(library: ReadonlyMap<string, Finish>, placement: Place
   return success({ id: finish.id, label: finish.label, class: finish.class, glossGu: finish.gloss_gu, components });
 }
 
-export const isLaidInPieces = (placement: Placement): boolean =>
+const isLaidInPieces = (placement: Placement): boolean =>
   placement.laying.layout === 'stack' || placement.laying.layout === 'running-bond';
 
 function componentsOf(finish: Finish): Result<readonly FinishComponent[]> {

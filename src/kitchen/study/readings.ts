@@ -20,7 +20,7 @@ export type TintFrom = readonly { readonly surface: SurfaceId; readonly share: n
 const DARK_LX = 0.01;
 
 /** Mean light on one surface under a setting, W m-2 nm-1, and its illuminance in lx. */
-export function lightOn(
+function lightOn(
   light: SurfaceLight,
   solved: SolvedScheme,
   setting: SettingLight,
