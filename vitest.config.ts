@@ -7,5 +7,6 @@ export default defineConfig({
     setupFiles: ['tests/seed.ts'],
     environment: 'node',
     testTimeout: 60_000,
+    hookTimeout: 60_000,
   },
 });

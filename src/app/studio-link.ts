@@ -1,6 +1,7 @@
 import type { StoreApi } from 'zustand/vanilla';
+import { problemTold } from '../ui/parts/told';
 import type { Studio, StudioEvents } from '../workers/studio';
-import { type AppState, otherOption, projectOf, shownOption } from './state';
+import { type AppState, chosenOption, otherOption, projectOf, shownOption, shownSetting } from './state';
 
 /** What the workers say goes into the state. */
 export function studioEvents(store: StoreApi<AppState>): StudioEvents {
@@ -17,12 +18,12 @@ export function studioEvents(store: StoreApi<AppState>): StudioEvents {
       })),
     light: (light) => store.setState({ light }),
     look: (look) => store.setState((state) => ({ looks: { ...state.looks, [look.option]: look } })),
-    assessment: (assessment) =>
+    assessment: (assessment, isCurrent) =>
       store.setState((state) => ({
         assessments: { ...state.assessments, [assessment.option]: assessment },
-        stale: state.stale.filter((option) => option !== assessment.option),
+        stale: isCurrent ? state.stale.filter((option) => option !== assessment.option) : state.stale,
       })),
-    problem: (problem) => store.setState({ problem }),
+    problem: (problem) => store.setState({ told: problemTold(problem) }),
   };
 }
 
@@ -31,9 +32,9 @@ export function followState(store: StoreApi<AppState>, studio: Studio): () => vo
   const show = (state: AppState) => {
     const project = projectOf(state);
     const first = shownOption(state).id;
-    const second = state.holding ? state.option : otherOption(state).id;
+    const second = state.holding ? chosenOption(state).id : otherOption(state).id;
     const options = first === second ? [first] : [first, second];
-    studio.show(project, { options, setting: state.setting });
+    studio.show(project, { options, setting: shownSetting(state).id });
   };
   show(store.getState());
   return store.subscribe((state, before) => {

@@ -1,11 +1,10 @@
-import type { PatternTexture } from '../engine/pattern/types';
+import { samplePattern } from '../engine/pattern/sample';
 import type { Look } from '../kitchen/look';
 import type { PointReading } from '../kitchen/study/point-reading';
+import type { Room } from '../kitchen/types';
+import { LookQueue } from './look-queue';
 import type { FromJudge, FromLight, FromPattern, ToJudge, ToLight, ToPattern } from './messages';
 import type { Studio, StudioEvents } from './studio';
-
-/** Baked patterns kept for looks to come; the least recently used go first. About 1 MB each. */
-const MOST_PATTERNS = 32;
 
 /** Starts the workers and ties them together. */
 export function createStudio(events: StudioEvents): Studio {
@@ -13,26 +12,36 @@ export function createStudio(events: StudioEvents): Studio {
   const judge = new Worker(new URL('./judge.worker.ts', import.meta.url), { type: 'module', name: 'judge' });
   const baker = new Worker(new URL('./pattern.worker.ts', import.meta.url), { type: 'module', name: 'pattern' });
 
-  const patterns = new Map<string, PatternTexture>();
-  const baking = new Set<string>();
-  /** Looks that wait for their patterns, newest per option. */
-  const unready = new Map<string, Extract<FromLight, { kind: 'look' }>>();
+  const shown = new Map<string, Look>();
   const readers = new Map<number, (reading: PointReading | null) => void>();
+  let room: Room | null = null;
+  let revision = 0;
   let tickets = 0;
 
+  const queue = new LookQueue(
+    (request: ToPattern) => baker.postMessage(request),
+    (look) => {
+      shown.set(look.option, look);
+      events.look(look);
+    },
+  );
   const toLight = (message: ToLight) => light.postMessage(message);
 
   light.onmessage = ({ data }: MessageEvent<FromLight>) => {
     switch (data.kind) {
       case 'room':
+        room = data.room;
         return events.room(data.room);
       case 'light':
         return events.light(data.light);
       case 'look':
-        unready.set(data.look.option, data);
-        return release();
+        return queue.add(data);
       case 'readings':
-        return judge.postMessage({ input: data.input, complete: data.complete } satisfies ToJudge);
+        return judge.postMessage({
+          revision: data.revision,
+          input: data.input,
+          complete: data.complete,
+        } satisfies ToJudge);
       case 'point':
         readers.get(data.ticket)?.(data.reading);
         readers.delete(data.ticket);
@@ -41,12 +50,11 @@ export function createStudio(events: StudioEvents): Studio {
         return events.problem(data.problem);
     }
   };
-  judge.onmessage = ({ data }: MessageEvent<FromJudge>) => events.assessment(data.assessment);
-  baker.onmessage = ({ data }: MessageEvent<FromPattern>) => {
-    baking.delete(data.key);
-    patterns.set(data.key, data.texture);
-    release();
+  judge.onmessage = ({ data }: MessageEvent<FromJudge>) => {
+    if (data.kind === 'problem') return events.problem(data.problem);
+    events.assessment(data.assessment, data.revision === revision);
   };
+  baker.onmessage = ({ data }: MessageEvent<FromPattern>) => queue.baked(data);
   for (const worker of [light, judge, baker]) {
     worker.onerror = (event) => {
       events.problem({
@@ -57,41 +65,24 @@ export function createStudio(events: StudioEvents): Studio {
     };
   }
 
-  /** Hands on every look whose patterns are all baked; asks for those that are missing. */
-  function release(): void {
-    for (const [option, { look, patterns: needed }] of unready) {
-      const missing = needed.filter(({ key }) => !patterns.has(key));
-      for (const { key, spec } of missing) {
-        if (baking.has(key)) continue;
-        baking.add(key);
-        baker.postMessage({ key, spec } satisfies ToPattern);
-      }
-      if (missing.length) continue;
-      unready.delete(option);
-      const found = new Map(needed.map(({ key }) => [key, use(key)]));
-      events.look({ ...look, patterns: found } satisfies Look);
-    }
-  }
-
-  /** Reads a baked pattern and marks it as used last. */
-  function use(key: string): PatternTexture {
-    const texture = patterns.get(key)!;
-    patterns.delete(key);
-    patterns.set(key, texture);
-    for (const oldest of patterns.keys()) {
-      if (patterns.size <= MOST_PATTERNS) break;
-      patterns.delete(oldest);
-    }
-    return texture;
+  /** What the pattern drawn at a point has there. */
+  function placeAt(option: string, rect: number, u: number, v: number) {
+    const fine = room?.light.fine[rect];
+    const look = shown.get(option);
+    const key = fine ? look?.surfaces[fine.surface]?.pattern : null;
+    const texture = key ? look?.patterns.get(key) : null;
+    if (!fine || !texture) return null;
+    const { s0, t0, su, tu, sv, tv } = fine.pattern;
+    return samplePattern(texture, s0 + su * u + sv * v, t0 + tu * u + tv * v);
   }
 
   return {
-    show: (project, { options, setting }) => toLight({ kind: 'show', project, options, setting }),
+    show: (project, { options, setting }) => toLight({ kind: 'show', revision: ++revision, project, options, setting }),
     readPoint: (option, rect, u, v) =>
       new Promise((resolve) => {
         const ticket = ++tickets;
         readers.set(ticket, resolve);
-        toLight({ kind: 'read-point', ticket, option, rect, u, v });
+        toLight({ kind: 'read-point', ticket, option, rect, u, v, place: placeAt(option, rect, u, v) });
       }),
     dispose() {
       for (const worker of [light, judge, baker]) worker.terminate();

@@ -1,5 +1,4 @@
-import { bakePattern } from '../engine/pattern/bake';
-import type { PatternTexture } from '../engine/pattern/types';
+import type { Problem } from '../engine/result';
 import { beginLight, gatherGroup, type LitScheme } from '../kitchen/study/lit-scheme';
 import { paintLook } from '../kitchen/study/paint-look';
 import { readPoint } from '../kitchen/study/point-reading';
@@ -9,6 +8,7 @@ import { type SettingLight, settingLight } from '../kitchen/study/setting-light'
 import { beginScheme, solveSchemeGroup } from '../kitchen/study/solved-scheme';
 import { findTints } from '../kitchen/study/tints';
 import { GROUPS, type Kitchen, type Project } from '../model/project';
+import { calculationFailed } from './failure';
 import { createInterner } from './intern-library';
 import type { Post, ReadPoint, Show, ToLight } from './messages';
 import { RoomAtWork } from './room-desk';
@@ -34,7 +34,6 @@ interface Job {
 export function createLightDesk(post: Post, pause: () => Promise<void>): { receive(message: ToLight): void } {
   const intern = createInterner();
   const kept = new Map<string, Kept>();
-  const textures = new Map<string, PatternTexture>();
   let room: RoomAtWork | null = null;
   let kitchenKey = '';
   let wanted: Show | null = null;
@@ -56,14 +55,19 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
     for (let served = -1; served !== generation; ) {
       const mine = generation;
       served = mine;
-      await serve(wanted!, () => generation !== mine);
+      try {
+        await serve(wanted!, () => generation !== mine);
+      } catch (error) {
+        post({ kind: 'problem', problem: calculationFailed('The light', error) });
+      }
     }
     running = false;
   }
 
   async function serve(show: Show, stale: () => boolean): Promise<void> {
     const chosen = show.project.settings.find(({ id }) => id === show.setting);
-    if (!chosen) return;
+    if (!chosen) return post({ kind: 'problem', problem: unknownSetting(show) });
+    for (const option of kept.keys()) if (!show.project.options.some(({ id }) => id === option)) kept.delete(option);
     const setting = settingLight(chosen);
     if (!setting.ok) return post({ kind: 'problem', problem: setting.problem });
     const job: Job = { show, room: await roomOf(show.project.kitchen), setting: setting.value, stale };
@@ -101,10 +105,11 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
       if (setting.levels[group]! > 0 && !(await light(job, lit, group))) return false;
     }
     const { look, patterns } = paintLook(room.basis, lit, setting);
-    post({ kind: 'look', look, patterns }, [look.nodeColors.buffer as ArrayBuffer]);
+    post({ kind: 'look', revision: show.revision, look, patterns }, [look.nodeColors.buffer as ArrayBuffer]);
     await pause();
     if (job.stale()) return false;
-    post({ kind: 'readings', input: judgeInput(show.project, room.study, lit.solved, setting), complete: false });
+    const input = judgeInput(show.project, room.study, lit.solved, setting);
+    post({ kind: 'readings', revision: show.revision, input, complete: false });
     await pause();
     return !job.stale();
   }
@@ -118,6 +123,7 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
     if (!solved) {
       const scheme = layScheme(show.project, option, room.basis.room.surfaces);
       if (!scheme.ok) {
+        kept.delete(option);
         post({ kind: 'problem', problem: scheme.problem });
         return null;
       }
@@ -147,7 +153,7 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
       const step = steps.next();
       if (step.done) {
         const input = judgeInput(show.project, room.study, lit.solved, setting, step.value);
-        post({ kind: 'readings', input, complete: true });
+        post({ kind: 'readings', revision: show.revision, input, complete: true });
         return true;
       }
       await pause();
@@ -155,25 +161,21 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
     }
   }
 
-  function answer({ ticket, option, rect, u, v }: ReadPoint): void {
+  function answer({ ticket, option, rect, u, v, place }: ReadPoint): void {
     const lit = kept.get(option)?.lit;
     const map = current?.room.directMap;
     const reading =
-      current && lit && map
-        ? readPoint(current.room.basis, lit, current.setting, map, rect, u, v, (key) => textureOf(lit, key))
-        : null;
+      current && lit && map ? readPoint(current.room.basis, lit, current.setting, map, rect, u, v, place) : null;
     post({ kind: 'point', ticket, reading });
   }
-
-  /** The pattern under a point; baked here once, the picture's own copy is on the page. */
-  function textureOf(lit: LitScheme, key: string): PatternTexture | null {
-    const pattern = lit.solved.scheme.surfaces.find((laid) => laid.pattern?.key === key)?.pattern;
-    if (!pattern) return null;
-    const texture = textures.get(key) ?? bakePattern(pattern.spec);
-    textures.set(key, texture);
-    return texture;
-  }
 }
+
+const unknownSetting = ({ project, setting }: Show): Problem => ({
+  code: 'unknown-setting',
+  text: `There is no setting ${setting} in this project.`,
+  at: { path: 'settings' },
+  remedy: `Choose one of: ${project.settings.map(({ id }) => id).join(', ')}.`,
+});
 
 /** Everything a scheme's light depends on: its placements and the finishes they name. */
 function schemeKey(project: Project, option: string): string {

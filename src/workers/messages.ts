@@ -1,5 +1,6 @@
 import type { Assessment } from '../engine/judge/assessment';
 import type { JudgeInput } from '../engine/judge/input';
+import type { PatternSample } from '../engine/pattern/sample';
 import type { PatternSpec, PatternTexture } from '../engine/pattern/types';
 import type { Problem } from '../engine/result';
 import type { Look, RoomLight } from '../kitchen/look';
@@ -10,6 +11,8 @@ import type { Project } from '../model/project';
 /** The page to the light worker: everything shown, in full; the worker finds out what changed. */
 export interface Show {
   readonly kind: 'show';
+  /** Counts requests; what is answered says which request it answers. */
+  readonly revision: number;
   readonly project: Project;
   /** The first is on screen now; the others may be asked for next. */
   readonly options: readonly string[];
@@ -23,6 +26,8 @@ export interface ReadPoint {
   readonly rect: number;
   readonly u: number;
   readonly v: number;
+  /** What the pattern has there; null where the surface has none. */
+  readonly place: PatternSample | null;
 }
 
 export type ToLight = Show | ReadPoint;
@@ -32,22 +37,24 @@ export type FromLight =
   | { readonly kind: 'light'; readonly light: RoomLight }
   | {
       readonly kind: 'look';
+      readonly revision: number;
       readonly look: Omit<Look, 'patterns'>;
       readonly patterns: readonly { readonly key: string; readonly spec: PatternSpec }[];
     }
-  | { readonly kind: 'readings'; readonly input: JudgeInput; readonly complete: boolean }
+  | { readonly kind: 'readings'; readonly revision: number; readonly input: JudgeInput; readonly complete: boolean }
   | { readonly kind: 'point'; readonly ticket: number; readonly reading: PointReading | null }
   | { readonly kind: 'problem'; readonly problem: Problem };
 
 export interface ToJudge {
+  readonly revision: number;
   readonly input: JudgeInput;
   /** Complete readings are also tried against plausible measurement errors. */
   readonly complete: boolean;
 }
 
-export interface FromJudge {
-  readonly assessment: Assessment;
-}
+export type FromJudge =
+  | { readonly kind: 'assessment'; readonly revision: number; readonly assessment: Assessment }
+  | { readonly kind: 'problem'; readonly problem: Problem };
 
 export interface ToPattern {
   readonly key: string;
@@ -56,7 +63,8 @@ export interface ToPattern {
 
 export interface FromPattern {
   readonly key: string;
-  readonly texture: PatternTexture;
+  /** Null when it could not be baked. */
+  readonly texture: PatternTexture | null;
 }
 
 /** How a worker's inner part speaks to the page. */

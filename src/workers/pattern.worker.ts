@@ -7,6 +7,10 @@ const port = self as unknown as {
 };
 
 port.onmessage = ({ data: { key, spec } }) => {
-  const texture = bakePattern(spec);
-  port.postMessage({ key, texture }, [texture.data.buffer as ArrayBuffer]);
+  try {
+    const texture = bakePattern(spec);
+    port.postMessage({ key, texture }, [texture.data.buffer as ArrayBuffer]);
+  } catch {
+    port.postMessage({ key, texture: null }, []);
+  }
 };

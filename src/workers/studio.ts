@@ -12,7 +12,8 @@ export interface StudioEvents {
   room(room: Room): void;
   light(light: RoomLight): void;
   look(look: Look): void;
-  assessment(assessment: Assessment): void;
+  /** `isCurrent`: of what is wanted now; else of a moment ago, with newer findings on their way. */
+  assessment(assessment: Assessment, isCurrent: boolean): void;
   problem(problem: Problem): void;
 }
 

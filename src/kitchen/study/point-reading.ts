@@ -4,8 +4,7 @@ import { xyzFromEmission } from '../../engine/color/xyz';
 import { BAND_COUNT } from '../../engine/light/bands';
 import type { DirectMap } from '../../engine/light/direct-map';
 import { installedLab, irradianceSpectrum } from '../../engine/light/reading';
-import { samplePattern } from '../../engine/pattern/sample';
-import type { PatternTexture } from '../../engine/pattern/types';
+import type { PatternSample } from '../../engine/pattern/sample';
 import { emissionSpd } from '../../engine/spectrum/grid';
 import { observer2 } from '../../engine/spectrum/observers';
 import type { ReflectanceSpd } from '../../engine/spectrum/types';
@@ -27,7 +26,7 @@ export interface PointReading {
   readonly srgb8: readonly [number, number, number];
 }
 
-/** Light and colour at a point of a fine rectangle; null where it is black, dark, or not lit yet. */
+/** Light and colour at a point of a fine rectangle; null where it is black, dark, or not lit yet. `place`: its pattern there. */
 export function readPoint(
   study: RoomBasis,
   lit: LitScheme,
@@ -36,7 +35,7 @@ export function readPoint(
   rect: number,
   u: number,
   v: number,
-  texture: (key: string) => PatternTexture | null,
+  place: PatternSample | null,
 ): PointReading | null {
   const fine = study.room.light.fine[rect];
   const laid = fine ? lit.solved.scheme.surfaces[fine.surface] : undefined;
@@ -52,17 +51,15 @@ export function readPoint(
   const white = xyzFromEmission(irradiance, observer2);
   if (white.y < 0.01) return null;
 
-  const baked = laid.pattern ? texture(laid.pattern.key) : null;
-  const { s0, t0, su, tu, sv, tv } = fine.pattern;
-  const place = baked ? samplePattern(baked, s0 + su * u + sv * v, t0 + tu * u + tv * v) : { weights: [1], gain: 1 };
-  const rho = mixed(laid.finish.components, place);
+  const { weights, gain } = place ?? { weights: [1], gain: 1 };
+  const rho = mixed(laid.finish.components, weights, gain);
   const lab = installedLab(irradiance, rho, adoptedWhite(setting, study.worktopDirect));
   const placeWhite = installedLab(irradiance, null, adoptedWhite(setting, study.worktopDirect));
   const reflected = xyzFromEmission(emissionSpd(irradiance.map((e, i) => e * rho[i]!)), observer2);
   const [r, g, b] = apply(exposureMatrix(study, setting), [reflected.x, reflected.y, reflected.z]);
   return {
     surface: laid.surface,
-    component: laid.finish.components[heaviest(place.weights)]!.role,
+    component: laid.finish.components[heaviest(weights)]!.role,
     lux: white.y,
     lab_d65: [lab.l, lab.a, lab.b],
     place_white_lab_d65: [placeWhite.l, placeWhite.a, placeWhite.b],
@@ -87,7 +84,8 @@ function nodeBands(study: RoomBasis, light: Float32Array, rect: number, u: numbe
 /** Reflectance of a spot: components by weight, lightened or darkened by the pattern's gain. */
 function mixed(
   components: readonly { readonly spectrum: ReflectanceSpd }[],
-  { weights, gain }: { readonly weights: readonly number[]; readonly gain: number },
+  weights: readonly number[],
+  gain: number,
 ): ReflectanceSpd {
   const first = components[0]!.spectrum;
   return first.map(

@@ -1,0 +1,50 @@
+import type { Look } from '../kitchen/look';
+import type { FromLight, FromPattern, ToPattern } from './messages';
+import { PatternShelf } from './pattern-shelf';
+
+const MOST_PATTERNS = 32;
+
+type PaintedLook = Extract<FromLight, { kind: 'look' }>;
+
+/** Looks wait here until their patterns are baked; the newest per option is handed on, older ones never after newer. */
+export class LookQueue {
+  readonly #shelf = new PatternShelf(MOST_PATTERNS);
+  readonly #baking = new Set<string>();
+  readonly #waiting = new Map<string, PaintedLook>();
+
+  constructor(
+    private readonly bake: (request: ToPattern) => void,
+    private readonly ready: (look: Look) => void,
+  ) {}
+
+  add(look: PaintedLook): void {
+    this.#waiting.set(look.look.option, look);
+    this.#release();
+  }
+
+  baked({ key, texture }: FromPattern): void {
+    this.#baking.delete(key);
+    this.#shelf.put(key, texture);
+    this.#release();
+  }
+
+  #release(): void {
+    for (const [option, { look, patterns }] of [...this.#waiting]) {
+      const missing = patterns.filter(({ key }) => !this.#shelf.has(key));
+      for (const { key, spec } of missing) {
+        if (this.#baking.has(key)) continue;
+        this.#baking.add(key);
+        this.bake({ key, spec });
+      }
+      if (missing.length) continue;
+      this.#waiting.delete(option);
+      const keys = patterns.map(({ key }) => key);
+      this.ready({ ...look, patterns: this.#shelf.take(keys, this.#needed(keys)) });
+    }
+  }
+
+  #needed(keys: readonly string[]): ReadonlySet<string> {
+    const waiting = [...this.#waiting.values()].flatMap(({ patterns }) => patterns.map(({ key }) => key));
+    return new Set([...keys, ...waiting]);
+  }
+}

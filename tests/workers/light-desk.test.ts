@@ -1,0 +1,134 @@
+import { readFileSync } from 'node:fs';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { parseProject } from '../../src/io/project-file';
+import { assessOption } from '../../src/kitchen/study/assess-option';
+import type { Project } from '../../src/model/project';
+import { createJudgeDesk } from '../../src/workers/judge-desk';
+import { createLightDesk } from '../../src/workers/light-desk';
+import type { FromJudge, FromLight, Show } from '../../src/workers/messages';
+
+const demo = parseProject(readFileSync('demo-data/terrace.project.json', 'utf8'));
+if (!demo.ok) throw new Error(demo.problem.text);
+const project = demo.value;
+
+const pause = () => new Promise<void>((resolve) => setImmediate(resolve));
+let revision = 0;
+const show = (given: Project, options = ['our-floor'], setting = 'day'): Show => ({
+  kind: 'show',
+  revision: ++revision,
+  project: given,
+  options,
+  setting,
+});
+
+/** The project with another finish on one surface of an option. */
+const laid = (surface: 'floor' | 'wall', finish: string, library = project.library): Project => ({
+  ...project,
+  library,
+  options: project.options.map((option) =>
+    option.id === 'our-floor'
+      ? { ...option, scheme: { ...option.scheme, [surface]: { ...option.scheme[surface], finish } } }
+      : option,
+  ),
+});
+
+const messages: FromLight[] = [];
+const desk = createLightDesk((message) => messages.push(message), pause);
+
+async function until(found: (message: FromLight) => boolean): Promise<FromLight> {
+  for (;;) {
+    const message = messages.find(found);
+    if (message) return message;
+    await pause();
+  }
+}
+const isComplete = (of: number) => (message: FromLight) =>
+  message.kind === 'readings' && message.revision === of && message.complete;
+
+describe('the light desk', () => {
+  beforeAll(async () => {
+    desk.receive(show(project));
+    await until(isComplete(revision));
+  });
+
+  it('shows a room, its light and a picture before numbers are final', () => {
+    const kinds = messages.map((message) =>
+      message.kind === 'readings' ? (message.complete ? 'final' : 'readings') : message.kind,
+    );
+    expect(kinds.slice(0, 3)).toEqual(['room', 'light', 'look']);
+    expect(kinds.filter((kind) => kind === 'room')).toHaveLength(1);
+    expect(kinds.indexOf('readings')).toBeLessThan(kinds.indexOf('final'));
+  });
+
+  it('gives the judge what the command line judges: the same assessment', async () => {
+    const final = await until(isComplete(revision));
+    if (final.kind !== 'readings') throw new Error('not readings');
+    const answers: FromJudge[] = [];
+    const judge = createJudgeDesk((message) => answers.push(message), pause);
+    judge.receive({ revision: 1, input: final.input, complete: true });
+    while (!answers.some((one) => one.kind === 'assessment' && one.assessment.status === 'done')) await pause();
+    const done = answers.findLast((one) => one.kind === 'assessment');
+    const expected = assessOption(project, 'our-floor', 'day');
+    expect(done).toEqual({ kind: 'assessment', revision: 1, assessment: expected.ok && expected.value });
+  });
+
+  it('does not build the room again for a changed finish, and answers the newest request last', async () => {
+    messages.length = 0;
+    desk.receive(show(laid('floor', 'WD-01')));
+    desk.receive(show(laid('floor', 'TL-07')));
+    await until(isComplete(revision));
+    expect(messages.some((message) => message.kind === 'room')).toBe(false);
+    const last = messages.findLast((message) => message.kind === 'look');
+    expect(last).toMatchObject({ revision });
+    expect(last?.kind === 'look' && last.look.surfaces.map((surface) => surface.finish)).toContain('TL-07');
+  });
+
+  it('says so and judges nothing when a finish cannot be laid', async () => {
+    messages.length = 0;
+    const impossible = project.library.map((finish) =>
+      finish.id === 'PT-05'
+        ? {
+            ...finish,
+            components: [
+              {
+                role: 'base' as const,
+                share: 1,
+                color: {
+                  kind: 'lab' as const,
+                  lab: [50, 200, 200] as const,
+                  illuminant: 'D65' as const,
+                  observer_deg: 2 as const,
+                },
+              },
+            ],
+          }
+        : finish,
+    );
+    desk.receive(show(laid('wall', 'PT-05', impossible)));
+    const problem = await until((message) => message.kind === 'problem');
+    expect(problem).toMatchObject({ problem: { code: 'outside-object-color-solid' } });
+    desk.receive(show(project));
+    await until(isComplete(revision));
+    expect(
+      messages.filter((message) => message.kind === 'readings').every((message) => message.revision === revision),
+    ).toBe(true);
+  });
+
+  it('says so when a setting is not known', async () => {
+    messages.length = 0;
+    desk.receive(show(project, ['our-floor'], 'noon'));
+    const problem = await until((message) => message.kind === 'problem');
+    expect(problem).toMatchObject({ problem: { code: 'unknown-setting', at: { path: 'settings' } } });
+  });
+
+  it('goes on after a failure inside a calculation', async () => {
+    messages.length = 0;
+    const broken = { ...project, kitchen: { ...project.kitchen, base: undefined } } as unknown as Project;
+    desk.receive(show(broken));
+    expect(await until((message) => message.kind === 'problem')).toMatchObject({
+      problem: { code: 'calculation-failed' },
+    });
+    desk.receive(show(project));
+    await until(isComplete(revision));
+  });
+});
