@@ -1,4 +1,5 @@
 import { failure, type Problem, type Result, success } from '../engine/result';
+import { checkColors } from '../io/check-colors';
 import { parseProject } from '../io/project-file';
 import type { Project } from '../model/project';
 import { readText } from './read-text';
@@ -17,6 +18,8 @@ export function openProject(file: string, option?: string, setting?: string): Re
   if (!text.ok) return text;
   const parsed = parseProject(text.value, file);
   if (!parsed.ok) return parsed;
+  const colored = checkColors(parsed.value, text.value, file);
+  if (!colored.ok) return colored;
   const project = parsed.value;
   const notices = [...(parsed.notices ?? [])];
 

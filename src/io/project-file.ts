@@ -5,14 +5,12 @@ import { checkProject } from '../model/check-project';
 import type { Finish, Project } from '../model/project';
 import { layOutJson } from './json-layout';
 import { locateJson } from './json-text';
+import { failureOf, placeProblem } from './place-problem';
 import { projectSchema } from './project-schema';
 import { schemaProblem, unknownFields } from './schema-problems';
 
 /** The version this program writes, and the newest it reads. */
 const VERSION = 1;
-
-/** More problems than this at once help nobody. */
-const MOST_PROBLEMS = 50;
 
 /**
  * Reads a project file. Everything that is wrong is listed, each with file, line, path and what to do; nothing is guessed.
@@ -23,18 +21,18 @@ export function parseProject(text: string, file?: string): Result<Project> {
   const located = locateJson(text, file);
   if (!located.ok) return located;
   const { value, lines } = located.value;
-  const placed = (problem: Problem): Problem => place(problem, lines, file);
+  const placed = (problem: Problem): Problem => placeProblem(problem, lines, file);
 
   const kind = checkKind(value);
   if (kind) return failure(placed(kind));
   const parsed = v.safeParse(projectSchema, value);
-  if (!parsed.success) return failures(parsed.issues.map(schemaProblem).map(placed));
+  if (!parsed.success) return failureOf(parsed.issues.map(schemaProblem).map(placed));
 
   const notices = unknownFields(value, parsed.output).map((path) => unknownFieldNotice(path));
   const library = parsed.output.library.map((finish, i) => mendShares(finish, `library[${i}]`, notices));
   const project: Project = { ...parsed.output, library };
   const problems = checkProject(project);
-  return problems.length > 0 ? failures(problems.map(placed)) : success(project, notices.map(placed));
+  return problems.length > 0 ? failureOf(problems.map(placed)) : success(project, notices.map(placed));
 }
 
 /** The file of a project: the same document always gives the same text, and `parseProject` gives the document back. */
@@ -81,13 +79,3 @@ const unknownFieldNotice = (path: string): Problem => ({
   at: { path },
   remedy: 'Check the spelling if it matters to you.',
 });
-
-const failures = (problems: readonly Problem[]): Result<never> =>
-  failure(problems[0]!, problems.slice(1, MOST_PROBLEMS));
-
-/** Adds file and line; a field that is missing gets the line of what it is missing from. */
-function place(problem: Problem, lines: ReadonlyMap<string, number>, file?: string): Problem {
-  let path = problem.at?.path ?? '';
-  while (path !== '' && !lines.has(path)) path = path.replace(/(\.[^.[\]]*|\[\d+\]|^[^.[\]]*)$/, '');
-  return { ...problem, at: { ...(file ? { file } : {}), line: lines.get(path) ?? 1, ...problem.at } };
-}

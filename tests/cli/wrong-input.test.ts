@@ -38,7 +38,14 @@ it.each<[string, readonly string[], readonly RegExp[]]>([
     ['light', DEMO_PATH, '--setting', 'noon'],
     [/terrace\.project\.json: .*setting "noon"/, /day, evening/],
   ],
-  ['a color of the project that no surface has', ['assess', impossible], [/impossible\.json: /, /PT-01|surface/]],
+  [
+    'a color of the project that no surface has',
+    ['assess', impossible],
+    [
+      /impossible\.json:57: library\[0\]\.components\[0\]\.color \(PT-01, base\): No surface can have/,
+      /Check the numbers/,
+    ],
+  ],
   ['a word that is no color', ['color', 'blue', '--json'], [/"blue"/, /Write #a1b2c3/]],
   ['a color outside the solid', ['color', 'lab:95,60,0', '--json'], [/No surface can have/, /Check the numbers/]],
   ['an unknown light', ['color', '#fff', '--light', 'candle'], [/"candle"/, /D65/]],

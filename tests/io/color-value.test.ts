@@ -2,7 +2,8 @@ import { expect, it } from 'vitest';
 import { finishComponent } from '../../src/engine/finish/component';
 import { checkColors } from '../../src/io/check-colors';
 import { parseColorValue } from '../../src/io/color-value';
-import { demoProject } from './demo';
+import { parseProject } from '../../src/io/project-file';
+import { demoProject, demoText } from './demo';
 
 const lab = (l: number, a: number, b: number) => ({ kind: 'lab', lab: [l, a, b], illuminant: 'D65', observer_deg: 2 });
 
@@ -41,16 +42,21 @@ it.each([
   expect(!read.ok && read.problem.remedy).not.toBe('');
 });
 
-it('finds no color of the demo outside what a surface can have, and finds one that is', () => {
+it('finds no color of the demo outside what a surface can have, and says file, line and path of those that are', () => {
   const demo = demoProject();
-  expect(checkColors(demo)).toEqual([]);
+  expect(checkColors(demo, demoText())).toEqual({ ok: true, value: demo });
 
-  const [first, ...rest] = demo.library;
-  const color = { kind: 'lab', lab: [95, 60, 0], illuminant: 'D65', observer_deg: 2 } as const;
-  const impossible = { ...first!, components: [{ role: 'base' as const, share: 1, color }] };
-  expect(checkColors({ ...demo, library: [impossible, ...rest] })).toMatchObject([
-    { code: 'outside-object-color-solid', at: { path: 'library[0].components[0].color' } },
-  ]);
+  const text = demoText().replaceAll('"lab": [32, -13, -4.5]', '"lab": [95, 60, 0]');
+  const parsed = parseProject(text, 'mine.json');
+  if (!parsed.ok) throw new Error(parsed.problem.text);
+  const line = text.split('\n').findIndex((one) => one.includes('[95, 60, 0]')) + 1;
+  expect(checkColors(parsed.value, text, 'mine.json')).toMatchObject({
+    ok: false,
+    problem: {
+      code: 'outside-object-color-solid',
+      at: { file: 'mine.json', line, path: 'library[0].components[0].color' },
+    },
+  });
 });
 
 it('keeps the demo within what is typical for each class (common practice, values from memory)', () => {
