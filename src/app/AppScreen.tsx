@@ -1,6 +1,6 @@
 import { KeysHelp } from '../ui/bar/KeysHelp';
+import { Banner } from '../ui/parts/Banner';
 import { ErrorBoundary } from '../ui/parts/ErrorBoundary';
-import { ProblemBanner } from '../ui/parts/ProblemBanner';
 import { Screen } from '../ui/Screen';
 import { PROBLEMS } from '../ui/words/problems';
 import { useApp, useAppState } from './context';
@@ -10,24 +10,19 @@ import { DrawerPane } from './panes/DrawerPane';
 import { FindingsPane } from './panes/FindingsPane';
 import { LedgePane } from './panes/LedgePane';
 import { PicturePane } from './panes/PicturePane';
-import { projectOf } from './state';
 
 /** The parts of the screen, each behind its own boundary so that a bug in one leaves the rest usable. */
 export function AppScreen() {
   const { store } = useApp();
-  const problem = useAppState((state) => state.problem);
+  const told = useAppState((state) => state.told);
   const drawer = useAppState((state) => state.drawer);
   const keysHelp = useAppState((state) => state.keysHelp);
-  const save = () => saveProject(projectOf(store.getState()));
+  const save = () => saveProject(store);
   return (
     <>
       <Screen
         bar={<BarPane />}
-        banner={
-          problem && (
-            <ProblemBanner problem={problem} onSave={save} onDismiss={() => store.setState({ problem: null })} />
-          )
-        }
+        banner={told && <Banner told={told} onSave={save} onDismiss={() => store.setState({ told: null })} />}
         picture={
           <ErrorBoundary text={PROBLEMS.pictureBroke} onSave={save}>
             <PicturePane />

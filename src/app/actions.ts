@@ -6,7 +6,8 @@ import type { Command } from '../model/commands';
 import { record, redo, undo } from '../model/history';
 import type { Finish, GroupId, Laying } from '../model/project';
 import { familyOf } from '../ui/ledge/ledge-samples';
-import { type AppState, chosenOption, projectOf, shownSetting } from './state';
+import { problemTold } from '../ui/parts/told';
+import { type AppState, chosenOption, projectOf, shownSetting, withHistory } from './state';
 import { APP_WORDS } from './words';
 
 /** Changes of the document; each is one step to undo unless it continues the one before. */
@@ -27,9 +28,9 @@ export function createActions(store: StoreApi<AppState>): Actions {
     const state = store.getState();
     const project = projectOf(state);
     const result = applyCommand(project, command);
-    if (!result.ok) return store.setState({ problem: result.problem });
+    if (!result.ok) return store.setState({ told: problemTold(result.problem, result.more) });
     const label = commandLabel(project, command);
-    store.setState({ history: record(state.history, result.value, label, continues), problem: null });
+    store.setState(withHistory(state, record(state.history, result.value, label, continues)));
   };
   const together = (label: string, commands: readonly Command[]) => {
     const [only] = commands;
@@ -59,8 +60,8 @@ export function createActions(store: StoreApi<AppState>): Actions {
 
   return {
     run,
-    undo: () => store.setState((state) => ({ history: undo(state.history) })),
-    redo: () => store.setState((state) => ({ history: redo(state.history) })),
+    undo: () => store.setState((state) => withHistory(state, undo(state.history))),
+    redo: () => store.setState((state) => withHistory(state, redo(state.history))),
     lay: (surfaces, finish) =>
       together(APP_WORDS.layLabel(surfaces, finishLabel(finish)), layCommands(surfaces, finish)),
     layOwn: (surfaces, finish) =>

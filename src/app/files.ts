@@ -1,14 +1,24 @@
 import type { StoreApi } from 'zustand/vanilla';
+import { type Problem, type Result, success } from '../engine/result';
 import { parseProject, projectText } from '../io/project-file';
 import { record } from '../model/history';
 import type { Project } from '../model/project';
+import { noticeTold, problemTold } from '../ui/parts/told';
 import { PROBLEMS } from '../ui/words/problems';
-import type { AppState } from './state';
-import { projectOf } from './state';
+import { type AppState, projectOf, withHistory } from './state';
 import { APP_WORDS } from './words';
 
+/** A project is a few hundred kilobytes; reading much more would hold the page up for nothing. */
+const MOST_MEGABYTES = 20;
+
+const BYTES_PER_MEGABYTE = 1e6;
+
+/** Work between two pauses, ms, so that the page draws and listens meanwhile. */
+const SLICE_MS = 12;
+
 /** Hands the project to the browser as a file to keep. */
-export function saveProject(project: Project): void {
+export function saveProject(store: StoreApi<AppState>): void {
+  const project = projectOf(store.getState());
   const url = URL.createObjectURL(new Blob([projectText(project)], { type: 'application/json' }));
   const link = document.createElement('a');
   link.href = url;
@@ -16,37 +26,66 @@ export function saveProject(project: Project): void {
   link.click();
   // The browser reads the file after the click; the address may go once it has begun.
   window.setTimeout(() => URL.revokeObjectURL(url), 10_000);
+  store.setState({ saved: project });
 }
+
+/** The file each page asked for last: one that was asked for before it and takes longer is dropped. */
+const asked = new WeakMap<StoreApi<AppState>, File>();
 
 /** Opens a project file. A file that cannot be read leaves the present project as it is and says why. */
 export async function openProject(store: StoreApi<AppState>, file: File): Promise<void> {
-  let text: string;
-  try {
-    text = await file.text();
-  } catch {
-    const at = { file: file.name };
-    store.setState({
-      problem: { code: 'unreadable', text: PROBLEMS.unreadable, at, remedy: PROBLEMS.unreadableRemedy },
-    });
-    return;
+  asked.set(store, file);
+  const read = await readProject(file);
+  if (asked.get(store) !== file) return;
+  if (!read.ok) {
+    const { problem, more } = read;
+    return store.setState({ told: problemTold({ ...problem, remedy: `${problem.remedy} ${PROBLEMS.kept}` }, more) });
   }
-  const result = parseProject(text, file.name);
-  if (!result.ok) {
-    const { problem } = result;
-    store.setState({ problem: { ...problem, remedy: `${problem.remedy} ${PROBLEMS.kept}` } });
-    return;
-  }
-  const state = store.getState();
-  const history = record(state.history, result.value, APP_WORDS.opened(file.name));
-  const project = projectOf({ ...state, history });
-  store.setState({
-    history,
+  const project = read.value;
+  store.setState((state) => ({
+    ...withHistory(state, record(state.history, project, APP_WORDS.opened(file.name))),
+    saved: project,
     option: project.options.at(-1)!.id,
     setting: project.settings[0]!.id,
     drawer: null,
     reading: null,
     picked: null,
     assessments: {},
-    problem: result.notices?.[0] ?? null,
-  });
+    told: noticeTold(read.notices),
+  }));
+}
+
+async function readProject(file: File): Promise<Result<Project>> {
+  if (file.size > MOST_MEGABYTES * BYTES_PER_MEGABYTE) {
+    const text = PROBLEMS.tooLarge(Math.round(file.size / BYTES_PER_MEGABYTE));
+    return unread(file, { code: 'file-too-large', text, remedy: PROBLEMS.tooLargeRemedy(MOST_MEGABYTES) });
+  }
+  let text: string;
+  try {
+    text = await file.text();
+  } catch {
+    return unread(file, { code: 'unreadable', text: PROBLEMS.unreadable, remedy: PROBLEMS.unreadableRemedy });
+  }
+  const parsed = parseProject(text, file.name);
+  if (!parsed.ok) return parsed;
+  const checked = await checkColors(parsed.value, text, file.name);
+  return checked.ok ? success(checked.value, parsed.notices) : checked;
+}
+
+const unread = (file: File, problem: Problem): Result<never> => ({
+  ok: false,
+  problem: { ...problem, at: { file: file.name } },
+});
+
+/** Colors take their time and bring spectra along: looked at in slices, with code that is fetched when it is needed. */
+async function checkColors(project: Project, text: string, file: string): Promise<Result<Project>> {
+  const { checkingColors } = await import('../io/check-colors');
+  const steps = checkingColors(project, text, file);
+  for (let until = performance.now() + SLICE_MS; ; ) {
+    const step = steps.next();
+    if (step.done) return step.value;
+    if (performance.now() < until) continue;
+    await new Promise((resolve) => setTimeout(resolve));
+    until = performance.now() + SLICE_MS;
+  }
 }

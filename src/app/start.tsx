@@ -13,6 +13,7 @@ import { listenToKeys } from './shortcuts';
 import { initialState, laidPatterns } from './state';
 import { followState, studioEvents } from './studio-link';
 import { applyTheme, keptTheme } from './theme';
+import { warnOfUnsaved } from './unsaved';
 
 /** When the browser has nothing more urgent; Safari has no idle callback. */
 const idle = (): Promise<void> =>
@@ -41,6 +42,7 @@ export function startApp(
   const studio = createStudio(studioEvents(store));
   followState(store, studio);
   listenToKeys(store, actions);
+  warnOfUnsaved(store);
   const paints = createSamplePaints({
     fetchLaying: async () => {
       await idle();

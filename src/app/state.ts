@@ -1,12 +1,12 @@
 import type { Assessment } from '../engine/judge/assessment';
 import type { PatternTexture } from '../engine/pattern/types';
-import type { Problem } from '../engine/result';
 import type { SurfaceId } from '../engine/surface';
 import type { Look, RoomLight } from '../kitchen/look';
 import type { Room } from '../kitchen/types';
 import { type History, startHistory } from '../model/history';
 import type { Option, Project, Setting } from '../model/project';
 import type { Theme } from '../ui/bar/MoreMenu';
+import type { Told } from '../ui/parts/told';
 import type { PointReading } from '../workers/studio';
 
 /** A place on a rectangle of the room. */
@@ -19,6 +19,8 @@ interface PickedPlace {
 /** Everything the page knows: the document with its history, what is looked at, and what the workers last said. */
 export interface AppState {
   readonly history: History<Project>;
+  /** The document as it was last opened or saved. */
+  readonly saved: Project;
 
   readonly option: string;
   /** The other option is shown for as long as this holds. */
@@ -40,7 +42,7 @@ export interface AppState {
   readonly point: PointReading | null;
   readonly pointed: readonly SurfaceId[];
   readonly keysHelp: boolean;
-  readonly problem: Problem | null;
+  readonly told: Told | null;
   readonly contextLost: boolean;
 
   readonly room: Room | null;
@@ -57,6 +59,7 @@ export function initialState(project: Project, theme: Theme): AppState {
   const own = project.options.at(-1) ?? project.options[0]!;
   return {
     history: startHistory(project),
+    saved: project,
     option: own.id,
     holding: false,
     setting: project.settings[0]!.id,
@@ -73,7 +76,7 @@ export function initialState(project: Project, theme: Theme): AppState {
     point: null,
     pointed: [],
     keysHelp: false,
-    problem: null,
+    told: null,
     contextLost: false,
     room: null,
     light: null,
@@ -84,6 +87,27 @@ export function initialState(project: Project, theme: Theme): AppState {
 }
 
 export const projectOf = (state: AppState): Project => state.history.present;
+
+/** The document differs from what was opened or saved last. */
+export const isUnsaved = (state: AppState): boolean => projectOf(state) !== state.saved;
+
+/**
+ * What changes with the document: what is looked at must still be there (else the last option and the first setting, as at
+ * start), and what was said of the document before goes.
+ */
+export function withHistory(
+  state: AppState,
+  history: History<Project>,
+): Pick<AppState, 'history' | 'option' | 'setting' | 'told'> {
+  const { options, settings } = history.present;
+  const has = (list: readonly { readonly id: string }[], id: string) => list.some((one) => one.id === id);
+  return {
+    history,
+    option: has(options, state.option) ? state.option : options.at(-1)!.id,
+    setting: has(settings, state.setting) ? state.setting : settings[0]!.id,
+    told: history.present === state.history.present ? state.told : null,
+  };
+}
 
 /** The chosen option, whether or not the other one is held at the moment. */
 export const chosenOption = (state: AppState): Option => byId(projectOf(state).options, state.option);
@@ -110,7 +134,7 @@ export const isSplitWanted = (state: AppState): boolean => state.sideBySide && p
 
 export const shownSetting = (state: AppState): Setting => byId(projectOf(state).settings, state.setting);
 
-/** A document that was opened may lack what was shown before; the first of its kind stands in. */
+/** The one of that id; `withHistory` sees to it that there is one, and the first stands in for it otherwise. */
 const byId = <T extends { readonly id: string }>(list: readonly T[], id: string): T =>
   list.find((one) => one.id === id) ?? list[0]!;
 

@@ -51,7 +51,7 @@ it('says what is wrong and keeps the document', () => {
   const { store, actions } = open();
   const before = projectOf(store.getState());
   actions.lay(['floor'], 'NO-SUCH');
-  expect(store.getState().problem?.remedy).toBeTruthy();
+  expect(store.getState().told?.list[0]?.remedy).toBeTruthy();
   expect(projectOf(store.getState())).toBe(before);
 });
 

@@ -26,7 +26,7 @@ export function BarPane() {
       onUndo={actions.undo}
       onRedo={actions.redo}
       onOpen={(file) => void openProject(store, file)}
-      onSave={() => saveProject(projectOf(store.getState()))}
+      onSave={() => saveProject(store)}
       more={{
         sheen: state.sheen,
         onSheen: (sheen) => store.setState({ sheen }),

@@ -10,7 +10,7 @@ export function BootProblem({ problem }: { readonly problem: Problem }) {
     <main className="broken" role="alert">
       <h1>{PROBLEMS.appBroke}</h1>
       <p>
-        {problem.text} <span className="quiet">{placeWords(problem.at)}</span>
+        {problem.text} <span className="quiet">{placeWords(problem)}</span>
       </p>
       <p>{PROBLEMS.appRemedy}</p>
     </main>

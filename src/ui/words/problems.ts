@@ -1,4 +1,4 @@
-import type { Place } from '../../engine/result';
+import type { Problem } from '../../engine/result';
 
 /** Words for what went wrong. */
 export const PROBLEMS = {
@@ -13,12 +13,15 @@ export const PROBLEMS = {
   unreadable: 'The file could not be read.',
   unreadableRemedy: 'Check that it is still there and open it again.',
   kept: 'Your last project is still open.',
+  tooLarge: (megabytes: number) => `The file has ${megabytes} MB; a project has far less.`,
+  tooLargeRemedy: (most: number) => `Choose a project file; files up to ${most} MB are read.`,
+  more: (count: number) => `and ${count} more`,
 } as const;
 
-/** Where a problem sits, in words; empty when unknown. */
-export function placeWords(place: Place | undefined): string {
-  if (!place) return '';
-  return [place.file, place.line === undefined ? '' : `line ${place.line}`, place.path ?? '']
-    .filter(Boolean)
-    .join(', ');
+/** Where a problem sits, in words, without what its text names already; empty when there is nothing to add. */
+export function placeWords({ at, text }: Problem): string {
+  if (!at) return '';
+  const line = at.line === undefined || text.startsWith(`Line ${at.line}:`) ? '' : `line ${at.line}`;
+  const path = at.path && !text.includes(at.path) ? at.path : '';
+  return [at.file, line, path].filter(Boolean).join(', ');
 }

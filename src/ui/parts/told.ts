@@ -1,0 +1,19 @@
+import type { Problem } from '../../engine/result';
+
+/** What the page has to say: something went wrong, or something was done that one should know of. */
+export interface Told {
+  readonly kind: 'problem' | 'notice';
+  readonly list: readonly [first: Problem, ...more: Problem[]];
+}
+
+/** A problem, with all others found at the same time. */
+export const problemTold = (problem: Problem, more: readonly Problem[] = []): Told => ({
+  kind: 'problem',
+  list: [problem, ...more],
+});
+
+/** What was mended or left out; null when there is nothing to say. */
+export function noticeTold(notices: readonly Problem[] = []): Told | null {
+  const [first, ...more] = notices;
+  return first ? { kind: 'notice', list: [first, ...more] } : null;
+}
