@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { applyCommand } from '../../src/model/apply-command';
 import { finishFacts } from '../../src/ui/drawer/finish-facts';
-import { type OwnFinishEntry, ownFinish } from '../../src/ui/drawer/own-finish';
+import { type OwnFinishEntry, ownFinish, sheenNear } from '../../src/ui/drawer/own-finish';
 import { terrace } from './terrace';
 
 const { library } = terrace();
@@ -51,4 +51,24 @@ it('says what is wrong and what to do', () => {
     expect(made.ok).toBe(false);
     if (!made.ok) expect(made.problem.remedy.length).toBeGreaterThan(10);
   }
+});
+
+it('speaks of what was typed, not of the prefix that stands for the kind', () => {
+  for (const changes of [
+    { kind: 'lrv', value: '72' },
+    { kind: 'lab', value: '1, 2' },
+    { kind: 'hex', value: 'zz' },
+  ] as const) {
+    const made = ownFinish(entry(changes), library);
+    expect(made.ok).toBe(false);
+    if (made.ok) continue;
+    expect(made.problem.text).toContain(`"${changes.value}"`);
+    expect(made.problem.remedy).not.toContain(`${changes.kind}:`);
+  }
+});
+
+it('keeps the size of a tile and finds the sheen nearest to a gloss', () => {
+  const made = ownFinish(entry({ kind: 'hex', value: '#f4f1e8', class: 'glazed', piece_mm: [200, 100] }), library);
+  expect(made.ok && made.value.piece_mm).toEqual([200, 100]);
+  expect([4, 28, 85].map(sheenNear)).toEqual(['flat', 'satin', 'gloss']);
 });

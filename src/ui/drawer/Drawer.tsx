@@ -120,6 +120,7 @@ export function Drawer(props: DrawerProps) {
         {part === 'type-in' && (
           <TypeIn
             library={props.library}
+            current={sample.finish}
             classes={classes}
             onUse={(finish) => {
               flushSync(() => {

@@ -9,11 +9,14 @@ import { flatPaint } from '../swatch/swatch-color';
 import { TYPE_IN } from '../words/drawer';
 import { CLASS_WORDS, PROVENANCE_WORDS } from '../words/finishes';
 import { capital, decimal, labText } from '../words/numbers';
+import { shiftWord } from '../words/reading';
 import { finishFacts, undertoneLabel } from './finish-facts';
-import { type OwnFinishEntry, type OwnKind, type OwnSheen, ownFinish } from './own-finish';
+import { type OwnFinishEntry, type OwnKind, type OwnSheen, ownFinish, sheenNear } from './own-finish';
 
 interface TypeInProps {
   readonly library: readonly Finish[];
+  /** What lies there now; a tile typed in takes its size and sheen from a tile it replaces. */
+  readonly current: Finish;
   readonly classes: readonly FinishClass[];
   readonly onUse: (finish: Finish) => void;
 }
@@ -30,19 +33,23 @@ const SHEENS: readonly { readonly id: OwnSheen; readonly name: string }[] = [
 ];
 const PROVENANCES: readonly Provenance[] = ['measured', 'declared', 'photo-with-card', 'photo', 'by-eye'];
 
+/** What comes in tiles. */
+const TILE_CLASSES: readonly FinishClass[] = ['glazed', 'porcelain'];
+
 /** A color from outside the library, and what that means for how sure the answers can be, before it is used. */
-export function TypeIn({ library, classes, onUse }: TypeInProps) {
+export function TypeIn({ library, current, classes, onUse }: TypeInProps) {
   const [entry, setEntry] = useState<OwnFinishEntry>({
     kind: 'lab',
     value: '',
     name: '',
-    class: classes[0] ?? 'paint',
-    sheen: 'satin',
+    class: classes.includes(current.class) ? current.class : (classes[0] ?? 'paint'),
+    sheen: sheenNear(current.gloss_gu),
     provenance: 'declared',
   });
   const id = useId();
   const change = (changes: Partial<OwnFinishEntry>) => setEntry({ ...entry, ...changes });
-  const made = entry.value.trim() === '' ? null : ownFinish(entry, library);
+  const piece_mm = TILE_CLASSES.includes(entry.class) && entry.class === current.class ? current.piece_mm : undefined;
+  const made = entry.value.trim() === '' ? null : ownFinish({ ...entry, piece_mm }, library);
   const facts = made?.ok ? finishFacts(made.value) : null;
   const problem = made && !made.ok ? made.problem : facts && !facts.ok ? facts.problem : null;
   const submit = (event: FormEvent) => {
@@ -154,8 +161,13 @@ function Meaning({ finish, facts }: { readonly finish: Finish; readonly facts: C
           Lab {labText(facts.lab_d65)}; LRV {decimal(facts.lrv)}; {undertoneLabel(facts)}
         </p>
       </div>
+      {finish.piece_mm && <p className="meaning-wide">{TYPE_IN.pieces(...finish.piece_mm)}</p>}
       <p className="meaning-wide">
-        {TYPE_IN.uncertain(PROVENANCE_WORDS[finish.provenance], decimal(facts.uncertainty_de00))}{' '}
+        {TYPE_IN.uncertain(
+          PROVENANCE_WORDS[finish.provenance],
+          decimal(facts.uncertainty_de00),
+          shiftWord(facts.uncertainty_de00),
+        )}{' '}
         {finish.provenance === 'screen' && TYPE_IN.screen} {facts.uncertainty_de00 >= WIDE_DE00 && TYPE_IN.wide}
       </p>
     </div>

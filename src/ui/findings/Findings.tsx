@@ -7,7 +7,6 @@ import { CAUTION_WORDS } from '../words/cautions';
 import { FINDINGS } from '../words/findings';
 import { BalanceCard } from './BalanceCard';
 import { FineList } from './FineList';
-import { RepairList } from './RepairList';
 import { WarningItem } from './WarningItem';
 import './findings.css';
 
@@ -23,7 +22,6 @@ export interface FindingsProps {
   readonly reading: ReactNode;
   readonly onReadings: () => void;
   readonly onPoint: (surfaces: readonly SurfaceId[]) => void;
-  readonly onTry: (surface: SurfaceId, finish: string) => void;
 }
 
 const RANK: { readonly [S in Severity]: number } = { grave: 0, visible: 1, note: 2 };
@@ -32,7 +30,7 @@ const RANK: { readonly [S in Severity]: number } = { grave: 0, visible: 1, note:
 const gravestFirst = (warnings: readonly Warning[]): readonly Warning[] =>
   [...warnings].sort((a, b) => RANK[a.severity] - RANK[b.severity]);
 
-/** The findings: the balance, the warnings, what would help, what is fine, and what to heed before ordering. */
+/** The findings: the balance, the warnings, what is fine, and what to heed before ordering. */
 export function Findings(props: FindingsProps) {
   const { assessment, reading } = props;
   const [sheetOpen, setSheetOpen] = useState(false);
@@ -40,6 +38,7 @@ export function Findings(props: FindingsProps) {
   const count = assessment?.warnings.filter((warning) => warning.severity !== 'note').length ?? 0;
   const isOpen = sheetOpen || reading !== null;
   const readingsButton = useFocusBack(reading !== null);
+  const body = useScrollFromTop(reading !== null);
   return (
     <section className={`findings ${isOpen ? 'is-open' : ''}`} aria-label={FINDINGS.region} aria-busy={busy}>
       <div className="findings-head">
@@ -71,7 +70,7 @@ export function Findings(props: FindingsProps) {
         )}
       </div>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard */}
-      <section className="findings-body ring-inside" tabIndex={0} aria-label={FINDINGS.body}>
+      <section ref={body} className="findings-body ring-inside" tabIndex={0} aria-label={FINDINGS.body}>
         {reading ?? (
           <>
             {assessment && (
@@ -91,7 +90,6 @@ export function Findings(props: FindingsProps) {
                     />
                   ))}
                 </ul>
-                <RepairList repairs={assessment.repairs} onPoint={props.onPoint} onTry={props.onTry} />
                 <FineList pairs={assessment.pairs} onPoint={props.onPoint} />
               </>
             )}
@@ -121,6 +119,17 @@ export function Findings(props: FindingsProps) {
       </div>
     </section>
   );
+}
+
+/** The reading card and the list take each other's place: either is read from its top. */
+function useScrollFromTop(isReading: boolean) {
+  const body = useRef<HTMLElement>(null);
+  const before = useRef(isReading);
+  useEffect(() => {
+    if (before.current !== isReading) body.current?.scrollTo(0, 0);
+    before.current = isReading;
+  }, [isReading]);
+  return body;
 }
 
 /** When the reading card goes and takes the focus with it, the focus moves to the button that brings the card back. */

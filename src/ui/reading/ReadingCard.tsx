@@ -95,7 +95,7 @@ export function ReadingCard(props: ReadingCardProps) {
         <h3>{READING.here}</h3>
         <p className="small quiet">{READING.hereNote(props.settingName)}</p>
         {surface.installed.length === 0 && <p>{READING.pending}</p>}
-        {surface.installed.map((place) => (
+        {mostSeenFirst(surface.installed).map((place) => (
           <InstalledPlace key={place.facing} place={place} />
         ))}
       </section>
@@ -103,6 +103,8 @@ export function ReadingCard(props: ReadingCardProps) {
     </section>
   );
 }
+
+const mostSeenFirst = (places: AssessedSurface['installed']) => [...places].sort((a, b) => b.view_share - a.view_share);
 
 function SampleNumbers({ part }: { readonly part: ComponentRecord }) {
   return (

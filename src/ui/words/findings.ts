@@ -23,13 +23,11 @@ export const FINDINGS = {
   asInstalled: 'Installed',
   pending: 'Still working: these may change.',
   waiting: 'Reading the room. Findings come with the first light.',
-  saidAbove: (name: string) => `${name}: the sentence above.`,
+  saidAbove: (name: string) => `${name}, as said above.`,
   why: 'Why',
   hideWhy: 'Hide why',
   readings: 'Readings',
   nothing: 'Nothing here works against anything else.',
-  helps: 'What would help',
-  tryIt: 'Try it',
   sheetOpen: 'Show findings',
   sheetClose: 'Hide findings',
   fine: (count: number) => `Checked and found fine (${count})`,
@@ -43,11 +41,10 @@ export const FINDINGS = {
     `From the overview viewpoints: warm ${fromTo(warm)}, cool ${fromTo(cool)}.`,
   copy: 'Copy findings',
   copied: 'Copied as JSON, with every number',
-  adds: (words: string) => `But it adds: ${words}.`,
   setting: (name: string, cct: number | null) =>
     cct === null
-      ? `Read in ${name.toLowerCase()} light.`
-      : `Read in ${name.toLowerCase()} light, ${Math.round(cct)} K.`,
+      ? `Read in ${name.toLowerCase()} light, by eyes used to it.`
+      : `Read in ${name.toLowerCase()} light, ${Math.round(cct)} K, by eyes used to it.`,
 } as const;
 
 /** A warning's grade, said beside its mark. */
