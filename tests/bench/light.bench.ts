@@ -6,26 +6,12 @@ import { surfaceLights } from '../../src/engine/light/surface-light';
 import { buildTransport } from '../../src/engine/light/transport';
 import { buildRoom } from '../../src/kitchen/build-room';
 import type { Kitchen } from '../../src/model/project';
+import { median } from './timing';
 
-// Run alone: npx tsx tests/bench/light.bench.ts. Prints medians; budgets are for comparison, nothing fails here.
+// The light engine on the L kitchen. Run alone: npm run bench.
 
 const kitchen = JSON.parse(readFileSync(new URL('../../scenes/l-island.json', import.meta.url), 'utf8')) as Kitchen;
 const room = buildRoom(kitchen).light;
-
-function median<T>(name: string, budget_ms: number | null, runs: number, work: () => T): T {
-  const times: number[] = [];
-  let result = work();
-  for (let i = 0; i < runs; i++) {
-    const start = performance.now();
-    result = work();
-    times.push(performance.now() - start);
-  }
-  times.sort((a, b) => a - b);
-  const middle = times[runs >> 1]!;
-  const against = budget_ms ? `  budget ${budget_ms} ms, ratio ${(middle / budget_ms).toFixed(2)}` : '';
-  console.log(`${name.padEnd(34)} ${middle.toFixed(1).padStart(8)} ms${against}`);
-  return result;
-}
 
 const transport = median('transport with coarse direct', 400, 5, () => buildTransport(room));
 const { patches, factors } = transport;
