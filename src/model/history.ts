@@ -21,14 +21,13 @@ export const startHistory = <T>(document: T): History<T> => ({ past: [], present
 
 /**
  * Moves on to `document` and forgets what was undone. With `continues`, the change belongs to the step before it
- * (a drag is one step). A document that is the very same changes nothing.
+ * (a drag is one step), if that has the same label and nothing was undone since. A document that is the very same changes
+ * nothing.
  */
 export function record<T>(history: History<T>, document: T, label: string, continues = false): History<T> {
   if (document === history.present) return history;
-  const past =
-    continues && history.past.length > 0
-      ? history.past
-      : [...history.past, { label, document: history.present }].slice(-STEPS_KEPT);
+  const belongs = continues && history.future.length === 0 && history.past.at(-1)?.label === label;
+  const past = belongs ? history.past : [...history.past, { label, document: history.present }].slice(-STEPS_KEPT);
   return { past, present: document, future: [] };
 }
 

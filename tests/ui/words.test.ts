@@ -62,5 +62,5 @@ it('words a shift by the trade’s thresholds 1, 2 and 5 (CIEDE2000)', () => {
 it('writes numbers with a true minus and never a negative zero', () => {
   expect(labText([85.12, -0.84, -0.02])).toBe('85.1, −0.8, 0.0');
   expect(decimal(-0.04)).toBe('0.0');
-  expect(percent(0.485)).toBe('49 %');
+  expect(percent(0.485)).toBe('49%');
 });

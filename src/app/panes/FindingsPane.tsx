@@ -3,7 +3,6 @@ import type { Assessment } from '../../engine/judge/assessment';
 import type { SurfaceId } from '../../engine/surface';
 import { cautionsFor } from '../../ui/cautions';
 import { Findings } from '../../ui/findings/Findings';
-import { familyOf } from '../../ui/ledge/ledge-samples';
 import { readingText } from '../../ui/reading/copy-text';
 import { ReadingCard } from '../../ui/reading/ReadingCard';
 import { flatPaint } from '../../ui/swatch/swatch-color';
@@ -13,7 +12,7 @@ import { projectOf, shownOption, shownSetting } from '../state';
 import { useOptionPaints } from '../use-option-paints';
 
 export function FindingsPane() {
-  const { store, actions } = useApp();
+  const { store } = useApp();
   const option = useAppState(shownOption);
   const project = useAppState(projectOf);
   const setting = useAppState(shownSetting);
@@ -31,10 +30,6 @@ export function FindingsPane() {
       reading={reading && assessment ? <ReadingPane assessment={assessment} surface={reading} /> : null}
       onReadings={() => store.setState({ reading: assessment?.surfaces[0]?.surface ?? null, picked: null })}
       onPoint={(surfaces) => store.setState({ pointed: surfaces })}
-      onTry={(surface, finish) => {
-        const same = familyOf(surface).filter((one) => option.scheme[one].finish === option.scheme[surface].finish);
-        actions.lay(same, finish);
-      }}
     />
   );
 }

@@ -3,9 +3,9 @@ import { surfaceName } from '../../engine/judge/surface-words';
 import { undertoneText } from './color-text';
 import { fixed, labText, percent, temperatureText, wrapped } from './figures';
 
-/** An assessment as a plain text report: balance, warnings with their reasons, repairs, then surface by surface. */
+/** An assessment as a plain text report: balance, warnings with their reasons, then surface by surface. */
 export function assessmentText(assessment: Assessment): string {
-  const { project, option, setting, balance, warnings, repairs, surfaces } = assessment;
+  const { project, option, setting, balance, warnings, surfaces } = assessment;
   const { installed, range } = balance;
   const [warm, leaning, cool, neutral] = installed.shares;
   return [
@@ -22,7 +22,6 @@ export function assessmentText(assessment: Assessment): string {
     '',
     warnings.length === 0 ? 'Warnings: none' : 'Warnings:',
     ...warnings.flatMap(warningLines),
-    ...(repairs.length === 0 ? [] : ['', 'What would help:', ...repairs.map((repair) => wrapped(repair.text, '  '))]),
     '',
     'Surfaces:',
     ...surfaces.flatMap(surfaceLines),

@@ -1,7 +1,7 @@
 import type { LabTriple } from '../../engine/judge/assessment';
 
-/** 0.123 as "12 %". */
-export const percent = (share: number): string => `${Math.round(share * 100)} %`;
+/** 0.123 as "12%". */
+export const percent = (share: number): string => `${Math.round(share * 100)}%`;
 
 /** A number with a fixed count of decimals and no minus before zero. */
 export const fixed = (value: number, decimals = 1): string => value.toFixed(decimals).replace(/^-(0(\.0*)?)$/, '$1');

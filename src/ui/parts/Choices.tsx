@@ -10,11 +10,20 @@ export interface ChoicesProps<Id extends string> {
   readonly choices: readonly Choice<Id>[];
   readonly chosen: Id;
   readonly onChoose: (id: Id) => void;
+  /** The chosen one was clicked once more. */
+  readonly onChooseAgain?: (id: Id) => void;
   readonly className?: string;
 }
 
 /** A row of choices of which one is chosen: native radio buttons, so arrow keys and screen readers work as they know it. */
-export function Choices<Id extends string>({ label, choices, chosen, onChoose, className }: ChoicesProps<Id>) {
+export function Choices<Id extends string>({
+  label,
+  choices,
+  chosen,
+  onChoose,
+  onChooseAgain,
+  className,
+}: ChoicesProps<Id>) {
   const group = useId();
   return (
     <div className={`choices ${className ?? ''}`} role="radiogroup" aria-label={label}>
@@ -26,6 +35,7 @@ export function Choices<Id extends string>({ label, choices, chosen, onChoose, c
             value={choice.id}
             checked={choice.id === chosen}
             onChange={() => onChoose(choice.id)}
+            onClick={() => choice.id === chosen && onChooseAgain?.(choice.id)}
           />
           <span className="choice-label" data-text={choice.name}>
             {choice.name}

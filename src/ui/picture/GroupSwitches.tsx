@@ -1,6 +1,8 @@
 import { useId, useRef, useState } from 'react';
 import { GROUPS, type GroupId, type Setting } from '../../model/project';
+import { percent } from '../words/numbers';
 import { PICTURE } from '../words/picture';
+import { useDrag } from './use-drag';
 
 interface GroupSwitchesProps {
   readonly setting: Setting;
@@ -52,10 +54,7 @@ interface DimSliderProps {
 
 function DimSlider({ group, level, onLevel }: DimSliderProps) {
   const id = useId();
-  const dragging = useRef(false);
-  const end = () => {
-    dragging.current = false;
-  };
+  const { continues, ends } = useDrag();
   return (
     <div className="dim-row">
       <label htmlFor={id}>{PICTURE.groups[group]}</label>
@@ -68,14 +67,10 @@ function DimSlider({ group, level, onLevel }: DimSliderProps) {
         step={5}
         value={Math.round(level * 100)}
         aria-valuetext={PICTURE.level(level)}
-        onPointerUp={end}
-        onBlur={end}
-        onChange={(event) => {
-          onLevel(group, Number(event.target.value) / 100, dragging.current);
-          dragging.current = true;
-        }}
+        {...ends}
+        onChange={(event) => onLevel(group, Number(event.target.value) / 100, continues())}
       />
-      <output>{Math.round(level * 100)} %</output>
+      <output>{percent(level)}</output>
     </div>
   );
 }

@@ -1,7 +1,8 @@
-import { useId, useRef } from 'react';
+import { useId } from 'react';
 import { LAMP_KINDS, lampKindOfLight } from '../../model/lamp-kinds';
 import type { Setting } from '../../model/project';
 import { PICTURE } from '../words/picture';
+import { useDrag } from './use-drag';
 
 interface LampSliderProps {
   readonly setting: Setting;
@@ -14,7 +15,7 @@ const coolest = LAMP_KINDS[LAMP_KINDS.length - 1]!;
 /** The color of the lamps: as many stops as there are kinds of lamp to buy. */
 export function LampSlider({ setting, onLamp }: LampSliderProps) {
   const stops = useId();
-  const dragging = useRef(false);
+  const { continues, ends } = useDrag();
   const kind = lampKindOfLight(setting.groups.ceiling.light) ?? lampKindOfLight(setting.groups['under-cabinet'].light);
   const at = kind ? LAMP_KINDS.indexOf(kind) : 0;
   const shown = kind ?? warmest;
@@ -35,16 +36,10 @@ export function LampSlider({ setting, onLamp }: LampSliderProps) {
         aria-label={PICTURE.lampColor}
         aria-valuetext={PICTURE.kelvin(shown.nominal_k, shown.words)}
         title={shown.words}
-        onPointerUp={() => {
-          dragging.current = false;
-        }}
-        onBlur={() => {
-          dragging.current = false;
-        }}
+        {...ends}
         onChange={(event) => {
           const next = LAMP_KINDS[Number(event.target.value)];
-          if (next) onLamp(next.light, dragging.current);
-          dragging.current = true;
+          if (next) onLamp(next.light, continues());
         }}
       />
       <datalist id={stops}>
@@ -53,9 +48,9 @@ export function LampSlider({ setting, onLamp }: LampSliderProps) {
         ))}
       </datalist>
       <span className="small quiet lamp-end" aria-hidden="true">
-        {coolest.nominal_k} K
+        {PICTURE.kelvinShort(coolest.nominal_k)}
       </span>
-      <output className="small lamp-value">{shown.nominal_k} K</output>
+      <output className="small lamp-value">{PICTURE.kelvinShort(shown.nominal_k)}</output>
     </div>
   );
 }

@@ -30,6 +30,7 @@ export function PictureFoot(props: PictureFootProps) {
             choices={props.viewpoints}
             chosen={props.viewpoint}
             onChoose={props.onViewpoint}
+            onChooseAgain={props.onViewpoint}
           />
         </div>
       )}

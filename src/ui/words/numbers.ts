@@ -14,7 +14,7 @@ export const integer = (value: number): string => signed(whole.format(value));
 export const decimal = (value: number): string => signed(tenth.format(value));
 
 /** A share 0-1 in percent. */
-export const percent = (share: number): string => `${whole.format(share * 100)} %`;
+export const percent = (share: number): string => `${whole.format(share * 100)}%`;
 
 /** L*, a*, b* side by side. */
 export const labText = (lab: readonly [number, number, number]): string =>

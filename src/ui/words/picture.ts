@@ -18,6 +18,7 @@ export const PICTURE = {
   noWebGl: 'This browser cannot draw the room, so you see a flat drawing of it. Every finding still holds.',
   flatLabel: 'Flat drawing of the kitchen. Choose a surface to read its color.',
   kelvin: (k: number, words: string) => `${k} kelvin, ${words}`,
+  kelvinShort: (k: number) => `${k} K`,
   level: (share: number) => `${Math.round(share * 100)} percent`,
   label: (option: string, setting: string, viewpoint: string) =>
     `The kitchen as ${option}, ${setting.toLowerCase()} light, seen ${viewpoint.toLowerCase()}`,
