@@ -45,7 +45,7 @@ export function parseSpectrumCsv(text: string, file?: string): Result<GivenColor
   const reflectance = rows.map((row) => (percent ? row.value / 100 : row.value));
   const bad = rows.find((_, i) => !(reflectance[i]! >= 0 && reflectance[i]! <= 1));
   if (bad) {
-    const range = percent ? '0 to 100 %' : '0 to 1';
+    const range = percent ? '0 to 100%' : '0 to 1';
     return failure(problem('out-of-range', `Line ${bad.line}: ${bad.value} is outside ${range}.`, at(bad.line)));
   }
   const color = { kind: 'spectrum', start_nm: first.nm, step_nm, reflectance } as const;

@@ -45,7 +45,7 @@ function unitChecks(kitchen: Kitchen): Check[] {
   return [
     ['base.depth', base.depth >= 570, 'The sink bowl needs base units 570 mm deep.', 'Make them deeper.'],
     ['counter.depth', counter.depth >= base.depth, 'The counter is less deep than the units.', 'Make it deeper.'],
-    ['base.plinth_recess', base.plinth_recess >= 20, 'The plinth stands before the carcass.', 'Set it back 20 mm.'],
+    ['base.plinth_recess', base.plinth_recess >= 20, 'The toe kick stands before the carcass.', 'Set it back 20 mm.'],
     ['base.carcass_height', base.carcass_height >= 500, 'Base units are too low for a sink.', 'Use 500 mm or more.'],
     ['wall_units.depth', wall_units.depth >= 250, 'Wall units are too shallow.', 'Use 250 mm or more.'],
     ['wall_units.height', wallTop <= room.height, 'Wall units are higher than the room.', 'Make them lower.'],

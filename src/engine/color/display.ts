@@ -49,7 +49,7 @@ export function labD65FromHex(hex: string): Result<Lab<'D65-2'>> {
   if (digits === undefined) {
     return failure({
       code: 'hex-not-understood',
-      text: `'${hex}' is not a screen colour.`,
+      text: `'${hex}' is not a screen color.`,
       remedy: 'Write six hexadecimal digits, for example #d8d2c4.',
     });
   }

@@ -61,7 +61,7 @@ function labAt(word: string, l: number, strength: number): Lab<'D65-2'> {
 function unknownWord(hue: string): Problem<'unknown-hue-word'> {
   return {
     code: 'unknown-hue-word',
-    text: `'${hue}' is not among the colour words known here.`,
+    text: `'${hue}' is not among the color words known here.`,
     remedy: `Use one of: ${Object.keys(HUE_WORDS).join(', ')}.`,
   };
 }

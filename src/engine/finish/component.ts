@@ -99,7 +99,7 @@ function provenanceOf(color: ColorWithoutSpectrum, said: Provenance): Provenance
 }
 
 function loweredTrust(color: ColorWithoutSpectrum, provenance: Provenance): Problem<'provenance-set'> {
-  const what = color.kind === 'hex' ? 'A screen colour' : 'A light reflectance value with a colour word';
+  const what = color.kind === 'hex' ? 'A screen color' : 'A light reflectance value with a color word';
   return {
     code: 'provenance-set',
     text: `${what} is known to about ${UNCERTAINTY_DE00[provenance]} CIEDE2000 units, so it counts as '${provenance}'.`,

@@ -11,18 +11,18 @@ export function pairWhy(judgement: PairJudgement, conditions: string): string {
       return (
         `The lighter white is ${number('d_wid')} cleaner on the whiteness index WID (published limit ${WHITES.whitenessLimit}) ` +
         `and ${number('d_l')} L* lighter; beside it the other reads L* ${number('l_rel')} (grave below ` +
-        `${WHITES.graveAnchoredLightness}, our judgement), ${conditions}.`
+        `${WHITES.graveAnchoredLightness}, our judgment), ${conditions}.`
       );
     case 'too-yellow':
       return (
         `Its whiteness index WID is ${number('d_wid')} lower (published limit ${WHITES.whitenessLimit}) and its b* ` +
         `${number('d_b')} higher; the chroma part of the difference is ${number('chroma_part')} CIEDE2000 (grave from ` +
-        `${WHITES.graveChromaPart}, our judgement), ${conditions}.`
+        `${WHITES.graveChromaPart}, our judgment), ${conditions}.`
       );
     case 'pulls-apart':
       return (
         `Both have a named undertone (strength ${number('strength_weaker')} and ${number('strength_stronger')}), and their hues stand ` +
-        `${Math.round(n['hue_apart_deg'] ?? 0)} degrees apart (limit ${PAIR.opposedHueMin}, our judgement), ${conditions}.`
+        `${Math.round(n['hue_apart_deg'] ?? 0)} degrees apart (limit ${PAIR.opposedHueMin}, our judgment), ${conditions}.`
       );
     default:
       return `The difference is ${number('de00')} CIEDE2000, ${conditions}.`;

@@ -67,7 +67,7 @@ function tintWarning(group: readonly BounceTint[], faults: readonly PlaceFault[]
     why:
       `A perfect white ${where} would read a* ${worst.tint[0].toFixed(1)}, b* ${worst.tint[1].toFixed(1)}; the chroma part of ` +
       `the difference from the sample is ${oneDecimal(worst.chromaPart)} CIEDE2000 (note from ${BOUNCE.note}, published; visible from ` +
-      `${BOUNCE.visible} with another name, our judgement), ${AS_INSTALLED}.${pairs}`,
+      `${BOUNCE.visible} with another name, our judgment), ${AS_INSTALLED}.${pairs}`,
     basis: 'installed',
     holds_in: null,
   };
@@ -110,7 +110,7 @@ export const lightShiftWarnings = (input: JudgeInput): Warning[] =>
       surfaces,
       text: `${sentenceCase(who.text)} ${read} ${worst.installedName} in this light; the sample is ${worst.sampleName}.`,
       why:
-        `${oneDecimal(worst.de00)} CIEDE2000 from the sample with the tint of the place taken off (limit ${SHIFT_MIN}, our judgement), ` +
+        `${oneDecimal(worst.de00)} CIEDE2000 from the sample with the tint of the place taken off (limit ${SHIFT_MIN}, our judgment), ` +
         `${AS_INSTALLED}.${rests}`,
       basis: 'installed',
       holds_in: null,
@@ -133,7 +133,7 @@ export function lowLightWarnings(input: JudgeInput): Warning[] {
       text:
         `${sentenceCase(who.text)} ${who.plural ? 'get' : 'gets'} about ${joined(levels)} in this light; ` +
         `${WORKTOP_LX.usual} to ${WORKTOP_LX.usualTo} lx is usual for preparing food.`,
-      why: `Mean illuminance on the worktop; the usual range is common practice for homes, the lower limit of ${WORKTOP_LX.least} lx our judgement.`,
+      why: `Mean illuminance on the counter; the usual range is common practice for homes, the lower limit of ${WORKTOP_LX.least} lx our judgment.`,
       basis: 'installed',
       holds_in: null,
     },

@@ -38,7 +38,7 @@ export function balanceWarnings(judged: BalanceJudgement, holds: Holds): Warning
       text: `In this light the kitchen tips to ${way}, though as samples the finishes do not.`,
       why:
         `As installed, the cast of the room taken off: warm ${percent(warm)}, leaning warm ${percent(leaning)}, cool ` +
-        `${percent(cool)} of the overviews. The samples decide; limits are our judgement.`,
+        `${percent(cool)} of the overviews. The samples decide; limits are our judgment.`,
       basis: 'installed',
       holds_in: null,
     });
@@ -50,8 +50,8 @@ const sharesWhy = (b: Balance): string =>
   `Of the overviews ${percent(b.warm_share)} is warm, ${percent(b.leaning_share)} leans warm, ${percent(b.cool_share)} is cool and ` +
   `${percent(b.neutral_share)} neutral, ${AS_SAMPLE}. ` +
   (b.verdict === 'lacks-warm'
-    ? `Limits: warm under ${percent(SCHEME.warmMin)} with cool from ${percent(SCHEME.coolMany)}, our judgement.`
-    : `Limits: cool under ${percent(SCHEME.coolMin)} with warm and leaning from ${percent(SCHEME.warmMany)}, our judgement.`);
+    ? `Limits: warm under ${percent(SCHEME.warmMin)} with cool from ${percent(SCHEME.coolMany)}, our judgment.`
+    : `Limits: cool under ${percent(SCHEME.coolMin)} with warm and leaning from ${percent(SCHEME.warmMany)}, our judgment.`);
 
 /** Weak edges as warnings. */
 export const edgeWarnings = (edges: readonly WeakEdge[], holds: Holds): Warning[] =>
@@ -69,7 +69,7 @@ export const edgeWarnings = (edges: readonly WeakEdge[], holds: Holds): Warning[
       why:
         `Light reflectance ${oneDecimal(edge.lrv[0])} against ${oneDecimal(edge.lrv[1])}, ${oneDecimal(edge.difference)} points apart, ` +
         `area means, D65, 10 degree (BS 8300-2 wants ${EDGE.wanted}, under ${EDGE.least} is not adequate); Bowman-Sapolinski contrast ` +
-        `${Math.round(edge.contrast)} % (30 wanted). Matt, dry and in one light; an aid only.`,
+        `${Math.round(edge.contrast)}% (30 wanted). Matte, dry and in one light; an aid only.`,
       basis: 'sample',
       holds_in: holdsIn,
     };

@@ -50,7 +50,7 @@ export function isccNbsName({ hue100, value, chroma }: Omit<Munsell, 'notation'>
       return ISCC_NBS_NAMES[rectangles[i]! - 1]!;
     }
   }
-  throw new RangeError(`no colour name for hue ${hue100}, value ${value}, chroma ${chroma}`);
+  throw new RangeError(`no color name for hue ${hue100}, value ${value}, chroma ${chroma}`);
 }
 
 /** The last sector wraps through 0, so hues below the first beginning belong to it. */

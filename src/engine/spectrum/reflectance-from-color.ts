@@ -52,7 +52,7 @@ function isPhysical(rho: ReflectanceSpd): boolean {
 function outsideSolid(xyz: Xyz<'D65-2'>): Problem<'outside-object-color-solid'> {
   return {
     code: 'outside-object-color-solid',
-    text: `No surface can have the colour ${inWords(xyz)}: it is more saturated than its lightness allows.`,
+    text: `No surface can have the color ${inWords(xyz)}: it is more saturated than its lightness allows.`,
     remedy: 'Check the numbers: lightness 0-100, a* and b* within what a real sample of that lightness can have.',
   };
 }
@@ -60,8 +60,8 @@ function outsideSolid(xyz: Xyz<'D65-2'>): Problem<'outside-object-color-solid'> 
 function noSigmoid(xyz: Xyz<'D65-2'>): Problem<'no-sigmoid'> {
   return {
     code: 'no-sigmoid',
-    text: `No curve with a single edge or hump has the colour ${inWords(xyz)}.`,
-    remedy: 'Use the general method for this colour.',
+    text: `No curve with a single edge or hump has the color ${inWords(xyz)}.`,
+    remedy: 'Use the general method for this color.',
   };
 }
 

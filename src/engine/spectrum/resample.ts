@@ -48,7 +48,7 @@ function findProblem({ start_nm, step_nm, reflectance }: SampledReflectance): Pr
     return {
       code: 'spectrum-range',
       text: `The spectrum covers ${start_nm}-${end_nm} nm; ${NEEDED_FROM_NM}-${NEEDED_TO_NM} nm is needed.`,
-      remedy: 'Export the whole visible range, or give the colour as L*, a*, b*.',
+      remedy: 'Export the whole visible range, or give the color as L*, a*, b*.',
     };
   }
   const broken = reflectance.findIndex((value) => !Number.isFinite(value));
@@ -57,7 +57,7 @@ function findProblem({ start_nm, step_nm, reflectance }: SampledReflectance): Pr
       code: 'spectrum-not-a-number',
       text: `The value at ${start_nm + broken * step_nm} nm is not a number.`,
       at: { path: `reflectance[${broken}]` },
-      remedy: 'Fill the gap from the instrument or give the colour as L*, a*, b*.',
+      remedy: 'Fill the gap from the instrument or give the color as L*, a*, b*.',
     };
   }
   const negative = reflectance.findIndex((value) => value < 0);

@@ -28,7 +28,7 @@ export const READING = {
   copied: 'Copied with their conditions',
   pending: 'The light on this surface is still being worked out.',
   lx: (lx: string) => `${lx} lx`,
-  lightnessValue: (l: string) => `L* ${l} against the worktop`,
+  lightnessValue: (l: string) => `L* ${l} against the counter`,
   shiftValue: (de00: string, word: string) => `${de00} dE00, ${word}`,
   known_as: (words: string, de00: string) => `${words}, sure to about ${de00} dE00`,
   whiteThere: (word: string) => `A white held there would look ${word}.`,

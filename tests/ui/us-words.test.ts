@@ -1,0 +1,52 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import ts from 'typescript';
+import { expect, it } from 'vitest';
+
+/**
+ * British spellings and trade words with the US ones beside them (Merriam-Webster; NKBA for counter, toe kick, faucet and
+ * cooktop). What people read stands in string literals; ids such as 'tap' or 'plinth' are one word and never shown.
+ */
+const BRITISH = new RegExp(
+  [
+    'colour|grey|neighbour|favour|behaviour|mould|aluminium|judgement|catalogue|programme|labelled|modelled|cancelled',
+    '\\b(centre|metre|millimetre)s?\\b|\\b(recognise|organise|analyse|normalise|optimise)[ds]?\\b|\\bmatt\\b|\\blicence\\b',
+    '\\bworktops?\\b|\\bhobs?\\b|\\btaps?\\b|\\bplinths?\\b|\\bskirting\\b|\\bcupboards?\\b|\\bsplashbacks?\\b',
+  ].join('|'),
+  'i',
+);
+
+const files = (readdirSync('src', { recursive: true }) as string[])
+  .filter((name) => /\.tsx?$/.test(name) && !/\.(test|data)\.ts$/.test(name))
+  .map((name) => join('src', name));
+
+/** Texts in string literals, templates and elements; ids and module names, which are single words, left out. */
+function textsOf(file: string): readonly string[] {
+  const source = ts.createSourceFile(file, readFileSync(file, 'utf8'), ts.ScriptTarget.Latest, true);
+  const texts: string[] = [];
+  const visit = (node: ts.Node) => {
+    const isTemplate = ts.isTemplateHead(node) || ts.isTemplateMiddle(node) || ts.isTemplateTail(node);
+    if (isTemplate || ts.isJsxText(node)) texts.push(node.text);
+    else if (ts.isStringLiteralLike(node) && !isId(node.text)) texts.push(node.text);
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return texts;
+}
+
+/** One word in small letters, or a path or name put together of such: never a sentence, a label or a name on screen. */
+const isId = (text: string): boolean => /^[\w./@?-]*$/.test(text) && !/^[A-Z][a-z]+$/.test(text);
+
+it('knows a British word when it sees one, and lets ids be', () => {
+  expect('A screen colour').toMatch(BRITISH);
+  expect('Raise the taps').toMatch(BRITISH);
+  expect('A light tapestry, a matte counter, gray').not.toMatch(BRITISH);
+  expect(['tap', './parts/plinth', 'base.plinth_height'].every(isId)).toBe(true);
+  expect(isId('Worktop')).toBe(false);
+});
+
+it('says everything in US words, in problems and reasons as well', () => {
+  const texts = files.flatMap((file) => textsOf(file).map((text) => ({ file, text })));
+  expect(texts.length).toBeGreaterThan(800);
+  expect(texts.filter(({ text }) => BRITISH.test(text))).toEqual([]);
+});
