@@ -4,8 +4,8 @@ import { applyCommand } from '../model/apply-command';
 import { commandLabel } from '../model/command-label';
 import type { Command } from '../model/commands';
 import { record, redo, undo } from '../model/history';
+import { layOnSurfaces } from '../model/lay-on-surfaces';
 import type { Finish, GroupId, Laying } from '../model/project';
-import { familyOf } from '../ui/ledge/ledge-samples';
 import { problemTold } from '../ui/parts/told';
 import { type AppState, chosenOption, projectOf, shownSetting, withHistory } from './state';
 import { APP_WORDS } from './words';
@@ -40,34 +40,16 @@ export function createActions(store: StoreApi<AppState>): Actions {
   const finishLabel = (id: string) =>
     projectOf(store.getState()).library.find((finish) => finish.id === id)?.label ?? id;
 
-  /** Laying on some of a family must leave the rest alone, also those that would usually follow. */
-  const layCommands = (surfaces: readonly SurfaceId[], finish: string): readonly Command[] => {
-    const { id, scheme } = option();
-    const kept = surfaces.flatMap(familyOf).filter((surface) => surface === 'plinth' && !surfaces.includes(surface));
-    return [
-      ...surfaces.map((surface): Command => ({ kind: 'lay-finish', option: id, surface, finish })),
-      ...kept.slice(0, 1).map(
-        (surface): Command => ({
-          kind: 'lay-finish',
-          option: id,
-          surface,
-          finish: scheme[surface].finish,
-          laying: scheme[surface].laying,
-        }),
-      ),
-    ];
-  };
-
   return {
     run,
     undo: () => store.setState((state) => withHistory(state, undo(state.history))),
     redo: () => store.setState((state) => withHistory(state, redo(state.history))),
     lay: (surfaces, finish) =>
-      together(APP_WORDS.layLabel(surfaces, finishLabel(finish)), layCommands(surfaces, finish)),
+      together(APP_WORDS.layLabel(surfaces, finishLabel(finish)), layOnSurfaces(option(), surfaces, finish)),
     layOwn: (surfaces, finish) =>
       together(APP_WORDS.layLabel(surfaces, finish.label), [
         { kind: 'add-finish', finish },
-        ...layCommands(surfaces, finish.id),
+        ...layOnSurfaces(option(), surfaces, finish.id),
       ]),
     setState: (surfaces, state) =>
       together(

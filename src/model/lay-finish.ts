@@ -8,6 +8,9 @@ import type { Option, Placement, Project, Scheme } from './project';
 /** What is usually made of the same material as another surface, and follows it as long as both are the same. */
 const FOLLOWERS: Partial<Record<SurfaceId, SurfaceId>> = { 'base-fronts': 'plinth', counter: 'upstand' };
 
+/** The surface that follows another one, if any does. */
+export const followerOf = (surface: SurfaceId): SurfaceId | undefined => FOLLOWERS[surface];
+
 /**
  * Lays a finish on a surface of an option. The plinth follows the base fronts and the upstand the counter if they had
  * the same finish and are still open or decided; what is fixed or ordered stays as it is.
@@ -25,7 +28,7 @@ export function layFinishOn(project: Project, option: Option, command: LayFinish
   if (problem) return failure(problem, more);
 
   const scheme: { -readonly [S in SurfaceId]: Placement } = { ...option.scheme, [surface]: placement };
-  const follower = FOLLOWERS[surface];
+  const follower = followerOf(surface);
   if (follower && follows(option.scheme, follower, before.finish)) {
     const its = option.scheme[follower];
     scheme[follower] = { ...its, finish: finish.id, laying: layingFor(finish, follower, project.library, its.laying) };

@@ -1,8 +1,9 @@
 import { lazy, Suspense, useEffect, useMemo, useRef } from 'react';
 import type { SurfaceId } from '../../engine/surface';
+import { familyOf } from '../../model/families';
 import { candidatesFor } from '../../model/finish-candidates';
 import { layingFor } from '../../model/laying';
-import { familyOf, ledgeSamples } from '../../ui/ledge/ledge-samples';
+import { ledgeSamples } from '../../ui/ledge/ledge-samples';
 import { useApp, useAppState } from '../context';
 import { projectOf, shownOption } from '../state';
 import { usePaints } from '../use-option-paints';

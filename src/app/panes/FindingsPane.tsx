@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import type { Assessment } from '../../engine/judge/assessment';
 import type { SurfaceId } from '../../engine/surface';
-import { cautionsFor } from '../../ui/cautions';
+import { cautionsFor } from '../../model/cautions';
 import { Findings } from '../../ui/findings/Findings';
 import { readingText } from '../../ui/reading/copy-text';
 import { ReadingCard } from '../../ui/reading/ReadingCard';

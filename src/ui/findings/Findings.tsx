@@ -1,9 +1,9 @@
 import { type ReactNode, useEffect, useRef, useState } from 'react';
 import type { Assessment, Severity, Warning } from '../../engine/judge/assessment';
 import type { SurfaceId } from '../../engine/surface';
-import type { Caution } from '../cautions';
+import type { Caution } from '../../model/cautions';
 import { CopyButton } from '../parts/CopyButton';
-import { CAUTION_WORDS } from '../words/cautions';
+import { CAUTION_WORDS, cautionText } from '../words/cautions';
 import { FINDINGS } from '../words/findings';
 import { BalanceCard } from './BalanceCard';
 import { FineList } from './FineList';
@@ -98,8 +98,8 @@ export function Findings(props: FindingsProps) {
                 {CAUTION_WORDS.title} ({props.cautions.length})
               </summary>
               <ul className="fold-list small">
-                {props.cautions.map((caution) => (
-                  <li key={caution.text}>{caution.text}</li>
+                {props.cautions.map(cautionText).map((text) => (
+                  <li key={text}>{text}</li>
                 ))}
               </ul>
             </details>

@@ -1,7 +1,8 @@
 import { surfaceName } from '../../engine/judge/surface-words';
 import type { DecisionState, SurfaceId } from '../../engine/surface';
 import { decisionOrder } from '../../model/decision-order';
-import type { Finish, Laying, Option, Placement } from '../../model/project';
+import { familyOf, familyWith, isLaidAlike } from '../../model/families';
+import type { Finish, Laying, Option } from '../../model/project';
 import { LEDGE } from '../words/ledge';
 
 /** One sample on the ledge: one surface, or several of a family that carry the very same finish. */
@@ -24,16 +25,6 @@ export interface LedgeRows {
 /** What lies flat in the room; all else stands upright. */
 const LIES_FLAT: readonly SurfaceId[] = ['counter', 'island-counter', 'floor', 'sink', 'ceiling'];
 
-/** Families that show as one sample as long as they carry the same finish in the same way. */
-const FAMILIES: readonly { readonly name: string; readonly surfaces: readonly SurfaceId[] }[] = [
-  { name: LEDGE.counters, surfaces: ['counter', 'island-counter'] },
-  { name: LEDGE.fronts, surfaces: ['base-fronts', 'wall-fronts', 'tall-fronts', 'island-fronts', 'plinth'] },
-];
-
-/** The surfaces of a family a surface belongs to, itself included. */
-export const familyOf = (surface: SurfaceId): readonly SurfaceId[] =>
-  FAMILIES.find((family) => family.surfaces.includes(surface))?.surfaces ?? [surface];
-
 /** The samples of an option, upright and flat apart, each row in the order of deciding. */
 export function ledgeSamples(option: Option, library: readonly Finish[], present: readonly SurfaceId[]): LedgeRows {
   const samples: LedgeSample[] = [];
@@ -44,7 +35,7 @@ export function ledgeSamples(option: Option, library: readonly Finish[], present
     const finish = library.find((one) => one.id === placement.finish);
     if (!finish) continue;
     const surfaces = familyOf(surface).filter(
-      (one) => present.includes(one) && !taken.has(one) && isSame(option.scheme[one], placement),
+      (one) => present.includes(one) && !taken.has(one) && isLaidAlike(option.scheme[one], placement),
     );
     for (const one of surfaces) taken.add(one);
     samples.push({
@@ -63,12 +54,6 @@ export function ledgeSamples(option: Option, library: readonly Finish[], present
 
 function sampleName(surface: SurfaceId, surfaces: readonly SurfaceId[]): string {
   if (surfaces.length === 1) return surfaceName(surface);
-  return FAMILIES.find((family) => family.surfaces.includes(surface))?.name ?? surfaceName(surface);
+  const family = familyWith(surface);
+  return family ? LEDGE[family.id] : surfaceName(surface);
 }
-
-const isSame = (a: Placement, b: Placement): boolean =>
-  a.finish === b.finish &&
-  a.state === b.state &&
-  a.laying.layout === b.laying.layout &&
-  a.laying.grout === b.laying.grout &&
-  a.laying.joint_mm === b.laying.joint_mm;

@@ -1,3 +1,7 @@
+import { surfaceName } from '../../engine/judge/surface-words';
+import type { Caution } from '../../model/cautions';
+import { integer } from './numbers';
+
 /** Cautions in plain words; local codes, appliance manuals and licensed trades decide. */
 export const CAUTION_WORDS = {
   title: 'Before you order',
@@ -10,3 +14,10 @@ export const CAUTION_WORDS = {
   planning: 'Planning aid only. Local codes, appliance manuals and licensed trades decide.',
   screen: 'A screen is not a sample. Check physical samples in the room before you order.',
 } as const;
+
+/** A caution in a sentence or two. */
+export function cautionText(caution: Caution): string {
+  if (caution.code !== 'low-vision') return CAUTION_WORDS[caution.code];
+  const [a, b] = caution.surfaces.map((surface) => surfaceName(surface).toLowerCase());
+  return CAUTION_WORDS.lowVision(a!, b!, integer(caution.stepLrv));
+}

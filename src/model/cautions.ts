@@ -1,15 +1,16 @@
 import type { FinishClass } from '../engine/finish/types';
 import type { Assessment } from '../engine/judge/assessment';
-import { surfaceName } from '../engine/judge/surface-words';
 import type { SurfaceId } from '../engine/surface';
-import type { Finish, Option, Project } from '../model/project';
-import { CAUTION_WORDS } from './words/cautions';
-import { integer } from './words/numbers';
+import type { Finish, Option, Project } from './project';
 
-export interface Caution {
-  readonly code: 'dust' | 'heat' | 'slip' | 'glare' | 'low-vision';
-  readonly text: string;
-}
+/** Something to heed before ordering. For `low-vision`: which surfaces meet, and by how much LRV they differ. */
+export type Caution =
+  | { readonly code: 'dust' | 'heat' | 'slip' | 'glare' }
+  | {
+      readonly code: 'low-vision';
+      readonly surfaces: readonly [SurfaceId, SurfaceId];
+      readonly stepLrv: number;
+    };
 
 /** Classes that give off silica dust when cut. */
 const DUSTY: readonly FinishClass[] = ['stone', 'engineered', 'porcelain'];
@@ -36,13 +37,13 @@ export function cautionsFor(project: Project, option: Option, assessment: Assess
   const floor = laid('floor');
   const cautions: Caution[] = [];
   if (counters.some((finish) => DUSTY.includes(finish.class))) {
-    cautions.push({ code: 'dust', text: CAUTION_WORDS.dust });
+    cautions.push({ code: 'dust' });
   }
   // Every kitchen has a place to cook.
-  cautions.push({ code: 'heat', text: CAUTION_WORDS.heat });
-  if (floor && HARD.includes(floor.class)) cautions.push({ code: 'slip', text: CAUTION_WORDS.slip });
+  cautions.push({ code: 'heat' });
+  if (floor && HARD.includes(floor.class)) cautions.push({ code: 'slip' });
   if (counters.some((finish) => finish.gloss_gu >= POLISHED_GU)) {
-    cautions.push({ code: 'glare', text: CAUTION_WORDS.glare });
+    cautions.push({ code: 'glare' });
   }
   return [...cautions, ...weakEdges(assessment)];
 }
@@ -55,7 +56,6 @@ function weakEdges(assessment: Assessment | null): readonly Caution[] {
     if (lrvA === undefined || lrvB === undefined) return [];
     const step = Math.abs(lrvA - lrvB);
     if (step >= VISIBLE_STEP_LRV) return [];
-    const text = CAUTION_WORDS.lowVision(surfaceName(a).toLowerCase(), surfaceName(b).toLowerCase(), integer(step));
-    return [{ code: 'low-vision', text }];
+    return [{ code: 'low-vision', surfaces: [a, b], stepLrv: step }];
   });
 }

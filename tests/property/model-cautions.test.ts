@@ -1,8 +1,10 @@
 import { expect, it } from 'vitest';
+import type { Assessment } from '../../src/engine/judge/assessment';
 import { applyCommand } from '../../src/model/apply-command';
+import { cautionsFor } from '../../src/model/cautions';
 import type { Option, Project } from '../../src/model/project';
-import { cautionsFor } from '../../src/ui/cautions';
-import { terrace } from './terrace';
+import { cautionText } from '../../src/ui/words/cautions';
+import { terrace } from '../ui/terrace';
 
 const project = terrace();
 const ours = (of: Project): Option => of.options.find((one) => one.id === 'our-floor')!;
@@ -32,4 +34,13 @@ it('mentions glare for a polished top', () => {
 
 it('always sends one to the cooktop manual', () => {
   expect(codes(project)).toContain('heat');
+});
+
+it('names an edge whose sides differ by less than 20 LRV (BS 8300-2), and words it', () => {
+  const lrv = (surface: string, value: number) => ({ surface, average: { lrv: value } });
+  const surfaces = [lrv('counter', 60), lrv('floor', 41), lrv('base-fronts', 20), lrv('wall', 80)];
+  const cautions = cautionsFor(project, ours(project), { surfaces } as unknown as Assessment);
+  const edges = cautions.filter((caution) => caution.code === 'low-vision');
+  expect(edges).toEqual([{ code: 'low-vision', surfaces: ['counter', 'floor'], stepLrv: 19 }]);
+  expect(cautionText(edges[0]!)).toContain('counter and floor differ by only 19 LRV');
 });
