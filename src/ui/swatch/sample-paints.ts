@@ -2,7 +2,7 @@ import type { PatternSpec, PatternTexture } from '../../engine/pattern/types';
 import type { Finish, Laying } from '../../model/project';
 import { cropTexture } from './crop-texture';
 import type { LaidSample } from './laid-sample';
-import { swatchColor } from './swatch-color';
+import { flatPaint, swatchColor } from './swatch-color';
 import type { SwatchPaint } from './swatch-paint';
 
 /** What the samples need from outside: how finishes are laid (fetched late: it brings spectra along), and who bakes. */
@@ -35,6 +35,10 @@ const CROP_M = { width: 0.4, height: 0.2 };
 /** Samples whose pattern is kept; about 0.3 MB each. */
 const MOST_CROPS = 100;
 
+/** Work between two pauses, and the pause, ms: the list scrolls and the keys answer meanwhile. */
+const SLICE_MS = 8;
+const PAUSE_MS = 16;
+
 const GRAY: SwatchPaint = { colors: [[0.2, 0.2, 0.2]], texture: null, glossGu: 0 };
 
 export function createSamplePaints({ fetchLaying, bake }: SampleMakers): SamplePaints {
@@ -44,6 +48,9 @@ export function createSamplePaints({ fetchLaying, bake }: SampleMakers): SampleP
   const paints = new Map<string, SwatchPaint>();
   const listeners = new Set<() => void>();
   let lay: typeof import('./laid-sample').laidSample | null = null;
+  /** Finishes whose colors are worked out already; those that wait for it, with the library they were asked for in. */
+  const ready = new WeakSet<Finish>();
+  const waiting = new Map<Finish, ReadonlyMap<string, Finish>>();
   let version = 0;
 
   const tell = () => {
@@ -54,6 +61,27 @@ export function createSamplePaints({ fetchLaying, bake }: SampleMakers): SampleP
     lay = fetched.laidSample;
     tell();
   });
+
+  /** Whether these finishes can be painted at once; their colors are worked out a little later otherwise. */
+  const isReady = (library: ReadonlyMap<string, Finish>, finishes: readonly Finish[]): boolean => {
+    const missing = finishes.filter((finish) => !ready.has(finish));
+    if (missing.length > 0 && waiting.size === 0) setTimeout(workOut);
+    for (const finish of missing) waiting.set(finish, library);
+    return missing.length === 0;
+  };
+
+  /** Works out the colors of waiting finishes, a slice at a time: each needs a spectrum for every color it has. */
+  const workOut = () => {
+    const until = performance.now() + SLICE_MS;
+    for (const [finish, library] of waiting) {
+      lay?.(library, finish, { layout: 'plain' });
+      ready.add(finish);
+      waiting.delete(finish);
+      if (performance.now() >= until) break;
+    }
+    tell();
+    if (waiting.size > 0) setTimeout(workOut, PAUSE_MS);
+  };
 
   const bakeOnce = async ({ key, spec }: NonNullable<LaidSample['pattern']>) => {
     if (baking.has(key)) return;
@@ -84,7 +112,8 @@ export function createSamplePaints({ fetchLaying, bake }: SampleMakers): SampleP
     },
     version: () => version,
     paintOf: (library, finish, laying, mayBake) => {
-      if (!lay) return once(`${finish.id}|first`, null, () => firstPaint(finish));
+      const grout = laying.grout === undefined ? undefined : library.get(laying.grout);
+      if (!lay || !isReady(library, grout ? [finish, grout] : [finish])) return firstPaint(finish);
       const sample = lay(library, finish, laying);
       if (!sample) return GRAY;
       const { labs, pattern } = sample;
@@ -102,9 +131,13 @@ export function createSamplePaints({ fetchLaying, bake }: SampleMakers): SampleP
   };
 }
 
+const firstPaints = new WeakMap<Finish, SwatchPaint>();
+
 /** The base color alone, where it is given as CIELAB; a plain gray for the moment otherwise. */
 function firstPaint(finish: Finish): SwatchPaint {
   const color = finish.components[0]?.color;
   if (color?.kind !== 'lab') return GRAY;
-  return { colors: [swatchColor(color.lab)], texture: null, glossGu: finish.gloss_gu };
+  const paint = firstPaints.get(finish) ?? flatPaint(color.lab, finish.gloss_gu);
+  firstPaints.set(finish, paint);
+  return paint;
 }
