@@ -121,6 +121,7 @@ interface FinishOptionProps {
 
 function FinishOption({ finish, isChosen, isActive, paintOf, onFocus, onChoose }: FinishOptionProps) {
   const facts = knownFacts(finish);
+  const supply = [finish.supply?.price_band, finish.supply?.availability].filter(Boolean).join(' · ');
   const option = useRef<HTMLDivElement>(null);
   const seen = useSeen(option);
   return (
@@ -143,6 +144,7 @@ function FinishOption({ finish, isChosen, isActive, paintOf, onFocus, onChoose }
           {facts && `, ${DRAWER.lrv(facts.lrv)}, ${undertoneLabel(facts)}`}, {PROVENANCE_SHORT[finish.provenance]}
           {isChosen && <strong className="finish-current"> {DRAWER.current}</strong>}
         </span>
+        {supply && <span className="quiet">{supply}</span>}
       </span>
     </div>
   );

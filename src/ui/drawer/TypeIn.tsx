@@ -160,8 +160,8 @@ function Meaning({ finish, facts }: { readonly finish: Finish; readonly facts: C
         <p>
           Lab {labText(facts.lab_d65)}; LRV {decimal(facts.lrv)}; {undertoneLabel(facts)}
         </p>
+        {finish.piece_mm && <p>{TYPE_IN.pieces(...finish.piece_mm)}</p>}
       </div>
-      {finish.piece_mm && <p className="meaning-wide">{TYPE_IN.pieces(...finish.piece_mm)}</p>}
       <p className="meaning-wide">
         {TYPE_IN.uncertain(
           PROVENANCE_WORDS[finish.provenance],

@@ -30,7 +30,7 @@ export function GroupSwitches({ setting, onLevel }: GroupSwitchesProps) {
       ))}
       <button
         type="button"
-        className="button dim-button"
+        className="button button-outlined dim-button"
         aria-expanded={open}
         aria-controls={panel}
         onClick={() => setOpen(!open)}

@@ -45,8 +45,8 @@ export const TYPE_IN = {
   meaning: 'What that means',
   uncertain: (words: string, de00: string, word: string) =>
     `It counts as ${words}: the true color may lie about ${de00} dE00 away (${word}).`,
-  pieces: (width: number, length: number) => `Laid as pieces of ${width} × ${length} mm, like the tile it replaces.`,
-  screen: 'A hex code is a screen color: a display can be far from the real sample.',
-  wide: 'With this, many comparisons will answer “cannot tell”. Hold the samples together to be sure.',
+  pieces: (width: number, length: number) => `Pieces of ${width} × ${length} mm, as now.`,
+  screen: 'A display can be far from the real sample.',
+  wide: 'Many comparisons will answer “cannot tell”. Hold the samples together to be sure.',
   empty: 'Type a color to see what it is and how sure the answers can be.',
 } as const;
