@@ -7,32 +7,38 @@ import { applyTheme } from '../theme';
 
 export function BarPane() {
   const { store, actions } = useApp();
-  const state = useAppState((all) => all);
-  const project = projectOf(state);
+  const project = useAppState(projectOf);
+  const history = useAppState((state) => state.history);
+  const shown = useAppState(shownOption);
+  const holding = useAppState((state) => state.holding);
+  const sideBySide = useAppState((state) => state.sideBySide);
+  const sheen = useAppState((state) => state.sheen);
+  const letterKeys = useAppState((state) => state.letterKeys);
+  const theme = useAppState((state) => state.theme);
   return (
     <TopBar
       projectName={project.name}
       optionSwitch={{
         options: project.options,
-        chosen: shownOption(state).id,
-        holding: state.holding,
+        chosen: shown.id,
+        holding,
         onChoose: (option) => store.setState({ option }),
         onHold: (holding) => store.setState({ holding }),
       }}
-      sideBySide={state.sideBySide}
+      sideBySide={sideBySide}
       onSideBySide={(sideBySide) => store.setState({ sideBySide })}
-      undoLabel={undoLabel(state.history)}
-      redoLabel={redoLabel(state.history)}
+      undoLabel={undoLabel(history)}
+      redoLabel={redoLabel(history)}
       onUndo={actions.undo}
       onRedo={actions.redo}
       onOpen={(file) => void openProject(store, file)}
       onSave={() => saveProject(store)}
       more={{
-        sheen: state.sheen,
+        sheen,
         onSheen: (sheen) => store.setState({ sheen }),
-        letterKeys: state.letterKeys,
+        letterKeys,
         onLetterKeys: (letterKeys) => store.setState({ letterKeys }),
-        theme: state.theme,
+        theme,
         onTheme: (theme) => {
           applyTheme(theme);
           store.setState({ theme });

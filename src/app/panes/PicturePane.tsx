@@ -16,16 +16,18 @@ const Picture = lazy(() => import('../../view/Picture').then((view) => ({ defaul
 
 export function PicturePane() {
   const { store, actions } = useApp();
-  const state = useAppState((all) => all);
-  const { room } = state;
-  const setting = shownSetting(state);
-  const viewpoint = room?.viewpoints.find((one) => one.id === state.viewpoint) ?? room?.viewpoints[0];
-  const [left, right] = halvesOf(state);
+  const room = useAppState((state) => state.room);
+  const settings = useAppState((state) => projectOf(state).settings);
+  const setting = useAppState(shownSetting);
+  const chosen = useAppState((state) => state.viewpoint);
+  const contextLost = useAppState((state) => state.contextLost);
+  const halves = useHalves();
+  const viewpoint = room?.viewpoints.find((one) => one.id === chosen) ?? room?.viewpoints[0];
   return (
     <PictureStage
       picture={hasWebGl2() ? <RoomPicture /> : <FlatPicture />}
-      message={state.contextLost ? PICTURE.contextLost : hasWebGl2() ? null : PICTURE.noWebGl}
-      halves={isSplitWanted(state) ? [left.name, right.name] : null}
+      message={contextLost ? PICTURE.contextLost : hasWebGl2() ? null : PICTURE.noWebGl}
+      halves={halves && [halves[0].name, halves[1].name]}
       foot={
         <PictureFoot
           viewpoints={hasWebGl2() ? (room?.viewpoints ?? []) : []}
@@ -33,7 +35,7 @@ export function PicturePane() {
           onViewpoint={(id) =>
             store.setState((before) => ({ viewpoint: id, viewpointVersion: before.viewpointVersion + 1 }))
           }
-          settings={projectOf(state).settings}
+          settings={settings}
           setting={setting}
           onSetting={(id) => store.setState({ setting: id })}
           onLevel={actions.setLevel}
@@ -44,32 +46,53 @@ export function PicturePane() {
   );
 }
 
+/** The two options beside each other, or null while one alone is to be seen. */
+function useHalves(): readonly [left: Option, right: Option] | null {
+  const isSplit = useAppState(isSplitWanted);
+  const left = useAppState((state) => halvesOf(state)[0]);
+  const right = useAppState((state) => halvesOf(state)[1]);
+  return isSplit ? [left, right] : null;
+}
+
+/** The surfaces to outline: those pointed at, else the one whose reading is open. */
+const useOutlined = (): readonly SurfaceId[] => {
+  const pointed = useAppState((state) => state.pointed);
+  const reading = useAppState((state) => state.reading);
+  return useMemo(() => (pointed.length > 0 || !reading ? pointed : [reading]), [pointed, reading]);
+};
+
 function RoomPicture() {
   const { store } = useApp();
-  const state = useAppState((all) => all);
   const reducedMotion = useMedia('(prefers-reduced-motion: reduce)');
-  const { room, light } = state;
-  const option = shownOption(state);
-  const [left, right] = halvesOf(state);
-  const isSplit = isSplitWanted(state) && state.looks[left.id] && state.looks[right.id];
-  const look = state.looks[isSplit ? left.id : option.id];
-  const beside = isSplit ? state.looks[right.id] : null;
+  const room = useAppState((state) => state.room);
+  const light = useAppState((state) => state.light);
+  const looks = useAppState((state) => state.looks);
+  const option = useAppState(shownOption);
+  const chosen = useAppState((state) => state.viewpoint);
+  const viewpointVersion = useAppState((state) => state.viewpointVersion);
+  const sheen = useAppState((state) => state.sheen);
+  const setting = useAppState(shownSetting);
+  const halves = useHalves();
+  const wanted = useOutlined();
+  const split = halves && looks[halves[0].id] && looks[halves[1].id] ? halves : null;
+  const look = looks[split ? split[0].id : option.id];
+  const beside = split ? looks[split[1].id] : null;
   const pressedRight = useRef(false);
-  const viewpoint = room?.viewpoints.find((one) => one.id === state.viewpoint);
-  const outlined = useMemo(() => {
-    const wanted: readonly SurfaceId[] = state.pointed.length > 0 || !state.reading ? state.pointed : [state.reading];
-    return wanted.map((surface) => room?.surfaces.indexOf(surface) ?? -1).filter((index) => index >= 0);
-  }, [state.pointed, state.reading, room]);
+  const viewpoint = room?.viewpoints.find((one) => one.id === chosen);
+  const outlined = useMemo(
+    () => wanted.map((surface) => room?.surfaces.indexOf(surface) ?? -1).filter((index) => index >= 0),
+    [wanted, room],
+  );
 
   const onPick = (point: PickedPoint | null) => {
     const surface = point && room?.surfaces[point.surface];
     if (!point || !surface) return;
-    const pressed = !isSplit ? option : pressedRight.current ? right : left;
+    const pressed = split ? split[pressedRight.current ? 1 : 0] : option;
     store.setState({ option: pressed.id, reading: surface, picked: point });
   };
 
   if (!room || !light || !look || !viewpoint) return <PicturePlaceholder text={PICTURE.working} />;
-  const settingName = settingShortName(shownSetting(state).name);
+  const settingName = settingShortName(setting.name);
   return (
     <Suspense fallback={<PicturePlaceholder text={PICTURE.loading} />}>
       <div
@@ -85,16 +108,16 @@ function RoomPicture() {
           look={look}
           beside={beside}
           viewpoint={viewpoint}
-          viewpointVersion={state.viewpointVersion}
+          viewpointVersion={viewpointVersion}
           reducedMotion={reducedMotion}
-          sheen={state.sheen}
+          sheen={sheen}
           outlined={outlined}
           onPick={onPick}
           onContextLost={() => store.setState({ contextLost: true })}
           onContextRestored={() => store.setState({ contextLost: false })}
           label={
-            beside
-              ? PICTURE.labelBeside(left.name, right.name, settingName, viewpoint.name)
+            split
+              ? PICTURE.labelBeside(split[0].name, split[1].name, settingName, viewpoint.name)
               : PICTURE.label(option.name, settingName, viewpoint.name)
           }
         />
@@ -105,9 +128,8 @@ function RoomPicture() {
 
 /** The flat drawing of the shown option, or of both beside each other. */
 function FlatPicture() {
-  const state = useAppState((all) => all);
-  const halves = halvesOf(state);
-  const options = isSplitWanted(state) ? halves : [shownOption(state)];
+  const shown = useAppState(shownOption);
+  const options = useHalves() ?? [shown];
   return (
     <div className="stage-flat">
       {options.map((option) => (
@@ -119,13 +141,14 @@ function FlatPicture() {
 
 function FlatOption({ option }: { readonly option: Option }) {
   const { store } = useApp();
-  const state = useAppState((all) => all);
+  const kitchen = useAppState((state) => projectOf(state).kitchen);
+  const outlined = useOutlined();
   const paintOf = useOptionPaints(option);
   return (
     <FlatElevation
-      kitchen={projectOf(state).kitchen}
+      kitchen={kitchen}
       paintOf={paintOf}
-      outlined={state.pointed.length > 0 || !state.reading ? state.pointed : [state.reading]}
+      outlined={outlined}
       onPick={(reading) => store.setState({ option: option.id, reading, picked: null })}
     />
   );

@@ -1,0 +1,15 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { expect, it } from 'vitest';
+
+// Panes that took the whole state rendered again at every hover.
+
+it('lets every pane take only the parts of the state it shows', () => {
+  const panes = readdirSync('src/app/panes');
+  expect(panes.length).toBeGreaterThanOrEqual(5);
+  for (const pane of panes) {
+    const text = readFileSync(`src/app/panes/${pane}`, 'utf8');
+    const selectors = [...text.matchAll(/useAppState\(\(?(\w+)\)?(?: => ([^)]*))?/g)];
+    expect(selectors.length).toBeGreaterThan(0);
+    for (const [, name, body] of selectors) expect(body?.trim()).not.toBe(name);
+  }
+});
