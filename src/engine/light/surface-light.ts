@@ -98,9 +98,11 @@ function addRectDirect(
   }
 }
 
-const pointsAlong = (edge: number): number => (edge < 0.05 ? 1 : Math.max(2, Math.round(edge / DIRECT_SPACING_M)));
+/** At least four along a hand's breadth: a toe kick under an overhang is dark above and light below. */
+const pointsAlong = (edge: number): number =>
+  edge < 0.05 ? 1 : edge < 0.1 ? 2 : Math.max(4, Math.round(edge / DIRECT_SPACING_M));
 
-/** Trapezoid mean of a block's rows: nodes on an edge stand for half a cell. */
+/** Mean of a block's rows: nodes at an edge stand for half a cell, and gather in its middle. */
 function addRectGather(nodes: NodeGather, r: number, area: number, gather: Float64Array): void {
   const nu = nodes.atlas.blocks[4 * r + 2]!;
   const nv = nodes.atlas.blocks[4 * r + 3]!;

@@ -1,5 +1,6 @@
 import type { Matrix3 } from '../../engine/color/types';
 import { BAND_COUNT } from '../../engine/light/bands';
+import { paneTransmittance } from '../../engine/light/glass';
 import type { AtlasLayout, LightRoom } from '../../engine/light/types';
 import type { ReflectanceSpd } from '../../engine/spectrum/types';
 import type { Look, SurfaceLook } from '../look';
@@ -183,14 +184,14 @@ function lampColors(room: LightRoom, setting: SettingLight, exposure: Matrix3): 
 }
 
 /**
- * Sky at the zenith and level ground as seen through the glass, in the same scale (pi times luminance). CIE overcast sky:
+ * Sky at the zenith and level ground as seen straight through the glass, in the same scale (pi times luminance). CIE overcast sky:
  * illuminance of the horizontal = 7/9 pi Lz.
  */
 function skyColors(room: LightRoom, setting: SettingLight, exposure: Matrix3): Look['sky'] {
   const window = room.windows[0];
   if (!window) return { zenith: [0, 0, 0], ground: [0, 0, 0] };
   const color = exposedColor(setting.spectra[window.group]!, null, exposure);
-  const level = setting.levels[window.group]!;
+  const level = setting.levels[window.group]! * paneTransmittance(1) ** window.panes;
   return {
     zenith: scaled(color, (window.skyLx * 9 * level) / 7),
     ground: scaled(color, window.skyLx * window.groundReflectance * level),
