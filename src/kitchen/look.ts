@@ -10,6 +10,8 @@ export interface RoomLight {
   readonly propDirect: readonly Float32Array[];
   /** Grows each time `direct` is refined. */
   readonly revision: number;
+  /** True when `direct` will not get any finer. */
+  readonly isFinal: boolean;
 }
 
 /** How one surface looks in one option under one setting: colours in exposed, adapted linear sRGB. */

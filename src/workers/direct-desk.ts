@@ -45,6 +45,7 @@ export function createDirectDesk({ room, transport, nodes }: RoomBasis): DirectD
         nodeAtlas: nodes.atlas,
         propDirect: props,
         revision: ++revision,
+        isFinal: done,
       };
     },
   };

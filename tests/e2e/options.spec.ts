@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { canvas, choose, openPage, option, type Shot, sentence, settled, stillShot } from './page';
+import { canvas, choose, openPage, option, refined, type Shot, sentence, settled, stillShot } from './page';
 
 // The light is refined for a while after the findings are complete, which changes the picture, too: what compares pictures
 // is tried again until no refinement came in between.
@@ -18,6 +18,7 @@ test.beforeAll(async ({ browser }) => {
   await settled(page);
   said.ours = (await sentence(page).textContent())!;
   expect(said.ours).not.toBe(said.copied);
+  await refined(page);
 });
 test.afterAll(() => page.context().close());
 

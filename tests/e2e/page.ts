@@ -52,6 +52,11 @@ export async function settled(page: Page): Promise<void> {
   await expect(findings(page)).toHaveAttribute('aria-busy', 'false', { timeout: 60_000 });
 }
 
+/** Waits until the picture's light has its full quality. */
+export async function refined(page: Page): Promise<void> {
+  await expect(page.locator('.stage-picture')).toHaveAttribute('aria-busy', 'false', { timeout: 90_000 });
+}
+
 /** Clicks a radio button of a row of choices: what one sees and hits is its label. */
 export async function choose(page: Page, name: string): Promise<void> {
   await page.locator('.choice', { has: page.getByRole('radio', { name, exact: true }) }).click();

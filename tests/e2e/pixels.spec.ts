@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { choose, openPage, reading, type Shot, settled, stillShot } from './page';
+import { choose, openPage, reading, refined, type Shot, settled, stillShot } from './page';
 
 // The picture is the engine's light, pixel for pixel: at points all over the room the pixel on screen is compared with what
 // the light worker computes there by its own code in double precision. Tolerance: 1 code value of 255, for rounding.
@@ -43,14 +43,11 @@ for (const setting of SETTINGS) {
     if (setting === 'evening, 3000 K') await choose(page, 'Evening');
     if (setting === 'evening, 5000 K') await page.getByRole('slider', { name: 'Lamp color' }).fill('3');
     await settled(page);
+    await refined(page);
     const compared: Compared[] = [];
     for (const view of VIEWS) {
       await choose(page, view.name);
-      // The light is refined for a while after the findings are complete: until then a pixel may be older than the light
-      // that is read. So a view is looked at again after a pause, until all its points agree.
-      await expect(async () => {
-        compared.push(...(await compareView(view)));
-      }).toPass({ intervals: [5000] });
+      compared.push(...(await compareView(view)));
     }
     const luminances = compared.map(({ engine }) => luminance(engine));
     expect(compared.length).toBeGreaterThanOrEqual(20);

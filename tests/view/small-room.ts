@@ -161,6 +161,7 @@ export function smallLight(room: Room): RoomLight {
     nodeAtlas: layoutOf(fine, 0.5, 64),
     propDirect: props.map(({ positions }) => perVertex(positions, directAt)),
     revision: 1,
+    isFinal: true,
   };
 }
 

@@ -21,11 +21,13 @@ export function PicturePane() {
   const setting = useAppState(shownSetting);
   const chosen = useAppState((state) => state.viewpoint);
   const contextLost = useAppState((state) => state.contextLost);
+  const busy = useAppState((state) => !state.light?.isFinal);
   const halves = useHalves();
   const viewpoint = room?.viewpoints.find((one) => one.id === chosen) ?? room?.viewpoints[0];
   return (
     <PictureStage
       picture={hasWebGl2() ? <RoomPicture /> : <FlatPicture />}
+      busy={busy}
       message={contextLost ? PICTURE.contextLost : hasWebGl2() ? null : PICTURE.noWebGl}
       halves={halves && [halves[0].name, halves[1].name]}
       foot={

@@ -5,6 +5,8 @@ import './picture.css';
 export interface PictureStageProps {
   /** The picture itself, or what stands in for it. */
   readonly picture: ReactNode;
+  /** True while its light still gets finer. */
+  readonly busy: boolean;
   /** One line over the picture, such as a lost graphics context; null for none. */
   readonly message: string | null;
   /** Names over the left and right half while two options are side by side. */
@@ -13,7 +15,7 @@ export interface PictureStageProps {
 }
 
 /** The neutral surround, the picture in it, and the two rows at its foot, which fade while the hand rests. */
-export function PictureStage({ picture, message, halves, foot }: PictureStageProps) {
+export function PictureStage({ picture, busy, message, halves, foot }: PictureStageProps) {
   const { resting, wake } = useResting();
   return (
     <div className="stage" onPointerMove={wake} onPointerDown={wake}>
@@ -28,7 +30,9 @@ export function PictureStage({ picture, message, halves, foot }: PictureStagePro
           <span>{halves[1]}</span>
         </div>
       )}
-      <div className="stage-picture">{picture}</div>
+      <div className="stage-picture" aria-busy={busy}>
+        {picture}
+      </div>
       <div className={`stage-foot ${resting ? 'is-resting' : ''}`}>{foot}</div>
     </div>
   );
