@@ -4,6 +4,7 @@ import { SURFACES } from '../engine/surface';
 import { checkFinish } from './check-finish';
 import { checkKitchen } from './check-kitchen';
 import { checkNumber, checkText, checkUnique } from './check-number';
+import { JOINT_MM } from './laying';
 import {
   type Finish,
   GROUPS,
@@ -82,7 +83,7 @@ export function checkPlacement(
       remedy: 'Name a tile here and the grout under laying.grout.',
     });
   }
-  if (joint_mm !== undefined) problems.push(...checkNumber(joint_mm, [0, 20, 'mm'], `${path}.laying.joint_mm`));
+  if (joint_mm !== undefined) problems.push(...checkNumber(joint_mm, JOINT_MM, `${path}.laying.joint_mm`));
   if (grout !== undefined) {
     const found = library.get(grout);
     if (!found) problems.push(unknownFinish(grout, `${path}.laying.grout`));

@@ -1,9 +1,13 @@
 import type { SurfaceId } from '../engine/surface';
+import type { Bounds } from './check-number';
 import type { Finish, Laying } from './project';
 
 /** Joints in mm: glazed wall tile 2, everything else laid in pieces 3 (common practice; never under 1.6, ANSI A108.02). */
 const WALL_JOINT_MM = 2;
 const WIDE_JOINT_MM = 3;
+
+/** Joints that can be set, mm: never under 1/16 in (ANSI A108.02); wider than 20 mm is no tile work (common practice, no source). */
+export const JOINT_MM: Bounds = [1.6, 20, 'mm'];
 
 /** A side longer than this wants the wide joint in running bond: ANSI A108.02, 15 in. */
 const LONG_TILE_MM = 381;

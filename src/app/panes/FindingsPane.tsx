@@ -6,7 +6,7 @@ import { Findings } from '../../ui/findings/Findings';
 import { readingText } from '../../ui/reading/copy-text';
 import { ReadingCard } from '../../ui/reading/ReadingCard';
 import { flatPaint } from '../../ui/swatch/swatch-color';
-import { settingShortName } from '../../ui/words/picture';
+import { settingShortName, settingWithLamps } from '../../ui/words/picture';
 import { useApp, useAppState } from '../context';
 import { projectOf, shownOption, shownSetting } from '../state';
 import { useOptionPaints } from '../use-option-paints';
@@ -53,7 +53,7 @@ function ReadingPane({ assessment, surface }: ReadingPaneProps) {
   const context = {
     project: project.name,
     option: option.name,
-    setting: setting.name,
+    setting: settingWithLamps(setting),
     cct_k: assessment.setting.cct_k,
   };
   return (

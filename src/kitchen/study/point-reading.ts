@@ -1,6 +1,7 @@
 import { srgb8FromLinear } from '../../engine/color/display';
 import { apply } from '../../engine/color/matrix3';
 import { xyzFromEmission } from '../../engine/color/xyz';
+import type { ComponentRole } from '../../engine/finish/types';
 import { BAND_COUNT } from '../../engine/light/bands';
 import type { DirectMap } from '../../engine/light/direct-map';
 import { installedLab, irradianceSpectrum } from '../../engine/light/reading';
@@ -18,7 +19,7 @@ import { adoptedWhite, type SettingLight } from './setting-light';
 export interface PointReading {
   readonly surface: string;
   /** The component with the greatest weight there. */
-  readonly component: string;
+  readonly component: ComponentRole;
   readonly lux: number;
   readonly lab_d65: readonly [number, number, number];
   readonly place_white_lab_d65: readonly [number, number, number];

@@ -43,8 +43,10 @@ export function OptionSwitch({ options, chosen, holding, onChoose, onHold }: Opt
       onPointerLeave={release}
       onContextMenu={(event) => event.preventDefault()}
       onClickCapture={(event) => {
-        if (!held.current) return;
+        // Only the click of the pointer that held ends the hold; keys choose (they count no clicks).
+        const endsHold = held.current && event.detail > 0;
         held.current = false;
+        if (!endsHold) return;
         event.preventDefault();
         event.stopPropagation();
       }}

@@ -1,8 +1,10 @@
 import { useId, useState } from 'react';
 import type { Layout } from '../../engine/pattern/types';
+import { JOINT_MM } from '../../model/laying';
 import type { Finish, Laying } from '../../model/project';
 import { DRAWER } from '../words/drawer';
 import { LAYOUT_WORDS, labelWithoutCode } from '../words/finishes';
+import { jointOf, jointText, type TypedJoint } from './joint-text';
 
 interface LayingFormProps {
   readonly laying: Laying;
@@ -10,14 +12,13 @@ interface LayingFormProps {
   readonly onLaying: (laying: Laying) => void;
 }
 
-const LEAST_JOINT_MM = 1.6;
-const WIDEST_JOINT_MM = 20;
+const [LEAST_MM, WIDEST_MM] = JOINT_MM;
 const TILED: readonly Layout[] = ['stack', 'running-bond'];
 
 /** How the finish is laid: for tiles the bond, the joint and its grout; boards and sheets have nothing to set. */
 export function LayingForm({ laying, grouts, onLaying }: LayingFormProps) {
   const id = useId();
-  const [joint, setJoint] = useState(String(laying.joint_mm ?? ''));
+  const [typed, setTyped] = useState<TypedJoint | null>(null);
   if (!TILED.includes(laying.layout)) {
     return (
       <p className="small drawer-note">
@@ -25,8 +26,8 @@ export function LayingForm({ laying, grouts, onLaying }: LayingFormProps) {
       </p>
     );
   }
-  const width = Number(joint);
-  const isWrong = !(width >= LEAST_JOINT_MM && width <= WIDEST_JOINT_MM);
+  const joint = jointText(typed, laying.joint_mm);
+  const isWrong = joint !== '' && jointOf(joint) === null;
   return (
     <div className="laying-form">
       <label className="field">
@@ -53,14 +54,14 @@ export function LayingForm({ laying, grouts, onLaying }: LayingFormProps) {
           aria-invalid={isWrong}
           aria-describedby={isWrong ? `${id}-wrong` : undefined}
           onChange={(event) => {
-            setJoint(event.target.value);
-            const next = Number(event.target.value);
-            if (next >= LEAST_JOINT_MM && next <= WIDEST_JOINT_MM) onLaying({ ...laying, joint_mm: next });
+            const next = jointOf(event.target.value);
+            setTyped({ text: event.target.value, joint_mm: next ?? laying.joint_mm });
+            if (next !== null) onLaying({ ...laying, joint_mm: next });
           }}
         />
         {isWrong && (
           <p id={`${id}-wrong`} className="small">
-            {DRAWER.jointProblem}
+            {DRAWER.jointProblem(LEAST_MM, WIDEST_MM)}
           </p>
         )}
       </div>
@@ -71,6 +72,7 @@ export function LayingForm({ laying, grouts, onLaying }: LayingFormProps) {
           value={laying.grout ?? ''}
           onChange={(event) => onLaying({ ...laying, grout: event.target.value })}
         >
+          {laying.grout === undefined && <option value="">{DRAWER.groutNone}</option>}
           {grouts.map((grout) => (
             <option key={grout.id} value={grout.id}>
               {labelWithoutCode(grout.label, grout.id)}, {grout.id}

@@ -5,8 +5,9 @@ import { useSeen } from '../parts/use-seen';
 import { Swatch } from '../swatch/Swatch';
 import type { SwatchPaint } from '../swatch/swatch-paint';
 import { DRAWER } from '../words/drawer';
+import { undertoneLabel } from '../words/findings';
 import { CLASS_WORDS, labelWithoutCode, PROVENANCE_SHORT } from '../words/finishes';
-import { knownFacts, undertoneLabel } from './finish-facts';
+import { knownFacts } from './finish-facts';
 import { nextIndex } from './next-index';
 import { useFacts } from './use-facts';
 

@@ -7,10 +7,11 @@ import { Choices } from '../parts/Choices';
 import { Swatch } from '../swatch/Swatch';
 import { flatPaint } from '../swatch/swatch-color';
 import { TYPE_IN } from '../words/drawer';
+import { undertoneLabel } from '../words/findings';
 import { CLASS_WORDS, PROVENANCE_WORDS } from '../words/finishes';
 import { capital, decimal, labText } from '../words/numbers';
 import { shiftWord } from '../words/reading';
-import { finishFacts, undertoneLabel } from './finish-facts';
+import { finishFacts } from './finish-facts';
 import { type OwnFinishEntry, type OwnKind, type OwnSheen, ownFinish, sheenNear } from './own-finish';
 
 interface TypeInProps {
@@ -157,9 +158,7 @@ function Meaning({ finish, facts }: { readonly finish: Finish; readonly facts: C
         <p>
           <strong>{capital(facts.name)}</strong>
         </p>
-        <p>
-          Lab {labText(facts.lab_d65)}; LRV {decimal(facts.lrv)}; {undertoneLabel(facts)}
-        </p>
+        <p>{TYPE_IN.numbers(labText(facts.lab_d65), decimal(facts.lrv), undertoneLabel(facts))}</p>
         {finish.piece_mm && <p>{TYPE_IN.pieces(...finish.piece_mm)}</p>}
       </div>
       <p className="meaning-wide">

@@ -26,13 +26,3 @@ export const knownFacts = (finish: Finish): ComponentRecord | null => {
   const facts = known.get(finish);
   return facts?.ok ? facts.value : null;
 };
-
-/** The undertone in one word for lists. */
-export const undertoneLabel = ({ undertone, name }: ComponentRecord): string =>
-  undertone.level === 'none'
-    ? 'neutral'
-    : undertone.level === 'color'
-      ? name
-      : `${faint(undertone.level)}${undertone.word}`;
-
-const faint = (level: string) => (level === 'faint' ? 'faintly ' : '');

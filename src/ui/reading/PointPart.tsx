@@ -1,3 +1,4 @@
+import { ROLE_WORDS } from '../words/finishes';
 import { capital, integer, labText, rgbText } from '../words/numbers';
 import { READING, tintWord } from '../words/reading';
 import type { PointView } from './point-view';
@@ -11,7 +12,7 @@ export function PointPart({ point }: { readonly point: PointView }) {
       <p>{word === null ? READING.noTint : READING.whiteThere(word)}</p>
       <dl className="numbers">
         <dt>{READING.component}</dt>
-        <dd>{capital(point.component)}</dd>
+        <dd>{capital(ROLE_WORDS[point.component])}</dd>
         <dt>{READING.lab}</dt>
         <dd>{labText(point.lab_d65)}</dd>
         <dt>{READING.light}</dt>

@@ -1,6 +1,8 @@
+import type { ComponentRole } from '../../engine/finish/types';
+
 /** The color and light at one chosen point, as the reading card shows it. */
 export interface PointView {
-  readonly component: string;
+  readonly component: ComponentRole;
   readonly lux: number;
   readonly lab_d65: readonly [number, number, number];
   readonly place_white_lab_d65: readonly [number, number, number];

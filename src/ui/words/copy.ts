@@ -2,3 +2,23 @@
 export const COPY = {
   failed: 'The browser did not allow copying.',
 } as const;
+
+/** The words of a copied reading: every number with the conditions it holds under. */
+export const READING_TEXT = {
+  of: (project: string, option: string) => `Project ${project}, option ${option}`,
+  sampleHead: 'As a sample (CIELAB under D65, 2 degree observer; LRV is CIE Y under D65, 10 degree observer)',
+  installedHead: (setting: string, cct: string | null) =>
+    `As installed (setting ${setting}${cct === null ? '' : `; ${cct} K together`}; divided by the light at the place, ` +
+    'adapted to D65 by CAT16, D = 1)',
+  part: (name: string, share: string) => `${name} (${share})`,
+  point: (name: string) => `At the point chosen (${name})`,
+  lab: (lab: string) => `Lab ${lab}`,
+  lrv: (lrv: string) => `LRV ${lrv}`,
+  munsell: (notation: string) => `Munsell ${notation}`,
+  known: (words: string, de00: string) => `${words}, 1 sigma about ${de00} dE00`,
+  lx: (lx: string) => `${lx} lx`,
+  lightness: (l: string) => `lightness in the room L* ${l}`,
+  shift: (de00: string) => `shift ${de00} dE00 (CIEDE2000)`,
+  white: (lab: string) => `white there Lab ${lab}`,
+  onScreen: (rgb: string) => `on screen without sheen ${rgb}`,
+} as const;

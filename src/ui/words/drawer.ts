@@ -21,7 +21,8 @@ export const DRAWER = {
   joint: 'Joint, mm',
   grout: 'Grout',
   layingNone: 'This finish goes on in one piece; there is nothing to set.',
-  jointProblem: 'Give a joint from 1.6 to 20 mm.',
+  jointProblem: (least: number, most: number) => `Give a joint from ${least} to ${most} mm.`,
+  groutNone: 'None yet',
 } as const;
 
 /** Words of the form for a color from outside the library. */
@@ -43,6 +44,7 @@ export const TYPE_IN = {
   sheens: { flat: 'Flat', satin: 'Satin', gloss: 'Gloss' },
   use: 'Use it',
   meaning: 'What that means',
+  numbers: (lab: string, lrv: string, undertone: string) => `Lab ${lab}; LRV ${lrv}; ${undertone}`,
   uncertain: (words: string, de00: string, word: string) =>
     `It counts as ${words}: the true color may lie about ${de00} dE00 away (${word}).`,
   pieces: (width: number, length: number) => `Pieces of ${width} × ${length} mm, as now.`,

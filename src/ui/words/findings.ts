@@ -1,6 +1,7 @@
 import type {
   BalanceVerdict,
   Basis,
+  ComponentRecord,
   PairVerdict,
   Severity,
   UndertoneLevel,
@@ -98,6 +99,13 @@ export const UNDERTONE_LEVEL_WORDS: { readonly [L in UndertoneLevel]: string } =
   named: 'a clear undertone',
   color: 'a color of its own',
 };
+
+/** The undertone in one word for lists. */
+export function undertoneLabel({ undertone, name }: ComponentRecord): string {
+  if (undertone.level === 'none') return 'neutral';
+  if (undertone.level === 'color') return name;
+  return undertone.level === 'faint' ? `faintly ${undertone.word}` : undertone.word;
+}
 
 /** How firm a warning is, in words: the share of plausible measurement errors under which it still holds. */
 export function holdsInWords(share: number | null): string {

@@ -1,4 +1,6 @@
-import type { GroupId } from '../../model/project';
+import { lampKindOfLight } from '../../model/lamp-kinds';
+import type { GroupId, Setting } from '../../model/project';
+import { listed } from './numbers';
 
 /** Words round the picture. */
 export const PICTURE = {
@@ -19,6 +21,7 @@ export const PICTURE = {
   flatLabel: 'Flat drawing of the kitchen. Choose a surface to read its color.',
   kelvin: (k: number, words: string) => `${k} kelvin, ${words}`,
   kelvinShort: (k: number) => `${k} K`,
+  lampsOf: (kelvin: string) => `lamps of ${kelvin}`,
   level: (share: number) => `${Math.round(share * 100)} percent`,
   label: (option: string, setting: string, viewpoint: string) =>
     `The kitchen as ${option}, ${setting.toLowerCase()} light, seen ${viewpoint.toLowerCase()}`,
@@ -28,3 +31,12 @@ export const PICTURE = {
 
 /** The name of a setting without what it says after the comma, which may change with the lamps. */
 export const settingShortName = (name: string): string => name.split(',')[0] ?? name;
+
+/** A setting by name and by the lamps that are on in it, as they are now. */
+export function settingWithLamps({ name, groups }: Setting): string {
+  const on = [groups.ceiling, groups['under-cabinet']].filter((group) => group.level > 0);
+  const kinds = on.map((group) => lampKindOfLight(group.light)).filter((kind) => kind !== null);
+  const lamps = [...new Set(kinds)].map((kind) => PICTURE.kelvinShort(kind.nominal_k));
+  const short = settingShortName(name);
+  return lamps.length === 0 ? short : `${short}, ${PICTURE.lampsOf(listed(lamps))}`;
+}

@@ -34,6 +34,7 @@ export const READING = {
   whiteThere: (word: string) => `A white held there would look ${word}.`,
   noTint: 'A white held there would still look white.',
   tintComes: (parts: string) => `of the tint, ${parts}.`,
+  lightMix: 'the mix of lights here',
   tintUnknown: 'Where the tint comes from is still being worked out.',
 } as const;
 
@@ -50,18 +51,6 @@ export function shiftWord(de00: number): string {
   if (de00 <= 2) return 'very close';
   if (de00 <= 5) return 'noticeable';
   return 'clearly different';
-}
-
-/** A share in everyday words. */
-export function aboutShare(share: number): string {
-  if (share >= 0.9) return 'nearly all';
-  if (share >= 0.7) return 'about three quarters';
-  if (share >= 0.58) return 'about two thirds';
-  if (share >= 0.42) return 'about half';
-  if (share >= 0.29) return 'about a third';
-  if (share >= 0.2) return 'about a quarter';
-  if (share >= 0.1) return 'a small part';
-  return 'very little';
 }
 
 /** The direction of a tint from its a*, b*, or null when a white would still look white (chroma under 1). */

@@ -35,6 +35,8 @@ export const KEYS_HELP = {
     ['Ctrl + Z', 'Undo'],
     ['Shift + Ctrl + Z, Ctrl + Y', 'Redo'],
     ['Arrow keys', 'Move within a row of choices or a list'],
+    ['Arrow keys in the picture', 'Look from another side'],
+    ['+ and - in the picture', 'Go nearer or farther'],
     ['Enter or Space', 'Choose'],
     ['Esc', 'Close what is open'],
   ],
