@@ -25,6 +25,7 @@ function plainReading(
     illuminanceLx: 500,
     lightnessInRoom: of.components[0]!.labD65.l,
     placeWhite: { l: 100, a: 0, b: 0 },
+    lightWhite: { l: 100, a: 0, b: 0 },
     components: of.components.map((c) => c.labD65),
     average: of.components[0]!.labD65,
     tintFrom: null,
@@ -43,6 +44,7 @@ export function scheme(rows: readonly Row[], option = 'test'): JudgeInput {
     project: 'test',
     option,
     setting: { id: 'neutral', cct_k: null, duv: null },
+    lights: 'one',
     overviews: Array.from({ length: views }, (_, i) => `view ${i + 1}`),
     surfaces: rows.map(([surface, given, ...percent]): JudgedSurface => {
       const of = typeof given === 'string' ? finish(given) : given;

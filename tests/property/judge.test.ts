@@ -90,6 +90,7 @@ const input = fc
       project: 'p',
       option: 'o',
       setting: { id: 's', cct_k: 3000, duv: 0 },
+      lights: 'one',
       overviews: ['one', 'two'],
       surfaces: surfaces.map((surface: SurfaceId, i) => {
         const finish = finishes[picks[i]! % finishes.length]!;
@@ -103,6 +104,7 @@ const input = fc
               illuminanceLx: 300,
               lightnessInRoom: 50,
               placeWhite: shifted({ l: 100, a: 0, b: 0 }, i),
+              lightWhite: { l: 100, a: 0, b: 0 },
               components: finish.components.map((c) => shifted(c.labD65, i)),
               average: shifted(finish.components[0]!.labD65, i),
               tintFrom: null,

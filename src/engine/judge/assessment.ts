@@ -38,6 +38,10 @@ export interface InstalledRecord {
   readonly shift_de00: number;
   /** What a perfect white would read in that place: its a* b* are the tint of the place. */
   readonly place_white_lab_d65: LabTriple;
+  /** The same white were every surface gray: what the mix of lights alone makes of the place. */
+  readonly light_white_lab_d65: LabTriple;
+  /** Share of the tint that the mix of lights brings; `tint_from` names the rest. */
+  readonly tint_from_light: number;
   readonly tint_from: readonly { readonly surface: SurfaceId; readonly share: number }[];
   readonly view_share: number;
 }

@@ -7,7 +7,7 @@ import { balanceSentence } from './balance-sentence';
 import type { Firmness } from './firmness';
 import type { JudgeInput } from './input';
 import type { PlacedColor } from './pairs';
-import { withoutTint } from './place-tint';
+import { surfacesTint, withoutTint } from './place-tint';
 import type { SampleColor } from './sample-color';
 import { TEMPERATURE_CLASSES, type TemperatureClass, temperatureClass } from './temperature-class';
 import { meanWeights, type ViewWeights, viewWeights } from './view-weights';
@@ -160,7 +160,11 @@ function carriers(parts: readonly { surface: SurfaceId; kind: TemperatureClass; 
   return Object.fromEntries(TEMPERATURE_CLASSES.map((k) => [k, of(k)])) as unknown as Carriers;
 }
 
-/** Shares as installed, the cast (mean tint over what is seen) taken off; null before the light is known. */
+/**
+ * Shares as installed, the cast taken off: what the mix of lights makes of each place, place by place, then the mean tint
+ * over what is seen. Eyes adapt to what is in view, but a place by the window and one under a lamp have no common cast.
+ * Null before the light is known.
+ */
 function installedReading(input: JudgeInput, views: readonly ViewWeights[]): Reading | null {
   if (input.surfaces.every((s) => s.installed.length === 0)) return null;
   const weights = meanWeights(views);
@@ -170,20 +174,21 @@ function installedReading(input: JudgeInput, views: readonly ViewWeights[]): Rea
     return s.installed.map((reading, r) => ({
       finish: s.finish,
       reading,
+      tint: surfacesTint(reading).white,
       weight: weights[i]! * (total > 0 ? shares[r]! / total : 1 / s.installed.length),
     }));
   });
   const total = seen.reduce((sum, p) => sum + p.weight, 0);
   if (total === 0) return null;
   const cast = {
-    a: seen.reduce((sum, p) => sum + p.weight * p.reading.placeWhite.a, 0) / total,
-    b: seen.reduce((sum, p) => sum + p.weight * p.reading.placeWhite.b, 0) / total,
+    a: seen.reduce((sum, p) => sum + p.weight * p.tint.a, 0) / total,
+    b: seen.reduce((sum, p) => sum + p.weight * p.tint.b, 0) / total,
   };
   return readShares(
     seen.flatMap(({ finish, reading, weight }) => {
       const whole = finish.components.reduce((sum, c) => sum + c.share, 0);
       return finish.components.map((component, i) => {
-        const lab = withoutTint(reading.components[i] ?? reading.average, cast);
+        const lab = withoutTint(withoutTint(reading.components[i] ?? reading.average, reading.lightWhite), cast);
         const kind = temperatureClass(lab, () => undertoneOf(lab).strength);
         return { weight: ((weight / total) * component.share) / whole, kind, lab };
       });

@@ -1,12 +1,13 @@
 import { differenceParts } from '../color/difference';
 import { chromaOf } from '../color/lab';
 import { averageComponent } from '../finish/average';
+import { lightShare } from '../light/light-mix';
 import { undertoneOf } from '../naming/undertone';
 import type { SurfaceId } from '../surface';
 import type { Severity } from './assessment';
 import type { InstalledReading, JudgedSurface, JudgeInput } from './input';
 import { PAIR } from './pair';
-import { withoutTint } from './place-tint';
+import { surfacesTint, withoutTint } from './place-tint';
 import { isFitting } from './sample-color';
 import { mainReading } from './view-weights';
 
@@ -21,9 +22,11 @@ export interface BounceTint {
   readonly chromaPart: number;
   readonly sampleName: string;
   readonly installedName: string;
-  /** a*, b* of a perfect white there. */
+  /** a*, b* of a perfect white there, the mix of lights taken off. */
   readonly tint: readonly [a: number, b: number];
-  /** The surface most of the tint comes from; null while unknown. */
+  /** True where a mix of lights was taken off. */
+  readonly isMixed: boolean;
+  /** The strongest of the other surfaces, with its share of what surfaces bring; null while unknown or one of many. */
   readonly source: { readonly surface: SurfaceId; readonly share: number } | null;
 }
 
@@ -46,18 +49,22 @@ export function bounceTints(input: JudgeInput): BounceTint[] {
 
 function bounceTint(s: JudgedSurface, reading: InstalledReading): BounceTint | null {
   const sample = averageComponent(s.finish.components).labD65;
-  const chromaPart = differenceParts(sample, reading.average).chroma;
+  // The mix of lights is no surface's doing: it is taken off first.
+  const { white, average, isMixed } = surfacesTint(reading);
+  const chromaPart = differenceParts(sample, average).chroma;
   if (chromaPart < BOUNCE.note) return null;
   const undertone = undertoneOf(sample);
   if (undertone.strength >= PAIR.colorStrength) return null;
   // What stays when the tint of the place is taken off is the lamp's doing, not the bounce's.
   const rest = differenceParts(sample, withoutTint(reading.average, reading.placeWhite)).chroma;
   const limit = chromaPart >= BOUNCE.visible ? BOUNCE.visible : BOUNCE.note;
-  if (rest >= limit || chromaOf(reading.placeWhite) === 0) return null;
-  const installedName = undertoneOf(reading.average).name;
+  if (rest >= limit || chromaOf(white) === 0) return null;
+  const installedName = undertoneOf(average).name;
   const renamed = installedName !== undertone.name;
   // What a surface throws onto itself is no source one could name to people.
   const strongest = reading.tintFrom?.find((source) => source.surface !== s.surface) ?? null;
+  const ofSurfaces = 1 - lightShare(reading.placeWhite, reading.lightWhite);
+  const share = strongest && ofSurfaces > 0 ? Math.min(1, strongest.share / ofSurfaces) : 0;
   return {
     surface: s.surface,
     finish: s.finish.id,
@@ -65,7 +72,8 @@ function bounceTint(s: JudgedSurface, reading: InstalledReading): BounceTint | n
     chromaPart,
     sampleName: undertone.name,
     installedName,
-    tint: [reading.placeWhite.a, reading.placeWhite.b],
-    source: strongest && strongest.share >= SOURCE_MIN ? strongest : null,
+    tint: [white.a, white.b],
+    isMixed,
+    source: strongest && share >= SOURCE_MIN ? { surface: strongest.surface, share } : null,
   };
 }

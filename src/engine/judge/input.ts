@@ -10,10 +10,12 @@ export interface InstalledReading {
   readonly lightnessInRoom: number;
   /** A perfect white held there: its a*, b* are the tint of the place (L* = 100). */
   readonly placeWhite: Lab<'D65-2'>;
+  /** The same white were every surface gray: what the lights alone make of the place. Neutral under one light. */
+  readonly lightWhite: Lab<'D65-2'>;
   /** In the order of the finish's components. */
   readonly components: readonly Lab<'D65-2'>[];
   readonly average: Lab<'D65-2'>;
-  /** Which surfaces the tint comes from, largest first; null while pending. */
+  /** Which surfaces the tint comes from, as shares of the whole tint, largest first; null while pending. */
   readonly tintFrom: readonly { readonly surface: SurfaceId; readonly share: number }[] | null;
   /** Share of the view per overview viewpoint, 0-1, same order as JudgeInput.overviews. */
   readonly viewShares: readonly number[];
@@ -31,6 +33,8 @@ export interface JudgeInput {
   readonly project: string;
   readonly option: string;
   readonly setting: { readonly id: string; readonly cct_k: number | null; readonly duv: number | null };
+  /** Which lights burn together: of one spectrum, or a mix. */
+  readonly lights: 'one' | 'daylight-and-lamps' | 'lamps';
   readonly surfaces: readonly JudgedSurface[];
   readonly overviews: readonly string[];
 }

@@ -8,11 +8,11 @@ import { pairWhy } from './pair-why';
 import { type InstalledPair, isMajor, type JudgedPair, type PlacedColor, pairKey } from './pairs';
 import { inDecisionOrder } from './surface-words';
 
-/** A fault between two whites that the place makes: it goes when the tint of each place is taken off. */
+/** A fault between two whites that the surfaces around make: it goes when the tint of each place is taken off. */
 export interface PlaceFault {
   readonly tinted: PlacedColor;
   readonly other: PlacedColor;
-  readonly raw: PairJudgement;
+  readonly mixOff: PairJudgement;
   readonly tintOff: PairJudgement;
 }
 
@@ -32,16 +32,17 @@ export const byFinish = <T extends { readonly finish: string }>(found: readonly 
   groupedBy(found, (item) => item.finish);
 
 /**
- * White pairs that are a fault as they are and none with the tint taken off: two perfect whites would look the same there.
+ * White pairs that are a fault with the mix of lights taken off and none with the whole tint taken off: two perfect whites
+ * would look the same there. What the mix of lights alone does to a pair is no surface's doing and has a note of its own.
  * Opposed undertones that only the place makes are left to the surfaces' own tint findings.
  */
 export const placeFaults = (pairs: readonly InstalledPair[]): PlaceFault[] =>
-  pairs.flatMap((p) => {
-    if (!isMajor(p.a) || !isMajor(p.b)) return [];
+  pairs.flatMap(({ a, b, mixOff, tintOff }) => {
+    if (!isMajor(a) || !isMajor(b)) return [];
     // Notes are ceilings: nobody holds a finish against them.
-    if (p.raw.faulty === null || p.raw.severity === 'note' || faultCode(p.tintOff.verdict)) return [];
-    const [tinted, other] = p.raw.faulty === 'a' ? [p.a, p.b] : [p.b, p.a];
-    return [{ tinted, other, raw: p.raw, tintOff: p.tintOff }];
+    if (mixOff.faulty === null || mixOff.severity === 'note' || faultCode(tintOff.verdict)) return [];
+    const [tinted, other] = mixOff.faulty === 'a' ? [a, b] : [b, a];
+    return [{ tinted, other, mixOff, tintOff }];
   });
 
 /**

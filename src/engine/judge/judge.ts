@@ -6,6 +6,7 @@ import { weakEdges } from './edges';
 import { firmnessOf } from './firmness';
 import type { JudgeInput } from './input';
 import { installedFaultWarnings } from './installed-faults';
+import { lightMixWarnings } from './light-mix-warnings';
 import { pairWarnings, shownVerdict } from './pair-warnings';
 import {
   anchorY,
@@ -49,6 +50,7 @@ export function assembleAssessment(given: JudgeInput, holds: Holds, status: Asse
       ...edgeWarnings(weakEdges(input), holds),
       ...installedFaultWarnings(installed, samples),
       ...bounceWarnings(input, installed),
+      ...lightMixWarnings(input),
       ...lightShiftWarnings(input),
       ...lowLightWarnings(input),
     ]),

@@ -8,12 +8,17 @@ import { withoutTint } from './place-tint';
 import { isNearWhite, luminanceOf, type SampleColor, sampleColor } from './sample-color';
 import { mainReading, meanWeights, viewWeights } from './view-weights';
 
+type InstalledBasis = 'raw' | 'mixOff' | 'tintOff';
+
 /** A component on its surface, with what it reads in place. */
 export interface PlacedColor {
   readonly surface: JudgedSurface;
   readonly color: SampleColor;
-  /** Installed reading as it is, and with the tint of its place taken off; null before the light is known. */
-  readonly installed: { readonly raw: Lab<'D65-2'>; readonly tintOff: Lab<'D65-2'> } | null;
+  /**
+   * Installed reading as it is, with the mix of lights in its place taken off, and with the whole tint of its place taken
+   * off; null before the light is known.
+   */
+  readonly installed: { readonly [R in InstalledBasis]: Lab<'D65-2'> } | null;
 }
 
 export interface JudgedPair {
@@ -29,6 +34,7 @@ export interface InstalledPair {
   readonly a: PlacedColor;
   readonly b: PlacedColor;
   readonly raw: PairJudgement;
+  readonly mixOff: PairJudgement;
   readonly tintOff: PairJudgement;
 }
 
@@ -43,7 +49,9 @@ export function placedColors(input: JudgeInput): PlacedColor[] {
       const color = known.get(identity) ?? fresh;
       known.set(identity, color);
       const raw = reading?.components[i];
-      return { surface, color, installed: raw ? { raw, tintOff: withoutTint(raw, reading.placeWhite) } : null };
+      if (!reading || !raw) return { surface, color, installed: null };
+      const mixOff = withoutTint(raw, reading.lightWhite);
+      return { surface, color, installed: { raw, mixOff, tintOff: withoutTint(raw, reading.placeWhite) } };
     });
   });
 }
@@ -110,20 +118,26 @@ function inItsPlace(judgement: PairJudgement, a: PlacedColor, b: PlacedColor): P
   return overhead && judgement.severity ? { ...judgement, severity: 'note' } : judgement;
 }
 
-/** Installed basis, each pair read twice: as it is, and with the tint of each place taken off. */
+/** Installed basis, each pair read as it is, with the mix of lights taken off, and with the tint of each place taken off. */
 export function installedPairs(placed: readonly PlacedColor[]): InstalledPair[] {
   const pairs: InstalledPair[] = [];
   for (const [a, b] of pairings(placed)) {
     if (!a.installed || !b.installed) continue;
-    const read = (which: 'raw' | 'tintOff') =>
-      judgePair(
-        { color: a.color, lab: a.installed![which] },
-        { color: b.color, lab: b.installed![which] },
+    const here = a.installed;
+    const there = b.installed;
+    const read = (which: InstalledBasis) => {
+      const judgement = judgePair(
+        { color: a.color, lab: here[which] },
+        { color: b.color, lab: there[which] },
         { anchorY: null },
       );
-    const raw = inItsPlace(read('raw'), a, b);
-    const tintOff = inItsPlace(read('tintOff'), a, b);
-    if (raw.verdict !== 'none' || tintOff.verdict !== 'none') pairs.push({ a, b, raw, tintOff });
+      return inItsPlace(judgement, a, b);
+    };
+    const raw = read('raw');
+    const isMixed = here.mixOff !== here.raw || there.mixOff !== there.raw;
+    const mixOff = isMixed ? read('mixOff') : raw;
+    const tintOff = read('tintOff');
+    if ([raw, mixOff, tintOff].some(({ verdict }) => verdict !== 'none')) pairs.push({ a, b, raw, mixOff, tintOff });
   }
   return pairs;
 }

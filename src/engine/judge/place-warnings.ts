@@ -5,7 +5,7 @@ import type { JudgeInput } from './input';
 import { byFinish, groupedBy, type PlaceFault, placeFaults } from './installed-faults';
 import { type LightShift, lightShifts, SHIFT_MIN } from './light-shift';
 import { lowLights, WORKTOP_LX } from './low-light';
-import { AS_INSTALLED, oneDecimal } from './number-words';
+import { AS_INSTALLED, aboutShare, oneDecimal } from './number-words';
 import type { InstalledPair } from './pairs';
 import { inDecisionOrder, joined, sentenceCase, surfaceName, surfacesPhrase } from './surface-words';
 
@@ -41,18 +41,26 @@ const likeness = (tint: BounceTint): string =>
     ? `${tint.sampleName}>${tint.installedName}|${tint.source?.surface}`
     : `note|${tint.source?.surface}`;
 
+/** From this share on a source is most of a tint. */
+const MOST = 0.5;
+
+function sourceSentence({ source }: BounceTint): string {
+  if (!source) return 'It comes from what stands around.';
+  const much = source.share >= MOST ? 'Most' : sentenceCase(aboutShare(source.share));
+  return `${much} of it comes from the ${surfaceName(source.surface).toLowerCase()}.`;
+}
+
 function tintWarning(group: readonly BounceTint[], faults: readonly PlaceFault[]): Warning {
   const worst = group.reduce((w, t) => (t.chromaPart > w.chromaPart ? t : w));
   const surfaces = inDecisionOrder(group.map((t) => t.surface));
   const who = surfacesPhrase(surfaces);
-  const source = worst.source
-    ? ` Most of it comes from the ${surfaceName(worst.source.surface).toLowerCase()}.`
-    : ' It comes from what stands around.';
+  const source = ` ${sourceSentence(worst)}`;
   const sample = new Set(group.map((t) => t.finish)).size > 1 ? 'the samples are' : 'the sample is';
+  const apart = worst.isMixed ? ', the mix of lights left aside' : '';
   const text =
     worst.severity === 'visible'
-      ? `${sentenceCase(who.text)} ${who.plural ? 'read' : 'reads'} ${worst.installedName} here; ${sample} ${worst.sampleName}.${source}`
-      : `${sentenceCase(who.text)} ${who.plural ? 'pick' : 'picks'} up some tint here.${source}`;
+      ? `${sentenceCase(who.text)} ${who.plural ? 'read' : 'reads'} ${worst.installedName} here${apart}; ${sample} ${worst.sampleName}.${source}`
+      : `${sentenceCase(who.text)} ${who.plural ? 'pick' : 'picks'} up some tint here${apart}.${source}`;
   const beside = inDecisionOrder(faults.map((f) => f.other.surface.surface).filter((s) => !surfaces.includes(s)));
   const pairs =
     beside.length > 0
@@ -65,8 +73,8 @@ function tintWarning(group: readonly BounceTint[], faults: readonly PlaceFault[]
     surfaces,
     text,
     why:
-      `A perfect white ${where} would read a* ${worst.tint[0].toFixed(1)}, b* ${worst.tint[1].toFixed(1)}; the chroma part of ` +
-      `the difference from the sample is ${oneDecimal(worst.chromaPart)} CIEDE2000 (note from ${BOUNCE.note}, published; visible from ` +
+      `${worst.isMixed ? 'With the mix of lights taken off, a' : 'A'} perfect white ${where} would read a* ${worst.tint[0].toFixed(1)}, b* ${worst.tint[1].toFixed(1)}; the chroma part of ` +
+      `the difference from the sample is ${oneDecimal(worst.chromaPart)} CIEDE2000 (note from ${BOUNCE.note}, the published limit for a whole difference; visible from ` +
       `${BOUNCE.visible} with another name, our judgment), ${AS_INSTALLED}.${pairs}`,
     basis: 'installed',
     holds_in: null,
@@ -79,8 +87,8 @@ function loneFaults(faults: readonly PlaceFault[]): Warning[] {
     const tinted = inDecisionOrder(group.map((f) => f.tinted.surface.surface));
     const others = inDecisionOrder(group.map((f) => f.other.surface.surface));
     const who = surfacesPhrase(tinted);
-    const look = faultCode(group[0]!.raw.verdict) === 'white-looks-dirty' ? 'dull' : 'yellow';
-    const most = Math.max(...group.map((f) => Math.abs(f.raw.numbers['d_wid'] ?? 0)));
+    const look = faultCode(group[0]!.mixOff.verdict) === 'white-looks-dirty' ? 'dull' : 'yellow';
+    const most = Math.max(...group.map((f) => Math.abs(f.mixOff.numbers['d_wid'] ?? 0)));
     const least = Math.max(...group.map((f) => Math.abs(f.tintOff.numbers['d_wid'] ?? 0)));
     return {
       code: 'tinted-by-bounce',

@@ -1,5 +1,6 @@
 import { differenceCiede2000 } from '../color/difference';
 import { averageComponent } from '../finish/average';
+import { lightShare } from '../light/light-mix';
 import { undertoneOf } from '../naming/undertone';
 import type { AssessedSurface, InstalledRecord } from './assessment';
 import { averageRecord, componentRecord, labTriple } from './component-record';
@@ -25,6 +26,8 @@ const installedRecord = (s: JudgedSurface, reading: InstalledReading): Installed
   lightness_in_room: reading.lightnessInRoom,
   shift_de00: differenceCiede2000(averageComponent(s.finish.components).labD65, reading.average),
   place_white_lab_d65: labTriple(reading.placeWhite),
+  light_white_lab_d65: labTriple(reading.lightWhite),
+  tint_from_light: lightShare(reading.placeWhite, reading.lightWhite),
   tint_from: reading.tintFrom ?? [],
   view_share: meanViewShare(reading),
 });

@@ -1,7 +1,6 @@
-import type { White, Xyz } from '../color/types';
-import { observer2 } from '../spectrum/observers';
-import type { EmissionSpd } from '../spectrum/types';
-import { BAND_COUNT, bandColorMatrix } from './bands';
+import { BAND_COUNT } from './bands';
+import { grayReflectance, type TintScheme } from './gray-surfaces';
+import { lightShare, lightWhites } from './light-mix';
 import { installedLab, irradianceSpectrum } from './reading';
 import { solveGroup } from './solve';
 import { indirectOn } from './surface-light';
@@ -16,35 +15,26 @@ export interface TintSource {
   readonly db: number;
 }
 
-/** A solved scheme under one setting, all per light group. */
-export interface TintScheme {
-  /** Per surface and band, as given to `solveGroup`. */
-  readonly reflectance: Float32Array;
-  /** Spectra per lux, levels, and radiosity at level 1; groups without a solution are left out. */
-  readonly spectra: readonly EmissionSpd[];
-  readonly levels: ArrayLike<number>;
-  readonly radiosity: readonly (Float32Array | null)[];
-  readonly adoptedWhite: Xyz<White>;
-}
-
 /** A tint shorter than this (in a*, b*) has no source worth naming: it is below what a reading can tell. */
 const LEAST_TINT = 0.05;
 
 /**
  * Which surfaces the tint of each place comes from: every surface in turn is made gray of its own luminous reflectance,
- * the light solved again, and the change of a perfect white's a*, b* projected on the tint. Positive parts are scaled to
- * sum to 1, largest first. Yields after each surface; the work of one step is a warm-started solve per group.
+ * the light solved again, and the change of a perfect white's a*, b* projected on the tint. What the lights alone bring
+ * (`lightShare`) is not theirs: positive parts are scaled to sum to the rest of the tint, 1 under lights of one spectrum,
+ * largest first. Yields after each surface; the work of one step is a warm-started solve per group.
  */
 export function* tintSources(
   transport: Transport,
   scheme: TintScheme,
   lights: readonly SurfaceLight[],
 ): Generator<number, TintSource[][]> {
+  const gray = grayReflectance(scheme);
   const present = [...new Set(transport.patches.surface)].filter((s) => s >= 0).sort((a, b) => a - b);
   const base = lights.map((light) => placeWhite(scheme, light, scheme.radiosity));
   const parts: TintSource[][] = lights.map(() => []);
   for (const surface of present) {
-    const reflectance = grayed(scheme, surface);
+    const reflectance = grayed(scheme, surface, gray[surface]!);
     const radiosity = scheme.radiosity.map((b, group) =>
       b && scheme.levels[group]! > 0
         ? solveGroup(transport, reflectance, transport.direct[group]!, { warmStart: b, tolerance: 1e-4 })
@@ -59,31 +49,24 @@ export function* tintSources(
     });
     yield surface;
   }
-  return parts.map((sources, index) => (Math.hypot(...base[index]!) < LEAST_TINT ? [] : normalised(sources)));
+  const whites = lightWhites(transport, scheme, lights);
+  return parts.map((sources, index) => {
+    const [a, b] = base[index]!;
+    return Math.hypot(a, b) < LEAST_TINT ? [] : scaled(sources, 1 - lightShare({ a, b }, whites[index]!));
+  });
 }
 
-function normalised(sources: readonly TintSource[]): TintSource[] {
+/** The positive parts, scaled to sum to `whole`; none where the surfaces bring nothing. */
+function scaled(sources: readonly TintSource[], whole: number): TintSource[] {
+  if (whole <= 0) return [];
   const positive = sources.filter(({ share }) => share > 0).sort((p, q) => q.share - p.share);
   const total = positive.reduce((sum, { share }) => sum + share, 0);
-  return positive.map((source) => ({ ...source, share: source.share / total }));
+  return positive.map((source) => ({ ...source, share: (whole * source.share) / total }));
 }
 
-/** The reflectances with one surface gray: its mean under the setting's lamps, weighted by what the eye sees. */
-function grayed({ reflectance, spectra, levels }: TintScheme, surface: number): Float32Array {
-  const weight = new Float64Array(BAND_COUNT);
-  spectra.forEach((spectrum, group) => {
-    const matrix = bandColorMatrix(spectrum, null, observer2);
-    for (let k = 0; k < BAND_COUNT; k++) weight[k]! += levels[group]! * matrix[3 * k + 1]!;
-  });
-  const at = surface * BAND_COUNT;
-  let sum = 0;
-  let total = 0;
-  for (let k = 0; k < BAND_COUNT; k++) {
-    sum += weight[k]! * reflectance[at + k]!;
-    total += weight[k]!;
-  }
-  return Float32Array.from(reflectance).fill(total > 0 ? sum / total : 0, at, at + BAND_COUNT);
-}
+/** The reflectances with one surface gray. */
+const grayed = ({ reflectance }: TintScheme, surface: number, gray: number): Float32Array =>
+  Float32Array.from(reflectance).fill(gray, surface * BAND_COUNT, (surface + 1) * BAND_COUNT);
 
 /** a* and b* of a perfect white under a surface's mean light. */
 function placeWhite(

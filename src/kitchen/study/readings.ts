@@ -3,18 +3,17 @@ import type { Xyz } from '../../engine/color/types';
 import { D65_2 } from '../../engine/color/whites';
 import { xyzFromEmission } from '../../engine/color/xyz';
 import type { InstalledReading, JudgedSurface, JudgeInput } from '../../engine/judge/input';
+import { areOneSpectrum } from '../../engine/light/light-mix';
 import { installedLab, irradianceSpectrum } from '../../engine/light/reading';
 import { indirectOn } from '../../engine/light/surface-light';
 import type { SurfaceLight } from '../../engine/light/types';
 import { observer2 } from '../../engine/spectrum/observers';
 import type { EmissionSpd, ReflectanceSpd } from '../../engine/spectrum/types';
-import type { SurfaceId } from '../../engine/surface';
-import type { Project } from '../../model/project';
+import { GROUPS, type Project } from '../../model/project';
 import { counterLight, type RoomStudy, shareKey } from './room-study';
 import { adoptedWhite, type SettingLight, settingTemperature } from './setting-light';
 import type { SolvedScheme } from './solved-scheme';
-
-export type TintFrom = readonly { readonly surface: SurfaceId; readonly share: number }[];
+import { lightWhitesOf, type TintFrom } from './tints';
 
 /** Below this no reading is taken: it is dark. */
 const DARK_LX = 0.01;
@@ -42,6 +41,7 @@ export function judgeInput(
 ): JudgeInput {
   const white = adoptedWhite(setting, study.worktopDirect);
   const worktopLx = lightOn(counterLight(study), solved, setting).lux;
+  const lightWhites = lightWhitesOf(study, solved, setting);
   const bySurface = new Map<number, InstalledReading[]>();
   study.surfaceLights.forEach((light, index) => {
     const laid = solved.scheme.surfaces[light.surface];
@@ -55,6 +55,7 @@ export function judgeInput(
       illuminanceLx: lux,
       lightnessInRoom: lightnessInRoom(irradiance, laid.average, worktopLx),
       placeWhite: read(null),
+      lightWhite: lightWhites[index]!,
       components: laid.finish.components.map((component) => read(component.spectrum)),
       average: read(laid.average),
       tintFrom: tints[index] ?? null,
@@ -74,8 +75,15 @@ export function judgeInput(
     option: solved.scheme.option,
     setting: { id: setting.id, ...settingTemperature(white) },
     surfaces,
+    lights: mixOf(setting),
     overviews: study.overviews.map(({ id }) => id),
   };
+}
+
+/** Whether the setting burns lights of different spectra, and whether daylight is one of them. */
+function mixOf({ spectra, levels }: SettingLight): JudgeInput['lights'] {
+  if (areOneSpectrum(spectra, levels)) return 'one';
+  return levels[GROUPS.indexOf('sky')]! > 0 ? 'daylight-and-lamps' : 'lamps';
 }
 
 /** CIELAB L* of a surface in place, white = a perfect white on the worktop at its mean illuminance. */

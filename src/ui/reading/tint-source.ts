@@ -1,21 +1,29 @@
 import type { InstalledRecord } from '../../engine/judge/assessment';
+import { aboutShare } from '../../engine/judge/number-words';
 import { surfaceName } from '../../engine/judge/surface-words';
 import { capital, listed } from '../words/numbers';
-import { aboutShare, READING, tintWord } from '../words/reading';
+import { READING, tintWord } from '../words/reading';
 
 /** Sources smaller than this are left out of the sentence. */
 const LEAST_SHARE = 0.1;
+const MOST_SOURCES = 3;
 
-/** What a white held there would look like, and which surfaces lend the tint, in words. */
+/** What a white held there would look like, and what lends the tint, in words: the mix of lights, or surfaces. */
 export function tintSentence(record: InstalledRecord): string {
   const [, a, b] = record.place_white_lab_d65;
   const word = tintWord(a, b);
   if (word === null) return READING.noTint;
   const white = READING.whiteThere(word);
-  const sources = record.tint_from.filter((source) => source.share >= LEAST_SHARE).slice(0, 3);
+  const light = { name: READING.lightMix, share: record.tint_from_light };
+  const surfaces = record.tint_from.map(({ surface, share }) => ({
+    name: `the ${surfaceName(surface).toLowerCase()}`,
+    share,
+  }));
+  const sources = [light, ...surfaces]
+    .filter(({ share }) => share >= LEAST_SHARE)
+    .sort((one, other) => other.share - one.share)
+    .slice(0, MOST_SOURCES);
   if (sources.length === 0) return `${white} ${READING.tintUnknown}`;
-  const parts = sources.map(
-    (source) => `${aboutShare(source.share)} from the ${surfaceName(source.surface).toLowerCase()}`,
-  );
+  const parts = sources.map(({ name, share }) => `${aboutShare(share)} from ${name}`);
   return `${white} ${capital(READING.tintComes(listed(parts)))}`;
 }
