@@ -44,7 +44,7 @@ it('names the part at a point in words, on the card and in the copied text', () 
     name: 'yellowish gray',
     provenance: 'declared',
     uncertainty_de00: 1,
-  } as AssessedSurface['average'];
+  };
   const surface = { surface: 'backsplash', label: 'Tile', average, components: [], installed: [] };
   const context = { project: 'P', option: 'O', setting: 'Day', cct_k: 6504 };
   const text = readingText(surface as unknown as AssessedSurface, context, point);
