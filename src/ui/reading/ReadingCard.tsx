@@ -12,6 +12,7 @@ import { READING } from '../words/reading';
 import { InstalledPlace } from './InstalledPlace';
 import { PointPart } from './PointPart';
 import type { PointView } from './point-view';
+import { seenPlaces } from './seen-places';
 import './reading.css';
 
 export interface ReadingCardProps {
@@ -95,7 +96,7 @@ export function ReadingCard(props: ReadingCardProps) {
         <h3>{READING.here}</h3>
         <p className="small quiet">{READING.hereNote(props.settingName)}</p>
         {surface.installed.length === 0 && <p>{READING.pending}</p>}
-        {mostSeenFirst(surface.installed).map((place) => (
+        {seenPlaces(surface).map((place) => (
           <InstalledPlace key={place.facing} place={place} />
         ))}
       </section>
@@ -103,8 +104,6 @@ export function ReadingCard(props: ReadingCardProps) {
     </section>
   );
 }
-
-const mostSeenFirst = (places: AssessedSurface['installed']) => [...places].sort((a, b) => b.view_share - a.view_share);
 
 function SampleNumbers({ part }: { readonly part: ComponentRecord }) {
   return (

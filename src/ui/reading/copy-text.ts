@@ -5,6 +5,7 @@ import { PROVENANCE_WORDS, ROLE_WORDS } from '../words/finishes';
 import { decimal, integer, labText, percent, rgbText } from '../words/numbers';
 import { FACING_WORDS } from '../words/reading';
 import type { PointView } from './point-view';
+import { seenPlaces } from './seen-places';
 import { tintSentence } from './tint-source';
 
 export interface CopyContext {
@@ -25,8 +26,8 @@ export function readingText(surface: AssessedSurface, context: CopyContext, poin
     TEXT.sampleHead,
     ...[surface.average, ...surface.components].map(sampleLine),
     '',
-    TEXT.installedHead(context.setting, context.cct_k === null ? null : integer(context.cct_k)),
-    ...surface.installed.map(installedLine),
+    TEXT.installedHead(context.setting, context.cct_k === null ? null : `${Math.round(context.cct_k)}`),
+    ...seenPlaces(surface).map(installedLine),
     ...(point ? ['', pointLine(point)] : []),
   ];
   return lines.join('\n');
