@@ -42,6 +42,12 @@ it('says a harmless notice as such, and offers to save nothing', async () => {
   expect(project).toEqual(terrace());
 });
 
+it('says the line of a broken file once', async () => {
+  const { markup } = await opened('{\n  "type": oops\n}');
+  expect(markup.match(/line 2/gi)).toHaveLength(1);
+  expect(markup).toContain('mine.json, line 2');
+});
+
 it('says nothing of a sound file', async () => {
   expect((await opened(demoText())).markup).toBe('');
 });

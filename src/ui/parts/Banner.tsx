@@ -1,6 +1,6 @@
 import { X } from 'lucide-react';
 import type { Problem } from '../../engine/result';
-import { PROBLEMS, placeWords } from '../words/problems';
+import { PROBLEMS, placeWords, problemWords } from '../words/problems';
 import { SeverityMark } from './SeverityMark';
 import type { Told } from './told';
 import './banner.css';
@@ -50,7 +50,7 @@ function Words({ problem, isStrong }: { readonly problem: Problem; readonly isSt
   return (
     <>
       <p>
-        {isStrong ? <strong>{problem.text}</strong> : problem.text}
+        {isStrong ? <strong>{problemWords(problem)}</strong> : problemWords(problem)}
         {place && <span className="quiet"> {place}</span>}
       </p>
       <p>{problem.remedy}</p>

@@ -1,5 +1,5 @@
 import type { Problem } from '../../engine/result';
-import { PROBLEMS, placeWords } from '../words/problems';
+import { PROBLEMS, placeWords, problemWords } from '../words/problems';
 import '../styles/tokens.css';
 import '../styles/base.css';
 import './error-boundary.css';
@@ -10,7 +10,7 @@ export function BootProblem({ problem }: { readonly problem: Problem }) {
     <main className="broken" role="alert">
       <h1>{PROBLEMS.appBroke}</h1>
       <p>
-        {problem.text} <span className="quiet">{placeWords(problem)}</span>
+        {problemWords(problem)} <span className="quiet">{placeWords(problem)}</span>
       </p>
       <p>{PROBLEMS.appRemedy}</p>
     </main>

@@ -1,4 +1,5 @@
 import type { Problem } from '../../engine/result';
+import { capital } from './numbers';
 
 /** Words for what went wrong. */
 export const PROBLEMS = {
@@ -21,7 +22,13 @@ export const PROBLEMS = {
 /** Where a problem sits, in words, without what its text names already; empty when there is nothing to add. */
 export function placeWords({ at, text }: Problem): string {
   if (!at) return '';
-  const line = at.line === undefined || text.startsWith(`Line ${at.line}:`) ? '' : `line ${at.line}`;
+  const line = at.line === undefined ? '' : `line ${at.line}`;
   const path = at.path && !text.includes(at.path) ? at.path : '';
   return [at.file, line, path].filter(Boolean).join(', ');
+}
+
+/** What a problem says, without the line some texts begin with, which stands with the file's name. */
+export function problemWords({ at, text }: Problem): string {
+  const head = `Line ${at?.line}: `;
+  return text.startsWith(head) ? capital(text.slice(head.length)) : text;
 }
