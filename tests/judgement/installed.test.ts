@@ -162,3 +162,82 @@ describe('what cannot be told', () => {
     expect(textAt(0.25).holds_in!).toBeGreaterThan(textAt(0.6).holds_in!);
   });
 });
+
+describe('a mix of daylight and lamps', () => {
+  // A perfect white on a wall by ceiling lamps in a room with a window, its counter lit by both: a* 8.1, b* 27; of that the
+  // lights alone bring a* 8, b* 26.5 (every surface gray).
+  const place = { l: 100, a: 8.1, b: 27 };
+  const lights = { l: 100, a: 8, b: 26.5 };
+  const lit = (surface: 'wall' | 'backsplash', lightWhite: Lab<'D65-2'>): JudgeInput => ({
+    ...inPlace(tintedPlace(scheme(ROWS), surface, place), surface, {
+      lightWhite,
+      tintFrom: [{ surface: 'floor', share: 0.04 }],
+    }),
+    lights: 'daylight-and-lamps',
+  });
+
+  it('is said of the light, once, and of no surface', () => {
+    const warnings = judge(lit('wall', lights)).warnings.filter((w) => w.basis === 'installed');
+    expect(warnings.map((w) => w.code)).toEqual(['light-shift']);
+    expect(warnings[0]).toMatchObject({ severity: 'note', surfaces: ['wall'] });
+    expect(warnings[0]!.text).toBe(
+      'The light here is a mix of daylight and lamps: beside a white on the counter, a white reads orange on the wall. ' +
+        'That is the light, no finish.',
+    );
+  });
+
+  it('leaves to the surfaces what they add, and names their greatest part of that', () => {
+    const found = bounceTints(lit('wall', { l: 100, a: 6, b: 16 }));
+    expect(found).toMatchObject([{ surface: 'wall', isMixed: true, source: null }]);
+    const floor = inPlace(lit('wall', { l: 100, a: 6, b: 16 }), 'wall', {
+      tintFrom: [{ surface: 'floor', share: 0.2 }],
+    });
+    const [tint] = bounceTints(floor);
+    // 0.2 of the whole tint is more than half of what the lights leave over (1 - 0.6).
+    expect(tint!.source!.share).toBeGreaterThan(0.5);
+    const text = judge(floor).warnings.find((w) => w.code === 'tinted-by-bounce')!.text;
+    expect(text).toContain('the mix of lights left aside');
+    expect(text).toContain('Most of it comes from the floor.');
+  });
+
+  it('records the part of the lights beside the surfaces’', () => {
+    const wall = judge(lit('wall', lights)).surfaces.find((s) => s.surface === 'wall')!;
+    expect(wall.installed[0]!.light_white_lab_d65).toEqual([100, 8, 26.5]);
+    expect(wall.installed[0]!.tint_from_light).toBeCloseTo(0.98, 2);
+  });
+
+  it('does not tip the balance: each place is read against its own light', () => {
+    const rows: Row[] = [
+      ['counter', 'EN-01', 10],
+      ['floor', 'ST-01', 20],
+      ['base-fronts', 'PT-01', 30],
+      ['backsplash', 'TL-01', 20],
+      ['wall', 'PT-02', 20],
+    ];
+    const plain = scheme(rows);
+    // Half of the kitchen by the lamps, half by the window.
+    const mixed = (['base-fronts', 'wall'] as const).reduce(
+      (input, s) => inPlace(tintedPlace(input, s, place), s, { lightWhite: place }),
+      plain,
+    );
+    const [expected, found] = [judge(plain), judge(mixed)].map((a) => a.balance.installed.shares);
+    found!.forEach((share, i) => {
+      expect(share).toBeCloseTo(expected![i]!, 9);
+    });
+  });
+});
+
+describe('how much of a tint one surface brings', () => {
+  it.each([
+    [0.85, 'Most of it comes from the floor.'],
+    [0.5, 'Most of it comes from the floor.'],
+    [0.45, 'About half of it comes from the floor.'],
+    [0.31, 'About a third of it comes from the floor.'],
+    [0.29, 'It comes from what stands around.'],
+  ])('%d', (share, sentence) => {
+    const input = inPlace(tintedPlace(scheme(ROWS), 'wall', { l: 100, a: 0.5, b: 8.2 }), 'wall', {
+      tintFrom: [{ surface: 'floor', share }],
+    });
+    expect(judge(input).warnings.find((w) => w.code === 'tinted-by-bounce')!.text).toContain(sentence);
+  });
+});

@@ -1,10 +1,11 @@
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { whiteOf, xyzFromEmission } from '../../src/engine/color/xyz';
 import { BAND_COUNT, bandMeansFromReflectance } from '../../src/engine/light/bands';
+import { lightShare, lightWhites } from '../../src/engine/light/light-mix';
 import { buildNodes } from '../../src/engine/light/nodes';
 import { installedLab, irradianceSpectrum } from '../../src/engine/light/reading';
 import { solveGroup } from '../../src/engine/light/solve';
-import { surfaceLights } from '../../src/engine/light/surface-light';
+import { indirectOn, surfaceLights } from '../../src/engine/light/surface-light';
 import { type TintSource, tintSources } from '../../src/engine/light/tint-source';
 import { buildTransport } from '../../src/engine/light/transport';
 import { emissionSpd, reflectanceSpd, wavelengthNm } from '../../src/engine/spectrum/grid';
@@ -32,7 +33,10 @@ function sources(finishes: readonly ReturnType<typeof gray>[]): TintSource[][] {
   const reflectance = Float32Array.from(finishes.flatMap((rho) => [...bandMeansFromReflectance(rho)]));
   const radiosity = [solveGroup(transport, reflectance, transport.direct[0]!)];
   const scheme = { reflectance, spectra: [spectrum], levels: [1], radiosity, adoptedWhite: white };
-  const steps = tintSources(transport, scheme, lights);
+  return finished(tintSources(transport, scheme, lights));
+}
+
+function finished<T>(steps: Generator<unknown, T>): T {
   for (;;) {
     const step = steps.next();
     if (step.done) return step.value;
@@ -74,4 +78,66 @@ it('a perfect white in direct light alone reads as the adopted white exactly: L*
 it('indirect light enters a reading band by band', () => {
   const flat = irradianceSpectrum([spectrum], [2], [10], [new Float64Array(BAND_COUNT).fill(5)]);
   expect(xyzFromEmission(flat, observer2).y).toBeCloseTo(30, 9);
+});
+
+describe('under lights of two spectra', () => {
+  // A lamp under the ceiling burns as D65; a second one, low over a corner, as A.
+  const two = roomOf(
+    boxRects(3, 3, 2.5, [0, 1, 2, 2, 2, 2]),
+    { lamps: [ceilingLamp(1.5, 1.5, 2.5, 0.5, 3000), ceilingLamp(0.6, 0.6, 1.2, 0.3, 3000, 1)] },
+    ['floor', 'ceiling', 'wall'],
+  );
+  const twoTransport = buildTransport(two, { patchSize: 0.5 });
+  const twoLights = surfaceLights(two, twoTransport, buildNodes(two, twoTransport, { spacing: 0.5 }));
+
+  function solved(finishes: readonly ReturnType<typeof gray>[]) {
+    const reflectance = Float32Array.from(finishes.flatMap((rho) => [...bandMeansFromReflectance(rho)]));
+    return {
+      reflectance,
+      spectra: [spectrum, perLux(lightById('A')!)],
+      levels: [1, 1],
+      radiosity: twoTransport.direct.map((direct) => solveGroup(twoTransport, reflectance, direct)),
+      adoptedWhite: white,
+    };
+  }
+  const finishes = [gray(0.4), gray(0.8), gray(0.6)];
+
+  it('a gray room is tinted by its lights alone: every white there is the lights’ white, and no surface has a share', () => {
+    const scheme = solved(finishes);
+    const whites = lightWhites(twoTransport, scheme, twoLights);
+    twoLights.forEach((light, i) => {
+      const indirect = scheme.radiosity.map((b) => indirectOn(light, b));
+      const irradiance = irradianceSpectrum(scheme.spectra, scheme.levels, light.direct, indirect);
+      const place = installedLab(irradiance, null, white);
+      expect(place.b).toBeGreaterThan(3);
+      expect(whites[i]!.a).toBeCloseTo(place.a, 3);
+      expect(whites[i]!.b).toBeCloseTo(place.b, 3);
+      expect(lightShare(place, whites[i]!)).toBeCloseTo(1, 4);
+    });
+    for (const list of finished(tintSources(twoTransport, scheme, twoLights))) {
+      expect(list.reduce((sum, { share }) => sum + share, 0)).toBeLessThan(1e-3);
+    }
+  });
+
+  it('a warm floor has only its own part of the tint; the rest is the lights’', () => {
+    const scheme = solved([warm, gray(0.8), gray(0.6)]);
+    const whites = lightWhites(twoTransport, scheme, twoLights);
+    finished(tintSources(twoTransport, scheme, twoLights)).forEach((list, i) => {
+      const light = twoLights[i]!;
+      const indirect = scheme.radiosity.map((b) => indirectOn(light, b));
+      const irradiance = irradianceSpectrum(scheme.spectra, scheme.levels, light.direct, indirect);
+      const ofLights = lightShare(installedLab(irradiance, null, white), whites[i]!);
+      const ofSurfaces = list.reduce((sum, { share }) => sum + share, 0);
+      expect(ofLights).toBeGreaterThan(0.3);
+      expect(ofSurfaces + ofLights).toBeCloseTo(1, 9);
+      expect(list[0]!.surface).toBe(0);
+    });
+  });
+});
+
+it('lights of one spectrum leave every white white, whatever bounces', () => {
+  const reflectance = Float32Array.from([warm, warm, warm].flatMap((rho) => [...bandMeansFromReflectance(rho)]));
+  const radiosity = [solveGroup(transport, reflectance, transport.direct[0]!)];
+  const scheme = { reflectance, spectra: [spectrum], levels: [1], radiosity, adoptedWhite: white };
+  for (const { a, b } of lightWhites(transport, scheme, lights)) expect([a, b]).toEqual([0, 0]);
 });

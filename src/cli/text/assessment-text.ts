@@ -54,7 +54,10 @@ function surfaceLines(surface: AssessedSurface): readonly string[] {
 
 function installedLine(installed: InstalledRecord): string {
   const [from] = installed.tint_from;
-  const source = from ? `, tint mostly from ${surfaceName(from.surface).toLowerCase()} (${percent(from.share)})` : '';
+  const ofLight = installed.tint_from_light;
+  const light = `, ${percent(ofLight)} of the tint from the mix of lights`;
+  const surface = from ? `, ${percent(from.share)} of the tint from ${surfaceName(from.surface).toLowerCase()}` : '';
+  const source = ofLight > (from?.share ?? 0) ? light : surface;
   return (
     `      in place (${installed.facing}): ${installed.name}, ${labText(installed.lab_d65)}, ` +
     `shift ${fixed(installed.shift_de00)}, ${fixed(installed.illuminance_lx, 0)} lx${source}`

@@ -33,7 +33,7 @@ export function lightMixWarnings(input: JudgeInput): Warning[] {
   const [worst] = places;
   if (!worst) return [];
   const colors = groupedBy(places, ({ white }) => whiteWord(white)).slice(0, MOST_COLORS);
-  const read = colors.map((group) => `${whiteWord(group[0]!.white)} on ${surfacesPhrase(surfacesOf(group)).text}`);
+  const read = colors.map((group) => `${whiteWord(group[0]!.white)} ${where(group)}`);
   const mix = input.lights === 'lamps' ? 'lamps of different color' : 'daylight and lamps';
   return [
     {
@@ -52,11 +52,21 @@ export function lightMixWarnings(input: JudgeInput): Warning[] {
   ];
 }
 
+/** A long list says no more than its strongest. */
+const NAMED_PLACES = 3;
+
+const where = (group: readonly MixedPlace[]): string =>
+  group.length > NAMED_PLACES
+    ? `in many places, most on ${surfacesPhrase([group[0]!.surface]).text}`
+    : `on ${surfacesPhrase(surfacesOf(group)).text}`;
+
 const surfacesOf = (places: readonly MixedPlace[]): SurfaceId[] => inDecisionOrder(places.map((p) => p.surface));
 
 const mixedPlaces = (input: JudgeInput): MixedPlace[] =>
   input.surfaces.flatMap((s) => {
-    const reading = isFitting(s.surface) ? null : mainReading(s);
+    // The counter's light is what all else is held against.
+    if (isFitting(s.surface) || s.surface === 'counter') return [];
+    const reading = mainReading(s);
     if (!reading) return [];
     const chromaPart = differenceParts(WHITE, reading.lightWhite).chroma;
     return chromaPart >= BOUNCE.note ? [{ surface: s.surface, white: reading.lightWhite, chromaPart }] : [];

@@ -1,3 +1,4 @@
+import { lightShare } from '../../engine/light/light-mix';
 import { type Result, success } from '../../engine/result';
 import type { Facing, SurfaceId } from '../../engine/surface';
 import type { Project } from '../../model/project';
@@ -5,7 +6,7 @@ import { studyOption } from './assess-option';
 import { judgeInput } from './readings';
 import { tintsOf } from './tints';
 
-/** Light and colour of every surface in place, for `upstand light`. Field names are the file format's. */
+/** Light and color of every surface in place, for `upstand light`. Field names are the file format's. */
 export interface LightReport {
   readonly project: string;
   readonly option: string;
@@ -16,6 +17,8 @@ export interface LightReport {
     readonly lux_mean: number;
     readonly lux_min: number;
     readonly installed: readonly [l: number, a: number, b: number];
+    /** Share of the tint that the mix of lights brings; `from` names the rest. */
+    readonly from_light: number;
     readonly from: readonly { readonly source: SurfaceId; readonly share: number }[];
   }[];
 }
@@ -31,7 +34,7 @@ export function lightReport(project: Project, optionId: string, settingId: strin
     option: input.option,
     setting: input.setting,
     surfaces: input.surfaces.flatMap(({ surface, installed }) =>
-      installed.map(({ facing, illuminanceLx, average, tintFrom }) => {
+      installed.map(({ facing, illuminanceLx, average, placeWhite, lightWhite, tintFrom }) => {
         const light = study.surfaceLights.find(
           (candidate) => study.room.surfaces[candidate.surface] === surface && candidate.facing === facing,
         )!;
@@ -42,6 +45,7 @@ export function lightReport(project: Project, optionId: string, settingId: strin
           lux_mean: illuminanceLx,
           lux_min: illuminanceLx - below.reduce((sum, lx) => sum + lx, 0),
           installed: [average.l, average.a, average.b] as const,
+          from_light: lightShare(placeWhite, lightWhite),
           from: (tintFrom ?? []).map(({ surface: source, share }) => ({ source, share })),
         };
       }),
