@@ -47,7 +47,13 @@ test.describe('wrong files, wrong colors, a lost picture', () => {
       what: 'a number that cannot be',
       name: 'wrong.json',
       text: DEMO.replace(/"depth": \d+/, '"depth": -3'),
-      says: /wrong\.json[\s\S]*depth/,
+      says: /depth is -3[\s\S]*wrong\.json, line \d+/,
+    },
+    {
+      what: 'a color no surface can have',
+      name: 'pink.json',
+      text: DEMO.replace('"lab": [32, -13, -4.5]', '"lab": [95, 60, 0]'),
+      says: /PT-01[\s\S]*pink\.json, line \d+/,
     },
     { what: 'another kind of file', name: 'picture.json', text: '[1, 2, 3]', says: /picture\.json/ },
   ];
