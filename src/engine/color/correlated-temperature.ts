@@ -10,7 +10,7 @@ export interface CorrelatedTemperature {
   readonly duv: number;
 }
 
-/** Beyond this distance a colour temperature says nothing (CIE 15:2018, 9.1). */
+/** Beyond this distance a colour temperature says nothing (CIE 15). */
 const MAX_DUV = 0.05;
 
 const COOLEST_K = 1000;

@@ -6,7 +6,10 @@ import type { Severity } from './assessment';
 import type { JudgeInput } from './input';
 import { inDecisionOrder, joined, surfacesPhrase } from './surface-words';
 
-/** LRV differences, points 0-100 (BS 8300-2:2018 Annex B, as quoted): 30 wanted, below 20 not adequate. */
+/**
+ * LRV differences, points 0-100 (BS 8300-2:2018 Annex B, as quoted): 30 wanted, 20 may do in good light. The standard is
+ * written for buildings other than homes; that it serves for edges in a kitchen is our judgment.
+ */
 export const EDGE = { wanted: 30, least: 20 } as const;
 
 /** Edges that people have to find with the eye: where a counter ends, where the floor does. */

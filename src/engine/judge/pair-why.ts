@@ -2,6 +2,8 @@ import { oneDecimal } from './number-words';
 import { PAIR, type PairJudgement } from './pair';
 import { WHITES } from './whites';
 
+const WHITENESS_LIMIT = `limit ${WHITES.whitenessLimit}, published for tooth-colored ceramics, not tested on counters`;
+
 /** The reason for a pair verdict, with its numbers, their limits and the conditions they hold under. */
 export function pairWhy(judgement: PairJudgement, conditions: string): string {
   const n = judgement.numbers;
@@ -9,13 +11,13 @@ export function pairWhy(judgement: PairJudgement, conditions: string): string {
   switch (judgement.verdict) {
     case 'looks-dirty':
       return (
-        `The lighter white is ${number('d_wid')} cleaner on the whiteness index WID (published limit ${WHITES.whitenessLimit}) ` +
+        `The lighter white is ${number('d_wid')} cleaner on the whiteness index WID (${WHITENESS_LIMIT}) ` +
         `and ${number('d_l')} L* lighter; beside it the other reads L* ${number('l_rel')} (grave below ` +
         `${WHITES.graveAnchoredLightness}, our judgment), ${conditions}.`
       );
     case 'too-yellow':
       return (
-        `Its whiteness index WID is ${number('d_wid')} lower (published limit ${WHITES.whitenessLimit}) and its b* ` +
+        `Its whiteness index WID is ${number('d_wid')} lower (${WHITENESS_LIMIT}) and its b* ` +
         `${number('d_b')} higher; the chroma part of the difference is ${number('chroma_part')} CIEDE2000 (grave from ` +
         `${WHITES.graveChromaPart}, our judgment), ${conditions}.`
       );

@@ -73,7 +73,7 @@ export function judgePair(a: PairSide, b: PairSide, context: PairContext): PairJ
   if (parts.de00 <= PAIR.perceptible) return found('same');
   if (parts.de00 <= PAIR.acceptable) return found('match');
 
-  if (inDomainOfWhites(a.color, b.color, dA)) {
+  if (inDomainOfWhites(a.color, b.color)) {
     const dWid = wid(light.lab) - wid(dark.lab);
     const dW = warmth(light.lab).w50 - warmth(dark.lab).w50;
     const yLight = yFromLightness(light.lab.l);

@@ -74,7 +74,8 @@ function tintWarning(group: readonly BounceTint[], faults: readonly PlaceFault[]
     text,
     why:
       `${worst.isMixed ? 'With the mix of lights taken off, a' : 'A'} perfect white ${where} would read a* ${worst.tint[0].toFixed(1)}, b* ${worst.tint[1].toFixed(1)}; the chroma part of ` +
-      `the difference from the sample is ${oneDecimal(worst.chromaPart)} CIEDE2000 (note from ${BOUNCE.note}, the published limit for a whole difference; visible from ` +
+      `the difference from the sample is ${oneDecimal(worst.chromaPart)} CIEDE2000 (note from ${BOUNCE.note}, ` +
+      `the published limit for a whole difference; visible from ` +
       `${BOUNCE.visible} with another name, our judgment), ${AS_INSTALLED}.${pairs}`,
     basis: 'installed',
     holds_in: null,

@@ -68,7 +68,8 @@ export const edgeWarnings = (edges: readonly WeakEdge[], holds: Holds): Warning[
         : edgeText(edge, edge.severity, firmness === 'may'),
       why:
         `Light reflectance ${oneDecimal(edge.lrv[0])} against ${oneDecimal(edge.lrv[1])}, ${oneDecimal(edge.difference)} points apart, ` +
-        `area means, D65, 10 degree (BS 8300-2 wants ${EDGE.wanted}, under ${EDGE.least} is not adequate); Bowman-Sapolinski contrast ` +
+        `area means, D65, 10 degree (BS 8300-2, written for buildings other than homes, wants ${EDGE.wanted}; ` +
+        `${EDGE.least} may do in good light; applied here by our judgment); Bowman-Sapolinski contrast ` +
         `${Math.round(edge.contrast)}% (30 wanted). Matte, dry and in one light; an aid only.`,
       basis: 'sample',
       holds_in: holdsIn,

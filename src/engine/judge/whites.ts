@@ -10,7 +10,10 @@ export const WHITES = {
   lightnessMin: 80,
   /** a* difference visible in whites, published (IADR abstract, 32 observers; another study says about 1). */
   redGreenMax: 3.24,
-  /** Acceptable difference in the whiteness index WID, published (Perez et al. 2016 and later use of dWID > 2.60). */
+  /**
+   * Acceptable difference in the whiteness index WID, published for tooth-colored ceramics (Perez et al. 2016 and later use
+   * of dWID > 2.60; cited from memory). Nobody has tested it on counters, tiles or paint.
+   */
   whitenessLimit: 2.6,
   /** Keeps cases of pure tint out of "dirty". Our judgement. */
   dirtyLightnessMin: 3,
@@ -46,14 +49,15 @@ export interface WhitesVerdict {
 
 /**
  * Whether two components may be judged as whites: both light and near neutral as samples, none of wood or metal, and
- * their a* close enough that whiteness scales still agree. A pink or green lean is named, never judged.
+ * their a* close enough that whiteness scales still agree. A pink or green lean is named, never judged. All of it is decided
+ * by the samples, on whichever basis the verdict is.
  */
-export const inDomainOfWhites = (a: SampleColor, b: SampleColor, dA: number): boolean =>
+export const inDomainOfWhites = (a: SampleColor, b: SampleColor): boolean =>
   a.mayBeWhite &&
   b.mayBeWhite &&
   a.lab.l >= WHITES.lightnessMin &&
   b.lab.l >= WHITES.lightnessMin &&
-  Math.abs(dA) <= WHITES.redGreenMax &&
+  Math.abs(a.lab.a - b.lab.a) <= WHITES.redGreenMax &&
   a.munsellChroma() <= a.whiteChromaMax &&
   b.munsellChroma() <= b.whiteChromaMax;
 

@@ -8,7 +8,7 @@ import type { Lab } from '../color/types';
 export interface Warmth {
   /** Axis at 50 degrees: Ou, Luo, Woodcock and Wright 2004. */
   readonly w50: number;
-  /** Axis at 44.4 degrees: Chang and Ou 2026, mapped to a*, b* near the neutral axis. */
+  /** Axis at 44.4 degrees: Chang and Ou 2026, known to us second-hand; mapped to a*, b* near the neutral axis. */
   readonly w44: number;
   /** Axis at 32 degrees: Ou et al. 2018. */
   readonly w32: number;

@@ -85,6 +85,7 @@ export function Findings(props: FindingsProps) {
                     <WarningItem
                       key={`${warning.code}-${warning.basis}-${warning.surfaces.join('+')}-${warning.text}`}
                       warning={warning}
+                      status={assessment.status}
                       isSaid={warning.text === assessment.balance.sentence}
                       onPoint={props.onPoint}
                     />

@@ -1,5 +1,5 @@
 import { useId, useState } from 'react';
-import type { Warning } from '../../engine/judge/assessment';
+import type { Assessment, Warning } from '../../engine/judge/assessment';
 import type { SurfaceId } from '../../engine/surface';
 import { SeverityMark } from '../parts/SeverityMark';
 import { BASIS_WORDS, FINDINGS, holdsInWords, SEVERITY_WORDS, WARNING_WORDS } from '../words/findings';
@@ -7,6 +7,7 @@ import { capital } from '../words/numbers';
 
 interface WarningItemProps {
   readonly warning: Warning;
+  readonly status: Assessment['status'];
   /** Said already as the balance sentence: then only its name stands here, with the reason. */
   readonly isSaid: boolean;
   /** Told which surfaces to outline while the warning is pointed at or has the focus. */
@@ -14,7 +15,7 @@ interface WarningItemProps {
 }
 
 /** One warning: its mark and one sentence; the reason with its numbers is one step away. */
-export function WarningItem({ warning, isSaid, onPoint }: WarningItemProps) {
+export function WarningItem({ warning, status, isSaid, onPoint }: WarningItemProps) {
   const [open, setOpen] = useState(false);
   const id = useId();
   return (
@@ -44,7 +45,7 @@ export function WarningItem({ warning, isSaid, onPoint }: WarningItemProps) {
         <div id={`${id}-why`} className="warning-why small" hidden={!open}>
           <p>{warning.why}</p>
           <p>
-            {capital(BASIS_WORDS[warning.basis])}. {holdsInWords(warning.holds_in)}
+            {capital(BASIS_WORDS[warning.basis])}. {holdsInWords(warning.holds_in, status)}
           </p>
         </div>
       </div>

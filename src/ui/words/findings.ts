@@ -1,4 +1,5 @@
 import type {
+  Assessment,
   BalanceVerdict,
   Basis,
   ComponentRecord,
@@ -107,9 +108,16 @@ export function undertoneLabel({ undertone, name }: ComponentRecord): string {
   return undertone.level === 'faint' ? `faintly ${undertone.word}` : undertone.word;
 }
 
-/** How firm a warning is, in words: the share of plausible measurement errors under which it still holds. */
-export function holdsInWords(share: number | null): string {
-  if (share === null) return 'How firmly it holds is still being worked out.';
+/**
+ * How firm a warning is, in words: the share of plausible measurement errors under which it still holds. What is null once
+ * the assessment is done will stay so.
+ */
+export function holdsInWords(share: number | null, status: Assessment['status']): string {
+  if (share === null) {
+    return status === 'done'
+      ? 'Not tested against measurement errors; it rests on plausible spectra.'
+      : 'How firmly it holds is still being worked out.';
+  }
   const tenths = Math.round(share * 10);
   if (share >= 0.995) return 'Holds in all plausible measurement errors tried.';
   if (tenths === 10) return 'Holds in nearly all plausible measurement errors.';
