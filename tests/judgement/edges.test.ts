@@ -72,5 +72,7 @@ describe('weak edges of kitchens', () => {
     expect(warning.text).toContain('the floor and the base fronts');
     expect(warning.why).toContain('Bowman-Sapolinski');
     expect(warning.why).toContain('10 degree');
+    expect(warning.why).toContain('BS 8300-2, written for buildings other than homes, wants 30');
+    expect(warning.why).toContain('applied here by our judgment');
   });
 });

@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { LaidFinish } from '../../src/engine/finish/types';
+import { judge } from '../../src/engine/judge/judge';
 import { judgePair } from '../../src/engine/judge/pair';
 import { type SampleColor, sampleColor } from '../../src/engine/judge/sample-color';
+import type { SurfaceId } from '../../src/engine/surface';
 import { finish, laidFinish } from './finishes';
+import { type Row, scheme } from './schemes';
 
 // Expected numbers: an independent computation of the same rules from published equations (CIEDE2000, ISO/CIE
 // 11664-6; WID, Perez et al. 2016; highest-luminance anchoring, Gilchrist et al. 1999), printed to one decimal.
@@ -197,5 +200,68 @@ describe('pairs with floors', () => {
     const found = judged(neutral, finish('PT-02'));
     expect(found.verdict).toBe('same');
     expect(found.de00).toBeCloseTo(0.7, 1);
+  });
+});
+
+describe('the domain of whites', () => {
+  it('is decided by the samples, also where the light drives the readings apart in a*', () => {
+    const shifted = { ...side(neutral), lab: { l: 93, a: 4.5, b: 1.8 } };
+    const found = judgePair(side(counter), shifted, { anchorY: null });
+    expect(found.numbers['d_a']!).toBeGreaterThan(3.24);
+    expect(found.numbers).toHaveProperty('d_wid');
+  });
+
+  it('takes in painted trim, never worse than visible, and leaves fittings out', () => {
+    const rows = (trim: SurfaceId): Row[] => [
+      [trim, 'PT-07', 4],
+      ['wall', 'PT-04', 40],
+    ];
+    expect(judge(scheme(rows('tall-fronts'))).warnings[0]).toMatchObject({ code: 'too-yellow', severity: 'grave' });
+    const trim = judge(scheme(rows('frame'))).warnings.find((w) => w.code === 'too-yellow')!;
+    expect(trim).toMatchObject({ severity: 'visible', surfaces: ['wall', 'frame'] });
+    expect(judge(scheme(rows('appliance'))).warnings.some((w) => w.code === 'too-yellow')).toBe(false);
+  });
+
+  it('says what the limit of whiteness was published for', () => {
+    const [warning] = judge(
+      scheme([
+        ['counter', 'EN-01', 10],
+        ['wall', 'PT-07', 40],
+      ]),
+    ).warnings.filter((w) => w.code === 'too-yellow');
+    expect(warning!.why).toContain('limit 2.6, published for tooth-colored ceramics, not tested on counters');
+  });
+});
+
+describe('two whites that only a lightness step sets apart', () => {
+  const pairsOf = (darker: string) =>
+    judge(
+      scheme([
+        ['counter', laidFinish('darker', 'engineered', [`base 1 ${darker}`]), 20],
+        ['wall', laidFinish('lighter', 'paint', ['base 1 95 0 2']), 40],
+      ]),
+    ).pairs.filter((p) => p.basis === 'sample');
+
+  it('is told from 10 L*, with its size', () => {
+    const [step] = pairsOf('82 0 0');
+    expect(step).toMatchObject({ verdict: 'none', numbers: { d_l: 13 } });
+    expect(pairsOf('86 0 0').filter((p) => p.verdict === 'none')).toEqual([]);
+  });
+});
+
+describe('grout', () => {
+  const tile = (id: string, color: string, grout: string) =>
+    laidFinish(id, 'glazed', [`base .95 ${color}`, `grout .05 ${grout}`]);
+  const grouts = (other: string) =>
+    judge(
+      scheme([
+        ['floor', tile('tile-a', '40 0 5', '74 0 1.5'), 20],
+        ['backsplash', tile('tile-b', '93 0 2', other), 10],
+      ]),
+    ).pairs.filter((p) => p.a.component === 'grout' && p.b.component === 'grout');
+
+  it('is no pair with itself between two tiles; another grout is', () => {
+    expect(grouts('74 0 1.5')).toEqual([]);
+    expect(grouts('74.2 0 1.5').map((p) => p.verdict)).toEqual(['same', 'same']);
   });
 });

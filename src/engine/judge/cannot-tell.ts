@@ -13,8 +13,11 @@ const isLoose = (color: SampleColor): boolean => LOOSE.has(color.provenance);
 const combinedUncertainty = (a: SampleColor, b: SampleColor): number =>
   Math.hypot(a.uncertaintyDe00, b.uncertaintyDe00);
 
+/** Errors in a* and b* against those in L*: our judgment. */
+export const AB_OF_L = 0.7;
+
 /** WID units per CIEDE2000 unit of uncertainty, with sigma(L*) = u and sigma(a*) = sigma(b*) = 0.7 u. */
-const WID_PER_DE00 = Math.hypot(0.511, 0.7 * 2.324, 0.7 * 1.1);
+const WID_PER_DE00 = Math.hypot(0.511, AB_OF_L * 2.324, AB_OF_L * 1.1);
 
 /** How far the colors may err, CIEDE2000 units, before the verdict turns into another one. */
 function marginDe00(judgement: PairJudgement, a: PairSide, b: PairSide): number {

@@ -1,11 +1,19 @@
 import type { PairVerdict, WarningCode } from './assessment';
 
+/** A fault between two colors, and the key of the one that suffers; null where both do. */
+export interface DrawnFault {
+  readonly verdict: PairVerdict;
+  readonly faulty: string | null;
+}
+
 /** Shares of plausible measurement errors (0-1) under which what was said of a pair still holds. */
 export interface PairHolds {
   /** The same verdict. */
   readonly same: number;
   /** Some fault, whichever its name. */
   readonly fault: number;
+  /** The faults that occur in more than a stray draw, commonest first. */
+  readonly faults: readonly DrawnFault[];
   /** No fault (whites), or still the same color (others). */
   readonly fine: number;
 }

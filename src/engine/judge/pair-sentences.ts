@@ -1,5 +1,7 @@
 import { undertoneOf } from '../naming/undertone';
 import type { SurfaceId } from '../surface';
+import type { PairVerdict } from './assessment';
+import type { DrawnFault } from './claims';
 import type { PairJudgement } from './pair';
 import type { SampleColor } from './sample-color';
 import { componentPhrase, type Phrase, sentenceCase } from './surface-words';
@@ -21,6 +23,41 @@ export function faultSentence(
   const how = judgement.verdict === 'looks-dirty' ? 'dirty beside the cleaner white of' : 'yellow beside';
   return `${sentenceCase(suffering.text)} ${look} ${how} ${other.text}.`;
 }
+
+/**
+ * One plain sentence where some fault stands but not its name: "may look dirty or yellow beside".
+ * @param faults those that occur under plausible errors; the judgement's own always counts
+ */
+export function someFaultSentence(
+  faults: readonly DrawnFault[],
+  judgement: PairJudgement,
+  aColor: SampleColor,
+  aSurfaces: readonly SurfaceId[],
+  bColor: SampleColor,
+  bSurfaces: readonly SurfaceId[],
+): string {
+  const a = componentPhrase(aColor.role, aSurfaces);
+  const b = componentPhrase(bColor.role, bSurfaces);
+  const own = judgement.faulty === null ? null : judgement.faulty === 'a' ? aColor.key : bColor.key;
+  const all = [{ verdict: judgement.verdict, faulty: own }, ...faults];
+  const looks = LOOKS.filter(([verdict]) => all.some((f) => f.verdict === verdict)).map(([, look]) => look);
+  const opposed = all.some((f) => f.verdict === 'pulls-apart');
+  if (looks.length === 0) return faultSentence(judgement, aColor, aSurfaces, bColor, bSurfaces, true);
+  const sufferers = new Set(all.flatMap((f) => (f.faulty === null ? [] : [f.faulty])));
+  const how = `may look ${looks.join(' or ')} beside`;
+  const text =
+    sufferers.size > 1
+      ? `One of ${a.text} and ${b.text} ${how} the other`
+      : sufferers.has(aColor.key)
+        ? `${sentenceCase(a.text)} ${how} ${b.text}`
+        : `${sentenceCase(b.text)} ${how} ${a.text}`;
+  return `${text}${opposed ? ', or lean the opposite way' : ''}.`;
+}
+
+const LOOKS: readonly (readonly [verdict: PairVerdict, look: string])[] = [
+  ['looks-dirty', 'dirty'],
+  ['too-yellow', 'yellow'],
+];
 
 const leanOf = (color: SampleColor): string => undertoneOf(color.lab).word;
 

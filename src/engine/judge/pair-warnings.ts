@@ -1,13 +1,14 @@
 import type { SurfaceId } from '../surface';
-import type { PairVerdict, Severity, Warning, WarningCode } from './assessment';
-import { provenanceReason } from './cannot-tell';
+import type { PairVerdict, Warning, WarningCode } from './assessment';
+import { AB_OF_L, provenanceReason } from './cannot-tell';
 import { faultCode, type Holds, isAssurance, type PairHolds } from './claims';
 import { firmnessOf } from './firmness';
 import { AS_SAMPLE } from './number-words';
-import { faultSentence } from './pair-sentences';
+import { faultSentence, someFaultSentence } from './pair-sentences';
 import { pairWhy } from './pair-why';
 import { isMajor, type JudgedPair, type PlacedColor, pairKey } from './pairs';
 import { isNearWhite, type SampleColor } from './sample-color';
+import { atMost, SEVERITY_RANK } from './severity';
 import { componentPhrase, inDecisionOrder, joined, sentenceCase, surfacesPhrase } from './surface-words';
 
 /** One finding: two finishes and a code, with the worst pair of their components and every surface it shows on. */
@@ -23,13 +24,11 @@ export interface Groupable {
   readonly b: PlacedColor;
 }
 
-const RANK: Readonly<Record<Severity, number>> = { grave: 2, visible: 1, note: 0 };
-
 /** Order of gravity of two judgements with the same code; larger is worse. */
 export function gravity(judgement: JudgedPair['judgement']): number {
   const n = judgement.numbers;
   const size = judgement.verdict === 'pulls-apart' ? n['hue_apart_deg']! / 1000 : Math.abs(n['d_wid'] ?? 0) / 1000;
-  return (judgement.severity ? RANK[judgement.severity] : -1) + Math.min(0.99, size);
+  return (judgement.severity ? SEVERITY_RANK[judgement.severity] : -1) + Math.min(0.99, size);
 }
 
 /** Merges pairs of the same two finishes and code; `weigh` tells the worst, larger is worse. */
@@ -58,7 +57,7 @@ export function groupPairs<P extends Groupable>(
 
 /** The verdict to print for a pair, once it is known how firmly it stands. */
 export function shownVerdict(pair: JudgedPair, holds: PairHolds | null): PairVerdict {
-  if (pair.verdict === 'cannot-tell' || !holds) return pair.verdict;
+  if (pair.verdict === 'cannot-tell' || pair.verdict === 'none' || !holds) return pair.verdict;
   const standing = faultCode(pair.verdict) ? holds.fault : isAssurance(pair.verdict) ? holds.fine : holds.same;
   return firmnessOf(standing) === 'open' ? 'cannot-tell' : pair.verdict;
 }
@@ -99,12 +98,25 @@ const holdsOf = (p: JudgedPair, holds: Holds): PairHolds | null => holds.pair(pa
 function faultWarning(group: PairGroup<JudgedPair>, holds: Holds): Warning {
   const { a, b, judgement } = group.worst;
   const standing = holdsOf(group.worst, holds);
-  const may = standing !== null && firmnessOf(standing.same) !== 'firm';
+  const named = firmnessOf(standing?.same ?? null);
+  const code = faultCode(judgement.verdict)!;
+  if (standing && named === 'open') {
+    // Some fault stands, but not this name for it.
+    return {
+      code,
+      severity: atMost('visible', judgement.severity!),
+      surfaces: inDecisionOrder([...group.aSurfaces, ...group.bSurfaces]),
+      text: someFaultSentence(standing.faults, judgement, a.color, group.aSurfaces, b.color, group.bSurfaces),
+      why: `${pairWhy(judgement, AS_SAMPLE)} ${spread([a.color, b.color])}`,
+      basis: 'sample',
+      holds_in: standing.fault,
+    };
+  }
   return {
-    code: faultCode(judgement.verdict)!,
+    code,
     severity: judgement.severity!,
     surfaces: inDecisionOrder([...group.aSurfaces, ...group.bSurfaces]),
-    text: faultSentence(judgement, a.color, group.aSurfaces, b.color, group.bSurfaces, may),
+    text: faultSentence(judgement, a.color, group.aSurfaces, b.color, group.bSurfaces, named !== 'firm'),
     why: pairWhy(judgement, AS_SAMPLE),
     basis: 'sample',
     holds_in: standing?.same ?? null,
@@ -132,7 +144,10 @@ const COMPARE = 'Compare the samples upright, by the window.';
 
 const spread = (colors: readonly SampleColor[]): string => {
   const most = Math.max(...colors.map((c) => c.uncertaintyDe00));
-  return `The colors are known to about ${most.toFixed(1)} CIEDE2000 units each, which may change the answer.`;
+  return (
+    `The colors are known to about ${most.toFixed(1)} in L* and ${(AB_OF_L * most).toFixed(1)} in a* and b* (one standard ` +
+    'deviation), which may change the answer.'
+  );
 };
 
 /** Whites that seem to go together but are not known well enough: one note for all of them. */

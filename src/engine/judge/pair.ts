@@ -16,6 +16,8 @@ export const PAIR = {
   echoHueMax: 30,
   echoChromaPartMax: 3.6,
   opposedHueMin: 90,
+  /** L* difference from which a lightness step is clear: the center of a published harmony term (Ou and Luo 2006). */
+  clearStep: 10,
   /** Undertone strength from which a lean has a name (ISCC-NBS), and from which it is a color meant as such. */
   namedStrength: 1,
   colorStrength: 4,

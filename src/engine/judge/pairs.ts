@@ -3,9 +3,10 @@ import type { Basis, PairVerdict } from './assessment';
 import { isBeyondProvenance } from './cannot-tell';
 import { MINOR_SHARE } from './component-record';
 import type { JudgedSurface, JudgeInput } from './input';
-import { judgePair, type PairJudgement } from './pair';
+import { judgePair, PAIR, type PairJudgement } from './pair';
 import { withoutTint } from './place-tint';
 import { isNearWhite, luminanceOf, type SampleColor, sampleColor } from './sample-color';
+import { atMost } from './severity';
 import { mainReading, meanWeights, viewWeights } from './view-weights';
 
 type InstalledBasis = 'raw' | 'mixOff' | 'tintOff';
@@ -86,12 +87,18 @@ function* pairings(placed: readonly PlacedColor[]): Generator<readonly [PlacedCo
     for (let j = i + 1; j < placed.length; j++) {
       const a = placed[i]!;
       const b = placed[j]!;
-      if (a.surface.surface !== b.surface.surface && a.color.finish !== b.color.finish) yield [a, b];
+      // One grout between two tiles is not a pair.
+      if (a.surface.surface === b.surface.surface || a.color.key === b.color.key) continue;
+      if (a.color.finish !== b.color.finish) yield [a, b];
     }
   }
 }
 
-/** Sample basis: all pairs that say something. Equal pairs of components are judged once. */
+/** Two whites far apart in lightness and otherwise unrelated: a step that people mean or do not, but always see. */
+const isWhiteStep = (judgement: PairJudgement, a: SampleColor, b: SampleColor): boolean =>
+  judgement.numbers['d_l']! >= PAIR.clearStep && isNearWhite(a) && isNearWhite(b);
+
+/** Sample basis: all pairs that say something, and whites a clear lightness step apart. Equal pairs of components are judged once. */
 export function samplePairs(placed: readonly PlacedColor[], anchor: number | null): JudgedPair[] {
   const judged = new Map<string, PairJudgement>();
   const pairs: JudgedPair[] = [];
@@ -105,17 +112,22 @@ export function samplePairs(placed: readonly PlacedColor[], anchor: number | nul
       judgement = judgePair(sideA, sideB, { anchorY: anchor });
       judged.set(key, judgement);
     }
-    if (judgement.verdict === 'none') continue;
+    if (judgement.verdict === 'none' && !isWhiteStep(judgement, a.color, b.color)) continue;
     const verdict = isBeyondProvenance(judgement, sideA, sideB) ? 'cannot-tell' : judgement.verdict;
     pairs.push({ a, b, basis: 'sample', judgement: inItsPlace(judgement, a, b), verdict });
   }
   return pairs;
 }
 
-/** A ceiling hangs in other light than what it is held against, so it is a note at most. Our judgement. */
+/**
+ * A ceiling hangs in other light than what it is held against, so it is a note at most; trim is narrow, and visible at
+ * most. Our judgement.
+ */
 function inItsPlace(judgement: PairJudgement, a: PlacedColor, b: PlacedColor): PairJudgement {
-  const overhead = a.surface.surface === 'ceiling' || b.surface.surface === 'ceiling';
-  return overhead && judgement.severity ? { ...judgement, severity: 'note' } : judgement;
+  if (!judgement.severity) return judgement;
+  const sides = [a.surface.surface, b.surface.surface];
+  if (sides.includes('ceiling')) return { ...judgement, severity: 'note' };
+  return sides.includes('frame') ? { ...judgement, severity: atMost('visible', judgement.severity) } : judgement;
 }
 
 /** Installed basis, each pair read as it is, with the mix of lights taken off, and with the tint of each place taken off. */

@@ -10,7 +10,7 @@ import type { SurfaceId } from '../surface';
  * `munsellChroma` and `strength` look up the Munsell renotation on first use.
  */
 export interface SampleColor {
-  /** Same finish, same component, same color: same key, on whichever surface. */
+  /** Same finish (for grout: whichever tile), same component, same color: same key, on whichever surface. */
   readonly key: string;
   readonly finish: string;
   readonly role: ComponentRole;
@@ -30,9 +30,9 @@ export interface SampleColor {
 }
 
 /** Fittings are judged for balance, not for whiteness. */
-const FITTINGS: ReadonlySet<SurfaceId> = new Set(['sink', 'tap', 'appliance', 'hardware', 'frame']);
+const FITTINGS: ReadonlySet<SurfaceId> = new Set(['sink', 'tap', 'appliance', 'hardware']);
 
-/** Sink, faucet, appliance, hardware, window frame. */
+/** Sink, faucet, appliance, hardware. Painted trim is no fitting: it is held against wall and tile. */
 export const isFitting = (surface: SurfaceId): boolean => FITTINGS.has(surface);
 
 /** Stone carries `grain` too, of crystals; on any other class the word means wood or its print. */
@@ -58,15 +58,17 @@ function whiteChromaMax(kind: FinishClass, share: number): number {
 export function sampleColor(surface: SurfaceId, finish: LaidFinish, index: number): SampleColor {
   const component = finish.components[index]!;
   const { l, a, b } = component.labD65;
-  const mayBeWhite = finish.class !== 'metal' && !isWoodOrPrint(finish) && !isFitting(surface);
+  // Grout is a finish of its own, whatever it joins: the same grout between two tiles is one color.
+  const isGrout = component.role === 'grout';
+  const mayBeWhite = !isFitting(surface) && (isGrout || (finish.class !== 'metal' && !isWoodOrPrint(finish)));
   const sample = {
-    key: `${finish.id}#${component.role}:${l},${a},${b}${mayBeWhite ? '' : '!'}`,
+    key: `${isGrout ? '' : finish.id}#${component.role}:${l},${a},${b}${mayBeWhite ? '' : '!'}`,
     finish: finish.id,
     role: component.role,
     share: component.share,
     lab: component.labD65,
     mayBeWhite,
-    whiteChromaMax: whiteChromaMax(finish.class, component.share),
+    whiteChromaMax: whiteChromaMax(isGrout ? 'grout' : finish.class, component.share),
     provenance: component.provenance,
     uncertaintyDe00: component.uncertaintyDe00,
   };

@@ -11,9 +11,12 @@ interface FineListProps {
 
 const FINE: readonly PairVerdict[] = ['same', 'match', 'agree', 'relates'];
 
+/** Whites that nothing relates but a clear step in lightness. */
+const isStep = (pair: PairFinding): boolean => pair.verdict === 'none';
+
 /** What was looked at and found fine, folded away. */
 export function FineList({ pairs, onPoint }: FineListProps) {
-  const fine = pairs.filter((pair) => FINE.includes(pair.verdict));
+  const fine = pairs.filter((pair) => FINE.includes(pair.verdict) || isStep(pair));
   if (fine.length === 0) return null;
   return (
     <details className="fold">
@@ -26,7 +29,8 @@ export function FineList({ pairs, onPoint }: FineListProps) {
             onPointerLeave={() => onPoint([])}
           >
             {sentenceCase(componentPhrase(pair.a.component, [pair.a.surface]).text)} and{' '}
-            {componentPhrase(pair.b.component, [pair.b.surface]).text} {PAIR_WORDS[pair.verdict]}{' '}
+            {componentPhrase(pair.b.component, [pair.b.surface]).text}{' '}
+            {isStep(pair) ? FINDINGS.clearStep : PAIR_WORDS[pair.verdict]}{' '}
             <span className="quiet">
               ({decimal(pair.de00)} dE00, {BASIS_WORDS[pair.basis]})
             </span>

@@ -32,6 +32,7 @@ export const FINDINGS = {
   nothing: 'Nothing here works against anything else.',
   sheetOpen: 'Show findings',
   sheetClose: 'Hide findings',
+  clearStep: 'stand a clear lightness step apart',
   fine: (count: number) => `Checked and found fine (${count})`,
   count: (count: number) => (count === 0 ? 'No warnings' : count === 1 ? '1 warning' : `${count} warnings`),
   body: 'All findings',
