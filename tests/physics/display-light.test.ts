@@ -3,7 +3,7 @@ import { expect, it } from 'vitest';
 import { layoutAtlas, sampleFraction } from '../../src/engine/light/atlas';
 import { CHANNELS, directAt } from '../../src/engine/light/direct-map';
 import { directTexels } from '../../src/engine/light/direct-texels';
-import { referenceIlluminance } from '../../src/engine/light/exposure';
+import { referenceView } from '../../src/engine/light/exposure';
 import { buildNodes, gatherNodes } from '../../src/engine/light/nodes';
 import { buildPropGather, propDirect } from '../../src/engine/light/prop-gather';
 import { rectNormal } from '../../src/engine/light/rect-bvh';
@@ -133,17 +133,33 @@ it('the finished direct map agrees with light computed at its texels (2 %, or 1 
   expect(off / count).toBeLessThan(0.003);
 });
 
-it('exposure: the reference illuminance is the worktop mean of a room of standard reflectances', () => {
+it('exposure: what a view shows carries the direct light of its points and the bounce of standard reflectances', () => {
   const cubeRoom = roomOf(
     boxRects(3, 3, 3),
     { lamps: [ceilingLamp(1.5, 1.5, 3, 0.5, LUMENS)] },
     Array(6).fill('counter'),
   );
   const t = buildTransport(cubeRoom, { patchSize: 0.5 });
-  const whole: LightRoom = { ...cubeRoom, worktop: cubeRoom.fine.map((_, i) => i) };
-  // Every surface 0.4: the mean over all of them is Phi / (S (1 - rho)).
-  const [lx] = referenceIlluminance(whole, t, buildNodes(whole, t));
-  expect(Math.abs(lx! / (LUMENS / (54 * 0.6)) - 1)).toBeLessThan(0.01);
+  const looking = (target: Vec3) => ({
+    id: '',
+    name: '',
+    eye: [1.5, 1.5, 1.5] as Vec3,
+    target,
+    fov_deg: 60,
+    overview: true,
+  });
+  const nodes = buildNodes(cubeRoom, t);
+  const targets: readonly Vec3[] = [
+    [1.5, 3, 1.5],
+    [0, 1.5, 1.5],
+    [1.5, 1.5, 0],
+  ];
+  const [seen] = referenceView(cubeRoom, t, nodes, targets.map(looking));
+  const [below] = directAt(cubeRoom, t, [1.5, 1.5, 0], [0, 0, 1]);
+  // Every surface 0.4: the mean indirect light over all of them is Phi rho / (S (1 - rho)); it varies little in a cube.
+  const indirect = (LUMENS * 0.4) / (54 * 0.6);
+  expect(Math.abs(Math.max(...seen!) / (below! + indirect) - 1)).toBeLessThan(0.3);
+  expect(Math.min(...seen!)).toBeGreaterThan(0.7 * indirect);
 });
 
 it('props: a plate on the floor reads the light of the floor', () => {

@@ -37,8 +37,9 @@ it('reads the panels of framed doors as the mean of their points', () => {
   const points = 1500;
   for (let n = 0; n < points; n++) {
     let place = random() * total;
-    const k = areas.findIndex((area) => (place -= area) < 0);
-    const rect = panels[Math.max(0, k)]![1];
+    let k = 0;
+    while (k < areas.length - 1 && place > areas[k]!) place -= areas[k++]!;
+    const rect = panels[k]![1];
     const [fu, fv] = [random(), random()];
     const at = (axis: 0 | 1 | 2) => rect.origin[axis] + fu * rect.u[axis] + fv * rect.v[axis];
     const { axis, sign } = rectNormal(rect);

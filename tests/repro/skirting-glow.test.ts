@@ -19,3 +19,11 @@ it('lets a strip of trim speak for the wall it stands at, not for the sill acros
   const patch = patchForFine(map, 0, 0.01, 2, 0.09);
   expect(patches.rect[patch]).toBe(0);
 });
+
+it('lets the underside of the sill speak for the wall below it, not for its own sunlit top', () => {
+  const wallBelow: Rect = { origin: [4, 0, 0], u: [0, 0, 1], v: [0, 4, 0], surface: WALL };
+  const patches = layoutPatches([...coarse, wallBelow], 0.3);
+  const underside: Rect = { origin: [3.8, 2, 0.97], u: [0, 1, 0], v: [0.2, 0, 0], surface: TRIM };
+  const map = mapFineToCoarse([underside], [...coarse, wallBelow], patches);
+  expect(patches.rect[patchForFine(map, 0, 3.9, 2.5, 0.97)]).toBe(2);
+});

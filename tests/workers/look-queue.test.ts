@@ -21,7 +21,14 @@ function queueWith() {
     (request) => asked.push(request),
     (look) => ready.push(look),
   );
-  return { asked, ready, queue, bakeAll: () => asked.splice(0).forEach(({ key }) => queue.baked({ key, texture })) };
+  return {
+    asked,
+    ready,
+    queue,
+    bakeAll: () => {
+      for (const { key } of asked.splice(0)) queue.baked({ key, texture });
+    },
+  };
 }
 
 it('waits for every pattern of a look and asks for each once', () => {

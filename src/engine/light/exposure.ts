@@ -1,22 +1,69 @@
+import { directAt } from './direct-map';
+import { directionThrough, lensTowards } from './lens';
 import type { NodeGather } from './nodes';
+import { castRay } from './ray';
+import { rectNormal } from './rect-bvh';
 import { solveGroup } from './solve';
-import { meanLight } from './surface-light';
 import type { Transport } from './transport';
-import type { LightRoom } from './types';
+import type { LightRoom, Vec3, Viewpoint } from './types';
 
 /** Reflectances lighting designers assume before finishes are chosen: common practice, no source. */
 const REFERENCE_REFLECTANCE: Readonly<Record<string, number>> = { ceiling: 0.8, wall: 0.5, floor: 0.2 };
 const REFERENCE_OTHER = 0.4;
 
+const COLUMNS = 32;
+const ROWS = 20;
+const ASPECT = 1.6;
+
 /**
- * Mean illuminance on the worktop in lx, per group at level 1, in a room of standard reflectances. It sets the exposure,
- * which so depends on the room and its lamps and not on the finishes compared.
+ * Illuminance of what one sees from the given viewpoints in a room of standard reflectances: one row of points per group at
+ * level 1, lx. The exposure is taken from it, which so depends on the room and its lamps and not on the finishes compared.
  */
-export function referenceIlluminance(room: LightRoom, transport: Transport, nodes: NodeGather): Float64Array {
+export function referenceView(
+  room: LightRoom,
+  transport: Transport,
+  nodes: NodeGather,
+  viewpoints: readonly Viewpoint[],
+): Float64Array[] {
   const reflectance = Float32Array.from(room.surfaces, (name) => REFERENCE_REFLECTANCE[name] ?? REFERENCE_OTHER);
-  const { direct, gather } = meanLight(room, transport, nodes, room.worktop);
-  return direct.map((lx, group) => {
-    const radiosity = solveGroup(transport, reflectance, transport.direct[group]!, { bands: 1 });
-    return lx + gather.reduce((sum, share, patch) => sum + share * radiosity[patch]!, 0);
-  });
+  const radiosity = transport.direct.map((direct) => solveGroup(transport, reflectance, direct, { bands: 1 }));
+  const seen: number[][] = radiosity.map(() => []);
+  for (const viewpoint of viewpoints) {
+    for (const direction of directionsOf(viewpoint)) {
+      const hit = castRay(transport.fineBvh, viewpoint.eye, direction);
+      const rect = hit ? room.fine[hit.rect]! : null;
+      if (!hit || !rect || rect.surface < 0) continue;
+      const { axis, sign } = rectNormal(rect);
+      const at = (k: 0 | 1 | 2) => rect.origin[k] + rect.u[k] * hit.u + rect.v[k] * hit.v;
+      const normal = [0, 1, 2].map((k) => (k === axis ? sign : 0)) as unknown as Vec3;
+      const direct = directAt(room, transport, [at(0), at(1), at(2)], normal);
+      const row = nearestNode(nodes, hit.rect, hit.u, hit.v);
+      for (const [group, b] of radiosity.entries()) seen[group]!.push(direct[group]! + rowTimes(nodes, row, b));
+    }
+  }
+  return seen.map((values) => Float64Array.from(values));
+}
+
+function* directionsOf({ eye, target, fov_deg }: Viewpoint): Generator<Vec3> {
+  const lens = lensTowards(eye, target);
+  const high = Math.tan((fov_deg * Math.PI) / 360);
+  for (let j = 0; j < ROWS; j++) {
+    for (let i = 0; i < COLUMNS; i++) {
+      const x = (2 * (i + 0.5)) / COLUMNS - 1;
+      const y = 1 - (2 * (j + 0.5)) / ROWS;
+      yield directionThrough(lens, x * high * ASPECT, y * high);
+    }
+  }
+}
+
+function nearestNode({ atlas, first }: NodeGather, rect: number, u: number, v: number): number {
+  const nu = atlas.blocks[4 * rect + 2]!;
+  const nv = atlas.blocks[4 * rect + 3]!;
+  return first[rect]! + Math.round(v * (nv - 1)) * nu + Math.round(u * (nu - 1));
+}
+
+function rowTimes({ rows }: NodeGather, row: number, radiosity: Float32Array): number {
+  let sum = 0;
+  for (let e = rows.start[row]!; e < rows.start[row + 1]!; e++) sum += rows.value[e]! * radiosity[rows.column[e]!]!;
+  return sum;
 }

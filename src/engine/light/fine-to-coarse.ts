@@ -18,8 +18,8 @@ export interface FineToCoarse {
 }
 
 /**
- * Candidates by preference: near ones of the same surface in the same plane, facing alike, or at all; near ones of any
- * surface; far ones of the same surface. Black fine rectangles have none.
+ * Candidates by preference: near ones of the same surface in the same plane or facing alike; near ones of any surface facing
+ * alike; near ones at a right angle; whatever is near; far ones of the same surface. Black fine rectangles have none.
  */
 export function mapFineToCoarse(fine: readonly Rect[], coarse: readonly Rect[], patches: Patches): FineToCoarse {
   const boxes = new Float64Array(6 * coarse.length);
@@ -91,16 +91,27 @@ function candidates(
     }
     return true;
   };
-  const facesAlike = (i: number): boolean => {
+  const facing = (i: number): number => {
     const normal = rectNormal(coarse[i]!);
-    return normal.axis === axis && normal.sign === sign;
+    return normal.axis !== axis ? 0 : normal.sign === sign ? 1 : -1;
   };
   const near = same.filter(within);
-  const alike = near.filter(facesAlike);
+  const alike = near.filter((i) => facing(i) === 1);
   const inPlane = alike.filter((i) => Math.abs(boxes[6 * i + axis]! - box[axis]!) <= SAME_PLANE_M);
-  // Light changes more from place to place than from finish to finish: a neighbour beats a namesake across the room.
+  // Light changes more from place to place than from finish to finish: a neighbour beats a namesake across the room. And the
+  // underside of a sill has nothing of the light on its top.
   const around = lit.filter(within);
-  for (const list of [inPlane, alike, near, around.filter(facesAlike), around, same]) if (list.length > 0) return list;
+  const choices = [
+    inPlane,
+    alike,
+    around.filter((i) => facing(i) === 1),
+    near.filter((i) => facing(i) === 0),
+    around.filter((i) => facing(i) === 0),
+    near,
+    around,
+    same,
+  ];
+  for (const list of choices) if (list.length > 0) return list;
   return lit;
 }
 

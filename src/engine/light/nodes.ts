@@ -1,4 +1,5 @@
-import { layoutAtlas, sampleFraction } from './atlas';
+import { layoutAtlas } from './atlas';
+import { endingEdges, insetFraction } from './edge-inset';
 import { gatherEight } from './gather-eight';
 import { finishGather, gatherPoint, startGather } from './gather-rows';
 import { rectNormal } from './rect-bvh';
@@ -37,15 +38,6 @@ function stretch(rect: Rect): number {
   return width < 0.025 ? 3 : width < 0.12 ? 2 : 1;
 }
 
-/**
- * Where node i of n gathers: those at an edge a quarter cell inside, the middle of the half cell they stand for. Closer to
- * the edge, the step of a door frame or a wall beside would hide half of what the half cell sees.
- */
-function nodeFraction(i: number, n: number): number {
-  const quarter = n > 1 ? 1 / (4 * (n - 1)) : 0;
-  return Math.min(1 - quarter, Math.max(quarter, sampleFraction(i, n)));
-}
-
 /** Gathers every display node. */
 export function buildNodes(room: LightRoom, transport: Transport, options: NodeOptions = {}): NodeGather {
   const steps = buildNodesInSteps(room, transport, options);
@@ -72,9 +64,10 @@ export function* buildNodesInSteps(
     const { axis, sign } = rectNormal(rect);
     const nu = atlas.blocks[4 * r + 2]!;
     const nv = atlas.blocks[4 * r + 3]!;
+    const ends = endingEdges(room.fine, transport.fineBvh, r);
     for (let j = 0; j < nv; j++) {
       for (let i = 0; i < nu; i++) {
-        samplePoint(rect, nodeFraction(i, nu), nodeFraction(j, nv), point);
+        samplePoint(rect, insetFraction(i, nu, ends[0]!, ends[1]!), insetFraction(j, nv, ends[2]!, ends[3]!), point);
         gatherPoint(
           gatherer,
           point[0]!,

@@ -6,20 +6,36 @@ import { D65_2 } from '../../engine/color/whites';
 import type { RoomBasis } from './room-study';
 import { adoptedWhite, type SettingLight } from './setting-light';
 
-/** Linear display value of a perfect white on the worktop of the reference room: leaves room for brighter places. */
-const WORKTOP_WHITE = 0.9;
+/**
+ * White paint reaches display white in the brightest places seen, this share of the overviews: what is brighter still (the
+ * counter under the window, the tile under a strip) clips, as it would in a photograph, and the rest keeps its lightness.
+ */
+const BRIGHTEST_SHARE = 0.05;
+const WHITE_PAINT = 0.85;
 
 /**
  * From XYZ of reflected light (Y in lx, i.e. pi times luminance) to exposed, adapted linear sRGB (1 = display white):
- * CAT16 from the adopted white to D65 at D = 1, then one factor from the setting's reference illuminance. It depends on
- * room and lamps only, so options share it and a changed finish never changes the exposure.
+ * CAT16 from the adopted white to D65 at D = 1, then one factor per setting, from the light on what the overviews show of a
+ * room of standard reflectances. It depends on room and lamps only, so options share it and a changed finish never moves it.
  */
-export function exposureMatrix(study: RoomBasis, setting: SettingLight): Matrix3 {
-  const lx = setting.levels.reduce((sum, level, group) => sum + level * study.referenceLx[group]!, 0);
-  const adapt = adaptationMatrix(adoptedWhite(setting, study.worktopDirect), D65_2);
+export function exposureMatrix(basis: RoomBasis, setting: SettingLight): Matrix3 {
+  const bright = brightestLx(basis.referenceView, setting.levels);
+  const adapt = adaptationMatrix(adoptedWhite(setting, basis.worktopDirect), D65_2);
   const display = multiply(DISPLAY, adapt);
-  const factor = lx > 0 ? WORKTOP_WHITE / lx : 0;
+  const factor = bright > 0 ? 1 / (WHITE_PAINT * bright) : 0;
   return display.map((value) => value * factor) as unknown as Matrix3;
+}
+
+/** The illuminance that BRIGHTEST_SHARE of the points seen exceed. */
+function brightestLx(view: readonly Float64Array[], levels: readonly number[]): number {
+  const points = view[0]?.length ?? 0;
+  if (points === 0) return 0;
+  const lx = new Float64Array(points);
+  levels.forEach((level, group) => {
+    for (let i = 0; i < points; i++) lx[i]! += level * view[group]![i]!;
+  });
+  lx.sort();
+  return lx[Math.floor((1 - BRIGHTEST_SHARE) * (points - 1))]!;
 }
 
 /** Linear sRGB from XYZ D65 as a matrix, Y = 1 for display white. */

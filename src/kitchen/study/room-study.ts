@@ -1,4 +1,4 @@
-import { referenceIlluminance } from '../../engine/light/exposure';
+import { referenceView } from '../../engine/light/exposure';
 import { buildNodesInSteps, FIRST_RAYS, type NodeGather } from '../../engine/light/nodes';
 import { buildPropGather, type PropGather } from '../../engine/light/prop-gather';
 import { meanLight, surfaceLights } from '../../engine/light/surface-light';
@@ -24,8 +24,8 @@ export interface RoomBasis {
   readonly props: PropGather;
   /** Mean direct light on the worktop per group at level 1, lx. */
   readonly worktopDirect: Float64Array;
-  /** Mean light on the worktop of a room of standard reflectances, per group at level 1, lx: sets the exposure. */
-  readonly referenceLx: Float64Array;
+  /** Light on what the overviews show of a room of standard reflectances, per group at level 1, lx: sets the exposure. */
+  readonly referenceView: readonly Float64Array[];
 }
 
 /** The same with what findings need. */
@@ -55,7 +55,7 @@ export function* studyBasis(kitchen: Kitchen): Generator<null, RoomBasis> {
     nodes,
     props,
     worktopDirect: worktop.direct,
-    referenceLx: referenceIlluminance(room.light, transport, nodes),
+    referenceView: referenceView(room.light, transport, nodes, overviewsOf(room)),
   };
 }
 
@@ -67,7 +67,7 @@ export function* refineBasis(basis: RoomBasis): Generator<null, RoomBasis> {
 /** Adds what findings need; `before` spares the direct light of a study of the same room. */
 export function studyReadings(basis: RoomBasis, before?: RoomStudy): RoomStudy {
   const { room, transport, nodes } = basis;
-  const overviews = room.viewpoints.filter((viewpoint) => viewpoint.overview);
+  const overviews = overviewsOf(room);
   return {
     ...basis,
     surfaceLights: surfaceLights(room.light, transport, nodes, before?.surfaceLights),
@@ -101,6 +101,8 @@ function finished<T>(steps: Generator<unknown, T>): T {
     if (step.done) return step.value;
   }
 }
+
+const overviewsOf = (room: Room): readonly Viewpoint[] => room.viewpoints.filter((viewpoint) => viewpoint.overview);
 
 function sharesFrom(room: Room, transport: Transport, viewpoint: Viewpoint): ReadonlyMap<string, number> {
   const seen = viewShares(room.light, transport, viewpoint, VIEW_COLUMNS, VIEW_ROWS);
