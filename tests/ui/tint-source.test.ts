@@ -3,7 +3,7 @@ import type { InstalledRecord } from '../../src/engine/judge/assessment';
 import { tintSentence } from '../../src/ui/reading/tint-source';
 
 const place = (light: number, from: InstalledRecord['tint_from']) =>
-  tintSentence({ place_white_lab_d65: [100, 8.1, 27], tint_from_light: light, tint_from: from } as InstalledRecord);
+  tintSentence({ place_white_lab_d65: [100, 8.1, 27], tint_from_light: light, tint_from: from });
 
 it('lays a tint to the mix of lights where that brings it, and to surfaces where they do', () => {
   expect(place(0.98, [{ surface: 'floor', share: 0.02 }])).toBe(

@@ -8,8 +8,10 @@ import { READING, tintWord } from '../words/reading';
 const LEAST_SHARE = 0.1;
 const MOST_SOURCES = 3;
 
+type TintedPlace = Pick<InstalledRecord, 'place_white_lab_d65' | 'tint_from_light' | 'tint_from'>;
+
 /** What a white held there would look like, and what lends the tint, in words: the mix of lights, or surfaces. */
-export function tintSentence(record: InstalledRecord): string {
+export function tintSentence(record: TintedPlace): string {
   const [, a, b] = record.place_white_lab_d65;
   const word = tintWord(a, b);
   if (word === null) return READING.noTint;
