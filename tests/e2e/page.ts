@@ -2,9 +2,7 @@ import { type Browser, type BrowserContextOptions, expect, type Locator, type Pa
 import { PNG } from 'pngjs';
 
 /** Notices of the renderer library that are no fault of the page; by exact text. */
-export const ALLOWED_CONSOLE = [
-  'THREE.Clock: This module has been deprecated. Please use THREE.Timer instead.',
-] as const;
+const ALLOWED_CONSOLE = ['THREE.Clock: This module has been deprecated. Please use THREE.Timer instead.'] as const;
 
 export interface Watch {
   /** Errors and warnings on the console, and uncaught errors, apart from those allowed. */
@@ -72,7 +70,7 @@ export interface Shot {
 }
 
 /** The picture as it stands on screen, without the rows over it. */
-export async function shot(page: Page): Promise<Shot> {
+async function shot(page: Page): Promise<Shot> {
   const show = (visibility: string) =>
     page.locator('.stage-foot').evaluate((foot: HTMLElement, value) => {
       foot.style.visibility = value;
