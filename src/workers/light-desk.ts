@@ -81,7 +81,9 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
     if (!(await job.room.refineDirect(stale))) return;
     for (const option of show.options) {
       const lit = kept.get(option)?.lit;
-      for (const group of GROUPS.keys()) if (lit && !(await light(job, lit, group))) return;
+      for (const group of GROUPS.keys()) {
+        if (lit && !((await solve(job, lit, group)) && (await gather(job, lit, group)))) return;
+      }
     }
   }
 
@@ -96,20 +98,26 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
     return room;
   }
 
-  /** Solve, picture, first findings. False when something newer came in between. */
+  /** Solve, then findings and picture. False when something newer came in between. */
   async function picture(job: Job, option: string): Promise<boolean> {
     const { show, room, setting } = job;
     const lit = lay(job, option);
     if (!lit) return true;
-    for (const group of GROUPS.keys()) {
-      if (setting.levels[group]! > 0 && !(await light(job, lit, group))) return false;
-    }
+    const lamps = [...GROUPS.keys()].filter((group) => setting.levels[group]! > 0);
+    for (const group of lamps) if (!(await solve(job, lit, group))) return false;
+    const postReadings = () => {
+      const input = judgeInput(show.project, room.study, lit.solved, setting);
+      post({ kind: 'readings', revision: show.revision, input, complete: false });
+    };
+    // In a new room the picture comes first, for what readings need takes longer than it; later they are ready at once.
+    const atOnce = room.hasStudy;
+    if (atOnce) postReadings();
+    for (const group of lamps) if (!(await gather(job, lit, group))) return false;
     const { look, patterns } = paintLook(room.basis, lit, setting);
     post({ kind: 'look', revision: show.revision, look, patterns }, [look.nodeColors.buffer as ArrayBuffer]);
     await pause();
     if (job.stale()) return false;
-    const input = judgeInput(show.project, room.study, lit.solved, setting);
-    post({ kind: 'readings', revision: show.revision, input, complete: false });
+    if (!atOnce) postReadings();
     await pause();
     return !job.stale();
   }
@@ -134,11 +142,15 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
     return lit;
   }
 
-  async function light(job: Job, lit: LitScheme, group: number): Promise<boolean> {
-    if (lit.nodeLight[group]) return true;
+  async function solve(job: Job, lit: LitScheme, group: number): Promise<boolean> {
+    if (lit.solved.radiosity[group]) return true;
     solveSchemeGroup(job.room.basis, lit.solved, group);
     await pause();
-    if (job.stale()) return false;
+    return !job.stale();
+  }
+
+  async function gather(job: Job, lit: LitScheme, group: number): Promise<boolean> {
+    if (lit.nodeLight[group]) return true;
     gatherGroup(job.room.basis, lit, group);
     await pause();
     return !job.stale();

@@ -45,6 +45,11 @@ export class RoomAtWork {
     return this.#isFinal;
   }
 
+  /** Whether what findings need is worked out already. */
+  get hasStudy(): boolean {
+    return this.#study !== null;
+  }
+
   /** What findings need; worked out when first asked for. */
   get study(): RoomStudy {
     this.#study ??= studyReadings(this.current);
