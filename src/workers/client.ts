@@ -34,6 +34,8 @@ export function createStudio(events: StudioEvents): Studio {
         return events.room(data.room);
       case 'light':
         return events.light(data.light);
+      case 'patterns':
+        return queue.prepare(data.patterns);
       case 'look':
         return queue.add(data);
       case 'readings':

@@ -1,4 +1,5 @@
 import type { Problem } from '../engine/result';
+import { SURFACES } from '../engine/surface';
 import { beginLight, gatherGroup, type LitScheme } from '../kitchen/study/lit-scheme';
 import { paintLook } from '../kitchen/study/paint-look';
 import { readPoint } from '../kitchen/study/point-reading';
@@ -70,6 +71,7 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
     for (const option of kept.keys()) if (!show.project.options.some(({ id }) => id === option)) kept.delete(option);
     const setting = settingLight(chosen);
     if (!setting.ok) return post({ kind: 'problem', problem: setting.problem });
+    postPatterns(show);
     const job: Job = { show, room: await roomOf(show.project.kitchen), setting: setting.value, stale };
     current = job;
     for (const option of show.options) if (!(await picture(job, option))) return;
@@ -84,6 +86,16 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
       for (const group of GROUPS.keys()) {
         if (lit && !((await solve(job, lit, group)) && (await gather(job, lit, group)))) return;
       }
+    }
+  }
+
+  /** Patterns take about as long to bake as a room to build: in a new room they are asked for first. */
+  function postPatterns({ project, options }: Show): void {
+    if (room) return;
+    for (const option of options) {
+      const scheme = layScheme(project, option, SURFACES);
+      const laid = scheme.ok ? scheme.value.surfaces : [];
+      post({ kind: 'patterns', patterns: laid.flatMap(({ pattern }) => pattern ?? []) });
     }
   }
 

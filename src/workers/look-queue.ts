@@ -17,6 +17,11 @@ export class LookQueue {
     private readonly ready: (look: Look) => void,
   ) {}
 
+  /** Has patterns baked that a look will need soon. */
+  prepare(patterns: readonly ToPattern[]): void {
+    for (const pattern of patterns) this.#ask(pattern);
+  }
+
   add(look: PaintedLook): void {
     this.#waiting.set(look.look.option, look);
     this.#release();
@@ -31,16 +36,18 @@ export class LookQueue {
   #release(): void {
     for (const [option, { look, patterns }] of [...this.#waiting]) {
       const missing = patterns.filter(({ key }) => !this.#shelf.has(key));
-      for (const { key, spec } of missing) {
-        if (this.#baking.has(key)) continue;
-        this.#baking.add(key);
-        this.bake({ key, spec });
-      }
+      for (const pattern of missing) this.#ask(pattern);
       if (missing.length) continue;
       this.#waiting.delete(option);
       const keys = patterns.map(({ key }) => key);
       this.ready({ ...look, patterns: this.#shelf.take(keys, this.#needed(keys)) });
     }
+  }
+
+  #ask({ key, spec }: ToPattern): void {
+    if (this.#baking.has(key) || this.#shelf.has(key)) return;
+    this.#baking.add(key);
+    this.bake({ key, spec });
   }
 
   #needed(keys: readonly string[]): ReadonlySet<string> {

@@ -32,14 +32,21 @@ export interface ReadPoint {
 
 export type ToLight = Show | ReadPoint;
 
+/** A pattern to bake, shared by all surfaces with the same key. */
+export interface ToPattern {
+  readonly key: string;
+  readonly spec: PatternSpec;
+}
+
 export type FromLight =
+  | { readonly kind: 'patterns'; readonly patterns: readonly ToPattern[] }
   | { readonly kind: 'room'; readonly room: Room }
   | { readonly kind: 'light'; readonly light: RoomLight }
   | {
       readonly kind: 'look';
       readonly revision: number;
       readonly look: Omit<Look, 'patterns'>;
-      readonly patterns: readonly { readonly key: string; readonly spec: PatternSpec }[];
+      readonly patterns: readonly ToPattern[];
     }
   | { readonly kind: 'readings'; readonly revision: number; readonly input: JudgeInput; readonly complete: boolean }
   | { readonly kind: 'point'; readonly ticket: number; readonly reading: PointReading | null }
@@ -55,11 +62,6 @@ export interface ToJudge {
 export type FromJudge =
   | { readonly kind: 'assessment'; readonly revision: number; readonly assessment: Assessment }
   | { readonly kind: 'problem'; readonly problem: Problem };
-
-export interface ToPattern {
-  readonly key: string;
-  readonly spec: PatternSpec;
-}
 
 export interface FromPattern {
   readonly key: string;

@@ -55,7 +55,7 @@ describe('the light desk', () => {
     const kinds = messages.map((message) =>
       message.kind === 'readings' ? (message.complete ? 'final' : 'readings') : message.kind,
     );
-    expect(kinds.slice(0, 3)).toEqual(['room', 'light', 'look']);
+    expect(kinds.slice(0, 4)).toEqual(['patterns', 'room', 'light', 'look']);
     expect(kinds.filter((kind) => kind === 'room')).toHaveLength(1);
     expect(kinds.indexOf('readings')).toBeLessThan(kinds.indexOf('final'));
   });

@@ -69,3 +69,13 @@ it('never hands out a look whose patterns it has just thrown away', () => {
   bakeAll();
   expect([...ready.at(-1)!.patterns.values()]).toEqual([texture, texture, texture, texture]);
 });
+
+it('does not bake twice what was asked for beforehand', () => {
+  const { asked, ready, queue } = queueWith();
+  const look = painted('a', 'day', ['p']);
+  queue.prepare(look.patterns);
+  queue.add(look);
+  expect(asked).toHaveLength(1);
+  queue.baked({ key: 'p', texture });
+  expect(ready).toHaveLength(1);
+});
