@@ -19,11 +19,12 @@ const browser = await chromium.launch({
 for (const { name, width, height, keys = [], setting, touch = false } of PICTURES) {
   const page = await browser.newPage({ viewport: { width, height }, hasTouch: touch });
   await page.goto(server.resolvedUrls.local[0]);
-  await page.locator('canvas').waitFor();
-  await page.waitForTimeout(30_000);
-  if (setting) await page.getByRole('radio', { name: setting }).check({ force: true });
+  const refined = page.locator('.stage-picture[aria-busy="false"]');
+  await refined.waitFor({ timeout: 90_000 });
+  if (setting) await page.locator('.choice', { hasText: setting }).click();
   for (const key of keys) await page.keyboard.press(key);
   await page.mouse.move(width - 8, height - 8);
+  // The rows over the picture fade while the hand rests.
   await page.waitForTimeout(12_000);
   await page.screenshot({ path: join(root, 'docs', `${name}.png`) });
   await page.close();
