@@ -1,4 +1,5 @@
 import { defineConfig } from '@playwright/test';
+import { BROWSER_LAUNCH } from './tests/browser-launch';
 
 const port = Number(process.env.UPSTAND_TEST_PORT) || 4319;
 
@@ -12,20 +13,7 @@ export default defineConfig({
   use: {
     baseURL: `http://localhost:${port}/`,
     viewport: { width: 1280, height: 800 },
-    launchOptions: {
-      executablePath: process.env.UPSTAND_BROWSER || '/usr/bin/chromium',
-      args: [
-        '--no-sandbox',
-        '--use-angle=swiftshader',
-        '--enable-unsafe-swiftshader',
-        '--disable-background-networking',
-        '--disable-component-update',
-        '--disable-sync',
-        '--no-first-run',
-        '--disable-quic',
-        '--force-color-profile=srgb',
-      ],
-    },
+    launchOptions: BROWSER_LAUNCH,
   },
   webServer: {
     command: `npx vite preview --port ${port} --strictPort`,

@@ -16,7 +16,7 @@ export function ensureInstalled() {
   }
   if (!isStale(join(root, 'node_modules', '.package-lock.json'), join(root, 'package-lock.json'))) return;
   console.log('Installing dependencies (once) ...');
-  run('npm', ['ci', '--no-audit', '--no-fund', '--prefer-offline']);
+  run('npm', ['ci', '--include=dev', '--no-audit', '--no-fund', '--prefer-offline']);
 }
 
 /** Runs a command in the project's root; ends the process with its code when it fails. */

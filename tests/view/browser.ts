@@ -1,8 +1,8 @@
-import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { createServer, type ViteDevServer } from 'vite';
+import { BROWSER_LAUNCH } from '../browser-launch';
 import type { Lab } from './page/main';
 
 declare global {
@@ -61,20 +61,7 @@ export async function openPictureLab(without: readonly string[] = []): Promise<P
     server: { port: 0, host: '127.0.0.1', fs: { allow: [PROJECT_FOLDER] } },
   });
   await server.listen();
-  const executablePath = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'].find(existsSync);
-  const browser: Browser = await chromium.launch({
-    executablePath,
-    args: [
-      '--no-sandbox',
-      '--use-angle=swiftshader',
-      '--enable-unsafe-swiftshader',
-      '--disable-background-networking',
-      '--disable-component-update',
-      '--disable-sync',
-      '--no-first-run',
-      '--disable-quic',
-    ],
-  });
+  const browser: Browser = await chromium.launch(BROWSER_LAUNCH);
   const page = await browser.newPage({ viewport: { width: 1300, height: 820 } });
   const problems: string[] = [];
   page.on('pageerror', (error) => problems.push(error.message));

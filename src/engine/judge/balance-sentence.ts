@@ -14,8 +14,12 @@ export function balanceSentence(of: {
   readonly verdict: BalanceVerdict;
   readonly firmness: Firmness;
   readonly carriers: Readonly<Record<TemperatureClass, readonly SurfaceId[]>>;
+  /** Surfaces of some size that nothing is decided for: where a change would be easy. */
+  readonly open: readonly SurfaceId[];
 }): string {
   const { verdict, firmness, carriers } = of;
+  const open =
+    of.open.length > 0 ? `; ${phrase(of.open).text} ${phrase(of.open).plural ? 'are' : 'is'} still open` : '';
   if (firmness === 'open') {
     return 'Cannot tell from here whether warm and cool balance: the colors are not known well enough. Compare the samples together.';
   }
@@ -25,11 +29,11 @@ export function balanceSentence(of: {
   switch (verdict) {
     case 'lacks-warm': {
       const who = carriers.cool.length > 0 ? `: ${phrase(carriers.cool).text}` : '';
-      return `Most of what you see ${is} cool or gray${who}. One warm surface would settle it.`;
+      return `Most of what you see ${is} cool or gray${who}. One warm surface would settle it${open}.`;
     }
     case 'lacks-cool': {
       const who = warmSide.length > 0 ? `: ${phrase(warmSide).text}` : '';
-      return `Everything ${may ? 'may lean' : 'leans'} warm${who}. A cooler or cleaner surface would rest the eye.`;
+      return `Everything ${may ? 'may lean' : 'leans'} warm${who}. A cooler or cleaner surface would rest the eye${open}.`;
     }
     case 'muted':
       return `A quiet, near-neutral kitchen${may ? ', from most places' : ''}: nothing in it leans far to warm or cool.`;

@@ -136,12 +136,34 @@ export function judgeBalance(
       verdict: whole.verdict,
       firmness: firmness === 'firm' && otherwiseFrom.length > 0 ? 'may' : firmness,
       carriers: held,
+      open: openSurfaces(input, views),
     }),
     installed: { shares: [shown.warm, shown.leaning, shown.cool, shown.neutral], verdict: installed.verdict },
     range: { warm: range(perView.map((r) => r.shares.warm)), cool: range(perView.map((r) => r.shares.cool)) },
   };
   return { balance, carriers: held, otherwiseFrom };
 }
+
+/** Surfaces still open that fill some of the view; a ceiling or a trim is not where one would set a color. */
+function openSurfaces(input: JudgeInput, views: readonly ViewWeights[]): SurfaceId[] {
+  const weights = meanWeights(views);
+  return input.surfaces.flatMap(({ surface, state }, i) =>
+    state === 'open' && weights[i]! >= OPEN_MIN && COLOR_CARRIERS.includes(surface) ? [surface] : [],
+  );
+}
+
+const OPEN_MIN = 0.03;
+const COLOR_CARRIERS: readonly SurfaceId[] = [
+  'counter',
+  'island-counter',
+  'floor',
+  'base-fronts',
+  'wall-fronts',
+  'tall-fronts',
+  'island-fronts',
+  'backsplash',
+  'wall',
+];
 
 const range = (xs: readonly number[]): readonly [number, number] => [Math.min(...xs), Math.max(...xs)];
 

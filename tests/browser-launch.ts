@@ -1,0 +1,19 @@
+import { existsSync } from 'node:fs';
+
+/** How tests start a browser: the one npm test found (UPSTAND_BROWSER), else one in a usual place, else Playwright's own. */
+export const BROWSER_LAUNCH = {
+  executablePath:
+    process.env.UPSTAND_BROWSER ??
+    ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'].find((path) => existsSync(path)),
+  args: [
+    '--no-sandbox',
+    '--use-angle=swiftshader',
+    '--enable-unsafe-swiftshader',
+    '--disable-background-networking',
+    '--disable-component-update',
+    '--disable-sync',
+    '--no-first-run',
+    '--disable-quic',
+    '--force-color-profile=srgb',
+  ],
+};
