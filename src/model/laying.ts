@@ -33,7 +33,9 @@ export function layingFor(
   library: readonly Finish[] = [],
   before?: Laying,
 ): Laying {
-  if (TAKES_PIECES.includes(surface) && !SHEETS.includes(finish.class)) {
+  // An upstand is cut from the counter's slab; only tile goes up the wall in pieces.
+  const inPieces = surface !== 'upstand' || finish.class === 'glazed' || finish.class === 'porcelain';
+  if (inPieces && TAKES_PIECES.includes(surface) && !SHEETS.includes(finish.class)) {
     if (finish.pattern.kind === 'grain' && finish.pattern.board_mm) return { layout: 'planks' };
     if (finish.piece_mm) return tiled(finish, finish.piece_mm, surface, library, before);
   }

@@ -21,6 +21,8 @@ it('lays tiles with joint and grout, boards as planks, slabs and paint plain (co
   expect(layingFor(finish('WD-01'), 'floor', library)).toEqual({ layout: 'planks' });
   expect(layingFor(finish('EN-01'), 'counter', library)).toEqual({ layout: 'plain' });
   expect(layingFor(finish('EN-06'), 'counter', library)).toEqual({ layout: 'plain' });
+  expect(layingFor(finish('EN-06'), 'upstand', library)).toEqual({ layout: 'plain' });
+  expect(layingFor(finish('TL-01'), 'upstand', library).layout).toBe('running-bond');
   expect(layingFor(finish('PT-02'), 'wall', library)).toEqual({ layout: 'plain' });
   expect(layingFor(finish('WD-07'), 'base-fronts', library)).toEqual({ layout: 'plain' });
   expect(layingFor(finish('WD-03'), 'base-fronts', library)).toEqual({ layout: 'plain' });
