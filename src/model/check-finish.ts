@@ -69,6 +69,11 @@ export function checkGivenColor(color: GivenColor, path: string): readonly Probl
       return [...checkNumber(color.lrv, PERCENT, `${path}.lrv`), ...checkText(color.hue, `${path}.hue`)];
     case 'spectrum':
       return checkSpectrum(color, path);
+    case 'munsell':
+      return checkText(color.munsell, `${path}.munsell`);
+    case 'lch':
+    case 'xyz':
+      return [];
     case 'hex':
       if (/^#[0-9a-f]{6}$/i.test(color.hex)) return [];
       return [

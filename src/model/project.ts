@@ -7,6 +7,8 @@ export interface FinishColor {
   readonly role: ComponentRole;
   readonly share: number;
   readonly color: GivenColor;
+  /** Light reflectance value printed beside the colour, 0-100: checked against it, never used instead of it. */
+  readonly lrv?: number;
 }
 
 /** What one needs to order it. All optional: a typed-in finish has none. */
@@ -63,7 +65,7 @@ export interface Option {
 export type GroupId = 'sky' | 'ceiling' | 'under-cabinet';
 export const GROUPS: readonly GroupId[] = ['sky', 'ceiling', 'under-cabinet'];
 
-/** `light` is the id of a spectrum (D65, A, LED-B1, FL11, ...); `level` 0-1 dims. */
+/** `light` is the id of a lamp of the project, or words for a light (see `engine/lamp/light-words`); `level` 0-1 dims. */
 export interface GroupSetting {
   readonly level: number;
   readonly light: string;
@@ -115,6 +117,17 @@ export interface Kitchen {
   readonly sky_lx: number;
 }
 
+/** A lamp with a spectrum of its own: relative power at equal steps. */
+export interface Lamp {
+  readonly id: string;
+  readonly label: string;
+  readonly start_nm: number;
+  readonly step_nm: number;
+  readonly power: readonly number[];
+  /** Where the spectrum comes from. */
+  readonly note?: string;
+}
+
 /** The project document: everything one saves. Immutable; changed only by commands. */
 export interface Project {
   readonly type: 'upstand-project';
@@ -124,6 +137,8 @@ export interface Project {
   readonly note: string;
   readonly kitchen: Kitchen;
   readonly settings: readonly Setting[];
+  /** Lamps whose spectrum was given by the user; absent when there are none. */
+  readonly lamps?: readonly Lamp[];
   readonly library: readonly Finish[];
   readonly options: readonly Option[];
 }

@@ -2,7 +2,8 @@ import { labD65FromHex } from '../color/display';
 import { xyzD65FromLabD65 } from '../color/lab';
 import { labD65FromReflectance } from '../color/lab-from-reflectance';
 import type { Lab } from '../color/types';
-import { type Problem, type Result, success } from '../result';
+import { labD65FromMunsell } from '../naming/munsell';
+import { failure, type Problem, type Result, success } from '../result';
 import { reflectanceFromXyz } from '../spectrum/reflectance-from-color';
 import { reflectanceOnGrid } from '../spectrum/resample';
 import type { ReflectanceSpd } from '../spectrum/types';
@@ -76,6 +77,15 @@ function labOfGiven(color: ColorWithoutSpectrum): Result<Lab<'D65-2'>> {
       return labD65FromHex(color.hex);
     case 'lrv':
       return labFromLrv(color.lrv, color.hue);
+    case 'munsell':
+      return labD65FromMunsell(color.munsell);
+    case 'lch':
+    case 'xyz':
+      return failure({
+        code: 'color-kind-unknown',
+        text: `A color given as ${color.kind} cannot be read yet.`,
+        remedy: 'Give it as L*, a*, b*.',
+      });
   }
 }
 

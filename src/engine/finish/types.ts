@@ -1,5 +1,6 @@
 import type { Lab } from '../color/types';
 import type { ReflectanceSpd } from '../spectrum/types';
+import type { Specular } from './given-color';
 
 export type FinishClass =
   | 'paint'
@@ -32,7 +33,6 @@ export type ComponentRole =
 /**
  * One colour component of a finish, ready to compute with.
  * `share` is the area share in its surface (0-1, shares of a surface sum to 1).
- * `uncertaintyDe00` is one standard deviation in CIEDE2000 units.
  */
 export interface FinishComponent {
   readonly role: ComponentRole;
@@ -42,7 +42,12 @@ export interface FinishComponent {
   /** Where the spectrum comes from: a measurement, or a plausible curve of the same colour. */
   readonly spectrumSource: 'measured' | 'lhtss' | 'sigmoid';
   readonly provenance: Provenance;
+  /** Root mean square of the whole colour difference between what is said and what is, CIEDE2000 units. */
   readonly uncertaintyDe00: number;
+  /** What the spectrum counts of the mirror-like reflection; absent where nobody said. */
+  readonly specular?: Specular;
+  /** Class of the material the component is made of; absent: that of the finish it belongs to. */
+  readonly finishClass?: FinishClass;
 }
 
 /** A finish as laid on one surface (grout included as a component), ready to compute with. */

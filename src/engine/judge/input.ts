@@ -15,6 +15,11 @@ export interface InstalledReading {
   /** In the order of the finish's components. */
   readonly components: readonly Lab<'D65-2'>[];
   readonly average: Lab<'D65-2'>;
+  /**
+   * Per component its colour here by every plausible curve of its sample colour, the nominal one first (see
+   * `engine/plausible`); one entry where the spectrum was measured. Absent while only the first picture is wanted.
+   */
+  readonly variants?: readonly (readonly Lab<'D65-2'>[])[];
   /** Which surfaces the tint comes from, as shares of the whole tint, largest first; null while pending. */
   readonly tintFrom: readonly { readonly surface: SurfaceId; readonly share: number }[] | null;
   /** Share of the view per overview viewpoint, 0-1, same order as JudgeInput.overviews. */
