@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { SURFACES, type SurfaceId } from '../engine/surface';
-import type { Finish, Kitchen, Project } from '../model/project';
+import type { Finish, Kitchen, Lamp, Project } from '../model/project';
 
 /**
  * Shapes of the project file: which fields there are and of what kind. Ranges and references are checked by the model.
@@ -91,6 +91,16 @@ const scheme = v.object(
 
 const group = v.object({ level: number, light: text });
 
+/** Lamps with a spectrum of their own. */
+const lamp = v.object({
+  id: text,
+  label: text,
+  start_nm: number,
+  step_nm: number,
+  power: v.array(number),
+  note: v.optional(text),
+}) satisfies v.GenericSchema<unknown, Lamp>;
+
 const kitchenSchema = v.object({
   layout: v.literal('l-island'),
   name: text,
@@ -129,6 +139,7 @@ export const projectSchema = v.object({
   settings: v.array(
     v.object({ id: text, name: text, groups: v.object({ sky: group, ceiling: group, 'under-cabinet': group }) }),
   ),
+  lamps: v.optional(v.array(lamp)),
   library: v.array(finishSchema),
   options: v.array(v.object({ id: text, name: text, scheme })),
 }) satisfies v.GenericSchema<unknown, Project>;

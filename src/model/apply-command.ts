@@ -1,11 +1,12 @@
 import { failure, type Problem, type Result, success } from '../engine/result';
 import { checkFinish } from './check-finish';
+import { checkLamp } from './check-lamp';
 import { checkText } from './check-number';
 import { checkGroup, checkPlacement, libraryOf, unknownFinish } from './check-project';
 import { type Command, type FinishChanges, optionById, type Rename, type SetGroup } from './commands';
 import { isSurfaceId } from './decision-order';
 import { layFinishOn } from './lay-finish';
-import { type Finish, GROUPS, type Option, type Placement, type Project, type Setting } from './project';
+import { type Finish, GROUPS, type Lamp, type Option, type Placement, type Project, type Setting } from './project';
 
 /**
  * The document after a command. Pure: the document given is never changed, and a command that is wrong (unknown id, value
@@ -25,6 +26,8 @@ export function applyCommand(project: Project, command: Command): Result<Project
       return editFinish(project, command.finish, command.changes);
     case 'remove-finish':
       return removeFinish(project, command.finish);
+    case 'add-lamp':
+      return addLamp(project, command.lamp);
     case 'set-group':
       return setGroup(project, command);
     case 'copy-option':
@@ -107,13 +110,22 @@ function removeFinish(project: Project, id: string): Result<Project> {
   return success({ ...project, library: project.library.filter((one) => one !== finish) });
 }
 
+function addLamp(project: Project, lamp: Lamp): Result<Project> {
+  const before = project.lamps ?? [];
+  if (before.some((one) => one.id === lamp.id)) {
+    return failure(bad('duplicate-id', 'lamp.id', `The project has a lamp "${lamp.id}" already.`));
+  }
+  const [problem, ...more] = checkLamp(lamp, 'lamp');
+  return problem ? failure(problem, more) : success({ ...project, lamps: [...before, lamp] });
+}
+
 function setGroup(project: Project, command: SetGroup): Result<Project> {
   const setting = project.settings.find((one) => one.id === command.setting);
   if (!setting) return unknown('setting', command.setting, project.settings);
   const before = GROUPS.includes(command.group) ? setting.groups[command.group] : undefined;
   if (!before) return failure(bad('unknown-group', 'group', `There is no light group "${command.group}".`));
   const after = { level: command.level ?? before.level, light: command.light ?? before.light };
-  const [problem, ...more] = checkGroup(after, `groups.${command.group}`);
+  const [problem, ...more] = checkGroup(project, after, `groups.${command.group}`);
   if (problem) return failure(problem, more);
   const changed: Setting = { ...setting, groups: { ...setting.groups, [command.group]: after } };
   return success({ ...project, settings: replace(project.settings, setting, changed) });

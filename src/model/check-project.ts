@@ -1,8 +1,8 @@
 import type { Problem } from '../engine/result';
-import { LIGHT_IDS, lightById } from '../engine/spectrum/lights';
 import { SURFACES } from '../engine/surface';
 import { checkFinish } from './check-finish';
 import { checkKitchen } from './check-kitchen';
+import { checkLamp } from './check-lamp';
 import { checkNumber, checkText, checkUnique } from './check-number';
 import { JOINT_MM } from './laying';
 import {
@@ -14,6 +14,7 @@ import {
   type Project,
   type Setting,
 } from './project';
+import { lightOfProject } from './project-lights';
 
 /** Everything that is wrong with a document of the right shape: values, references, ids. Empty when it is sound. */
 export function checkProject(project: Project): readonly Problem[] {
@@ -23,11 +24,13 @@ export function checkProject(project: Project): readonly Problem[] {
     ...checkText(project.name, 'name'),
     ...checkKitchen(project.kitchen, 'kitchen'),
     ...checkUnique(ids(project.settings), 'settings'),
+    ...checkUnique(ids(project.lamps ?? []), 'lamps'),
     ...checkUnique(ids(project.library), 'library'),
     ...checkUnique(ids(project.options), 'options'),
     ...checkNotEmpty(project.settings, 'settings', 'setting'),
     ...checkNotEmpty(project.options, 'options', 'option'),
-    ...project.settings.flatMap((setting, i) => checkSetting(setting, `settings[${i}]`)),
+    ...project.settings.flatMap((setting, i) => checkSetting(project, setting, `settings[${i}]`)),
+    ...(project.lamps ?? []).flatMap((lamp, i) => checkLamp(lamp, `lamps[${i}]`)),
     ...project.library.flatMap((finish, i) => checkFinish(finish, `library[${i}]`)),
     ...project.options.flatMap((option, i) => checkOption(option, library, `options[${i}]`)),
   ];
@@ -38,22 +41,21 @@ export const libraryOf = (project: Project): ReadonlyMap<string, Finish> =>
   new Map(project.library.map((finish) => [finish.id, finish]));
 
 /** What is wrong with a setting: names, levels, lights. */
-const checkSetting = (setting: Setting, path: string): readonly Problem[] => [
+const checkSetting = (project: Pick<Project, 'lamps'>, setting: Setting, path: string): readonly Problem[] => [
   ...checkText(setting.id, `${path}.id`),
   ...checkText(setting.name, `${path}.name`),
-  ...GROUPS.flatMap((group) => checkGroup(setting.groups[group], `${path}.groups.${group}`)),
+  ...GROUPS.flatMap((group) => checkGroup(project, setting.groups[group], `${path}.groups.${group}`)),
 ];
 
-/** What is wrong with one light group of a setting. */
-export function checkGroup(group: GroupSetting, path: string): readonly Problem[] {
+/** What is wrong with one light group of a setting of the project. */
+export function checkGroup(project: Pick<Project, 'lamps'>, group: GroupSetting, path: string): readonly Problem[] {
   const problems = [...checkNumber(group.level, [0, 1, ''], `${path}.level`)];
-  if (!lightById(group.light)) {
-    problems.push({
-      code: 'unknown-light',
-      text: `${path}.light: there is no light "${group.light}".`,
-      at: { path: `${path}.light` },
-      remedy: `Use one of ${LIGHT_IDS.join(', ')}.`,
-    });
+  // A lamp of the project that is itself wrong is told of where it stands, once.
+  if (project.lamps?.some(({ id }) => id === group.light)) return problems;
+  const light = lightOfProject(project, group.light);
+  if (!light.ok) {
+    const at = `${path}.light`;
+    problems.push({ ...light.problem, text: `${at}: ${light.problem.text}`, at: { path: at } });
   }
   return problems;
 }

@@ -18,6 +18,8 @@ export function commandLabel(project: Project, command: Command): string {
       return `change ${finishName(command.finish)}`;
     case 'remove-finish':
       return `remove ${finishName(command.finish)}`;
+    case 'add-lamp':
+      return `add lamp ${command.lamp.label}`;
     case 'set-group':
       return command.light === undefined ? `dim ${command.group} light` : `lamp of ${command.group} light`;
     case 'copy-option':

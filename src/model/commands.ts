@@ -1,5 +1,5 @@
 import type { DecisionState, SurfaceId } from '../engine/surface';
-import type { Finish, GroupId, Laying, Option, Project } from './project';
+import type { Finish, GroupId, Lamp, Laying, Option, Project } from './project';
 
 /**
  * Everything that can be done to a document, as plain data: it can be logged, sent to a worker and replayed.
@@ -12,6 +12,7 @@ export type Command =
   | { readonly kind: 'add-finish'; readonly finish: Finish }
   | { readonly kind: 'edit-finish'; readonly finish: string; readonly changes: FinishChanges }
   | { readonly kind: 'remove-finish'; readonly finish: string }
+  | { readonly kind: 'add-lamp'; readonly lamp: Lamp }
   | SetGroup
   | { readonly kind: 'copy-option'; readonly option: string; readonly id: string; readonly name: string }
   | { readonly kind: 'remove-option'; readonly option: string }

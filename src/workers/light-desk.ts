@@ -69,7 +69,7 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
     const chosen = show.project.settings.find(({ id }) => id === show.setting);
     if (!chosen) return post({ kind: 'problem', problem: unknownSetting(show) });
     for (const option of kept.keys()) if (!show.project.options.some(({ id }) => id === option)) kept.delete(option);
-    const setting = settingLight(chosen);
+    const setting = settingLight(show.project, chosen);
     if (!setting.ok) return post({ kind: 'problem', problem: setting.problem });
     postPatterns(show);
     const job: Job = { show, room: await roomOf(show.project.kitchen), setting: setting.value, stale };

@@ -36,7 +36,7 @@ const basis = median('kitchen change: nodes at final quality', null, 1, () => fi
 const study = median('kitchen change: surface means and view shares', null, 1, () => studyReadings(basis));
 
 for (const id of ['day', 'evening']) {
-  const setting = must(settingLight(project.settings.find((one) => one.id === id)!));
+  const setting = must(settingLight(project, project.settings.find((one) => one.id === id)!));
   const lit = () => {
     const solved = beginScheme(must(layScheme(project, 'our-floor', study.room.surfaces)), GROUPS.length);
     const light = beginLight(study, solved);

@@ -22,7 +22,7 @@ export interface OptionStudy {
 export function studyOption(project: Project, optionId: string, settingId: string): Result<OptionStudy> {
   const setting = findSetting(project, settingId);
   if (!setting.ok) return setting;
-  const light = settingLight(setting.value);
+  const light = settingLight(project, setting.value);
   if (!light.ok) return light;
   const scheme = layScheme(project, optionId, SURFACES);
   if (!scheme.ok) return scheme;

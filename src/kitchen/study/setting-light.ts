@@ -3,10 +3,11 @@ import type { Xyz } from '../../engine/color/types';
 import { D65_2 } from '../../engine/color/whites';
 import { xyzFromEmission } from '../../engine/color/xyz';
 import { failure, type Result, success } from '../../engine/result';
-import { lightById, perLux } from '../../engine/spectrum/lights';
+import { perLux } from '../../engine/spectrum/lights';
 import { observer2 } from '../../engine/spectrum/observers';
 import type { EmissionSpd } from '../../engine/spectrum/types';
-import { GROUPS, type Setting } from '../../model/project';
+import { GROUPS, type Project, type Setting } from '../../model/project';
+import { lightOfProject } from '../../model/project-lights';
 
 /** A setting turned into numbers: per light group its level and its spectrum per lux, in the order of GROUPS. */
 export interface SettingLight {
@@ -15,20 +16,15 @@ export interface SettingLight {
   readonly spectra: readonly EmissionSpd[];
 }
 
-export function settingLight(setting: Setting): Result<SettingLight> {
+/** The lights of a setting of the project; a light that is not known is refused with its place. */
+export function settingLight(project: Pick<Project, 'lamps'>, setting: Setting): Result<SettingLight> {
   const spectra: EmissionSpd[] = [];
   for (const group of GROUPS) {
-    const id = setting.groups[group].light;
-    const spd = lightById(id);
-    if (!spd) {
-      return failure({
-        code: 'unknown-light',
-        text: `The light ${id} of setting ${setting.id} is not known.`,
-        at: { path: `settings.${setting.id}.groups.${group}.light` },
-        remedy: 'Use the id of a CIE light, such as D65, A, LED-B2 or FL11.',
-      });
+    const light = lightOfProject(project, setting.groups[group].light);
+    if (!light.ok) {
+      return failure({ ...light.problem, at: { path: `settings.${setting.id}.groups.${group}.light` } });
     }
-    spectra.push(perLux(spd));
+    spectra.push(perLux(light.value));
   }
   return success({ id: setting.id, levels: GROUPS.map((group) => setting.groups[group].level), spectra });
 }
