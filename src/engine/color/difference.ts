@@ -1,4 +1,4 @@
-import type { Lab, White } from './types';
+import type { Lab, Matrix3, White } from './types';
 
 const RADIANS = Math.PI / 180;
 const CHROMA_25_TO_7 = 25 ** 7;
@@ -9,7 +9,7 @@ const CHROMA_25_TO_7 = 25 ** 7;
  */
 export function differenceCiede2000<W extends White>(first: Lab<W>, second: Lab<W>): number {
   const meanChroma = (Math.hypot(first.a, first.b) + Math.hypot(second.a, second.b)) / 2;
-  const stretch = 1.5 - 0.5 * Math.sqrt(saturation(meanChroma));
+  const stretch = redGreenStretch(meanChroma);
   const a1 = first.a * stretch;
   const a2 = second.a * stretch;
   const c1 = Math.hypot(a1, first.b);
@@ -30,18 +30,32 @@ export function differenceCiede2000<W extends White>(first: Lab<W>, second: Lab<
     if (Math.abs(h1 - h2) > 180) h += h < 360 ? 360 : -360;
     h /= 2;
   }
-  const t =
-    1 -
-    0.17 * Math.cos((h - 30) * RADIANS) +
-    0.24 * Math.cos(2 * h * RADIANS) +
-    0.32 * Math.cos((3 * h + 6) * RADIANS) -
-    0.2 * Math.cos((4 * h - 63) * RADIANS);
-  const rotation = -2 * Math.sqrt(saturation(c)) * Math.sin(60 * Math.exp(-(((h - 275) / 25) ** 2)) * RADIANS);
 
   const lightness = lightnessTerm(first.l, second.l);
-  const chroma = dChroma / (1 + 0.045 * c);
-  const hue = dHue / (1 + 0.015 * c * t);
-  return Math.sqrt(lightness * lightness + chroma * chroma + hue * hue + rotation * chroma * hue);
+  const chroma = dChroma / chromaWeight(c);
+  const hue = dHue / hueWeight(c, h);
+  return Math.sqrt(lightness * lightness + chroma * chroma + hue * hue + rotationTerm(c, h) * chroma * hue);
+}
+
+/**
+ * CIEDE2000 for small differences at one colour: dE00^2 = d' G d with d in L*, a*, b* and G the matrix returned, symmetric,
+ * row major, lightness apart from the rest (Pant and Farup 2012, Color Res. Appl. 37, 429, give such metrics).
+ * Continuous at the neutral axis, where hue has no direction but chroma and hue weigh the same.
+ */
+export function localMetricCiede2000(lab: Lab<White>): Matrix3 {
+  // Both colours of a pair are stretched by their mean chroma, so that the stretch itself adds no slope.
+  const stretch = redGreenStretch(Math.hypot(lab.a, lab.b));
+  const a = lab.a * stretch;
+  const c = Math.hypot(a, lab.b);
+  const [cos, sin] = c === 0 ? [1, 0] : [a / c, lab.b / c];
+  const h = hueDegrees(a, lab.b);
+  const [sC, sH] = [chromaWeight(c), hueWeight(c, h)];
+  const [chroma, hue, mixed] = [1 / sC ** 2, 1 / sH ** 2, rotationTerm(c, h) / (2 * sC * sH)];
+
+  const aa = stretch * stretch * (chroma * cos * cos + hue * sin * sin - 2 * mixed * cos * sin);
+  const ab = stretch * ((chroma - hue) * cos * sin + mixed * (cos * cos - sin * sin));
+  const bb = chroma * sin * sin + hue * cos * cos + 2 * mixed * cos * sin;
+  return [1 / lightnessWeight(lab.l) ** 2, 0, 0, 0, aa, ab, 0, ab, bb];
 }
 
 /** A CIEDE2000 difference and what it is made of. */
@@ -60,10 +74,35 @@ export function differenceParts<W extends White>(first: Lab<W>, second: Lab<W>):
   return { de00, lightness, chroma: Math.sqrt(Math.max(0, de00 * de00 - lightness * lightness)) };
 }
 
-function lightnessTerm(l1: number, l2: number): number {
-  const fromMiddle = ((l1 + l2) / 2 - 50) ** 2;
-  return (l2 - l1) / (1 + (0.015 * fromMiddle) / Math.sqrt(20 + fromMiddle));
+const lightnessTerm = (l1: number, l2: number): number => (l2 - l1) / lightnessWeight((l1 + l2) / 2);
+
+/** SL of mean lightness. */
+function lightnessWeight(l: number): number {
+  const fromMiddle = (l - 50) ** 2;
+  return 1 + (0.015 * fromMiddle) / Math.sqrt(20 + fromMiddle);
 }
+
+/** SC of mean chroma C'. */
+const chromaWeight = (c: number): number => 1 + 0.045 * c;
+
+/** SH of mean chroma C' and mean hue, degrees. */
+function hueWeight(c: number, h: number): number {
+  const t =
+    1 -
+    0.17 * Math.cos((h - 30) * RADIANS) +
+    0.24 * Math.cos(2 * h * RADIANS) +
+    0.32 * Math.cos((3 * h + 6) * RADIANS) -
+    0.2 * Math.cos((4 * h - 63) * RADIANS);
+  return 1 + 0.015 * c * t;
+}
+
+/** RT: chroma and hue errors of a blue go together. */
+function rotationTerm(c: number, h: number): number {
+  return -2 * Math.sqrt(saturation(c)) * Math.sin(60 * Math.exp(-(((h - 275) / 25) ** 2)) * RADIANS);
+}
+
+/** 1 + G of mean chroma C*ab: the factor of a* that makes near-neutrals count more. */
+const redGreenStretch = (meanChroma: number): number => 1.5 - 0.5 * Math.sqrt(saturation(meanChroma));
 
 function saturation(chroma: number): number {
   const power = chroma ** 7;
