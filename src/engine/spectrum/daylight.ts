@@ -4,7 +4,7 @@ import type { EmissionSpd } from './types';
 
 /** Chromaticity range over which CIE 15 defines daylight, K. */
 const DAYLIGHT_MIN_K = 4000;
-const DAYLIGHT_MAX_K = 25000;
+export const DAYLIGHT_MAX_K = 25000;
 
 /**
  * CIE daylight of a correlated colour temperature, 100 at 560 nm (CIE 15:2018, 4.1.2).
