@@ -9,79 +9,125 @@ const MAX_ITERATIONS = 40;
 const TOLERANCE = 1e-11;
 
 const newton = new BorderedTridiagonal(GRID_COUNT, -2);
+const NO_SHAPE = new Float64Array(GRID_COUNT);
 
 /**
  * Least hyperbolic tangent slope squared (Burns 2019; Color Res. Appl. 45, 2020): of all curves rho = (tanh z + 1) / 2
  * with the wanted tristimulus values, the one whose z is smoothest. Always 0 < rho < 1; a neutral is exactly flat.
+ * With a `shape` (81 values on the scale of z; a constant added to it changes nothing) the slope of z - shape is least:
+ * the curve keeps the features of the shape and departs from it as gently as the colour allows.
  * `target` is X, Y, Z with 1 for the perfect diffuser. Null when Newton's method finds no such curve, which is so
  * outside the object colour solid.
  */
-export function lhtssReflectance(target: Float64Array, weights: TristimulusWeights): ReflectanceSpd | null {
+export function lhtssReflectance(
+  target: Float64Array,
+  weights: TristimulusWeights,
+  shape: Float64Array = NO_SHAPE,
+): ReflectanceSpd | null {
   const z = new Float64Array(GRID_COUNT);
   const lambda = new Float64Array(3);
-  if (solveFrom(flatStart(z, lambda, target), lambda, target, weights)) return reflectanceFromZ(z);
+  startFrom(z, lambda, shape, target, weights);
+  if (solveFrom(z, lambda, target, weights, shape)) return reflectanceFromZ(z);
 
-  // A saturated colour may be too far for one go: walk there from the gray of the same Y.
-  const gray = Float64Array.from(weights.white, (value) => value * target[1]!);
+  // A saturated colour may be too far for one go: walk there from the colour of the start, a gray where there is no shape.
+  const start = new Float64Array(3);
+  const between = new Float64Array(3);
   for (const steps of [4, 16, 64]) {
-    flatStart(z, lambda, target);
-    const between = new Float64Array(3);
+    startFrom(z, lambda, shape, target, weights);
+    tristimulusOfZ(z, weights, start);
     let arrived = true;
     for (let step = 1; step <= steps && arrived; step++) {
-      for (let r = 0; r < 3; r++) between[r] = gray[r]! + ((target[r]! - gray[r]!) * step) / steps;
-      arrived = solveFrom(z, lambda, between, weights);
+      for (let r = 0; r < 3; r++) between[r] = start[r]! + ((target[r]! - start[r]!) * step) / steps;
+      arrived = solveFrom(z, lambda, between, weights, shape);
     }
     if (arrived) return reflectanceFromZ(z);
   }
   return null;
 }
 
-function flatStart(z: Float64Array, lambda: Float64Array, target: Float64Array): Float64Array {
+/** The inverse of rho = (tanh z + 1) / 2, for shapes taken from a curve. Every value strictly between 0 and 1. */
+export const zFromReflectance = (rho: ReflectanceSpd): Float64Array =>
+  Float64Array.from(rho, (value) => Math.log(value / (1 - value)) / 2);
+
+/** The shape itself, moved to about the wanted Y. */
+function startFrom(
+  z: Float64Array,
+  lambda: Float64Array,
+  shape: Float64Array,
+  target: Float64Array,
+  weights: TristimulusWeights,
+): void {
   lambda.fill(0);
-  return z.fill(Math.atanh(2 * target[1]! - 1));
+  let level = Math.atanh(2 * target[1]! - 1);
+  for (let i = 0; i < GRID_COUNT; i++) level -= weights.rows[3 * i + 1]! * shape[i]!;
+  for (let i = 0; i < GRID_COUNT; i++) z[i] = level + shape[i]!;
+}
+
+function tristimulusOfZ(z: Float64Array, weights: TristimulusWeights, into: Float64Array): void {
+  into.fill(0);
+  for (let i = 0; i < GRID_COUNT; i++) {
+    const rho = (Math.tanh(z[i]!) + 1) / 2;
+    for (let r = 0; r < 3; r++) into[r] = into[r]! + weights.rows[3 * i + r]! * rho;
+  }
 }
 
 /** Newton's method in place on z and the three multipliers. False when it does not converge. */
-function solveFrom(z: Float64Array, lambda: Float64Array, target: Float64Array, weights: TristimulusWeights): boolean {
+function solveFrom(
+  z: Float64Array,
+  lambda: Float64Array,
+  target: Float64Array,
+  weights: TristimulusWeights,
+  shape: Float64Array,
+): boolean {
   const rows = weights.rows;
+  const { diagonal, border, f, g, x: stepZ, y: stepLambda } = newton;
+  const last = GRID_COUNT - 1;
   for (let iteration = 0; iteration < MAX_ITERATIONS; iteration++) {
+    const l0 = lambda[0]!;
+    const l1 = lambda[1]!;
+    const l2 = lambda[2]!;
     let x = 0;
     let y = 0;
     let zSum = 0;
     let worstStationary = 0;
+    let before = 0;
+    let here = z[0]! - shape[0]!;
     for (let i = 0; i < GRID_COUNT; i++) {
       const tanh = Math.tanh(z[i]!);
       const half = (1 - tanh * tanh) / 2;
-      const [tx, ty, tz] = [rows[3 * i]!, rows[3 * i + 1]!, rows[3 * i + 2]!];
+      const tx = rows[3 * i]!;
+      const ty = rows[3 * i + 1]!;
+      const tz = rows[3 * i + 2]!;
       const rho = (tanh + 1) / 2;
       x += tx * rho;
       y += ty * rho;
       zSum += tz * rho;
-      const pull = tx * lambda[0]! + ty * lambda[1]! + tz * lambda[2]!;
-      const ends = i === 0 || i === GRID_COUNT - 1;
-      const before = i === 0 ? 0 : z[i - 1]!;
-      const after = i === GRID_COUNT - 1 ? 0 : z[i + 1]!;
-      const stationary = (ends ? 2 : 4) * z[i]! - 2 * (before + after) + half * pull;
+      const pull = tx * l0 + ty * l1 + tz * l2;
+      const bend = i === 0 || i === last ? 2 : 4;
+      const after = i === last ? 0 : z[i + 1]! - shape[i + 1]!;
+      const stationary = bend * here - 2 * (before + after) + half * pull;
       worstStationary = Math.max(worstStationary, Math.abs(stationary));
-      newton.diagonal[i] = (ends ? 2 : 4) - 2 * half * tanh * pull;
-      newton.border[3 * i] = half * tx;
-      newton.border[3 * i + 1] = half * ty;
-      newton.border[3 * i + 2] = half * tz;
-      newton.f[i] = -stationary;
+      diagonal[i] = bend - 2 * half * tanh * pull;
+      border[3 * i] = half * tx;
+      border[3 * i + 1] = half * ty;
+      border[3 * i + 2] = half * tz;
+      f[i] = -stationary;
+      before = here;
+      here = after;
     }
-    newton.g[0] = target[0]! - x;
-    newton.g[1] = target[1]! - y;
-    newton.g[2] = target[2]! - zSum;
-    const worst = Math.max(Math.abs(newton.g[0]!), Math.abs(newton.g[1]!), Math.abs(newton.g[2]!));
+    g[0] = target[0]! - x;
+    g[1] = target[1]! - y;
+    g[2] = target[2]! - zSum;
+    const worst = Math.max(Math.abs(g[0]!), Math.abs(g[1]!), Math.abs(g[2]!));
     if (worst < TOLERANCE && worstStationary < 1e3 * TOLERANCE) return true;
     if (!newton.solve()) return false;
 
     let longest = 0;
-    for (let i = 0; i < GRID_COUNT; i++) longest = Math.max(longest, Math.abs(newton.x[i]!));
+    for (let i = 0; i < GRID_COUNT; i++) longest = Math.max(longest, Math.abs(stepZ[i]!));
     if (!Number.isFinite(longest)) return false;
     const damping = longest > MAX_STEP ? MAX_STEP / longest : 1;
-    for (let i = 0; i < GRID_COUNT; i++) z[i] = z[i]! + damping * newton.x[i]!;
-    for (let r = 0; r < 3; r++) lambda[r] = lambda[r]! + damping * newton.y[r]!;
+    for (let i = 0; i < GRID_COUNT; i++) z[i] = z[i]! + damping * stepZ[i]!;
+    for (let r = 0; r < 3; r++) lambda[r] = lambda[r]! + damping * stepLambda[r]!;
   }
   return false;
 }
