@@ -1,14 +1,7 @@
-import { apply, diagonal, inverse, multiply } from './matrix3';
+import { BRADFORD, BRADFORD_INVERSE, CAT16, CAT16_INVERSE } from './cone-spaces';
+import { apply, diagonal, multiply } from './matrix3';
 import type { Matrix3, White, Xyz } from './types';
 import { C_2, D65_2 } from './whites';
-
-/** Cone space of CAT16 (Li et al. 2017, Color Res. Appl. 42, 703). */
-const CAT16: Matrix3 = [0.401288, 0.650173, -0.051461, -0.250268, 1.204414, 0.045854, -0.002079, 0.048952, 0.953127];
-const CAT16_INVERSE = inverse(CAT16);
-
-/** Cone space of the linear Bradford transform (Lam 1985; as in ICC.1:2022, annex E). */
-const BRADFORD: Matrix3 = [0.8951, 0.2664, -0.1614, -0.7502, 1.7135, 0.0367, 0.0389, -0.0685, 1.0296];
-const BRADFORD_INVERSE = inverse(BRADFORD);
 
 /**
  * CAT16 as one matrix, for many colours under the same pair of whites.
