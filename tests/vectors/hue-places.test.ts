@@ -2,7 +2,8 @@ import { expect, it } from 'vitest';
 import { yFromLightness } from '../../src/engine/color/lab';
 import { HUE_PLACE_L, HUE_PLACES } from '../../src/engine/finish/hue-places.data';
 import { HUE_WORDS } from '../../src/engine/finish/hue-words';
-import { labD65FromHueValueChroma, munsellValueFromY } from '../../src/engine/naming/munsell';
+import { labD65FromHueValueChroma } from '../../src/engine/naming/munsell';
+import { munsellValueFromY } from '../../src/engine/naming/munsell-value';
 
 // Munsell renotation (Newhall, Nickerson, Judd 1943) through the npm package munsell; value from Y by ASTM D1535.
 it.each(Object.entries(HUE_WORDS))('places %s where the renotation does', (word, { hue100, chroma }) => {

@@ -8,8 +8,8 @@ import {
   labD65FromMunsell,
   munsellFromLabD65,
   munsellNotation,
-  munsellValueFromY,
 } from '../../src/engine/naming/munsell';
+import { munsellValueFromY } from '../../src/engine/naming/munsell-value';
 
 it.each([
   // Newhall, Nickerson and Judd, JOSA 33, 385 (1943): x, y under illuminant C and Y relative to magnesium oxide.

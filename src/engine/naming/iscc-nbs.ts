@@ -38,16 +38,22 @@ const SECTORS: readonly HueSector[] = HUE_SECTORS.map(([beginsAt, text]) => ({
  * ISCC-NBS name of a Munsell colour (Kelly and Judd 1955, NBS Circular 553). Every colour has exactly one.
  * `hue100` on the circle of 100, value 0-10, chroma from 0 up; other values are a bug in the caller and throw.
  */
-export function isccNbsName({ hue100, value, chroma }: Omit<Munsell, 'notation'>): IsccNbsName {
-  const { rectangles } = sectorOf(((hue100 % 100) + 100) % 100);
-  for (let i = 0; i < rectangles.length; i += 5) {
-    if (
-      value >= rectangles[i + 1]! &&
-      value < rectangles[i + 2]! &&
-      chroma >= rectangles[i + 3]! &&
-      chroma < rectangles[i + 4]!
-    ) {
-      return ISCC_NBS_NAMES[rectangles[i]! - 1]!;
+export const isccNbsName = ({ hue100, value, chroma }: Omit<Munsell, 'notation'>): IsccNbsName =>
+  ISCC_NBS_NAMES[isccNbsBlock(hue100, value, chroma) - 1]!;
+
+/** Number of the block, 1-267, that a Munsell colour lies in; as `isccNbsName`. */
+export function isccNbsBlock(hue100: number, value: number, chroma: number): number {
+  if (Number.isFinite(hue100) && value <= 10) {
+    const { rectangles } = sectorOf(((hue100 % 100) + 100) % 100);
+    for (let i = 0; i < rectangles.length; i += 5) {
+      if (
+        value >= rectangles[i + 1]! &&
+        value < rectangles[i + 2]! &&
+        chroma >= rectangles[i + 3]! &&
+        chroma < rectangles[i + 4]!
+      ) {
+        return rectangles[i]!;
+      }
     }
   }
   throw new RangeError(`no color name for hue ${hue100}, value ${value}, chroma ${chroma}`);

@@ -1,9 +1,9 @@
-import { labToMhvc, mhvcToLab, yToMunsellValue } from 'munsell';
 import { bradfordCToD65, bradfordD65ToC } from '../color/adapt';
 import { labD65FromXyzD65, labFromXyz, xyzD65FromLabD65, xyzFromLab } from '../color/lab';
-import type { Lab, Xyz } from '../color/types';
+import type { Lab } from '../color/types';
 import { C_2 } from '../color/whites';
 import { failure, type Result, success } from '../result';
+import { renotationForward, renotationInverse } from './renotation';
 
 /**
  * A colour in the Munsell system (renotation, Newhall, Nickerson and Judd 1943; value relative to the perfect diffuser).
@@ -19,22 +19,33 @@ export interface Munsell {
 
 const HUE_FAMILIES: readonly string[] = ['R', 'YR', 'Y', 'GY', 'G', 'BG', 'B', 'PB', 'P', 'RP'];
 
-/** Of hue steps and of chroma; well inside what a notation shows. */
-const THRESHOLD = 1e-5;
+const three = new Float64Array(3);
 
-/** Munsell colour of tristimulus values under D65 (Y = 100 for white); adapted to illuminant C by Bradford. */
-function munsellFromXyzD65(xyz: Xyz<'D65-2'>): Munsell {
-  // The package's own Bradford step uses slightly other whites, which would give our neutrals a chroma.
-  const { l, a, b } = labFromXyz(bradfordD65ToC(xyz), C_2);
-  const [hue100, value, chroma] = invertRenotation(l, a, b);
+/**
+ * Munsell colour of a CIELAB colour under D65, 2 degrees; adapted to illuminant C by Bradford. L* is held inside 0-100.
+ * Coordinates that are not finite, or so large that their tristimulus values are not, throw a RangeError.
+ */
+export function munsellFromLabD65(lab: Lab<'D65-2'>): Munsell {
+  if (!writeMunsell(lab, three, 0)) throw new RangeError(`no Munsell color for L* ${lab.l}, a* ${lab.a}, b* ${lab.b}`);
+  const [hue100, value, chroma] = [three[0]!, three[1]!, three[2]!];
   return { hue100, value, chroma, notation: munsellNotation(hue100, value, chroma) };
 }
 
-/** Munsell colour of a CIELAB colour under D65, 2 degrees. */
-export const munsellFromLabD65 = (lab: Lab<'D65-2'>): Munsell => munsellFromXyzD65(xyzD65FromLabD65(lab));
+/** Writes hue on the circle of 100, value and chroma into `out` from `at` on; false, writing nothing, for what is no colour. */
+export function writeMunsell(lab: Lab<'D65-2'>, out: Float64Array, at: number): boolean {
+  // Both whites from our own tables: with slightly other ones our neutrals would get a chroma.
+  const { l, a, b } = labFromXyz(bradfordD65ToC(xyzD65FromLabD65(lab)), C_2);
+  if (!Number.isFinite(l + a + b)) return false;
+  renotationInverse(l, a, b, out, at);
+  return true;
+}
 
-/** Printed notation with one decimal each, '4.1Y 9.2/1.3'; 'N 9.2' when the chroma rounds to 0. */
+/**
+ * Printed notation with one decimal each, '4.1Y 9.2/1.3'; 'N 9.2' when the chroma rounds to 0.
+ * `hue100` in [0, 100]; numbers that are not finite throw a RangeError.
+ */
 export function munsellNotation(hue100: number, value: number, chroma: number): string {
+  if (!Number.isFinite(hue100 + value + chroma)) throw new RangeError(`not finite: ${hue100} ${value}/${chroma}`);
   if (chroma < 0.05) return `N ${value.toFixed(1)}`;
   // Hues run from 0.1 to 10.0 within a family: 0 is the 10 of the family before.
   const tenths = Math.round(hue100 * 10) % 1000 || 1000;
@@ -43,14 +54,16 @@ export function munsellNotation(hue100: number, value: number, chroma: number): 
   return `${hue.toFixed(1)}${HUE_FAMILIES[family]} ${value.toFixed(1)}/${chroma.toFixed(1)}`;
 }
 
-/** CIELAB under D65, 2 degrees, of hue on the circle of 100, value and chroma. */
+/**
+ * CIELAB under D65, 2 degrees, of hue on the circle of 100, value (held inside 0-10) and chroma (0 and up).
+ * Numbers that are not finite throw a RangeError.
+ */
 export function labD65FromHueValueChroma(hue100: number, value: number, chroma: number): Lab<'D65-2'> {
-  const [l, a, b] = mhvcToLab(hue100, value, chroma);
-  return labD65FromXyzD65(bradfordCToD65(xyzFromLab<'C-2'>({ l, a, b }, C_2)));
+  if (!Number.isFinite(hue100 + value + chroma)) throw new RangeError(`not finite: ${hue100} ${value}/${chroma}`);
+  renotationForward(hue100, value, chroma, three);
+  const lab = { l: three[0]!, a: three[1]!, b: three[2]! };
+  return labD65FromXyzD65(bradfordCToD65(xyzFromLab<'C-2'>(lab, C_2)));
 }
-
-/** Munsell value 0-10 of luminance factor Y 0-100 (ASTM D1535); clamped outside. */
-export const munsellValueFromY = (y: number): number => yToMunsellValue(y / 100);
 
 /** CIELAB under D65, 2 degrees, of a Munsell notation such as '5Y 8.5/2' or 'N 9.25/'. */
 export function labD65FromMunsell(notation: string): Result<Lab<'D65-2'>> {
@@ -69,21 +82,4 @@ export function labD65FromMunsell(notation: string): Result<Lab<'D65-2'>> {
   }
   const family = HUE_FAMILIES.indexOf(colored?.[2] ?? 'R');
   return success(labD65FromHueValueChroma(family * 10 + hue, value, chroma));
-}
-
-/** Hue on the circle of 100, value, chroma of CIELAB under illuminant C. */
-function invertRenotation(l: number, a: number, b: number): [hue100: number, value: number, chroma: number] {
-  const lightness = Math.min(100, Math.max(0, l));
-  // Half again as many steps converge at a factor of 0.5 as at 0.8, but a few odd colours swing at 0.8.
-  const [hue100, value, chroma] =
-    convergesQuickly(lightness, a, b) ?? labToMhvc(lightness, a, b, 1e-6, 200, 'last', 0.5);
-  return [((hue100 % 100) + 100) % 100, value, chroma];
-}
-
-function convergesQuickly(l: number, a: number, b: number): ReturnType<typeof labToMhvc> | null {
-  try {
-    return labToMhvc(l, a, b, THRESHOLD, 60, 'error', 0.8);
-  } catch {
-    return null;
-  }
 }

@@ -1,5 +1,5 @@
 import type { Lab } from '../color/types';
-import { isccNbsName } from './iscc-nbs';
+import { ISCC_NBS_NAMES, isccNbsBlock } from './iscc-nbs';
 import { type Munsell, munsellFromLabD65 } from './munsell';
 
 /** How far a colour is from plain white, gray or black. */
@@ -29,53 +29,49 @@ export function neutralLimit(munsell: Omit<Munsell, 'notation' | 'chroma'>): num
 /** Below this strength a lean is not seen without a white beside it; our judgement. */
 const FAINT_FROM = 0.5;
 
-const CACHE_LIMIT = 20_000;
-const cache = new Map<string, Undertone>();
-
 /**
  * Undertone of a colour under D65, 2 degrees. Levels by strength U: below 0.5 none; to 1 faint; from 1, while the name is
  * still a tinted white, gray or black, named; beyond, a colour.
- * Read at 0.001 in L*, a*, b*; recent answers are remembered.
+ * What is no colour throws a RangeError, as `munsellFromLabD65`.
  */
 export function undertoneOf(lab: Lab<'D65-2'>): Undertone {
-  const l = Math.round(lab.l * 1000);
-  const a = Math.round(lab.a * 1000);
-  const b = Math.round(lab.b * 1000);
-  const key = `${l},${a},${b}`;
-  const known = cache.get(key);
-  if (known) return known;
-  const undertone = readUndertone({ l: l / 1000, a: a / 1000, b: b / 1000 });
-  if (cache.size >= CACHE_LIMIT) cache.clear();
-  cache.set(key, undertone);
-  return undertone;
-}
-
-function readUndertone(lab: Lab<'D65-2'>): Undertone {
   const munsell = munsellFromLabD65(lab);
-  const { name, level2 } = isccNbsName(munsell);
+  const block = isccNbsBlock(munsell.hue100, munsell.value, munsell.chroma);
   const strength = munsell.chroma / neutralLimit(munsell);
-  const level = levelOf(strength, name);
-  const word = level === 'none' ? 'none' : level === 'color' ? level2 : leanWord(munsell);
-  return { munsell, name, word, strength, level };
+  const level = levelOf(strength, block);
+  return {
+    munsell,
+    name: ISCC_NBS_NAMES[block - 1]!.name,
+    word: undertoneWord(munsell, block, level),
+    strength,
+    level,
+  };
 }
 
-function levelOf(strength: number, name: string): UndertoneLevel {
+/** Level of a strength in an ISCC-NBS block (1-267). */
+export function levelOf(strength: number, block: number): UndertoneLevel {
   if (strength < FAINT_FROM) return 'none';
   if (strength < 1) return 'faint';
-  return isTintedNeutral(name) ? 'named' : 'color';
+  return LEAN_WORDS[block - 1] ? 'named' : 'color';
+}
+
+/** The word of an undertone: see `Undertone.word`. */
+export function undertoneWord(munsell: Omit<Munsell, 'notation'>, block: number, level: UndertoneLevel): string {
+  if (level === 'none') return 'none';
+  return level === 'color' ? ISCC_NBS_NAMES[block - 1]!.level2 : leanWord(munsell);
 }
 
 /**
  * The hue word of the tinted white, gray or black at this hue. Between black and dark gray some hues have only colours
  * (dark grayish brown); there the black of the same hue gives the word.
  */
-function leanWord(munsell: Munsell): string {
-  const chroma = Math.max(munsell.chroma, neutralLimit(munsell));
-  const here = isccNbsName({ ...munsell, chroma });
-  const tinted = isTintedNeutral(here.name)
-    ? here
-    : isccNbsName({ ...munsell, value: 1, chroma: neutralLimit(munsell) });
-  return /\b(\w+ish|olive)\b/.exec(tinted.name)![1]!;
+function leanWord({ hue100, value, chroma }: Omit<Munsell, 'notation'>): string {
+  const limit = neutralLimit({ hue100, value });
+  const here = LEAN_WORDS[isccNbsBlock(hue100, value, Math.max(chroma, limit)) - 1];
+  return here ?? LEAN_WORDS[isccNbsBlock(hue100, 1, limit) - 1]!;
 }
 
-const isTintedNeutral = (name: string): boolean => /(white|gray|black)$/.test(name);
+/** By block: 'yellowish' of 'yellowish white'; null for all that is not a tinted white, gray or black. */
+const LEAN_WORDS: readonly (string | null)[] = ISCC_NBS_NAMES.map(
+  ({ name }) => /\b(\w+ish|olive)\b.*(?:white|gray|black)$/.exec(name)?.[1] ?? null,
+);
