@@ -40,10 +40,11 @@ export function correlatesFromXyz<W extends White>(
   const angle = Math.atan2(yellowBlue, redGreen) / RADIANS;
   const h_deg = angle < 0 ? angle + 360 : angle;
 
-  // Below black there is no lightness: the models give no rule, and a power of a negative number would be no number.
+  // Sums of responses end at black: the models give no rule below it, and a power of a negative number would be no number.
+  // CAM16 never gets there with a surface, CIECAM02 with faint violets of almost one wavelength.
   const achromatic = Math.max(0, 2 * r + g + 0.05 * b) * conditions.nbb;
   const rootJ = (achromatic / cones.achromaticWhite) ** (0.5 * conditions.c * conditions.z);
-  const sum = Math.max(DARKEST, r + g + 1.05 * b + 0.305);
+  const sum = Math.max(0, r + g + 1.05 * b) + 0.305;
   const t = (opponentGain(h_deg, conditions) * Math.hypot(redGreen, yellowBlue)) / sum;
   const alpha = t ** 0.9 * backgroundFactor(conditions);
   const c = alpha * rootJ;
@@ -87,9 +88,6 @@ export function xyzFromCorrelates<W extends White>(
   );
   return { x, y, z };
 }
-
-/** Smallest sum of responses a saturation is taken of; black has 0.305. */
-const DARKEST = 1e-3;
 
 function alphaOf(cam: CamGiven, rootJ: number, conditions: ViewingConditions<White>, cones: AdaptedCones): number {
   if ('c' in cam) return cam.c / rootJ;
