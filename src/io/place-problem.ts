@@ -1,7 +1,13 @@
-import { failure, type Problem, type Result } from '../engine/result';
+import { failure, type Place, type Problem, type Result } from '../engine/result';
 
 /** More problems than this at once help nobody. */
 const MOST_PROBLEMS = 50;
+
+/** A file and a line, as far as they are known. */
+export const placeIn = (file?: string, line?: number): Place => ({
+  ...(file ? { file } : {}),
+  ...(line ? { line } : {}),
+});
 
 /** A problem with the file and the line of its path; what is missing gets the line of what it is missing from. */
 export function placeProblem(problem: Problem, lines: ReadonlyMap<string, number>, file?: string): Problem {
