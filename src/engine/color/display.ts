@@ -45,6 +45,15 @@ export function hexFromLab(lab: Lab<'D65-2'>): string {
 
 /** CIELAB of '#rrggbb' or '#rgb' (with or without '#', any case), read as sRGB. */
 export function labD65FromHex(hex: string): Result<Lab<'D65-2'>> {
+  const channels = channelsFromHex(hex);
+  if (!channels.ok) return channels;
+  const [r, g, b] = channels.value;
+  const linear = { r: decodeSrgb(r), g: decodeSrgb(g), b: decodeSrgb(b) };
+  return success(labD65FromXyzD65(xyzD65FromLinearSrgb(linear)));
+}
+
+/** Code values 0-1 of '#rrggbb' or '#rgb', whatever space they are in. Problem: 'hex-not-understood'. */
+export function channelsFromHex(hex: string): Result<readonly [r: number, g: number, b: number]> {
   const digits = /^#?([0-9a-f]{3}|[0-9a-f]{6})$/i.exec(hex.trim())?.[1];
   if (digits === undefined) {
     return failure({
@@ -54,8 +63,8 @@ export function labD65FromHex(hex: string): Result<Lab<'D65-2'>> {
     });
   }
   const long = digits.length === 3 ? [...digits].map((digit) => digit + digit).join('') : digits;
-  const channel = (at: number) => decodeSrgb(Number.parseInt(long.slice(at, at + 2), 16) / 255);
-  return success(labD65FromXyzD65(xyzD65FromLinearSrgb({ r: channel(0), g: channel(2), b: channel(4) })));
+  const channel = (at: number) => Number.parseInt(long.slice(at, at + 2), 16) / 255;
+  return success([channel(0), channel(2), channel(4)]);
 }
 
 /** Whether an sRGB screen can show the colour (to 1e-6 of full scale). */
@@ -66,7 +75,8 @@ export function isInSrgb(lab: Lab<'D65-2'>): boolean {
 
 type XyPair = readonly [x: number, y: number];
 
-function matrixFromPrimaries(red: XyPair, green: XyPair, blue: XyPair): Matrix3 {
+/** XYZ (0-1) of linear light with these primaries and our own D65 as white. */
+export function matrixFromPrimaries(red: XyPair, green: XyPair, blue: XyPair): Matrix3 {
   const column = ([x, y]: XyPair) => [x / y, 1, (1 - x - y) / y] as const;
   const [r, g, b] = [column(red), column(green), column(blue)];
   const unscaled: Matrix3 = [r[0], g[0], b[0], r[1], g[1], b[1], r[2], g[2], b[2]];

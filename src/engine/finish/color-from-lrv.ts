@@ -2,9 +2,15 @@ import { lightnessFromY, xyzD65FromLabD65 } from '../color/lab';
 import { lrvFromReflectance } from '../color/lrv';
 import type { Lab } from '../color/types';
 import { failure, type Problem, type Result, success } from '../result';
-import { reflectanceFromXyz } from '../spectrum/reflectance-from-color';
 import { HUE_PLACE_L, HUE_PLACES } from './hue-places.data';
 import { HUE_WORDS, hueWordOf } from './hue-words';
+import { type PlausibleReflectance, plausibleReflectance } from './plausible-reflectance';
+import type { FinishClass } from './types';
+
+interface ColorWithLrv {
+  readonly labD65: Lab<'D65-2'>;
+  readonly curve: PlausibleReflectance;
+}
 
 /**
  * A colour from a light reflectance value (LRV 0-100) and a word for its hue (see HUE_WORDS).
@@ -12,7 +18,7 @@ import { HUE_WORDS, hueWordOf } from './hue-words';
  * surface of that lightness can have is lowered.
  * Problems: 'unknown-hue-word' (lists the known ones), 'lrv-out-of-range'. Notice: 'lrv-and-word-disagree'.
  */
-export function labFromLrv(lrv: number, hue: string): Result<Lab<'D65-2'>> {
+export function colorFromLrv(lrv: number, hue: string, finishClass: FinishClass): Result<ColorWithLrv> {
   if (!(lrv >= 0 && lrv <= 100)) {
     return failure({
       code: 'lrv-out-of-range',
@@ -25,23 +31,23 @@ export function labFromLrv(lrv: number, hue: string): Result<Lab<'D65-2'>> {
   const [least, most] = HUE_WORDS[word]!.lrv;
   const notices = lrv < least || lrv > most ? [disagreement(lrv, hue, [least, most])] : [];
   for (let strength = 1; strength > 0.005; strength *= 0.8) {
-    const lab = labWithLrv(lrv, word, strength);
-    if (lab) return success(lab, notices);
+    const color = colorWithLrv(lrv, word, strength, finishClass);
+    if (color) return success(color, notices);
   }
-  return success(labWithLrv(lrv, word, 0)!, notices);
+  return success(colorWithLrv(lrv, word, 0, finishClass)!, notices);
 }
 
 /** Lightness follows from the LRV through the curve itself; null when no surface can have the colour. */
-function labWithLrv(lrv: number, word: string, strength: number): Lab<'D65-2'> | null {
+function colorWithLrv(lrv: number, word: string, strength: number, finishClass: FinishClass): ColorWithLrv | null {
   let y = lrv;
-  let lab = labAt(word, lightnessFromY(y), strength);
+  let labD65 = labAt(word, lightnessFromY(y), strength);
   for (let round = 0; round < 8; round++) {
-    const rho = reflectanceFromXyz(xyzD65FromLabD65(lab), 'lhtss');
-    if (!rho.ok) return null;
-    const reached = lrvFromReflectance(rho.value);
-    if (Math.abs(reached - lrv) < 0.005) return lab;
+    const curve = plausibleReflectance(xyzD65FromLabD65(labD65), finishClass);
+    if (!curve.ok) return null;
+    const reached = lrvFromReflectance(curve.value.rho);
+    if (Math.abs(reached - lrv) < 0.005) return { labD65, curve: curve.value };
     y = Math.min(100, Math.max(0, y + lrv - reached));
-    lab = labAt(word, lightnessFromY(y), strength);
+    labD65 = labAt(word, lightnessFromY(y), strength);
   }
   return null;
 }

@@ -1,14 +1,9 @@
-import { labD65FromHex } from '../color/display';
-import { xyzD65FromLabD65 } from '../color/lab';
 import { labD65FromReflectance } from '../color/lab-from-reflectance';
-import type { Lab } from '../color/types';
-import { labD65FromMunsell } from '../naming/munsell';
-import { failure, type Problem, type Result, success } from '../result';
-import { reflectanceFromXyz } from '../spectrum/reflectance-from-color';
-import { reflectanceOnGrid } from '../spectrum/resample';
-import type { ReflectanceSpd } from '../spectrum/types';
-import { labFromLrv } from './color-from-lrv';
-import type { GivenColor } from './given-color';
+import { lrvFromReflectance } from '../color/lrv';
+import { type Problem, type Result, success } from '../result';
+import type { GivenColor, Specular } from './given-color';
+import { curveOfGiven, type GivenCurve } from './given-curve';
+import { withMirrorPart } from './specular';
 import type { ComponentRole, FinishClass, FinishComponent, Provenance } from './types';
 import { UNCERTAINTY_DE00 } from './uncertainty';
 
@@ -24,95 +19,114 @@ export interface GivenComponent {
   readonly color: GivenColor;
   readonly finishClass: FinishClass;
   readonly provenance: Provenance;
+  /** Gloss units at 60 degrees (ISO 2813), for a colour measured with the mirror-like part excluded. */
+  readonly glossGu?: number;
+  /** Light reflectance value printed beside the colour, 0-100: checked against it, never used instead of it. */
+  readonly lrv?: number;
 }
+
+/** LRVs are printed as whole numbers and differ by about one between instruments; more is a mistake. Our judgement. */
+const LRV_TOLERANCE = 2;
 
 /**
- * A component ready to compute with: colour under D65, 2 degrees, and a reflectance that has it. A measured spectrum is
- * used as it is; for a colour a plausible curve is made (sigmoid for wood, LHTSS for all else).
- * A screen colour counts as 'screen', an LRV with a word as 'by-eye', whatever was said; a notice tells.
- * Problems are those of the spectrum, the screen colour, the LRV and 'outside-object-color-solid'.
+ * A component ready to compute with: its reflectance (see `curveOfGiven`), mirror-like part included (see `specular.ts`), and
+ * the colour that has under D65, 2 degrees.
+ * Problems are those of the spectrum, the screen colour, the notation, the LRV, the light and the observer, and
+ * 'outside-object-color-solid'. Notices beside those of the spectrum and the LRV word: a screen colour counts as 'screen' and
+ * an LRV with a word as 'by-eye', whatever was said ('provenance-set'); a printed LRV that is not the colour's
+ * ('lrv-disagrees'); what became of an excluded mirror-like part ('specular-added', 'gloss-missing', 'metal-specular').
  */
 export function finishComponent(given: GivenComponent): Result<FinishComponent> {
-  const { role, share, color } = given;
-  const component = (
-    labD65: Lab<'D65-2'>,
-    spectrum: ReflectanceSpd,
-    spectrumSource: FinishComponent['spectrumSource'],
-    provenance: Provenance,
-  ): FinishComponent => ({
+  const { role, share, color, finishClass } = given;
+  const curve = curveOfGiven(color, finishClass);
+  if (!curve.ok) return curve;
+  const { whole, specular, notice } = mirrorPartCounted(curve.value, given);
+  const provenance = provenanceOf(color, given.provenance);
+  const notices = [
+    ...(curve.notices ?? []),
+    ...(notice ? [notice] : []),
+    ...(provenance === given.provenance ? [] : [loweredTrust(color, provenance)]),
+    ...lrvDisagreement(whole, given),
+  ];
+  const component: FinishComponent = {
     role,
     share,
-    labD65,
-    spectrum,
-    spectrumSource,
+    labD65: whole.labD65,
+    spectrum: whole.rho,
+    spectrumSource: whole.source,
     provenance,
     uncertaintyDe00: UNCERTAINTY_DE00[provenance],
-  });
-
-  if (color.kind === 'spectrum') {
-    const measured = reflectanceOnGrid(color);
-    if (!measured.ok) return measured;
-    const lab = labD65FromReflectance(measured.value);
-    return success(component(lab, measured.value, 'measured', given.provenance), measured.notices);
-  }
-  const lab = labOfGiven(color);
-  if (!lab.ok) return lab;
-  const curve = plausibleReflectance(lab.value, given.finishClass);
-  if (!curve.ok) return curve;
-  const provenance = provenanceOf(color, given.provenance);
-  const lowered = provenance === given.provenance ? [] : [loweredTrust(color, provenance)];
-  return success(component(lab.value, curve.value.rho, curve.value.source, provenance), [
-    ...(lab.notices ?? []),
-    ...lowered,
-  ]);
+    finishClass,
+    ...(specular && { specular }),
+  };
+  return success(component, notices);
 }
 
-type ColorWithoutSpectrum = Exclude<GivenColor, { kind: 'spectrum' }>;
-
-function labOfGiven(color: ColorWithoutSpectrum): Result<Lab<'D65-2'>> {
-  switch (color.kind) {
-    case 'lab':
-      return success({ l: color.lab[0], a: color.lab[1], b: color.lab[2] });
-    case 'hex':
-      return labD65FromHex(color.hex);
-    case 'lrv':
-      return labFromLrv(color.lrv, color.hue);
-    case 'munsell':
-      return labD65FromMunsell(color.munsell);
-    case 'lch':
-    case 'xyz':
-      return failure({
-        code: 'color-kind-unknown',
-        text: `A color given as ${color.kind} cannot be read yet.`,
-        remedy: 'Give it as L*, a*, b*.',
-      });
-  }
+interface Counted {
+  readonly whole: GivenCurve;
+  readonly specular: Specular | undefined;
+  readonly notice: Problem | null;
 }
 
-function plausibleReflectance(
-  lab: Lab<'D65-2'>,
-  finishClass: FinishClass,
-): Result<{ readonly rho: ReflectanceSpd; readonly source: 'lhtss' | 'sigmoid' }> {
-  const xyz = xyzD65FromLabD65(lab);
-  if (finishClass === 'wood') {
-    const sigmoid = reflectanceFromXyz(xyz, 'sigmoid');
-    if (sigmoid.ok) return success({ rho: sigmoid.value, source: 'sigmoid' });
-  }
-  const smoothest = reflectanceFromXyz(xyz, 'lhtss');
-  return smoothest.ok ? success({ rho: smoothest.value, source: 'lhtss' }) : smoothest;
+function mirrorPartCounted(curve: GivenCurve, { color, finishClass, glossGu }: GivenComponent): Counted {
+  const specular = 'specular' in color ? color.specular : undefined;
+  if (specular !== 'excluded') return { whole: curve, specular, notice: null };
+  if (finishClass === 'metal') return { whole: curve, specular, notice: METAL_SPECULAR };
+  if (glossGu === undefined) return { whole: curve, specular, notice: GLOSS_MISSING };
+  const rho = withMirrorPart(curve.rho, glossGu);
+  const whole = { rho, labD65: labD65FromReflectance(rho), source: curve.source };
+  const rise = lrvFromReflectance(rho) - lrvFromReflectance(curve.rho);
+  return { whole, specular: 'included', notice: rise < LEAST_TOLD ? null : specularAdded(rise, glossGu) };
 }
 
-function provenanceOf(color: ColorWithoutSpectrum, said: Provenance): Provenance {
+/** Points of LRV; what is less changes no verdict. */
+const LEAST_TOLD = 0.5;
+
+const specularAdded = (rise: number, glossGu: number): Problem => ({
+  code: 'specular-added',
+  text: `Measured without mirror reflection: ${rise.toFixed(1)} points of LRV were added for ${glossGu} gloss units.`,
+  remedy: 'Measure with the mirror reflection included (SCI) if your instrument can.',
+});
+
+const GLOSS_MISSING: Problem = {
+  code: 'gloss-missing',
+  text: 'Measured without mirror reflection, and the gloss is not known: the color stays as measured.',
+  remedy: 'Give the gloss at 60° so that the mirror reflection can be added.',
+};
+
+const METAL_SPECULAR: Problem = {
+  code: 'metal-specular',
+  text: 'A metal measured without mirror reflection: most of its light is missing, and nobody can tell how much.',
+  remedy: 'Measure it with the mirror reflection included (SCI).',
+};
+
+function provenanceOf(color: GivenColor, said: Provenance): Provenance {
   if (color.kind === 'hex') return 'screen';
   if (color.kind === 'lrv') return 'by-eye';
   return said;
 }
 
-function loweredTrust(color: ColorWithoutSpectrum, provenance: Provenance): Problem<'provenance-set'> {
+function loweredTrust(color: GivenColor, provenance: Provenance): Problem<'provenance-set'> {
   const what = color.kind === 'hex' ? 'A screen color' : 'A light reflectance value with a color word';
   return {
     code: 'provenance-set',
     text: `${what} is known to about ${UNCERTAINTY_DE00[provenance]} CIEDE2000 units, so it counts as '${provenance}'.`,
     remedy: 'Give measured L*, a*, b* or a spectrum for a firmer verdict.',
   };
+}
+
+function lrvDisagreement({ rho }: GivenCurve, { color, lrv }: GivenComponent): readonly Problem<'lrv-disagrees'>[] {
+  if (lrv === undefined) return [];
+  const own = lrvFromReflectance(rho);
+  if (Math.abs(own - lrv) <= LRV_TOLERANCE) return [];
+  const measured = color.kind === 'spectrum' || 'illuminant' in color;
+  return [
+    {
+      code: 'lrv-disagrees',
+      text: `The printed LRV is ${lrv}, but the color given has ${own.toFixed(1)} (D65, 10°). The color is used.`,
+      remedy: measured
+        ? 'Check the numbers, the light and observer they are for, and whether they belong to the same sample.'
+        : 'Check both against the sample.',
+    },
+  ];
 }

@@ -65,8 +65,14 @@ export function labD65FromHueValueChroma(hue100: number, value: number, chroma: 
   return labD65FromXyzD65(bradfordCToD65(xyzFromLab<'C-2'>(lab, C_2)));
 }
 
-/** CIELAB under D65, 2 degrees, of a Munsell notation such as '5Y 8.5/2' or 'N 9.25/'. */
+/** CIELAB under D65, 2 degrees, of a Munsell notation such as '5Y 8.5/2' or 'N 9.25/', adapted from illuminant C by Bradford. */
 export function labD65FromMunsell(notation: string): Result<Lab<'D65-2'>> {
+  const lab = labCFromMunsell(notation);
+  return lab.ok ? success(labD65FromXyzD65(bradfordCToD65(xyzFromLab(lab.value, C_2)))) : lab;
+}
+
+/** CIELAB under illuminant C, 2 degrees, where the renotation is defined, of a Munsell notation such as '5Y 8.5/2' or 'N 9.25/'. */
+export function labCFromMunsell(notation: string): Result<Lab<'C-2'>> {
   const text = notation.trim().toUpperCase();
   const neutral = /^N\s*(\d*\.?\d+)\s*\/?$/.exec(text);
   const colored = /^(\d*\.?\d+)\s*(YR|GY|BG|PB|RP|R|Y|G|B|P)\s*(\d*\.?\d+)\s*\/\s*(\d*\.?\d+)$/.exec(text);
@@ -81,5 +87,6 @@ export function labD65FromMunsell(notation: string): Result<Lab<'D65-2'>> {
     });
   }
   const family = HUE_FAMILIES.indexOf(colored?.[2] ?? 'R');
-  return success(labD65FromHueValueChroma(family * 10 + hue, value, chroma));
+  renotationForward(family * 10 + hue, value, chroma, three);
+  return success({ l: three[0]!, a: three[1]!, b: three[2]! });
 }
