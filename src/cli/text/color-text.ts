@@ -53,6 +53,9 @@ export function undertoneText({ undertone: { word, strength, level } }: Componen
 }
 
 function cieText(w: WhitenessRecord): string {
-  const cie = w.cie_valid ? `CIE W ${fixed(w.cie_w)}, tint ${fixed(w.cie_tint)}` : 'CIE W does not apply';
+  const cie =
+    w.cie_valid && w.cie_w !== null && w.cie_tint !== null
+      ? `CIE W ${fixed(w.cie_w)}, tint ${fixed(w.cie_tint)}`
+      : 'CIE W does not apply';
   return w.yellowness_e313 === null ? cie : `${cie}, yellowness E313 ${fixed(w.yellowness_e313)}`;
 }

@@ -1,11 +1,12 @@
+import { anchoredLightness } from '../color/anchored-lightness';
 import { differenceParts } from '../color/difference';
 import { chromaOf, hueDegOf, yFromLightness } from '../color/lab';
 import type { Lab } from '../color/types';
-import { wid } from '../color/whiteness';
+import { wid } from '../color/wid';
 import { warmth } from '../naming/warmth';
 import type { PairVerdict, Severity } from './assessment';
 import type { SampleColor } from './sample-color';
-import { anchoredLightness, inDomainOfWhites, judgeWhites } from './whites';
+import { inDomainOfWhites, judgeWhites } from './whites';
 
 /** Limits of the pair rules outside the whites. */
 export const PAIR = {

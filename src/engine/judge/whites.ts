@@ -61,12 +61,6 @@ export const inDomainOfWhites = (a: SampleColor, b: SampleColor): boolean =>
   a.munsellChroma() <= a.whiteChromaMax &&
   b.munsellChroma() <= b.whiteChromaMax;
 
-/**
- * Lightness against the lightest near-white in view (highest-luminance rule, Gilchrist et al. 1999), as CIELAB L*.
- * Both luminance factors on one scale.
- */
-export const anchoredLightness = (y: number, yAnchor: number): number => 116 * Math.cbrt(y / yAnchor) - 16;
-
 /** Verdict on two whites within the domain; null when they differ in a way no whiteness rule covers. */
 export function judgeWhites(n: WhiteNumbers): WhitesVerdict | null {
   const looksDirty =
