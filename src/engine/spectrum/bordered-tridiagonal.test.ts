@@ -22,6 +22,10 @@ function worstResidual(system: BorderedTridiagonal, size: number): number {
 
 it.each([
   ['singular (pure slope)', (_random: () => number, i: number, size: number) => (i === 0 || i === size - 1 ? 2 : 4)],
+  [
+    'nearly singular, as Newton meets it',
+    (random: () => number, i: number, size: number) => (i === 0 || i === size - 1 ? 2 : 4) + 0.02 * (random() - 0.7),
+  ],
   ['positive definite', () => 5],
   ['indefinite, small pivots', (random: () => number) => 6 * random() - 3],
 ])('solves a system whose tridiagonal part is %s', (_name, entry) => {
