@@ -1,9 +1,13 @@
 import { labD65FromReflectance } from '../color/lab-from-reflectance';
-import type { Lab } from '../color/types';
+import { multiply } from '../color/matrix3';
+import type { Lab, Matrix3 } from '../color/types';
 import { GRID_COUNT } from '../spectrum/grid';
 import type { ReflectanceSpd } from '../spectrum/types';
+import { covarianceOf, sumOf } from '../uncertainty/covariance';
+import { errorAxes, rmsDe00 } from '../uncertainty/lab-error';
+import { labByXyz, xyzByLab } from '../uncertainty/lab-slopes';
 import type { FinishComponent, Provenance } from './types';
-import { lessCertain } from './uncertainty';
+import { lessCertain, readingOf } from './uncertainty';
 
 /** What a patterned surface averages to from far away. */
 export interface AverageComponent {
@@ -14,7 +18,10 @@ export interface AverageComponent {
   readonly spectrum: ReflectanceSpd;
   /** The least trustworthy of the parts. */
   readonly provenance: Provenance;
-  /** Mean of the parts' by share: errors of one instrument or one eye go the same way and do not average out. */
+  /**
+   * Root mean square of the whole colour difference, CIEDE2000 units: the parts' errors mixed as the light is. Parts of one
+   * reading err together and do not average out; other readings, and grout, err on their own.
+   */
   readonly uncertaintyDe00: number;
 }
 
@@ -26,19 +33,34 @@ export function averageComponent(components: readonly FinishComponent[]): Averag
   const share = components.reduce((sum, component) => sum + component.share, 0);
   if (!(share > 0)) throw new RangeError('no component with a share above 0');
   const mean = new Float64Array(GRID_COUNT);
-  let uncertaintyDe00 = 0;
   for (const component of components) {
     const weight = component.share / share;
     for (let i = 0; i < GRID_COUNT; i++) mean[i] = mean[i]! + weight * component.spectrum[i]!;
-    uncertaintyDe00 += weight * component.uncertaintyDe00;
   }
   const spectrum = mean as ReflectanceSpd;
+  const labD65 = labD65FromReflectance(spectrum);
   return {
     role: 'average',
     share,
-    labD65: labD65FromReflectance(spectrum),
+    labD65,
     spectrum,
     provenance: components.map((component) => component.provenance).reduce(lessCertain),
-    uncertaintyDe00,
+    uncertaintyDe00: mixedUncertainty(labD65, components, share),
   };
+}
+
+/** Errors of L*, a*, b* to tristimulus values, mixed by share, and back at the average: first order. */
+function mixedUncertainty(average: Lab<'D65-2'>, components: readonly FinishComponent[], share: number): number {
+  // Alone, it keeps its uncertainty to the last digit.
+  if (components.length === 1) return components[0]!.uncertaintyDe00;
+  const byReading = new Map<string, Matrix3>();
+  for (const component of components) {
+    const { labD65, uncertaintyDe00 } = component;
+    const error = multiply(xyzByLab(labD65), errorAxes(labD65, (uncertaintyDe00 * component.share) / share));
+    const reading = readingOf(component);
+    const before = byReading.get(reading);
+    byReading.set(reading, before ? sumOf([before, error]) : error);
+  }
+  const back = labByXyz(average);
+  return rmsDe00(average, sumOf([...byReading.values()].map((errors) => covarianceOf(multiply(back, errors)))));
 }
