@@ -21,7 +21,7 @@ export function openProject(file: string, option?: string, setting?: string): Re
   const colored = checkColors(parsed.value, text.value, file);
   if (!colored.ok) return colored;
   const project = parsed.value;
-  const notices = [...(parsed.notices ?? [])];
+  const notices = [...(parsed.notices ?? []), ...(colored.notices ?? [])];
 
   const choose = (kind: 'option' | 'setting', wanted: string | undefined): Result<string> => {
     const known = (kind === 'option' ? project.options : project.settings).map((one) => one.id);

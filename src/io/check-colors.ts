@@ -1,32 +1,46 @@
 import { finishComponent } from '../engine/finish/component';
 import { type Problem, type Result, success } from '../engine/result';
+import { givenComponents } from '../model/given-components';
 import type { Project } from '../model/project';
 import { locateJson } from './json-text';
 import { failureOf, placeProblem } from './place-problem';
+
+/** Notices that a color is not what it seems; how a spectrum was read was told when it came in. */
+const TOLD_AGAIN: readonly string[] = [
+  'provenance-set',
+  'lrv-disagrees',
+  'lrv-and-word-disagree',
+  'gloss-missing',
+  'metal-specular',
+];
 
 /**
  * Looks for colors that no surface can have (outside the object-color solid) or that say too little, in a project read
  * from `text`. Each color is turned into a spectrum, which takes a few milliseconds: call it when a file was opened, not
  * at every change. Yields after each color, so that a page can draw in between; returns the project or every problem
- * with file, line and path.
+ * with file, line and path. Colors that can be used but are doubtful are said as notices.
  */
 export function* checkingColors(project: Project, text: string, file?: string): Generator<undefined, Result<Project>> {
   const problems: Problem[] = [];
+  const notices: Problem[] = [];
   for (const [i, finish] of project.library.entries()) {
-    for (const [k, { role, share, color }] of finish.components.entries()) {
-      const made = finishComponent({ role, share, color, finishClass: finish.class, provenance: finish.provenance });
-      if (!made.ok) {
-        const path = `library[${i}].components[${k}].color`;
-        const said = `${path} (${finish.id}, ${role}): ${made.problem.text}`;
-        problems.push({ ...made.problem, text: said, at: { path } });
-      }
+    for (const [k, given] of givenComponents(finish).entries()) {
+      const path = `library[${i}].components[${k}].color`;
+      const placed = (problem: Problem): Problem => {
+        const said = `${path} (${finish.id}, ${given.role}): ${problem.text}`;
+        return { ...problem, text: said, at: { path } };
+      };
+      const made = finishComponent(given);
+      if (!made.ok) problems.push(placed(made.problem));
+      else notices.push(...(made.notices ?? []).filter(({ code }) => TOLD_AGAIN.includes(code)).map(placed));
       yield;
     }
   }
-  if (problems.length === 0) return success(project);
+  if (problems.length + notices.length === 0) return success(project);
   const located = locateJson(text, file);
   const lines = located.ok ? located.value.lines : new Map<string, number>();
-  return failureOf(problems.map((problem) => placeProblem(problem, lines, file)));
+  const found = (list: readonly Problem[]) => list.map((problem) => placeProblem(problem, lines, file));
+  return problems.length > 0 ? failureOf(found(problems)) : success(project, found(notices));
 }
 
 /** The same in one go. */

@@ -11,10 +11,16 @@ const number = v.number();
 const size = v.strictTuple([number, number]);
 const triple = v.strictTuple([number, number, number]);
 
+const conditions = { illuminant: text, observer_deg: v.picklist([2, 10]) };
+const specular = v.optional(v.picklist(['included', 'excluded']));
+
 const givenColor = v.variant('kind', [
-  v.object({ kind: v.literal('lab'), lab: triple, illuminant: v.literal('D65'), observer_deg: v.literal(2) }),
-  v.object({ kind: v.literal('spectrum'), start_nm: number, step_nm: number, reflectance: v.array(number) }),
-  v.object({ kind: v.literal('hex'), hex: text }),
+  v.object({ kind: v.literal('lab'), lab: triple, ...conditions, specular }),
+  v.object({ kind: v.literal('lch'), lch: triple, ...conditions, specular }),
+  v.object({ kind: v.literal('xyz'), xyz: triple, ...conditions, specular }),
+  v.object({ kind: v.literal('munsell'), munsell: text }),
+  v.object({ kind: v.literal('spectrum'), start_nm: number, step_nm: number, reflectance: v.array(number), specular }),
+  v.object({ kind: v.literal('hex'), hex: text, space: v.optional(v.picklist(['srgb', 'display-p3'])) }),
   v.object({ kind: v.literal('lrv'), lrv: number, hue: text }),
 ]);
 
@@ -55,7 +61,7 @@ const finishSchema = v.object({
     'grout',
   ]),
   gloss_gu: number,
-  components: v.array(v.object({ role, share: number, color: givenColor })),
+  components: v.array(v.object({ role, share: number, color: givenColor, lrv: v.optional(number) })),
   pattern,
   variation: v.picklist(['V0', 'V1', 'V2', 'V3', 'V4']),
   piece_mm: v.optional(size),

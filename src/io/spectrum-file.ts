@@ -1,118 +1,115 @@
 import type { GivenColor } from '../engine/finish/given-color';
-import { failure, type Place, type Problem, type Result, success } from '../engine/result';
+import { failure, type Problem, type Result, success } from '../engine/result';
+import { REFLECTANCE_NOISE } from '../engine/spectrum/resample';
 import { checkGivenColor } from '../model/check-finish';
-
-/** Steps a reflectance table may have, nm. */
-const STEPS_NM = [1, 5, 10, 20];
+import { evenSteps, type SpectrumRow, stepOf } from './even-steps';
+import { placeIn } from './place-problem';
+import { cellNumber, type TableLine, tableLines } from './table-cells';
 
 /** A factor cannot be this large (a fluorescent white stays under 3), so values above are percent. */
 const PERCENT_FROM = 3;
-
-interface Row {
-  readonly line: number;
-  readonly nm: number;
-  readonly value: number;
-}
+/** A step this much longer than the others means that a line is missing. Our judgement. */
+const GAP = 1.5;
 
 /**
- * Reads a reflectance spectrum from a text table: wavelength in nm and value, separated by comma, semicolon, tab or spaces;
- * `#` starts a comment, one line of headings may come first; decimal commas where the comma does not separate. Even steps of
- * 1, 5, 10 or 20 nm from 400 nm or less to 700 nm or more. Values are 0-1 or percent: which one was read is said as a notice.
+ * Reads a reflectance spectrum from a text table: wavelength in nm and value, separated by comma, semicolon, tab or spaces,
+ * from short to long or the other way; `#` starts a comment, lines of headings may come first; decimal commas where the
+ * comma does not separate. Steps up to 20 nm from 400 nm or less to 700 nm or more; steps that change slowly, as array
+ * instruments have them, are evened out, a missing line is not. Values are 0-1 or percent: which one was read is said as a
+ * notice, like everything that was left out or brought to other steps.
  */
 export function parseSpectrumCsv(text: string, file?: string): Result<GivenColor & { kind: 'spectrum' }> {
-  const at = (line?: number): Place => ({ ...(file ? { file } : {}), ...(line ? { line } : {}) });
-  const table = readTable(text, at);
-  if (!table.ok) return table;
-  const { rows, columns } = table.value;
+  const lines = tableLines(text);
+  const start = lines.findIndex(isRow);
+  const above = lines.slice(0, Math.max(0, start));
+  const last = above.at(-1);
+  if (last && Number.isFinite(wavelengthOf(last))) return failure(badRow(last, file));
+  const read = readRows(start < 0 ? [] : lines.slice(start), file);
+  if (!read.ok) return read;
+  const rows = read.value;
 
-  const first = rows[0];
-  const second = rows[1];
-  if (!first || !second) {
-    return failure(problem('no-spectrum', 'The file has no table of wavelengths and values.', at()));
-  }
-  const step_nm = second.nm - first.nm;
-  if (!STEPS_NM.includes(step_nm)) {
-    const text = `Line ${second.line}: the step from ${first.nm} to ${second.nm} nm is not 1, 5, 10 or 20 nm.`;
-    return failure(problem('uneven-steps', text, at(second.line)));
-  }
-  const uneven = rows.find((row, i) => Math.abs(row.nm - (first.nm + i * step_nm)) > 1e-6);
-  if (uneven) {
-    const text = `Line ${uneven.line}: ${uneven.nm} nm breaks the step of ${step_nm} nm.`;
-    return failure(problem('uneven-steps', text, at(uneven.line)));
-  }
-
-  const percent = rows.some((row) => row.value > PERCENT_FROM);
-  const reflectance = rows.map((row) => (percent ? row.value / 100 : row.value));
-  const bad = rows.find((_, i) => !(reflectance[i]! >= 0 && reflectance[i]! <= 1));
-  if (bad) {
+  const greatest = rows.reduce((most, row) => Math.max(most, row.value), 0);
+  const percent = greatest > PERCENT_FROM || (greatest > 1 + REFLECTANCE_NOISE && saysPercent(above));
+  const factors = percent ? rows.map((row) => ({ ...row, value: row.value / 100 })) : rows;
+  const bad = factors.findIndex(({ value }) => !(value > -REFLECTANCE_NOISE && value < 1 + REFLECTANCE_NOISE));
+  if (bad >= 0) {
+    const { line, value } = rows[bad]!;
     const range = percent ? '0 to 100%' : '0 to 1';
-    return failure(problem('out-of-range', `Line ${bad.line}: ${bad.value} is outside ${range}.`, at(bad.line)));
+    return failure(problem('out-of-range', `Line ${line}: ${value} is outside ${range}.`, file, line));
   }
-  const color = { kind: 'spectrum', start_nm: first.nm, step_nm, reflectance } as const;
+  const { sampled, isEvened } = evenSteps(factors);
+  const color = { kind: 'spectrum', ...sampled } as const;
   const [wrong] = checkGivenColor(color, 'spectrum');
-  if (wrong) return failure({ ...wrong, at: at() });
+  if (wrong) return failure({ ...wrong, text: wrong.text.replace(/^spectrum[^:]*: /, ''), at: placeIn(file) });
 
-  const notices = [scaleNotice(percent, at())];
-  if (columns > 2) notices.push(moreColumnsNotice(columns, at()));
-  return success(color, notices);
+  const columns = lines.slice(start).reduce((most, { cells }) => Math.max(most, cells.length), 0);
+  return success(color, [
+    percent
+      ? notice('read-as-percent', 'The values were read as percent.', IF_RIGHT, file)
+      : notice('read-as-factor', 'The values were read as factors from 0 to 1.', IF_RIGHT, file),
+    ...(isEvened ? [notice('steps-evened', evenedText(sampled.step_nm), IF_RIGHT, file)] : []),
+    ...(above.length > 1 ? [notice('lines-left-out', leftOutText(above.length), IF_RIGHT, file)] : []),
+    ...(columns > 2 ? [notice('more-columns', columnsText(columns), 'Split the file to read another.', file)] : []),
+  ]);
 }
 
-function readTable(
-  text: string,
-  at: (line?: number) => Place,
-): Result<{ readonly rows: readonly Row[]; readonly columns: number }> {
-  const rows: Row[] = [];
-  let columns = 0;
-  let headed = false;
-  for (const [i, raw] of text
-    .replace(/^\uFEFF/, '')
-    .split(/\r\n|\n|\r/)
-    .entries()) {
-    const content = raw.replace(/#.*/, '').trim();
-    if (content === '') continue;
-    const cells = splitCells(content);
-    const nm = Number(cells[0]);
-    const value = Number(cells[1]);
-    if (cells[0] !== '' && cells[1] && Number.isFinite(nm) && Number.isFinite(value)) {
-      rows.push({ line: i + 1, nm, value });
-      columns = Math.max(columns, cells.length);
-    } else if (rows.length === 0 && !headed && Number.isNaN(nm)) {
-      headed = true;
-    } else {
-      return failure(problem('bad-row', `Line ${i + 1}: "${content}" is not a wavelength and a value.`, at(i + 1)));
+const IF_RIGHT = 'Nothing to do if that is right.';
+
+/** The rows from short to long wavelengths; what is no row, stands twice or is missing is refused with its line. */
+function readRows(lines: readonly TableLine[], file?: string): Result<readonly SpectrumRow[]> {
+  const broken = lines.find((line) => !isRow(line));
+  if (broken) return failure(badRow(broken, file));
+  const rows = lines.map((line) => ({ line: line.line, nm: wavelengthOf(line), value: cellNumber(line.cells[1]!) }));
+  if (rows.length < 2) {
+    return failure(problem('no-spectrum', 'The file has no table of wavelengths and values.', file));
+  }
+  if (rows[0]!.nm > rows.at(-1)!.nm) rows.reverse();
+  const usual_nm = stepOf(rows);
+  for (const [i, row] of rows.entries()) {
+    const before = rows[i - 1];
+    if (!before) continue;
+    const later = before.line > row.line ? before : row;
+    if (!(row.nm > before.nm)) {
+      const text = `Line ${later.line}: ${later.nm} nm stands twice or out of order.`;
+      return failure(problem('wavelength-order', text, file, later.line));
+    }
+    if (row.nm - before.nm > GAP * usual_nm + 1e-6) {
+      const step = `from ${before.nm} to ${row.nm} nm, where other steps are ${Number(usual_nm.toFixed(2))} nm`;
+      return failure(problem('uneven-steps', `Line ${later.line}: ${step}.`, file, later.line));
     }
   }
-  return success({ rows, columns });
+  return success(rows);
 }
 
-/** Between semicolons, tabs or spaces a comma is a decimal comma; otherwise it separates. */
-function splitCells(line: string): readonly string[] {
-  const withPoint = (cell: string) => cell.trim().replace(',', '.');
-  const mark = [';', '\t'].find((one) => line.includes(one));
-  if (mark) return line.split(mark).map(withPoint);
-  const words = line.split(/\s+/);
-  const spaced = words.length > 1 && words.every((word) => !word.startsWith(',') && !word.endsWith(','));
-  return spaced ? words.map(withPoint) : line.split(',').map((cell) => cell.trim());
-}
+const wavelengthOf = ({ cells }: TableLine): number => cellNumber(cells[0]!.replace(/nm$/i, '').trim());
 
-const problem = (code: string, text: string, at: Place): Problem => ({
+const isRow = (line: TableLine): boolean =>
+  Number.isFinite(wavelengthOf(line)) && Number.isFinite(cellNumber(line.cells[1] ?? ''));
+
+const saysPercent = (lines: readonly TableLine[]): boolean =>
+  lines.some(({ cells }) => cells.some((cell) => /%|percent/i.test(cell)));
+
+const badRow = ({ line, cells }: TableLine, file?: string): Problem =>
+  problem('bad-row', `Line ${line}: "${cells.slice(0, 2).join(' ')}" is not a wavelength and a value.`, file, line);
+
+const problem = (code: string, text: string, file?: string, line?: number): Problem => ({
   code,
   text,
-  at,
+  at: placeIn(file, line),
   remedy:
-    'Give a table of two columns, nm and reflectance, in even steps of 1, 5, 10 or 20 nm from 400 to 700 nm at least.',
+    'Give one line for each wavelength: nm, then reflectance, in even steps up to 20 nm from 400 to 700 nm at least.',
 });
 
-const scaleNotice = (percent: boolean, at: Place): Problem => ({
-  code: percent ? 'read-as-percent' : 'read-as-factor',
-  text: percent ? 'The values were read as percent.' : 'The values were read as factors from 0 to 1.',
-  at,
-  remedy: 'Nothing to do if that is right.',
+const notice = (code: string, text: string, remedy: string, file?: string): Problem => ({
+  code,
+  text,
+  at: placeIn(file),
+  remedy,
 });
 
-const moreColumnsNotice = (columns: number, at: Place): Problem => ({
-  code: 'more-columns',
-  text: `The table has ${columns} columns; only the first two were read.`,
-  at,
-  remedy: 'Split the file to read another column.',
-});
+const evenedText = (step_nm: number): string =>
+  `The wavelengths are not evenly spaced; they were brought to steps of ${step_nm} nm.`;
+
+const leftOutText = (count: number): string => `${count} lines above the table were not read.`;
+
+const columnsText = (columns: number): string => `The table has ${columns} columns; only the first two were read.`;

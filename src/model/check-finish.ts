@@ -1,6 +1,7 @@
 import type { GivenColor } from '../engine/finish/given-color';
 import type { FinishPattern } from '../engine/pattern/types';
 import type { Problem } from '../engine/result';
+import { spectrumProblem } from '../engine/spectrum/resample';
 import { type Bounds, checkNumber, checkText } from './check-number';
 import type { Finish } from './project';
 
@@ -44,6 +45,7 @@ export function checkFinish(finish: Finish, path: string): readonly Problem[] {
   finish.components.forEach((one, i) => {
     const at = `${path}.components[${i}]`;
     problems.push(...checkNumber(one.share, SHARE, `${at}.share`), ...checkGivenColor(one.color, `${at}.color`));
+    if (one.lrv !== undefined) problems.push(...checkNumber(one.lrv, PERCENT, `${at}.lrv`));
   });
   if (count && Math.abs(shareSum(finish) - 1) > SHARE_TOLERANCE) {
     problems.push({
@@ -56,14 +58,33 @@ export function checkFinish(finish: Finish, path: string): readonly Problem[] {
   return problems;
 }
 
-/** What is wrong with the numbers of a color, before any color science. */
+const LIGHTNESS: Bounds = [0, 100, '(CIELAB L*)'];
+/** No surface has more chroma under any CIE light. */
+const MOST_CHROMA = 200;
+
+/** What is wrong with the numbers of a color, before any color science: whether a surface can have it is not asked. */
 export function checkGivenColor(color: GivenColor, path: string): readonly Problem[] {
   switch (color.kind) {
     case 'lab':
       return [
-        ...checkNumber(color.lab[0], [0, 100, '(CIELAB L*)'], `${path}.lab[0]`),
-        ...checkNumber(color.lab[1], [-128, 128, '(CIELAB a*)'], `${path}.lab[1]`),
-        ...checkNumber(color.lab[2], [-128, 128, '(CIELAB b*)'], `${path}.lab[2]`),
+        ...checkNumber(color.lab[0], LIGHTNESS, `${path}.lab[0]`),
+        ...checkNumber(color.lab[1], [-MOST_CHROMA, MOST_CHROMA, '(CIELAB a*)'], `${path}.lab[1]`),
+        ...checkNumber(color.lab[2], [-MOST_CHROMA, MOST_CHROMA, '(CIELAB b*)'], `${path}.lab[2]`),
+        ...checkText(color.illuminant, `${path}.illuminant`),
+      ];
+    case 'lch':
+      return [
+        ...checkNumber(color.lch[0], LIGHTNESS, `${path}.lch[0]`),
+        ...checkNumber(color.lch[1], [0, MOST_CHROMA, '(CIELAB C*)'], `${path}.lch[1]`),
+        ...checkNumber(color.lch[2], [-360, 360, 'degrees'], `${path}.lch[2]`),
+        ...checkText(color.illuminant, `${path}.illuminant`),
+      ];
+    case 'xyz':
+      return [
+        ...checkNumber(color.xyz[0], [0, 130, ''], `${path}.xyz[0]`),
+        ...checkNumber(color.xyz[1], PERCENT, `${path}.xyz[1]`),
+        ...checkNumber(color.xyz[2], [0, 130, ''], `${path}.xyz[2]`),
+        ...checkText(color.illuminant, `${path}.illuminant`),
       ];
     case 'lrv':
       return [...checkNumber(color.lrv, PERCENT, `${path}.lrv`), ...checkText(color.hue, `${path}.hue`)];
@@ -71,9 +92,6 @@ export function checkGivenColor(color: GivenColor, path: string): readonly Probl
       return checkSpectrum(color, path);
     case 'munsell':
       return checkText(color.munsell, `${path}.munsell`);
-    case 'lch':
-    case 'xyz':
-      return [];
     case 'hex':
       if (/^#[0-9a-f]{6}$/i.test(color.hex)) return [];
       return [
@@ -88,22 +106,10 @@ export function checkGivenColor(color: GivenColor, path: string): readonly Probl
 }
 
 function checkSpectrum(color: GivenColor & { kind: 'spectrum' }, path: string): readonly Problem[] {
-  const problems = [
-    ...checkNumber(color.start_nm, [300, 400, 'nm'], `${path}.start_nm`),
-    ...checkNumber(color.step_nm, [1, 20, 'nm'], `${path}.step_nm`),
-  ];
-  const end_nm = color.start_nm + (color.reflectance.length - 1) * color.step_nm;
-  if (!(end_nm >= 700)) {
-    problems.push({
-      code: 'spectrum-too-short',
-      text: `${path}.reflectance ends at ${end_nm} nm.`,
-      at: { path: `${path}.reflectance` },
-      remedy: 'Give values from 400 to 700 nm at least.',
-    });
-  }
-  const bad = color.reflectance.findIndex((value) => !(value >= 0 && value <= 1));
-  if (bad >= 0) problems.push(...checkNumber(color.reflectance[bad]!, SHARE, `${path}.reflectance[${bad}]`));
-  return problems;
+  const problem = spectrumProblem(color);
+  if (!problem) return [];
+  const place = problem.at?.path ? `${path}.${problem.at.path}` : path;
+  return [{ ...problem, text: `${place}: ${problem.text}`, at: { path: place } }];
 }
 
 function checkPattern(pattern: FinishPattern, path: string): readonly Problem[] {

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { parseSpectrumCsv } from '../../src/io/spectrum-file';
 
@@ -35,13 +36,17 @@ it('takes values over 3 as percent and says so', () => {
 it.each([
   ['no-spectrum', '', undefined],
   ['no-spectrum', '# nothing here\nnm,value', undefined],
-  ['uneven-steps', '400,0.5\n407,0.5\n414,0.5', 2],
+  ['spectrum-range', '400,0.5\n407,0.5\n414,0.5', undefined],
+  ['spectrum-step', table(400, 725, 25, () => '0.5'), undefined],
   ['uneven-steps', `${table(400, 500, 10, () => '0.5')}\n520,0.5`, 12],
   ['bad-row', '400,0.5\n410,black\n420,0.5', 2],
   ['bad-row', '400,0.5\n410,\n420,0.5', 2],
-  ['bad-row', 'a title\nanother\n400,0.5', 2],
-  ['spectrum-too-short', table(400, 600, 10, () => '0.5'), undefined],
-  ['out-of-range', table(450, 700, 10, () => '0.5'), undefined],
+  ['bad-row', '400,black\n410,0.5\n420,0.5', 1],
+  ['no-spectrum', 'a title\nanother\n400,0.5', undefined],
+  ['wavelength-order', table(400, 700, 10, () => '0.5').replace('500,', '490,'), 11],
+  ['wavelength-order', `${table(400, 700, 10, () => '0.5')}\n650,0.5`, 32],
+  ['spectrum-range', table(400, 600, 10, () => '0.5'), undefined],
+  ['spectrum-range', table(450, 700, 10, () => '0.5'), undefined],
   ['out-of-range', table(400, 700, 10, () => '-0.5'), 1],
   ['out-of-range', table(400, 700, 10, () => '150'), 1],
 ])('refuses with %s: %j', (code, text, line) => {
@@ -49,4 +54,83 @@ it.each([
   expect(read).toMatchObject({ ok: false, problem: { code, at: { file: 's.csv' } } });
   expect(!read.ok && read.problem.at?.line).toBe(line);
   expect(!read.ok && read.problem.remedy).not.toBe('');
+});
+
+it('reads a table from long to short wavelengths, with lines of headings above', () => {
+  const rows = table(400, 700, 10, (nm) => String(nm / 1000))
+    .split('\n')
+    .toReversed()
+    .join('\n');
+  const read = parseSpectrumCsv(`an instrument\nserial number 7\nnm,R\n${rows}`);
+  expect(read).toMatchObject({ ok: true, value: { start_nm: 400, step_nm: 10 } });
+  expect(read.ok && [read.value.reflectance[0], read.value.reflectance[30]]).toEqual([0.4, 0.7]);
+  expect(read.ok && read.notices?.map(({ code }) => code)).toEqual(['read-as-factor', 'lines-left-out']);
+});
+
+it('takes thirds of 10 nm printed as whole numbers or with two digits for what they are', () => {
+  const thirds = (digits: number) =>
+    Array.from({ length: 105 }, (_, i) => `${(380 + (i * 10) / 3).toFixed(digits)},0.5`).join('\n');
+  for (const digits of [0, 2]) {
+    const read = parseSpectrumCsv(thirds(digits));
+    expect(read.ok && read.value.step_nm).toBeCloseTo(10 / 3, 2);
+    expect(read.ok && read.value.reflectance).toHaveLength(105);
+  }
+});
+
+it('evens out the slowly changing steps of an array instrument: a smooth curve stays within 0.0015, and says so', () => {
+  const curve = (nm: number) => 0.4 + 0.3 * Math.sin(nm / 50);
+  for (const [count, bend] of [
+    [1024, 20],
+    [300, 20],
+    [70, 12],
+  ] as const) {
+    // Wavelengths of a grating on an array of pixels run along a parabola.
+    const rows = Array.from({ length: count }, (_, i) => {
+      const t = i / (count - 1);
+      const nm = Number((378 + 410 * t + bend * t * (1 - t)).toFixed(3));
+      return `${nm};${curve(nm).toFixed(6)}`;
+    });
+    const read = parseSpectrumCsv(rows.join('\n'));
+    expect(read.ok && read.notices?.map(({ code }) => code)).toContain('steps-evened');
+    if (!read.ok) continue;
+    const { start_nm, step_nm, reflectance } = read.value;
+    expect(start_nm + step_nm * (reflectance.length - 1)).toBeGreaterThan(779);
+    for (const [i, value] of reflectance.entries()) {
+      // The mean of two or three values may lie 0.2 nm aside; the curve rises by 0.006 per nm.
+      expect(Math.abs(value - curve(start_nm + i * step_nm))).toBeLessThan(1.5e-3);
+    }
+  }
+});
+
+it('takes a dark sample as percent where the heading says so, and noise about black for what it is', () => {
+  const dark = parseSpectrumCsv(`nm,R %\n${table(400, 700, 10, () => '2.5')}`);
+  expect(dark.ok && dark.value.reflectance[0]).toBeCloseTo(0.025, 12);
+  expect(parseSpectrumCsv(table(400, 700, 10, () => '2.5')).ok).toBe(false);
+  expect(parseSpectrumCsv(table(400, 700, 10, (nm) => (nm === 400 ? '-0.001' : '0.03'))).ok).toBe(true);
+});
+
+it('never throws and never lets in what is no number, whatever the text', () => {
+  const cell = fc.oneof(
+    fc.constantFrom('', 'nm', '1e999', '-0', 'NaN', 'Infinity', '0x1F', '1e-400', '#', '"', '%', '4 00'),
+    fc.double().map(String),
+    fc.integer({ min: 300, max: 900 }).map(String),
+  );
+  const row = fc
+    .array(cell, { maxLength: 4 })
+    .chain((cells) => fc.constantFrom(',', ';', '\t', ' ').map((by) => cells.join(by)));
+  const text = fc.oneof(
+    fc.string(),
+    fc.array(row, { maxLength: 40 }).map((rows) => rows.join('\n')),
+  );
+  const withTable = fc
+    .tuple(text, fc.array(fc.double(), { minLength: 31, maxLength: 31 }))
+    .map(([head, values]) => `${head}\n${values.map((value, i) => `${400 + 10 * i};${value}`).join('\n')}`);
+  fc.assert(
+    fc.property(fc.oneof(text, withTable), (any) => {
+      const read = parseSpectrumCsv(any);
+      if (read.ok) expect(read.value.reflectance.every((value) => value > -0.005 && value < 1.005)).toBe(true);
+      else expect(read.problem.remedy).not.toBe('');
+    }),
+    { numRuns: 300 },
+  );
 });

@@ -21,7 +21,7 @@ const NEEDED_TO_NM = 700;
 const END_SLACK_NM = 1;
 
 /** Instruments scatter by less than this about black and about white. Our judgement. */
-const NOISE = 0.005;
+export const REFLECTANCE_NOISE = 0.005;
 
 /**
  * A measured reflectance on the project's grid. Steps of 5 nm and more are interpolated by third-degree Lagrange polynomials
@@ -86,7 +86,7 @@ export function spectrumProblem({ start_nm, step_nm, reflectance }: SampledRefle
       remedy: 'Fill the gap from the instrument or give the color as L*, a*, b*.',
     };
   }
-  const negative = reflectance.findIndex((value) => value <= -NOISE);
+  const negative = reflectance.findIndex((value) => value <= -REFLECTANCE_NOISE);
   if (negative >= 0) {
     return {
       code: 'spectrum-negative',
@@ -103,7 +103,7 @@ export function spectrumProblem({ start_nm, step_nm, reflectance }: SampledRefle
       remedy: 'Divide the values by 100: a reflectance is 0 to 1.',
     };
   }
-  if (greatest >= 1 + NOISE) {
+  if (greatest >= 1 + REFLECTANCE_NOISE) {
     return {
       code: 'spectrum-above-one',
       text: `The largest value is ${greatest}: more light would come back than falls on the sample.`,

@@ -2,6 +2,7 @@ import { finishComponent } from '../../engine/finish/component';
 import type { FinishComponent, LaidFinish } from '../../engine/finish/types';
 import { jointShare } from '../../engine/pattern/joint-share';
 import { failure, type Result, success } from '../../engine/result';
+import { givenComponents } from '../../model/given-components';
 import type { Finish, Placement } from '../../model/project';
 
 /** The pattern's weight channels carry four components, the joint included. */
@@ -52,10 +53,10 @@ function componentsOf(finish: Finish): Result<readonly FinishComponent[]> {
   if (before) return before;
   const components: FinishComponent[] = [];
   let result: Result<readonly FinishComponent[]> = success(components);
-  for (const { role, share, color } of finish.components) {
-    const made = finishComponent({ role, share, color, finishClass: finish.class, provenance: finish.provenance });
+  for (const given of givenComponents(finish)) {
+    const made = finishComponent(given);
     if (!made.ok) {
-      result = failure({ ...made.problem, at: { ...made.problem.at, path: `library.${finish.id}.${role}` } });
+      result = failure({ ...made.problem, at: { ...made.problem.at, path: `library.${finish.id}.${given.role}` } });
       break;
     }
     components.push(made.value);
