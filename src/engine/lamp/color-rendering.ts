@@ -23,7 +23,8 @@ export interface ColorRendering {
   readonly isOutsideTolerance: boolean;
 }
 
-const DAYLIGHT_FROM_K = 5000;
+/** 5000 K less what `cctDuv` may be off: a lamp of exactly 5000 K gets daylight, as CIE 13.3 says. */
+const DAYLIGHT_FROM_K = 5000 - 0.01;
 const UV_TOLERANCE = 5.4e-3;
 
 const SAMPLES = TEST_COLOR_SAMPLES.map(reflectanceSpd);
