@@ -1,9 +1,17 @@
+import { GRID_COUNT } from '../spectrum/grid';
 import { lightById } from '../spectrum/lights';
 import { observer10 } from '../spectrum/observers';
+import { tristimulusWeights } from '../spectrum/tristimulus-weights';
 import type { ReflectanceSpd } from '../spectrum/types';
-import { xyzFromReflectance } from './xyz';
 
-const D65 = lightById('D65')!;
+const { rows } = tristimulusWeights(lightById('D65')!, observer10);
 
 /** Light reflectance value, 0-100: CIE Y under D65 with the 10 degree observer (BS 8493:2008+A1:2010). */
-export const lrvFromReflectance = (rho: ReflectanceSpd): number => xyzFromReflectance<'D65-10'>(rho, D65, observer10).y;
+export const lrvFromReflectance = (rho: ReflectanceSpd): number => lrvAt(rho, 0);
+
+/** The same of the reflectance that begins at `at` in a column of many. */
+export function lrvAt(rho: ArrayLike<number>, at: number): number {
+  let y = 0;
+  for (let i = 0; i < GRID_COUNT; i++) y += rows[3 * i + 1]! * rho[at + i]!;
+  return 100 * y;
+}

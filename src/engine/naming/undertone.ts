@@ -2,8 +2,9 @@ import type { Lab } from '../color/types';
 import { ISCC_NBS_NAMES, isccNbsBlock } from './iscc-nbs';
 import { type Munsell, munsellFromLabD65 } from './munsell';
 
-/** How far a colour is from plain white, gray or black. */
-export type UndertoneLevel = 'none' | 'faint' | 'named' | 'color';
+/** How far a colour is from plain white, gray or black; nearest first. */
+export const UNDERTONE_LEVELS = ['none', 'faint', 'named', 'color'] as const;
+export type UndertoneLevel = (typeof UNDERTONE_LEVELS)[number];
 
 /** The lean of a near-neutral, or the hue of a colour. */
 export interface Undertone {
