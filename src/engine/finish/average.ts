@@ -1,11 +1,9 @@
 import { labD65FromReflectance } from '../color/lab-from-reflectance';
-import { multiply } from '../color/matrix3';
-import type { Lab, Matrix3 } from '../color/types';
+import type { Lab } from '../color/types';
 import { GRID_COUNT } from '../spectrum/grid';
 import type { ReflectanceSpd } from '../spectrum/types';
-import { covarianceOf, sumOf } from '../uncertainty/covariance';
 import { errorAxes, rmsDe00 } from '../uncertainty/lab-error';
-import { labByXyz, xyzByLab } from '../uncertainty/lab-slopes';
+import { mixedCovariance } from '../uncertainty/mixing';
 import type { FinishComponent, Provenance } from './types';
 import { lessCertain, readingOf } from './uncertainty';
 
@@ -49,18 +47,14 @@ export function averageComponent(components: readonly FinishComponent[]): Averag
   };
 }
 
-/** Errors of L*, a*, b* to tristimulus values, mixed by share, and back at the average: first order. */
 function mixedUncertainty(average: Lab<'D65-2'>, components: readonly FinishComponent[], share: number): number {
   // Alone, it keeps its uncertainty to the last digit.
   if (components.length === 1) return components[0]!.uncertaintyDe00;
-  const byReading = new Map<string, Matrix3>();
-  for (const component of components) {
-    const { labD65, uncertaintyDe00 } = component;
-    const error = multiply(xyzByLab(labD65), errorAxes(labD65, (uncertaintyDe00 * component.share) / share));
-    const reading = readingOf(component);
-    const before = byReading.get(reading);
-    byReading.set(reading, before ? sumOf([before, error]) : error);
-  }
-  const back = labByXyz(average);
-  return rmsDe00(average, sumOf([...byReading.values()].map((errors) => covarianceOf(multiply(back, errors)))));
+  const parts = components.map((component) => ({
+    lab: component.labD65,
+    weight: component.share / share,
+    axes: errorAxes(component.labD65, component.uncertaintyDe00),
+    source: readingOf(component),
+  }));
+  return rmsDe00(average, mixedCovariance(average, parts));
 }

@@ -5,10 +5,13 @@ import type { LabCovariance } from './lab-error';
 type Nine = [number, number, number, number, number, number, number, number, number];
 
 /** Covariance of the errors that `axes` make of three independent standard normal numbers. */
-export function covarianceOf(axes: Matrix3): LabCovariance {
-  const [a, b, c, d, e, f, g, h, i] = axes;
-  return multiply(axes, [a, d, g, b, e, h, c, f, i]);
-}
+export const covarianceOf = (axes: Matrix3): LabCovariance => multiply(axes, transposed(axes));
+
+/** Covariance of what moves with an error by `slopes`. */
+export const carriedBy = (slopes: Matrix3, covariance: LabCovariance): LabCovariance =>
+  multiply(slopes, multiply(covariance, transposed(slopes)));
+
+const transposed = ([a, b, c, d, e, f, g, h, i]: Matrix3): Matrix3 => [a, d, g, b, e, h, c, f, i];
 
 /** Sum of matrices; of covariances, that of the sum of independent errors. */
 export function sumOf(matrices: readonly Matrix3[]): Matrix3 {

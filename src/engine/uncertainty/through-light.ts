@@ -2,11 +2,14 @@ import { labUnder } from '../change/lab-under';
 import { multiply } from '../color/matrix3';
 import type { Lab, Matrix3 } from '../color/types';
 import type { FinishClass, FinishComponent } from '../finish/types';
+import { readingOf } from '../finish/uncertainty';
 import { plausibleCurves } from '../plausible/curves';
+import { GRID_COUNT } from '../spectrum/grid';
 import type { EmissionSpd, ReflectanceSpd } from '../spectrum/types';
-import { covarianceOf, spreadAround, sumOf } from './covariance';
+import { carriedBy, covarianceOf, spreadAround, sumOf } from './covariance';
 import { curveSensitivity } from './curve-sensitivity';
 import { errorAxes, type LabCovariance, rmsDe00 } from './lab-error';
+import { mixedCovariance, mixingSlopes } from './mixing';
 
 /** A colour under a light and how far it is known. */
 export interface UncertainColor {
@@ -22,25 +25,54 @@ export interface UncertainColor {
   readonly fromCurve: number;
 }
 
+type UncertainComponent = Pick<
+  FinishComponent,
+  'labD65' | 'spectrum' | 'spectrumSource' | 'finishClass' | 'uncertaintyDe00'
+>;
+
 /**
  * How far the colour of a component is known under a light (relative power, any scale). First order in the error of the
  * sample; the curves are those that `plausibleCurves` counts as equally likely. `finishClass` counts where the component
  * says none.
  */
 export function uncertaintyUnder(
-  component: Pick<FinishComponent, 'labD65' | 'spectrum' | 'spectrumSource' | 'finishClass' | 'uncertaintyDe00'>,
+  component: UncertainComponent,
   finishClass: FinishClass,
   spd: EmissionSpd,
 ): UncertainColor {
-  const { labD65, spectrum } = component;
-  const lab = labUnder(spectrum, spd);
-  const errors = multiply(slopesUnder(spectrum, spd), errorAxes(labD65, component.uncertaintyDe00));
-  const ofSample = covarianceOf(errors);
-  const others = plausibleCurves(component, finishClass).filter((curve) => curve !== spectrum);
-  const ofCurve = spreadAround(
-    lab,
-    others.map((curve) => labUnder(curve, spd)),
+  const lab = labUnder(component.spectrum, spd);
+  return known(lab, covarianceOf(sampleAxes(component, spd)), curveCovariance(component, finishClass, spd));
+}
+
+/**
+ * How far the area mean of a surface is known under a light: components mixed in linear light by share, as
+ * `averageComponent` does. Samples of one reading err together; the curve of each component is unknown by itself.
+ */
+export function averageUncertaintyUnder(
+  components: readonly (UncertainComponent & Pick<FinishComponent, 'share' | 'role' | 'provenance'>)[],
+  finishClass: FinishClass,
+  spd: EmissionSpd,
+): UncertainColor {
+  const share = components.reduce((sum, component) => sum + component.share, 0);
+  const mean = new Float64Array(GRID_COUNT);
+  for (const component of components) {
+    for (let i = 0; i < GRID_COUNT; i++) mean[i] = mean[i]! + (component.share / share) * component.spectrum[i]!;
+  }
+  const average = labUnder(mean as ReflectanceSpd, spd);
+  const parts = components.map((component) => ({
+    component,
+    lab: labUnder(component.spectrum, spd),
+    weight: component.share / share,
+    axes: sampleAxes(component, spd),
+    source: readingOf(component),
+  }));
+  const ofCurves = parts.map(({ component, lab, weight }) =>
+    carriedBy(mixingSlopes(average, lab, weight), curveCovariance(component, finishClass, spd)),
   );
+  return known(average, mixedCovariance(average, parts), sumOf(ofCurves));
+}
+
+function known(lab: Lab<'D65-2'>, ofSample: LabCovariance, ofCurve: LabCovariance): UncertainColor {
   const covariance = sumOf([ofSample, ofCurve]);
   return {
     lab,
@@ -49,6 +81,18 @@ export function uncertaintyUnder(
     fromSample: rmsDe00(lab, ofSample),
     fromCurve: rmsDe00(lab, ofCurve),
   };
+}
+
+/** Errors under the light by the three normal numbers of the sample's error. */
+const sampleAxes = ({ labD65, spectrum, uncertaintyDe00 }: UncertainComponent, spd: EmissionSpd): Matrix3 =>
+  multiply(slopesUnder(spectrum, spd), errorAxes(labD65, uncertaintyDe00));
+
+function curveCovariance(component: UncertainComponent, finishClass: FinishClass, spd: EmissionSpd): LabCovariance {
+  const others = plausibleCurves(component, finishClass).filter((curve) => curve !== component.spectrum);
+  return spreadAround(
+    labUnder(component.spectrum, spd),
+    others.map((curve) => labUnder(curve, spd)),
+  );
 }
 
 /** Half the step of a central difference, units of L*, a*, b*: far above rounding, far below any bend of CIELAB. */
