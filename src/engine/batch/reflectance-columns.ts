@@ -1,6 +1,6 @@
 import { xyzD65FromLabD65 } from '../color/lab';
 import { lrvAt } from '../color/lrv';
-import { plausibleReflectance } from '../finish/plausible-reflectance';
+import { writePlausibleReflectance } from '../finish/plausible-reflectance';
 import type { FinishClass } from '../finish/types';
 import { GRID_COUNT } from '../spectrum/grid';
 import { ROW, rowsOfTriples } from './rows';
@@ -22,9 +22,7 @@ export function reflectanceColumns(lab: Float64Array, classAt: (row: number) => 
   const code = new Uint8Array(count);
   for (let row = 0; row < count; row++) {
     const xyz = xyzD65FromLabD65({ l: lab[3 * row]!, a: lab[3 * row + 1]!, b: lab[3 * row + 2]! });
-    const made = plausibleReflectance(xyz, classAt(row));
-    if (made.ok) rho.set(made.value.rho, GRID_COUNT * row);
-    else {
+    if (!writePlausibleReflectance(xyz, classAt(row), rho, GRID_COUNT * row)) {
       rho.fill(Number.NaN, GRID_COUNT * row, GRID_COUNT * (row + 1));
       code[row] = Number.isFinite(xyz.x + xyz.y + xyz.z) ? ROW.outsideSolid : ROW.notANumber;
     }

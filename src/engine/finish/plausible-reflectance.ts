@@ -1,6 +1,7 @@
 import type { White, Xyz } from '../color/types';
-import { type Result, success } from '../result';
-import { reflectanceFromXyz } from '../spectrum/reflectance-from-color';
+import { failure, type Result, success } from '../result';
+import { GRID_COUNT } from '../spectrum/grid';
+import { outsideSolid, writeReflectance } from '../spectrum/reflectance-from-color';
 import { type TristimulusWeights, WEIGHTS_D65_2 } from '../spectrum/tristimulus-weights';
 import type { ReflectanceSpd } from '../spectrum/types';
 import type { FinishClass } from './types';
@@ -20,10 +21,19 @@ export function plausibleReflectance(
   finishClass: FinishClass,
   weights: TristimulusWeights = WEIGHTS_D65_2,
 ): Result<PlausibleReflectance> {
-  if (finishClass === 'wood') {
-    const sigmoid = reflectanceFromXyz(xyz, 'sigmoid', weights);
-    if (sigmoid.ok) return success({ rho: sigmoid.value, source: 'sigmoid' });
-  }
-  const smoothest = reflectanceFromXyz(xyz, 'lhtss', weights);
-  return smoothest.ok ? success({ rho: smoothest.value, source: 'lhtss' }) : smoothest;
+  const rho = new Float64Array(GRID_COUNT) as ReflectanceSpd;
+  const source = writePlausibleReflectance(xyz, finishClass, rho, 0, weights);
+  return source ? success({ rho, source }) : failure(outsideSolid(xyz));
+}
+
+/** The same, written into `out` from `at` on. Null where no surface has the colour; what is there then means nothing. */
+export function writePlausibleReflectance(
+  xyz: Xyz<White>,
+  finishClass: FinishClass,
+  out: Float64Array,
+  at: number,
+  weights: TristimulusWeights = WEIGHTS_D65_2,
+): PlausibleReflectance['source'] | null {
+  if (finishClass === 'wood' && writeReflectance(xyz, 'sigmoid', out, at, weights)) return 'sigmoid';
+  return writeReflectance(xyz, 'lhtss', out, at, weights) ? 'lhtss' : null;
 }

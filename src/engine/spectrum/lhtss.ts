@@ -24,25 +24,65 @@ export function lhtssReflectance(
   weights: TristimulusWeights,
   shape: Float64Array = NO_SHAPE,
 ): ReflectanceSpd | null {
-  const z = new Float64Array(GRID_COUNT);
-  const lambda = new Float64Array(3);
-  startFrom(z, lambda, shape, target, weights);
-  if (solveFrom(z, lambda, target, weights, shape)) return reflectanceFromZ(z);
+  const rho = new Float64Array(GRID_COUNT);
+  return writeLhtss(target, weights, rho, 0, shape) ? (rho as ReflectanceSpd) : null;
+}
+
+/** The same, written into `out` from `at` on; false, writing nothing, where there is no such curve. */
+export function writeLhtss(
+  target: Float64Array,
+  weights: TristimulusWeights,
+  out: Float64Array,
+  at: number,
+  shape: Float64Array = NO_SHAPE,
+): boolean {
+  if (!solve(target, weights, shape)) return false;
+  for (let i = 0; i < GRID_COUNT; i++) out[at + i] = reflectanceOf(z[i]!);
+  return true;
+}
+
+// Worked in, call by call.
+const z = new Float64Array(GRID_COUNT);
+const lambda = new Float64Array(3);
+const start = new Float64Array(3);
+const between = new Float64Array(3);
+
+/** Sets `z` to the solution. */
+function solve(target: Float64Array, weights: TristimulusWeights, shape: Float64Array): boolean {
+  startFrom(shape, target, weights);
+  if (solveFrom(target, weights, shape)) return true;
+  if (isBeyondReach(target, weights)) return false;
 
   // A saturated colour may be too far for one go: walk there from the colour of the start, a gray where there is no shape.
-  const start = new Float64Array(3);
-  const between = new Float64Array(3);
   for (const steps of [4, 16, 64]) {
-    startFrom(z, lambda, shape, target, weights);
-    tristimulusOfZ(z, weights, start);
+    startFrom(shape, target, weights);
+    tristimulusOfZ(weights, start);
     let arrived = true;
     for (let step = 1; step <= steps && arrived; step++) {
       for (let r = 0; r < 3; r++) between[r] = start[r]! + ((target[r]! - start[r]!) * step) / steps;
-      arrived = solveFrom(z, lambda, between, weights, shape);
+      arrived = solveFrom(between, weights, shape);
     }
-    if (arrived) return reflectanceFromZ(z);
+    if (arrived) return true;
+    if (isBeyondReach(target, weights)) return false;
   }
-  return null;
+  return false;
+}
+
+/**
+ * Proof that no reflectance at all has the colour: seen along some direction it lies farther out than the best of them, 1
+ * where that direction gains and 0 elsewhere (Schroedinger 1920). Where Newton's method fails for want of a curve, its
+ * multipliers point along such a direction.
+ */
+function isBeyondReach(target: Float64Array, { rows }: TristimulusWeights): boolean {
+  const wanted = -(lambda[0]! * target[0]! + lambda[1]! * target[1]! + lambda[2]! * target[2]!);
+  let farthest = 0;
+  let size = 0;
+  for (let i = 0; i < GRID_COUNT; i++) {
+    const gain = -(lambda[0]! * rows[3 * i]! + lambda[1]! * rows[3 * i + 1]! + lambda[2]! * rows[3 * i + 2]!);
+    if (gain > 0) farthest += gain;
+    size += Math.abs(gain);
+  }
+  return wanted > farthest + 1e-9 * size;
 }
 
 /** The inverse of rho = (tanh z + 1) / 2, for shapes taken from a curve. Every value strictly between 0 and 1. */
@@ -50,35 +90,23 @@ export const zFromReflectance = (rho: ReflectanceSpd): Float64Array =>
   Float64Array.from(rho, (value) => Math.log(value / (1 - value)) / 2);
 
 /** The shape itself, moved to about the wanted Y. */
-function startFrom(
-  z: Float64Array,
-  lambda: Float64Array,
-  shape: Float64Array,
-  target: Float64Array,
-  weights: TristimulusWeights,
-): void {
+function startFrom(shape: Float64Array, target: Float64Array, weights: TristimulusWeights): void {
   lambda.fill(0);
   let level = Math.atanh(2 * target[1]! - 1);
   for (let i = 0; i < GRID_COUNT; i++) level -= weights.rows[3 * i + 1]! * shape[i]!;
   for (let i = 0; i < GRID_COUNT; i++) z[i] = level + shape[i]!;
 }
 
-function tristimulusOfZ(z: Float64Array, weights: TristimulusWeights, into: Float64Array): void {
+function tristimulusOfZ(weights: TristimulusWeights, into: Float64Array): void {
   into.fill(0);
   for (let i = 0; i < GRID_COUNT; i++) {
-    const rho = (Math.tanh(z[i]!) + 1) / 2;
+    const rho = reflectanceOf(z[i]!);
     for (let r = 0; r < 3; r++) into[r] = into[r]! + weights.rows[3 * i + r]! * rho;
   }
 }
 
 /** Newton's method in place on z and the three multipliers. False when it does not converge. */
-function solveFrom(
-  z: Float64Array,
-  lambda: Float64Array,
-  target: Float64Array,
-  weights: TristimulusWeights,
-  shape: Float64Array,
-): boolean {
+function solveFrom(target: Float64Array, weights: TristimulusWeights, shape: Float64Array): boolean {
   const rows = weights.rows;
   const { diagonal, border, f, g, x: stepZ, y: stepLambda } = newton;
   const last = GRID_COUNT - 1;
@@ -93,12 +121,11 @@ function solveFrom(
     let before = 0;
     let here = z[0]! - shape[0]!;
     for (let i = 0; i < GRID_COUNT; i++) {
-      const tanh = Math.tanh(z[i]!);
-      const half = (1 - tanh * tanh) / 2;
+      const rho = reflectanceOf(z[i]!);
+      const half = 2 * rho * (1 - rho);
       const tx = rows[3 * i]!;
       const ty = rows[3 * i + 1]!;
       const tz = rows[3 * i + 2]!;
-      const rho = (tanh + 1) / 2;
       x += tx * rho;
       y += ty * rho;
       zSum += tz * rho;
@@ -107,7 +134,7 @@ function solveFrom(
       const after = i === last ? 0 : z[i + 1]! - shape[i + 1]!;
       const stationary = bend * here - 2 * (before + after) + half * pull;
       worstStationary = Math.max(worstStationary, Math.abs(stationary));
-      diagonal[i] = bend - 2 * half * tanh * pull;
+      diagonal[i] = bend - 2 * half * (2 * rho - 1) * pull;
       border[3 * i] = half * tx;
       border[3 * i + 1] = half * ty;
       border[3 * i + 2] = half * tz;
@@ -120,6 +147,7 @@ function solveFrom(
     g[2] = target[2]! - zSum;
     const worst = Math.max(Math.abs(g[0]!), Math.abs(g[1]!), Math.abs(g[2]!));
     if (worst < TOLERANCE && worstStationary < 1e3 * TOLERANCE) return true;
+    if (iteration % 8 === 7 && isBeyondReach(target, weights)) return false;
     if (!newton.solve()) return false;
 
     let longest = 0;
@@ -132,7 +160,5 @@ function solveFrom(
   return false;
 }
 
-function reflectanceFromZ(z: Float64Array): ReflectanceSpd {
-  // The logistic form of (tanh z + 1) / 2 keeps small reflectances exact.
-  return z.map((value) => 1 / (1 + Math.exp(-2 * value))) as ReflectanceSpd;
-}
+/** (tanh z + 1) / 2 in its logistic form, which keeps small reflectances exact and is quicker. */
+const reflectanceOf = (value: number): number => 1 / (1 + Math.exp(-2 * value));

@@ -1,7 +1,8 @@
 import type { White, Xyz } from '../color/types';
 import { failure, type Problem, type Result, success } from '../result';
-import { lhtssReflectance } from './lhtss';
-import { sigmoidReflectance } from './sigmoid';
+import { GRID_COUNT } from './grid';
+import { writeLhtss } from './lhtss';
+import { writeSigmoid } from './sigmoid';
 import { type TristimulusWeights, WEIGHTS_D65_2 } from './tristimulus-weights';
 import type { ReflectanceSpd } from './types';
 
@@ -28,34 +29,49 @@ export function reflectanceFromXyz(
   method: ReflectanceMethod,
   weights: TristimulusWeights = WEIGHTS_D65_2,
 ): Result<ReflectanceSpd> {
-  const target = heldInside(xyz, weights);
-  if (!target) return failure(outsideSolid(xyz));
-  if (method === 'sigmoid') {
-    const rho = sigmoidReflectance(target, weights);
-    return rho && isPhysical(rho) ? success(rho) : failure(noSigmoid(xyz));
-  }
-  const rho = lhtssReflectance(target, weights);
-  return rho && isPhysical(rho) ? success(rho) : failure(outsideSolid(xyz));
+  const rho = new Float64Array(GRID_COUNT);
+  if (writeReflectance(xyz, method, rho, 0, weights)) return success(rho as ReflectanceSpd);
+  return failure(method === 'sigmoid' && holdInside(xyz, weights) ? noSigmoid(xyz) : outsideSolid(xyz));
 }
+
+/** The same, written into `out` from `at` on. False where there is no such curve; what is there then means nothing. */
+export function writeReflectance(
+  xyz: Xyz<White>,
+  method: ReflectanceMethod,
+  out: Float64Array,
+  at: number,
+  weights: TristimulusWeights = WEIGHTS_D65_2,
+): boolean {
+  if (!holdInside(xyz, weights)) return false;
+  const write = method === 'sigmoid' ? writeSigmoid : writeLhtss;
+  return write(target, weights, out, at) && isPhysical(out, at);
+}
+
+const target = new Float64Array(3);
 
 /**
- * Tristimulus values on the scale 1. At the very ends of Y a neutral is drawn just inside; a tint there, like anything
- * beyond the perfect diffuser or no number at all, cannot be (null).
+ * Sets `target` to tristimulus values on the scale 1. At the very ends of Y a neutral is drawn just inside; a tint there,
+ * like anything beyond the perfect diffuser or no number at all, cannot be (false).
  */
-function heldInside(xyz: Xyz<White>, weights: TristimulusWeights): Float64Array | null {
-  const target = Float64Array.of(xyz.x / 100, xyz.y / 100, xyz.z / 100);
-  if (!target.every(Number.isFinite)) return null;
+function holdInside(xyz: Xyz<White>, weights: TristimulusWeights): boolean {
+  target[0] = xyz.x / 100;
+  target[1] = xyz.y / 100;
+  target[2] = xyz.z / 100;
+  if (!target.every(Number.isFinite)) return false;
   const y = target[1]!;
-  if (y >= MIN_Y && y <= MAX_Y) return target[0]! > 0 && target[2]! > 0 ? target : null;
-  const held = weights.white.map((value) => value * (y < MIN_Y ? MIN_Y : MAX_Y));
-  return held.every((value, r) => Math.abs(value - target[r]!) < HELD_TOLERANCE) ? held : null;
+  if (y >= MIN_Y && y <= MAX_Y) return target[0]! > 0 && target[2]! > 0;
+  const held = y < MIN_Y ? MIN_Y : MAX_Y;
+  const isNeutral = target.every((value, r) => Math.abs(weights.white[r]! * held - value) < HELD_TOLERANCE);
+  for (let r = 0; r < 3; r++) target[r] = weights.white[r]! * held;
+  return isNeutral;
 }
 
-function isPhysical(rho: ReflectanceSpd): boolean {
-  return rho.every((value) => value > 0 && value < 1);
+function isPhysical(rho: Float64Array, at: number): boolean {
+  for (let i = at; i < at + GRID_COUNT; i++) if (!(rho[i]! > 0 && rho[i]! < 1)) return false;
+  return true;
 }
 
-function outsideSolid(xyz: Xyz<White>): Problem<'outside-object-color-solid'> {
+export function outsideSolid(xyz: Xyz<White>): Problem<'outside-object-color-solid'> {
   return {
     code: 'outside-object-color-solid',
     text: `No surface can have the color ${inWords(xyz)}: ${whyNot(xyz)}.`,
