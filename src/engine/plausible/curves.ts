@@ -3,7 +3,8 @@ import { GRID_COUNT } from '../spectrum/grid';
 import { lhtssReflectance, zFromReflectance } from '../spectrum/lhtss';
 import { WEIGHTS_D65_2 } from '../spectrum/tristimulus-weights';
 import type { ReflectanceSpd } from '../spectrum/types';
-import { departuresOf } from './departures';
+import { departuresFrom } from './departures';
+import { CLASS_SPREAD } from './spread.data';
 
 const remembered = new WeakMap<ReflectanceSpd, Map<FinishClass, readonly ReflectanceSpd[]>>();
 
@@ -22,15 +23,19 @@ export function plausibleCurves(
   const byClass = remembered.get(spectrum) ?? new Map<FinishClass, readonly ReflectanceSpd[]>();
   const known = byClass.get(material);
   if (known) return known;
-  const curves = [spectrum, ...membersAround(spectrum, material)];
+  const curves = [spectrum, ...membersAround(component, material)];
   remembered.set(spectrum, byClass.set(material, curves));
   return curves;
 }
 
-function membersAround(nominal: ReflectanceSpd, finishClass: FinishClass): ReflectanceSpd[] {
-  const target = tristimulusOf(nominal);
-  const z = zFromReflectance(nominal);
-  return departuresOf(finishClass).map((departure) => memberOf(target, z, departure) ?? nominal);
+function membersAround(
+  { spectrum, labD65 }: Pick<FinishComponent, 'labD65' | 'spectrum'>,
+  finishClass: FinishClass,
+): ReflectanceSpd[] {
+  const target = tristimulusOf(spectrum);
+  const z = zFromReflectance(spectrum);
+  const departures = departuresFrom(z, labD65, CLASS_SPREAD[finishClass]);
+  return departures.map((departure) => memberOf(target, z, departure) ?? spectrum);
 }
 
 /** At the edge of what surfaces can be, a whole departure may leave no curve of the colour; then half of it, and so on. */

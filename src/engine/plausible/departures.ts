@@ -1,51 +1,36 @@
-import type { FinishClass } from '../finish/types';
-import { GRID_COUNT, GRID_END_NM, GRID_START_NM } from '../spectrum/grid';
+import { chromaOf } from '../color/lab';
+import type { Lab } from '../color/types';
+import { GRID_COUNT, wavelengthNm } from '../spectrum/grid';
 import { DESIGN_RUNS, designSign } from './design';
-import { CLASS_SPREAD } from './spread.data';
+import type { MaterialSpread } from './spread.data';
+import { FAR_RED, RED_EDGE, smoothTerms, VIOLET, YELLOW_EDGE } from './terms';
 
-/** Cosine terms of a departure; more would be finer than any correlation length here. */
-const TERMS = 12;
-
-const byClass = new Map<FinishClass, readonly Float64Array[]>();
-
-/** Departures in z from the curve computed with, one per run of the design; made once per class. */
-export function departuresOf(finishClass: FinishClass): readonly Float64Array[] {
-  const known = byClass.get(finishClass);
-  if (known) return known;
-  const departures = makeDepartures(finishClass);
-  byClass.set(finishClass, departures);
-  return departures;
-}
-
-function makeDepartures(finishClass: FinishClass): readonly Float64Array[] {
-  const { amplitude, correlation_nm } = CLASS_SPREAD[finishClass];
-  const terms = smoothTerms(amplitude, correlation_nm);
+/** Departures in z from a curve of this colour, one per run of the design, before the colour is brought back. */
+export function departuresFrom(z: Float64Array, lab: Lab<'D65-2'>, spread: MaterialSpread): Float64Array[] {
+  const rise = riseOf(z);
+  const chroma = chromaOf(lab);
+  const yellow = chroma > 0 ? Math.max(0, lab.b / chroma) : 0;
+  const blue = chroma > 0 ? Math.max(0, -lab.b / chroma) : 0;
+  const smooth = Math.hypot(spread.floor, spread.smooth * rise);
+  const factors = [
+    ...smoothTerms(spread.correlation_nm).map((shape) => ({ height: smooth, shape })),
+    { height: spread.violet, shape: VIOLET },
+    { height: spread.yellowEdge * rise * yellow, shape: YELLOW_EDGE },
+    { height: spread.redEdge * rise * yellow, shape: RED_EDGE },
+    { height: spread.farRed * rise * blue, shape: FAR_RED },
+  ];
   return Array.from({ length: DESIGN_RUNS }, (_, run) => {
     const sum = new Float64Array(GRID_COUNT);
-    terms.forEach((term, k) => {
-      const sign = designSign(run, k);
-      for (let i = 0; i < GRID_COUNT; i++) sum[i] = sum[i]! + sign * term[i]!;
+    factors.forEach(({ height, shape }, k) => {
+      const signed = designSign(run, k) * height;
+      for (let i = 0; i < GRID_COUNT; i++) sum[i] = sum[i]! + signed * shape[i]!;
     });
     return sum;
   });
 }
 
-/**
- * Cosines over the visible range whose sum with random signs is a Gaussian process of this standard deviation with a
- * squared-exponential correlation (its spectral density at each frequency; Rasmussen and Williams 2006, 4.2.1).
- */
-function smoothTerms(amplitude: number, correlation_nm: number): Float64Array[] {
-  const range_nm = GRID_END_NM - GRID_START_NM;
-  const densities = Array.from({ length: TERMS }, (_, k) =>
-    Math.exp(-((((k + 1) * Math.PI * correlation_nm) / range_nm) ** 2) / 2),
-  );
-  // A constant departure is taken back by the colour, so the zeroth term counts in the sum but makes no member.
-  const whole = densities.reduce((sum, value) => sum + value, 0.5);
-  return densities.map((density, k) => {
-    const height = amplitude * Math.sqrt((2 * density) / whole);
-    return Float64Array.from(
-      { length: GRID_COUNT },
-      (_, i) => height * Math.cos(((k + 1) * Math.PI * i) / (GRID_COUNT - 1)),
-    );
-  });
+/** Greatest less least z where the eye sees colour. */
+function riseOf(z: Float64Array): number {
+  const seen = z.filter((_, i) => wavelengthNm(i) >= 400 && wavelengthNm(i) <= 700);
+  return Math.max(...seen) - Math.min(...seen);
 }
