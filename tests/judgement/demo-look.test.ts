@@ -70,7 +70,13 @@ describe('the same look over the slate', () => {
     expect(verdictOf(assessed, 'floor', 'counter', 'base', 'vein')).toBe('relates');
     expect(verdictOf(assessed, 'counter', 'backsplash')).toBe('agree');
     expect(verdictOf(assessed, 'counter', 'wall')).toBe('agree');
-    expect(verdictOf(assessed, 'backsplash', 'wall')).toBe('same');
+    // 0.7 CIEDE2000 apart, and each known to 1: that they look the same is for the samples to show.
+    expect(verdictOf(assessed, 'backsplash', 'wall')).toBe('cannot-tell');
+    const measured = relaid(ourFloorRows, {
+      backsplash: knownTo(finish('TL-01'), 0.25),
+      wall: knownTo(finish('PT-02'), 0.25),
+    });
+    expect(verdictOf(judge(scheme(measured)), 'backsplash', 'wall')).toBe('same');
   });
   it('names every front that meets the floor once', () => {
     const edge = assessed.warnings.find((w) => w.code === 'weak-edge')!;
@@ -139,20 +145,25 @@ describe('how firmly it holds', () => {
     }
   });
 
-  // Independent draws: counter and tile stay without a warning in 98, 85 and 68 % at sigma L* 0.25, 0.5 and 1.
+  // 400,000 independent draws outside this project's code, errors of lightness, chroma and hue as 1 : 0.7 : 0.7 in CIEDE2000
+  // units by a metric taken numerically from the formula: counter and tile stay without a warning in these shares.
   it.each([
-    [0.25, 98, 'agree'],
-    [0.5, 85, 'agree'],
-    [1, 68, 'cannot-tell'],
-  ] as const)('at sigma L* %d counter and tile agree in about %d %%', (sigma, percent, verdict) => {
+    [0.25, 100, 'agree'],
+    [0.5, 96.1, 'agree'],
+    [0.7, 89.7, 'agree'],
+    [1, 81, 'agree'],
+    [1.5, 71, 'cannot-tell'],
+    [2, 64.5, 'cannot-tell'],
+  ] as const)('known to %d CIEDE2000, counter and tile agree in about %d %%', (uncertainty, percent, verdict) => {
     const input = scheme([
-      ['counter', knownTo(finish('EN-01'), sigma), 10],
-      ['backsplash', knownTo(finish('TL-01'), sigma), 10],
+      ['counter', knownTo(finish('EN-01'), uncertainty), 10],
+      ['backsplash', knownTo(finish('TL-01'), uncertainty), 10],
     ]);
     const done = holdsIn(input, judge(input), { draws: 2000, seed: 7 });
     expect(verdictOf(done, 'counter', 'backsplash')).toBe(verdict);
     const pair = done.pairs.find((p) => p.verdict === verdict)!;
-    expect(Math.abs(100 * pair.numbers['fine_in']! - percent)).toBeLessThan(5);
+    // 2000 draws: a standard error of 1.1 at most; the outside draws leave out colors that are no whites any more.
+    expect(Math.abs(100 * pair.numbers['fine_in']! - percent)).toBeLessThan(3);
   });
 
   it('is the same for the same seed and does not touch the repairs', () => {

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Lab } from '../../src/engine/color/types';
 import { bounceTints } from '../../src/engine/judge/bounce';
+import { NOT_DRAWN } from '../../src/engine/judge/claims';
 import { holdsIn } from '../../src/engine/judge/holds';
 import type { JudgeInput } from '../../src/engine/judge/input';
 import { judge } from '../../src/engine/judge/judge';
@@ -70,7 +71,7 @@ describe('tinted by bounce', () => {
   it('leaves a shift that stays without the tint to the lamp', () => {
     const shifted = inPlace(scheme(ROWS), 'wall', { average: { l: 92, a: 2, b: 8 } });
     expect(bounceTints(shifted)).toEqual([]);
-    expect(lightShifts(shifted)).toMatchObject([{ surface: 'wall', sampleName: 'white' }]);
+    expect(lightShifts(shifted, NOT_DRAWN.shift)).toMatchObject([{ surface: 'wall', sampleName: 'white' }]);
   });
 
   it('charges two whites in one tinted place to the place', () => {
@@ -157,9 +158,10 @@ describe('what cannot be told', () => {
       return holdsIn(input, judge(input)).warnings[0]!;
     };
     expect(textAt(0.25).text).toBe('The wall looks yellow beside the counter.');
-    expect(textAt(0.5).text).toBe('The wall may look yellow beside the counter.');
+    // Outside draws: yellow in 99.6, 82 and 67 %.
+    expect(textAt(0.7).text).toBe('The wall may look yellow beside the counter.');
     expect(textAt(1.5).code).toBe('cannot-tell');
-    expect(textAt(0.25).holds_in!).toBeGreaterThan(textAt(0.5).holds_in!);
+    expect(textAt(0.25).holds_in!).toBeGreaterThan(textAt(0.7).holds_in!);
   });
 });
 

@@ -262,6 +262,7 @@ describe('grout', () => {
 
   it('is no pair with itself between two tiles; another grout is', () => {
     expect(grouts('74 0 1.5')).toEqual([]);
-    expect(grouts('74.2 0 1.5').map((p) => p.verdict)).toEqual(['same', 'same']);
+    // 0.15 CIEDE2000 apart, known to 1 each: whether they look the same cannot be told.
+    expect(grouts('74.2 0 1.5').map((p) => p.verdict)).toEqual(['cannot-tell', 'cannot-tell']);
   });
 });

@@ -1,5 +1,6 @@
 import { finishComponent, type GivenComponent } from '../finish/component';
-import type { FinishClass, Provenance } from '../finish/types';
+import type { Specular } from '../finish/given-color';
+import type { FinishClass, FinishComponent, Provenance } from '../finish/types';
 import type { Problem } from '../result';
 import { GRID_COUNT } from '../spectrum/grid';
 import { type NamingColumns, namingColumns } from './naming-columns';
@@ -30,6 +31,8 @@ export interface ComponentColumns extends ColorRecordColumns {
   readonly given: readonly GivenComponent[];
   readonly provenance: readonly Provenance[];
   readonly uncertaintyDe00: Float64Array;
+  readonly spectrumSource: readonly FinishComponent['spectrumSource'][];
+  readonly specular: readonly (Specular | null)[];
   /** Of the rows that are not `ok`. */
   readonly problems: ReadonlyMap<number, Problem>;
 }
@@ -41,6 +44,8 @@ export function componentColumns(given: readonly GivenComponent[]): ComponentCol
   const rho = new Float64Array(GRID_COUNT * count).fill(Number.NaN);
   const uncertaintyDe00 = new Float64Array(count).fill(Number.NaN);
   const code = new Uint8Array(count);
+  const spectrumSource = new Array<FinishComponent['spectrumSource']>(count).fill('lhtss');
+  const specular = new Array<Specular | null>(count).fill(null);
   const problems = new Map<number, Problem>();
   const provenance = given.map((one, row) => {
     const made = finishComponent(one);
@@ -55,6 +60,8 @@ export function componentColumns(given: readonly GivenComponent[]): ComponentCol
     lab[3 * row + 2] = labD65.b;
     rho.set(spectrum, GRID_COUNT * row);
     uncertaintyDe00[row] = made.value.uncertaintyDe00;
+    spectrumSource[row] = made.value.spectrumSource;
+    specular[row] = made.value.specular ?? null;
     return made.value.provenance;
   });
   return {
@@ -66,6 +73,8 @@ export function componentColumns(given: readonly GivenComponent[]): ComponentCol
     code,
     provenance,
     uncertaintyDe00,
+    spectrumSource,
+    specular,
     problems,
   };
 }

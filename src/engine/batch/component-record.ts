@@ -1,5 +1,6 @@
 import type { GivenComponent } from '../finish/component';
-import type { ComponentRole, Provenance } from '../finish/types';
+import type { Specular } from '../finish/given-color';
+import type { ComponentRole, FinishComponent, Provenance } from '../finish/types';
 import { ISCC_NBS_NAMES } from '../naming/iscc-nbs';
 import { munsellNotation } from '../naming/munsell';
 import { UNDERTONE_LEVELS, type UndertoneLevel, undertoneWord } from '../naming/undertone';
@@ -18,6 +19,8 @@ export interface BatchRecord {
   readonly undertone: { readonly word: string; readonly strength: number; readonly level: UndertoneLevel };
   readonly provenance: Provenance;
   readonly uncertainty_de00: number;
+  readonly spectrum_source: FinishComponent['spectrumSource'];
+  readonly specular: Specular | null;
 }
 
 /** Records of a whole library, row by row; the problem where a colour cannot be. */
@@ -45,5 +48,7 @@ export function recordAt(columns: ComponentColumns, row: number): Result<BatchRe
     undertone: { word: undertoneWord({ hue100, value, chroma }, block, level), strength: names.strength[row]!, level },
     provenance: columns.provenance[row]!,
     uncertainty_de00: columns.uncertaintyDe00[row]!,
+    spectrum_source: columns.spectrumSource[row]!,
+    specular: columns.specular[row]!,
   });
 }

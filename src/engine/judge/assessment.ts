@@ -1,4 +1,5 @@
-import type { ComponentRole, Provenance } from '../finish/types';
+import type { Specular } from '../finish/given-color';
+import type { ComponentRole, FinishComponent, Provenance } from '../finish/types';
 import type { DecisionState, Facing, SurfaceId } from '../surface';
 
 /** The assessment: plain data, the same object for panel, command line and print. Field names are the file format's. */
@@ -26,7 +27,12 @@ export interface ComponentRecord {
   readonly name: string;
   readonly undertone: { readonly word: string; readonly strength: number; readonly level: UndertoneLevel };
   readonly provenance: Provenance;
+  /** Root mean square of the whole difference between what is said and what is. */
   readonly uncertainty_de00: number;
+  /** Whether the spectrum was measured or made up for the color; 'mixed' of an average of both, or of two ways. */
+  readonly spectrum_source: FinishComponent['spectrumSource'] | 'mixed';
+  /** What it counts of the mirror-like reflection; null where nobody said. */
+  readonly specular: Specular | null;
 }
 
 export interface InstalledRecord {
@@ -119,7 +125,10 @@ export interface Warning {
   /** The reason, with its numbers and their conditions. */
   readonly why: string;
   readonly basis: Basis;
-  /** Share of plausible measurement errors under which it still holds, 0-1; null while not computed. */
+  /**
+   * Share of plausible errors of the colors, and in place of the curves they may have, under which it still holds, 0-1; null
+   * while not computed, and where it rests on room and lamps alone.
+   */
   readonly holds_in: number | null;
 }
 

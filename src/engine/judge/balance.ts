@@ -5,7 +5,7 @@ import type { SurfaceId } from '../surface';
 import type { Balance, BalanceVerdict } from './assessment';
 import { balanceSentence } from './balance-sentence';
 import type { Firmness } from './firmness';
-import type { JudgeInput } from './input';
+import type { InstalledReading, JudgedSurface, JudgeInput } from './input';
 import type { PlacedColor } from './pairs';
 import { surfacesTint, withoutTint } from './place-tint';
 import type { SampleColor } from './sample-color';
@@ -186,8 +186,14 @@ function carriers(parts: readonly { surface: SurfaceId; kind: TemperatureClass; 
  * Shares as installed, the cast taken off: what the mix of lights makes of each place, place by place, then the mean tint
  * over what is seen. Eyes adapt to what is in view, but a place by the window and one under a lamp have no common cast.
  * Null before the light is known.
+ * @param componentsOf colors of a surface's components in a place; as read unless given
  */
-function installedReading(input: JudgeInput, views: readonly ViewWeights[]): Reading | null {
+export function installedReading(
+  input: JudgeInput,
+  views: readonly ViewWeights[],
+  componentsOf: (surface: JudgedSurface, reading: InstalledReading) => readonly Lab<'D65-2'>[] = (_, reading) =>
+    reading.components,
+): Reading | null {
   if (input.surfaces.every((s) => s.installed.length === 0)) return null;
   const weights = meanWeights(views);
   const seen = input.surfaces.flatMap((s, i) => {
@@ -196,6 +202,7 @@ function installedReading(input: JudgeInput, views: readonly ViewWeights[]): Rea
     return s.installed.map((reading, r) => ({
       finish: s.finish,
       reading,
+      components: componentsOf(s, reading),
       tint: surfacesTint(reading).white,
       weight: weights[i]! * (total > 0 ? shares[r]! / total : 1 / s.installed.length),
     }));
@@ -207,10 +214,10 @@ function installedReading(input: JudgeInput, views: readonly ViewWeights[]): Rea
     b: seen.reduce((sum, p) => sum + p.weight * p.tint.b, 0) / total,
   };
   return readShares(
-    seen.flatMap(({ finish, reading, weight }) => {
+    seen.flatMap(({ finish, reading, components, weight }) => {
       const whole = finish.components.reduce((sum, c) => sum + c.share, 0);
       return finish.components.map((component, i) => {
-        const lab = withoutTint(withoutTint(reading.components[i] ?? reading.average, reading.lightWhite), cast);
+        const lab = withoutTint(withoutTint(components[i] ?? reading.average, reading.lightWhite), cast);
         const kind = temperatureClass(lab, () => undertoneOf(lab).strength);
         return { weight: ((weight / total) * component.share) / whole, kind, lab };
       });

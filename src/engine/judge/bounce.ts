@@ -1,5 +1,6 @@
 import { differenceParts } from '../color/difference';
 import { chromaOf } from '../color/lab';
+import type { Lab } from '../color/types';
 import { averageComponent } from '../finish/average';
 import { lightShare } from '../light/light-mix';
 import { undertoneOf } from '../naming/undertone';
@@ -47,33 +48,53 @@ export function bounceTints(input: JudgeInput): BounceTint[] {
   });
 }
 
-function bounceTint(s: JudgedSurface, reading: InstalledReading): BounceTint | null {
-  const sample = averageComponent(s.finish.components).labD65;
+/**
+ * How grave a tint is, for a finish of that sample color read as `average` in its place; null for none worth telling.
+ * Both CIELAB D65, 2 degree.
+ */
+export const tintSeverity = (sample: Lab<'D65-2'>, average: Lab<'D65-2'>, reading: InstalledReading): Severity | null =>
+  tintNumbers(sample, average, reading)?.severity ?? null;
+
+type TintNumbers = Omit<BounceTint, 'surface' | 'finish' | 'source'>;
+
+function tintNumbers(
+  sample: Lab<'D65-2'>,
+  whole: Lab<'D65-2'>,
+  { placeWhite, lightWhite }: InstalledReading,
+): TintNumbers | null {
   // The mix of lights is no surface's doing: it is taken off first.
-  const { white, average, isMixed } = surfacesTint(reading);
+  const { white, average, isMixed } = surfacesTint({ placeWhite, lightWhite, average: whole });
   const chromaPart = differenceParts(sample, average).chroma;
   if (chromaPart < BOUNCE.note) return null;
-  const undertone = undertoneOf(sample);
-  if (undertone.strength >= PAIR.colorStrength) return null;
   // What stays when the tint of the place is taken off is the lamp's doing, not the bounce's.
-  const rest = differenceParts(sample, withoutTint(reading.average, reading.placeWhite)).chroma;
+  const rest = differenceParts(sample, withoutTint(whole, placeWhite)).chroma;
   const limit = chromaPart >= BOUNCE.visible ? BOUNCE.visible : BOUNCE.note;
   if (rest >= limit || chromaOf(white) === 0) return null;
+  const undertone = undertoneOf(sample);
+  if (undertone.strength >= PAIR.colorStrength) return null;
   const installedName = undertoneOf(average).name;
   const renamed = installedName !== undertone.name;
-  // What a surface throws onto itself is no source one could name to people.
-  const strongest = reading.tintFrom?.find((source) => source.surface !== s.surface) ?? null;
-  const ofSurfaces = 1 - lightShare(reading.placeWhite, reading.lightWhite);
-  const share = strongest && ofSurfaces > 0 ? Math.min(1, strongest.share / ofSurfaces) : 0;
   return {
-    surface: s.surface,
-    finish: s.finish.id,
     severity: chromaPart >= BOUNCE.visible && renamed ? 'visible' : 'note',
     chromaPart,
     sampleName: undertone.name,
     installedName,
     tint: [white.a, white.b],
     isMixed,
-    source: strongest && share >= SOURCE_MIN ? { surface: strongest.surface, share } : null,
   };
+}
+
+function bounceTint(s: JudgedSurface, reading: InstalledReading): BounceTint | null {
+  const numbers = tintNumbers(averageComponent(s.finish.components).labD65, reading.average, reading);
+  return (
+    numbers && { ...numbers, surface: s.surface, finish: s.finish.id, source: strongestSource(s.surface, reading) }
+  );
+}
+
+function strongestSource(surface: SurfaceId, reading: InstalledReading): BounceTint['source'] {
+  // What a surface throws onto itself is no source one could name to people.
+  const strongest = reading.tintFrom?.find((source) => source.surface !== surface) ?? null;
+  const ofSurfaces = 1 - lightShare(reading.placeWhite, reading.lightWhite);
+  const share = strongest && ofSurfaces > 0 ? Math.min(1, strongest.share / ofSurfaces) : 0;
+  return strongest && share >= SOURCE_MIN ? { surface: strongest.surface, share } : null;
 }

@@ -1,5 +1,8 @@
 import { chromaOf } from '../color/lab';
+import type { Lab } from '../color/types';
 import type { Provenance } from '../finish/types';
+import { labCovariance } from '../uncertainty/lab-error';
+import { isAlike } from './claims';
 import { PAIR, type PairJudgement, type PairSide } from './pair';
 import type { SampleColor } from './sample-color';
 import { WHITES } from './whites';
@@ -9,41 +12,64 @@ const LOOSE: ReadonlySet<Provenance> = new Set<Provenance>(['photo-with-card', '
 
 const isLoose = (color: SampleColor): boolean => LOOSE.has(color.provenance);
 
-/** Standard deviation of the difference of two colors, CIEDE2000 units. */
-const combinedUncertainty = (a: SampleColor, b: SampleColor): number =>
+/** Root mean square error of the difference of two colors, CIEDE2000 units. */
+export const combinedUncertainty = (a: SampleColor, b: SampleColor): number =>
   Math.hypot(a.uncertaintyDe00, b.uncertaintyDe00);
 
-/** Errors in a* and b* against those in L*: our judgment. */
-export const AB_OF_L = 0.7;
+/** True when no verdict may be given: the answer is to compare samples. */
+export const isWithheld = (judgement: PairJudgement, a: PairSide, b: PairSide): boolean =>
+  isWithinErrors(judgement, a, b) || ((isLoose(a.color) || isLoose(b.color)) && isBeyondProvenance(judgement, a, b));
 
-/** WID units per CIEDE2000 unit of uncertainty, with sigma(L*) = u and sigma(a*) = sigma(b*) = 0.7 u. */
-const WID_PER_DE00 = Math.hypot(0.511, AB_OF_L * 2.324, AB_OF_L * 1.1);
+/**
+ * The trade's rule: whether two finishes that differ by less than their combined uncertainty look alike cannot be told from
+ * numbers. Where that uncertainty is below what people perceive, the rule has nothing to hide.
+ */
+function isWithinErrors({ verdict, de00 }: PairJudgement, a: PairSide, b: PairSide): boolean {
+  const combined = combinedUncertainty(a.color, b.color);
+  return isAlike(verdict) && combined >= PAIR.perceptible && de00 < combined;
+}
 
-/** How far the colors may err, CIEDE2000 units, before the verdict turns into another one. */
-function marginDe00(judgement: PairJudgement, a: PairSide, b: PairSide): number {
+/** True when the colors err further, by one standard deviation, than the verdict can bear. */
+function isBeyondProvenance(judgement: PairJudgement, a: PairSide, b: PairSide): boolean {
   const n = judgement.numbers;
   switch (judgement.verdict) {
     case 'same':
     case 'match':
-      return PAIR.acceptable - judgement.de00;
+      return combinedUncertainty(a.color, b.color) > PAIR.acceptable - judgement.de00;
     case 'agree':
     case 'looks-dirty':
     case 'too-yellow':
-      return Math.abs(Math.abs(n['d_wid']!) - WHITES.whitenessLimit) / WID_PER_DE00;
+      return Math.hypot(whitenessError(a), whitenessError(b)) > Math.abs(Math.abs(n['d_wid']!) - WHITES.whitenessLimit);
     case 'relates':
     case 'pulls-apart': {
       const limit = judgement.verdict === 'relates' ? PAIR.echoHueMax : PAIR.opposedHueMin;
-      const toLimit = Math.min(90, Math.abs(n['hue_apart_deg']! - limit));
-      return Math.min(chromaOf(a.lab), chromaOf(b.lab)) * Math.sin((toLimit * Math.PI) / 180);
+      return Math.hypot(hueErrorDeg(a), hueErrorDeg(b)) > Math.abs(n['hue_apart_deg']! - limit);
     }
     default:
-      return Number.POSITIVE_INFINITY;
+      return false;
   }
 }
 
-/** True when a color known only from a photo, a screen or by eye errs further than the verdict can bear. */
-export const isBeyondProvenance = (judgement: PairJudgement, a: PairSide, b: PairSide): boolean =>
-  (isLoose(a.color) || isLoose(b.color)) && combinedUncertainty(a.color, b.color) > marginDe00(judgement, a, b);
+/** Slope of the whiteness index WID (see `wid`). */
+const WID_SLOPE: Lab<'D65-2'> = { l: 0.511, a: -2.324, b: -1.1 };
+
+/** Standard deviation of a color's whiteness index WID. */
+const whitenessError = (side: PairSide): number => errorAlong(side, WID_SLOPE);
+
+/** Standard deviation of a color's hue angle, degrees; a neutral has none that one could know. */
+function hueErrorDeg(side: PairSide): number {
+  const { a, b } = side.lab;
+  const chroma = chromaOf(side.lab);
+  if (chroma === 0) return Number.POSITIVE_INFINITY;
+  const across = errorAlong(side, { l: 0, a: -b / chroma, b: a / chroma });
+  return (across / chroma) * (180 / Math.PI);
+}
+
+/** Standard deviation of the error of a color along `slope`, in units of the reading whose slope it is. */
+function errorAlong({ color }: PairSide, { l, a, b }: Lab<'D65-2'>): number {
+  const [ll, la, lb, , aa, ab, , , bb] = labCovariance(color.lab, color.uncertaintyDe00);
+  return Math.sqrt(l * l * ll + a * a * aa + b * b * bb + 2 * (l * a * la + l * b * lb + a * b * ab));
+}
 
 const PROVENANCE_WORDS: Readonly<Record<Provenance, string>> = {
   measured: 'measured',

@@ -1,6 +1,7 @@
 import { lrvFromReflectance } from '../color/lrv';
 import type { Lab } from '../color/types';
 import { averageComponent } from '../finish/average';
+import type { Specular } from '../finish/given-color';
 import type { FinishComponent } from '../finish/types';
 import { undertoneOf } from '../naming/undertone';
 import type { ComponentRecord, LabTriple } from './assessment';
@@ -9,17 +10,26 @@ import type { ComponentRecord, LabTriple } from './assessment';
 export const labTriple = (lab: Lab<'D65-2'>): LabTriple => [lab.l, lab.a, lab.b];
 
 /** One color component as the assessment shows it; LRV for the 10 degree observer. */
-export const componentRecord = (component: FinishComponent): ComponentRecord => record(component);
+export const componentRecord = (component: FinishComponent): ComponentRecord =>
+  record(component, component.spectrumSource, component.specular ?? null);
 
 /** The area mean of a surface: components mixed in linear light by their shares, as seen from too far to tell them apart. */
 export const averageRecord = (components: readonly FinishComponent[]): ComponentRecord =>
-  record(averageComponent(components));
+  record(
+    averageComponent(components),
+    allAlike(components.map((c) => c.spectrumSource)) ?? 'mixed',
+    allAlike(components.map((c) => c.specular ?? null)),
+  );
+
+const allAlike = <T>(values: readonly T[]): T | null => (new Set(values).size === 1 ? values[0]! : null);
 
 /** Below this share a component neither raises warnings nor anchors a view. Our judgement. */
 export const MINOR_SHARE = 0.05;
 
 function record(
-  color: Omit<FinishComponent, 'role' | 'spectrumSource'> & Pick<ComponentRecord, 'role'>,
+  color: Omit<FinishComponent, 'role' | 'spectrumSource' | 'specular'> & Pick<ComponentRecord, 'role'>,
+  spectrumSource: ComponentRecord['spectrum_source'],
+  specular: Specular | null,
 ): ComponentRecord {
   const undertone = undertoneOf(color.labD65);
   return {
@@ -32,5 +42,7 @@ function record(
     undertone: { word: undertone.word, strength: undertone.strength, level: undertone.level },
     provenance: color.provenance,
     uncertainty_de00: color.uncertaintyDe00,
+    spectrum_source: spectrumSource,
+    specular,
   };
 }

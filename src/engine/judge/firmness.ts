@@ -13,3 +13,6 @@ export function firmnessOf(holdsIn: number | null): Firmness {
   if (holdsIn === null || holdsIn >= FIRM_FROM) return 'firm';
   return holdsIn >= MAY_FROM ? 'may' : 'open';
 }
+
+/** True when something occurs so often (0-1) that its absence may not be said either. */
+export const isOpenQuestion = (share: number): boolean => 1 - share < MAY_FROM;

@@ -1,12 +1,15 @@
 import type { Severity, Warning } from './assessment';
-import { faultCode } from './claims';
-import { AS_INSTALLED } from './number-words';
+import { faultCode, type Holds } from './claims';
+import { firmnessOf } from './firmness';
+import { isOwnFault, isPlaceFault } from './hold-pairs';
+import { AS_INSTALLED, percent } from './number-words';
 import type { PairJudgement } from './pair';
-import { faultSentence } from './pair-sentences';
-import { gravity, groupPairs } from './pair-warnings';
+import { faultSentence, someFaultSentence } from './pair-sentences';
+import { areWhitesAtHand, gravity, groupPairs, type PairGroup, shownVerdict } from './pair-warnings';
 import { pairWhy } from './pair-why';
-import { type InstalledPair, isMajor, type JudgedPair, type PlacedColor, pairKey } from './pairs';
-import { inDecisionOrder } from './surface-words';
+import { type InstalledPair, isMajor, type JudgedPair, type PlacedColor, pairKey, placedPairKey } from './pairs';
+import { atMost } from './severity';
+import { componentPhrase, inDecisionOrder, joined, sentenceCase, surfacesPhrase } from './surface-words';
 
 /** A fault between two whites that the surfaces around make: it goes when the tint of each place is taken off. */
 export interface PlaceFault {
@@ -14,6 +17,8 @@ export interface PlaceFault {
   readonly other: PlacedColor;
   readonly mixOff: PairJudgement;
   readonly tintOff: PairJudgement;
+  /** Share of plausible errors under which it is one; null while not drawn. */
+  readonly holdsIn: number | null;
 }
 
 /** Findings with the same key together, in the order they came. */
@@ -36,50 +41,107 @@ export const byFinish = <T extends { readonly finish: string }>(found: readonly 
  * would look the same there. What the mix of lights alone does to a pair is no surface's doing and has a note of its own.
  * Opposed undertones that only the place makes are left to the surfaces' own tint findings.
  */
-export const placeFaults = (pairs: readonly InstalledPair[]): PlaceFault[] =>
-  pairs.flatMap(({ a, b, mixOff, tintOff }) => {
-    if (!isMajor(a) || !isMajor(b)) return [];
-    // Notes are ceilings: nobody holds a finish against them.
-    if (mixOff.faulty === null || mixOff.severity === 'note' || faultCode(tintOff.verdict)) return [];
+export const placeFaults = (pairs: readonly InstalledPair[], holds: Holds): PlaceFault[] =>
+  pairs.flatMap((pair) => {
+    const { a, b, mixOff, tintOff } = pair;
+    if (!isMajor(a) || !isMajor(b) || !isPlaceFault(pair)) return [];
     const [tinted, other] = mixOff.faulty === 'a' ? [a, b] : [b, a];
-    return [{ tinted, other, mixOff, tintOff }];
+    return [{ tinted, other, mixOff, tintOff, holdsIn: holds.installed(placedPairKey(pair))?.byPlace ?? null }];
   });
 
 /**
- * Faults that the finishes show in this light but not as samples: a fault as it is, and still one with the tint of each
- * place taken off. Resting on guessed spectra they are visible at most, and said with "may".
+ * What the finishes show in this light but not as samples: faults as they are that stay with the tint of each place taken
+ * off, and whites that go together by one plausible curve and not by another.
  */
-export function installedFaultWarnings(pairs: readonly InstalledPair[], samples: readonly JudgedPair[]): Warning[] {
-  const settled = new Set(
-    samples
-      .filter((p) => p.verdict === 'cannot-tell' || faultCode(p.verdict))
-      .map((p) => pairKey(p.a.color, p.b.color)),
-  );
-  const charged = pairs.filter(
-    (p) =>
-      isMajor(p.a) &&
-      isMajor(p.b) &&
-      faultCode(p.raw.verdict) &&
-      faultCode(p.tintOff.verdict) &&
-      !settled.has(pairKey(p.a.color, p.b.color)),
-  );
-  return groupPairs(
-    charged,
+export function installedFaultWarnings(
+  pairs: readonly InstalledPair[],
+  samples: readonly JudgedPair[],
+  holds: Holds,
+): Warning[] {
+  const settled = new Set(samples.filter((p) => p.verdict === 'cannot-tell' || faultCode(p.verdict)).map(keyOf));
+  const unsettled = pairs.filter((p) => isMajor(p.a) && isMajor(p.b) && !settled.has(keyOf(p)));
+  const faults = groupPairs(
+    unsettled.filter(isOwnFault),
     (p) => faultCode(p.tintOff.verdict)!,
     (p) => gravity(p.tintOff),
-  ).map((group) => {
-    const { a, b, tintOff } = group.worst;
-    const measured = [a, b].every((c) => c.surface.finish.components.every((x) => x.spectrumSource === 'measured'));
-    const severity: Severity = !measured && tintOff.severity === 'grave' ? 'visible' : tintOff.severity!;
-    const sentence = faultSentence(tintOff, a.color, group.aSurfaces, b.color, group.bSurfaces, !measured);
-    return {
-      code: faultCode(tintOff.verdict)!,
-      severity,
-      surfaces: inDecisionOrder([...group.aSurfaces, ...group.bSurfaces]),
-      text: `In this light, ${sentence.charAt(0).toLowerCase()}${sentence.slice(1)}`,
-      why: `${pairWhy(tintOff, AS_INSTALLED)} The tint of each place is taken off.`,
-      basis: 'installed',
-      holds_in: null,
-    };
-  });
+  );
+  return [...faults.map((group) => ownFault(group, holds)), ...openInLight(unsettled, samples, holds)];
 }
+
+function ownFault(group: PairGroup<InstalledPair>, holds: Holds): Warning {
+  const { a, b, tintOff } = group.worst;
+  const standing = holds.installed(placedPairKey(group.worst));
+  const measured = isMeasured(a) && isMeasured(b);
+  const some = firmnessOf(standing?.fault ?? null);
+  const named = standing ? firmnessOf(standing.same) : measured ? 'firm' : 'may';
+  const sides = [a.color, group.aSurfaces, b.color, group.bSurfaces] as const;
+  const text =
+    some === 'open'
+      ? `Cannot tell from here whether ${phrases(group)} work against each other in this light: ${reasonOf(measured)}. ${LOOK}`
+      : named === 'open'
+        ? inThisLight(someFaultSentence(standing!.faults, tintOff, ...sides))
+        : inThisLight(faultSentence(tintOff, ...sides, named !== 'firm'));
+  const graveAtMost: Severity = measured && named !== 'open' ? 'grave' : 'visible';
+  return {
+    code: some === 'open' ? 'cannot-tell' : faultCode(tintOff.verdict)!,
+    severity: atMost(graveAtMost, tintOff.severity!),
+    surfaces: inDecisionOrder([...group.aSurfaces, ...group.bSurfaces]),
+    text,
+    why: `${pairWhy(tintOff, AS_INSTALLED)} The tint of each place is taken off.${measured ? '' : ` ${GUESSED}`}`,
+    basis: 'installed',
+    holds_in: standing && (named === 'open' ? standing.fault : standing.same),
+  };
+}
+
+const isMeasured = ({ surface }: PlacedColor): boolean =>
+  surface.finish.components.every((c) => c.spectrumSource === 'measured');
+
+const phrases = ({ worst: { a, b }, aSurfaces, bSurfaces }: PairGroup<InstalledPair>): string =>
+  joined([componentPhrase(a.color.role, aSurfaces).text, componentPhrase(b.color.role, bSurfaces).text]);
+
+const inThisLight = (sentence: string): string =>
+  `In this light, ${sentence.charAt(0).toLowerCase()}${sentence.slice(1)}`;
+
+const reasonOf = (measured: boolean): string =>
+  measured ? 'they stand too close to the limit' : 'the numbers of a sample do not say how it behaves under this lamp';
+
+/** What to do where a light leaves a question open. */
+export const LOOK = 'Look at the samples under it.';
+
+/** Ends the reason of a finding that rests on curves made up for a color. */
+export const GUESSED =
+  'The spectra are guessed from the colors, so it was tried with the curves that such colors may have.';
+
+/** Whites that go together as samples and by the nominal curves, but not by all plausible ones: one note for all. */
+function openInLight(pairs: readonly InstalledPair[], samples: readonly JudgedPair[], holds: Holds): Warning[] {
+  const said = new Set(samples.filter((p) => shownVerdict(p, holds.pair(keyOf(p))) === 'cannot-tell').map(keyOf));
+  const isOpen = (share: number) => firmnessOf(share) === 'open';
+  const open = pairs.filter((p) => {
+    const standing = holds.installed(placedPairKey(p));
+    return standing && !isOwnFault(p) && areWhitesAtHand(p) && isOpen(standing.fineByCurves) && !said.has(keyOf(p));
+  });
+  if (open.length === 0) return [];
+  const surfaces = inDecisionOrder(open.flatMap((p) => [p.a.surface.surface, p.b.surface.surface]));
+  const who = surfacesPhrase(surfaces).text;
+  const least = Math.min(...open.map((p) => holds.installed(placedPairKey(p))!.fine));
+  const leastByCurves = Math.min(...open.map((p) => holds.installed(placedPairKey(p))!.fineByCurves));
+  const reason = reasonOf(open.every((p) => isMeasured(p.a) && isMeasured(p.b)));
+  return [
+    {
+      code: 'cannot-tell',
+      severity: 'note',
+      surfaces,
+      text:
+        least >= 0.5
+          ? `${sentenceCase(who)} likely go together in this light, too, but ${reason}. ${LOOK}`
+          : `Cannot tell from here how the whites of ${who} sit together in this light: ${reason}. ${LOOK}`,
+      why:
+        `As samples they agree; in this light they do in ${percent(leastByCurves)} of the curves that such colors may have, ` +
+        `${AS_INSTALLED}.`,
+      basis: 'installed',
+      holds_in: least,
+    },
+  ];
+}
+
+const keyOf = (p: Pick<JudgedPair, 'a' | 'b'>): string => pairKey(p.a.color, p.b.color);

@@ -1,7 +1,8 @@
 import { SURFACES } from '../surface';
 import type { Assessment, PairFinding } from './assessment';
 import { judgeBalance } from './balance';
-import { type Holds, NOT_DRAWN } from './claims';
+import { isWithheld } from './cannot-tell';
+import { type Holds, NOT_DRAWN, type PairHolds } from './claims';
 import { weakEdges } from './edges';
 import { firmnessOf } from './firmness';
 import type { JudgeInput } from './input';
@@ -16,10 +17,12 @@ import {
   type PlacedColor,
   pairKey,
   placedColors,
+  placedPairKey,
   samplePairs,
 } from './pairs';
-import { bounceWarnings, lightShiftWarnings, lowLightWarnings } from './place-warnings';
+import { bounceWarnings, lowLightWarnings } from './place-warnings';
 import { balanceWarnings, edgeWarnings } from './scheme-warnings';
+import { lightShiftWarnings } from './shift-warnings';
 import { surfaceRecord } from './surface-record';
 import { orderedWarnings } from './warnings';
 
@@ -42,16 +45,16 @@ export function assembleAssessment(given: JudgeInput, holds: Holds, status: Asse
     option: input.option,
     setting: input.setting,
     surfaces: input.surfaces.map(surfaceRecord),
-    pairs: [...samples.map((p) => sampleFinding(p, holds)), ...installed.flatMap(installedFinding)],
+    pairs: [...samples.map((p) => sampleFinding(p, holds)), ...installed.flatMap((p) => installedFinding(p, holds))],
     balance: balance.balance,
     warnings: orderedWarnings([
       ...balanceWarnings(balance, holds),
       ...pairWarnings(samples, holds),
       ...edgeWarnings(weakEdges(input), holds),
-      ...installedFaultWarnings(installed, samples),
-      ...bounceWarnings(input, installed),
+      ...installedFaultWarnings(installed, samples, holds),
+      ...bounceWarnings(input, installed, holds),
       ...lightMixWarnings(input),
-      ...lightShiftWarnings(input),
+      ...lightShiftWarnings(input, holds),
       ...lowLightWarnings(input),
     ]),
     repairs: [],
@@ -69,22 +72,31 @@ const side = (placed: PlacedColor) => ({ surface: placed.surface.surface, compon
 
 function sampleFinding(pair: JudgedPair, holds: Holds): PairFinding {
   const standing = holds.pair(pairKey(pair.a.color, pair.b.color));
-  const numbers = { ...pair.judgement.numbers };
-  if (standing) Object.assign(numbers, { holds_in: standing.same, fine_in: standing.fine });
   return {
     a: side(pair.a),
     b: side(pair.b),
     verdict: shownVerdict(pair, standing),
     de00: pair.judgement.de00,
     basis: 'sample',
-    numbers,
+    numbers: { ...pair.judgement.numbers, ...holdNumbers(standing) },
   };
 }
 
 /** As installed with the tint of each place taken off; the reading as it is stands beside it. */
-function installedFinding({ a, b, raw, tintOff }: InstalledPair): PairFinding[] {
+function installedFinding(pair: InstalledPair, holds: Holds): PairFinding[] {
+  const { a, b, raw, tintOff } = pair;
   if (tintOff.verdict === 'none') return [];
-  const numbers: Record<string, number> = { ...tintOff.numbers, de00_as_it_is: raw.de00 };
+  const standing = holds.installed(placedPairKey(pair));
+  const withheld = isWithheld(
+    tintOff,
+    { color: a.color, lab: a.installed!.tintOff },
+    { color: b.color, lab: b.installed!.tintOff },
+  );
+  const numbers: Record<string, number> = { ...tintOff.numbers, de00_as_it_is: raw.de00, ...holdNumbers(standing) };
   if ('d_wid' in raw.numbers) numbers['d_wid_as_it_is'] = raw.numbers['d_wid']!;
-  return [{ a: side(a), b: side(b), verdict: tintOff.verdict, de00: tintOff.de00, basis: 'installed', numbers }];
+  const verdict = withheld ? 'cannot-tell' : shownVerdict(tintOff, standing);
+  return [{ a: side(a), b: side(b), verdict, de00: tintOff.de00, basis: 'installed', numbers }];
 }
+
+const holdNumbers = (standing: PairHolds | null): Record<string, number> =>
+  standing ? { holds_in: standing.same, fine_in: standing.fine } : {};

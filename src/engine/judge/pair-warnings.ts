@@ -1,9 +1,10 @@
 import type { SurfaceId } from '../surface';
 import type { PairVerdict, Warning, WarningCode } from './assessment';
-import { AB_OF_L, provenanceReason } from './cannot-tell';
-import { faultCode, type Holds, isAssurance, type PairHolds } from './claims';
+import { combinedUncertainty, provenanceReason } from './cannot-tell';
+import { faultCode, type Holds, isAlike, isAssurance, type PairHolds } from './claims';
 import { firmnessOf } from './firmness';
 import { AS_SAMPLE } from './number-words';
+import { PAIR } from './pair';
 import { faultSentence, someFaultSentence } from './pair-sentences';
 import { pairWhy } from './pair-why';
 import { isMajor, type JudgedPair, type PlacedColor, pairKey } from './pairs';
@@ -56,10 +57,15 @@ export function groupPairs<P extends Groupable>(
 }
 
 /** The verdict to print for a pair, once it is known how firmly it stands. */
-export function shownVerdict(pair: JudgedPair, holds: PairHolds | null): PairVerdict {
-  if (pair.verdict === 'cannot-tell' || pair.verdict === 'none' || !holds) return pair.verdict;
-  const standing = faultCode(pair.verdict) ? holds.fault : isAssurance(pair.verdict) ? holds.fine : holds.same;
-  return firmnessOf(standing) === 'open' ? 'cannot-tell' : pair.verdict;
+export function shownVerdict({ verdict }: { readonly verdict: PairVerdict }, holds: PairHolds | null): PairVerdict {
+  if (verdict === 'cannot-tell' || verdict === 'none' || !holds) return verdict;
+  return firmnessOf(standingOf(verdict, holds)) === 'open' ? 'cannot-tell' : verdict;
+}
+
+function standingOf(verdict: PairVerdict, holds: PairHolds): number {
+  if (faultCode(verdict)) return holds.fault;
+  if (isAlike(verdict)) return holds.alike;
+  return verdict === 'agree' ? holds.fine : holds.same;
 }
 
 /** Warnings of the pairs on the sample basis: faults, and what cannot be told from here. */
@@ -88,7 +94,7 @@ export function pairWarnings(pairs: readonly JudgedPair[], holds: Holds): Warnin
 }
 
 /** Whites that people hold against each other; a ceiling is out of reach. */
-const areWhitesAtHand = (p: JudgedPair): boolean =>
+export const areWhitesAtHand = (p: Groupable): boolean =>
   [p.a, p.b].every((c) => isNearWhite(c.color) && c.surface.surface !== 'ceiling');
 
 const finishPair = (p: JudgedPair): string => [p.a.color.finish, p.b.color.finish].sort().join('|');
@@ -144,10 +150,7 @@ const COMPARE = 'Compare the samples upright, by the window.';
 
 const spread = (colors: readonly SampleColor[]): string => {
   const most = Math.max(...colors.map((c) => c.uncertaintyDe00));
-  return (
-    `The colors are known to about ${most.toFixed(1)} in L* and ${(AB_OF_L * most).toFixed(1)} in a* and b* (one standard ` +
-    'deviation), which may change the answer.'
-  );
+  return `The colors are known to about ${most.toFixed(1)} CIEDE2000 (root mean square), which may change the answer.`;
 };
 
 /** Whites that seem to go together but are not known well enough: one note for all of them. */
@@ -158,7 +161,7 @@ function openAssurance(pairs: readonly JudgedPair[], holds: Holds): Warning[] {
   const colors = [...new Map(placed.map((p) => [p.color.key, p.color])).values()];
   const shares = pairs.map((p) => holdsOf(p, holds)?.fine ?? null);
   const least = shares.includes(null) ? null : Math.min(...shares.map((x) => x!));
-  const likely = least !== null && least >= 0.5;
+  const likely = least === null ? pairs.every(isLikely) : least >= 0.5;
   const who = surfacesPhrase(surfaces).text;
   const reason = provenanceReason(colors);
   const code: WarningCode = 'cannot-tell';
@@ -176,3 +179,6 @@ function openAssurance(pairs: readonly JudgedPair[], holds: Holds): Warning[] {
     },
   ];
 }
+
+/** Before errors are drawn: by numbers the pair agrees, and errs no further than people accept. */
+const isLikely = ({ a, b }: JudgedPair): boolean => combinedUncertainty(a.color, b.color) <= PAIR.acceptable;

@@ -1,8 +1,8 @@
 import type { Lab } from '../color/types';
 import type { Basis, PairVerdict } from './assessment';
-import { isBeyondProvenance } from './cannot-tell';
+import { isWithheld } from './cannot-tell';
 import { MINOR_SHARE } from './component-record';
-import type { JudgedSurface, JudgeInput } from './input';
+import type { InstalledReading, JudgedSurface, JudgeInput } from './input';
 import { judgePair, PAIR, type PairJudgement } from './pair';
 import { withoutTint } from './place-tint';
 import { isNearWhite, luminanceOf, type SampleColor, sampleColor } from './sample-color';
@@ -49,12 +49,21 @@ export function placedColors(input: JudgeInput): PlacedColor[] {
       const identity = `${fresh.key}@${fresh.share}`;
       const color = known.get(identity) ?? fresh;
       known.set(identity, color);
-      const raw = reading?.components[i];
-      if (!reading || !raw) return { surface, color, installed: null };
-      const mixOff = withoutTint(raw, reading.lightWhite);
-      return { surface, color, installed: { raw, mixOff, tintOff: withoutTint(raw, reading.placeWhite) } };
+      return placedAs(surface, color, reading && { reading, raw: reading.components[i] });
     });
   });
+}
+
+/** A component on its surface, read as `raw` in a place; null before the light is known. */
+export function placedAs(
+  surface: JudgedSurface,
+  color: SampleColor,
+  there: { readonly reading: InstalledReading; readonly raw: Lab<'D65-2'> | undefined } | null,
+): PlacedColor {
+  if (!there?.raw) return { surface, color, installed: null };
+  const { raw, reading } = there;
+  const mixOff = withoutTint(raw, reading.lightWhite);
+  return { surface, color, installed: { raw, mixOff, tintOff: withoutTint(raw, reading.placeWhite) } };
 }
 
 /** Components that are more than grout lines or hair veins: only these raise warnings. */
@@ -113,7 +122,7 @@ export function samplePairs(placed: readonly PlacedColor[], anchor: number | nul
       judged.set(key, judgement);
     }
     if (judgement.verdict === 'none' && !isWhiteStep(judgement, a.color, b.color)) continue;
-    const verdict = isBeyondProvenance(judgement, sideA, sideB) ? 'cannot-tell' : judgement.verdict;
+    const verdict = isWithheld(judgement, sideA, sideB) ? 'cannot-tell' : judgement.verdict;
     pairs.push({ a, b, basis: 'sample', judgement: inItsPlace(judgement, a, b), verdict });
   }
   return pairs;
@@ -134,22 +143,31 @@ function inItsPlace(judgement: PairJudgement, a: PlacedColor, b: PlacedColor): P
 export function installedPairs(placed: readonly PlacedColor[]): InstalledPair[] {
   const pairs: InstalledPair[] = [];
   for (const [a, b] of pairings(placed)) {
-    if (!a.installed || !b.installed) continue;
-    const here = a.installed;
-    const there = b.installed;
-    const read = (which: InstalledBasis) => {
-      const judgement = judgePair(
-        { color: a.color, lab: here[which] },
-        { color: b.color, lab: there[which] },
-        { anchorY: null },
-      );
-      return inItsPlace(judgement, a, b);
-    };
-    const raw = read('raw');
-    const isMixed = here.mixOff !== here.raw || there.mixOff !== there.raw;
-    const mixOff = isMixed ? read('mixOff') : raw;
-    const tintOff = read('tintOff');
-    if ([raw, mixOff, tintOff].some(({ verdict }) => verdict !== 'none')) pairs.push({ a, b, raw, mixOff, tintOff });
+    const pair = installedPair(a, b);
+    if (pair && [pair.raw, pair.mixOff, pair.tintOff].some(({ verdict }) => verdict !== 'none')) pairs.push(pair);
   }
   return pairs;
 }
+
+/** Two components judged in their places; null before the light is known. */
+export function installedPair(a: PlacedColor, b: PlacedColor): InstalledPair | null {
+  if (!a.installed || !b.installed) return null;
+  const here = a.installed;
+  const there = b.installed;
+  const read = (which: InstalledBasis) => {
+    const judgement = judgePair(
+      { color: a.color, lab: here[which] },
+      { color: b.color, lab: there[which] },
+      { anchorY: null },
+    );
+    return inItsPlace(judgement, a, b);
+  };
+  const raw = read('raw');
+  const isMixed = here.mixOff !== here.raw || there.mixOff !== there.raw;
+  const mixOff = isMixed ? read('mixOff') : raw;
+  return { a, b, raw, mixOff, tintOff: read('tintOff') };
+}
+
+/** Same two components on the same two surfaces, same key. */
+export const placedPairKey = ({ a, b }: InstalledPair): string =>
+  [a, b].map((p) => `${p.surface.surface}:${p.color.key}`).join('|');

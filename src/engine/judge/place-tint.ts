@@ -29,7 +29,11 @@ export interface SurfacesTint {
 const TOLD_CHROMA = 0.8;
 
 /** What the surfaces around make of a reading, apart from the mix of lights that falls there. */
-export const surfacesTint = ({ placeWhite, lightWhite, average }: InstalledReading): SurfacesTint => ({
+export const surfacesTint = ({
+  placeWhite,
+  lightWhite,
+  average,
+}: Pick<InstalledReading, 'placeWhite' | 'lightWhite' | 'average'>): SurfacesTint => ({
   white: withoutTint(placeWhite, lightWhite),
   average: withoutTint(average, lightWhite),
   isMixed: chromaOf(lightWhite) >= TOLD_CHROMA,

@@ -1,9 +1,9 @@
 import type { Severity, Warning } from './assessment';
 import { BOUNCE, type BounceTint, bounceTints } from './bounce';
-import { faultCode } from './claims';
+import { faultCode, type Holds } from './claims';
+import { firmnessOf } from './firmness';
 import type { JudgeInput } from './input';
 import { byFinish, groupedBy, type PlaceFault, placeFaults } from './installed-faults';
-import { type LightShift, lightShifts, SHIFT_MIN } from './light-shift';
 import { lowLights, WORKTOP_LX } from './low-light';
 import { AS_INSTALLED, aboutShare, oneDecimal } from './number-words';
 import type { InstalledPair } from './pairs';
@@ -13,9 +13,10 @@ import { inDecisionOrder, joined, sentenceCase, surfaceName, surfacesPhrase } fr
  * Tint by bounce: each finish at its worst, finishes that read alike from one source together, with the white pairs that
  * only the place turns into a fault.
  */
-export function bounceWarnings(input: JudgeInput, pairs: readonly InstalledPair[]): Warning[] {
-  const worst = byFinish(bounceTints(input)).flatMap(atWorst);
-  const faults = placeFaults(pairs);
+export function bounceWarnings(input: JudgeInput, pairs: readonly InstalledPair[], holds: Holds): Warning[] {
+  const told = bounceTints(input).map((tint) => asFirmAs(tint, holds));
+  const worst = byFinish(told).flatMap(atWorst);
+  const faults = placeFaults(pairs, holds);
   const tinted = new Set(worst.map((tint) => tint.finish));
   return [
     ...groupedBy(worst, likeness).map((group) => {
@@ -29,17 +30,41 @@ export function bounceWarnings(input: JudgeInput, pairs: readonly InstalledPair[
   ];
 }
 
+interface ToldTint extends BounceTint {
+  /** Share of plausible errors under which it is at least that grave; null while not drawn. */
+  readonly holdsIn: number | null;
+}
+
+/** A visible tint that does not stand as such is told as the note it still is. */
+function asFirmAs(tint: BounceTint, holds: Holds): ToldTint {
+  const standing = holds.tint(tint.surface);
+  if (!standing) return { ...tint, holdsIn: null };
+  const isVisible = tint.severity === 'visible' && firmnessOf(standing.visible) !== 'open';
+  return isVisible ? { ...tint, holdsIn: standing.visible } : { ...tint, severity: 'note', holdsIn: standing.note };
+}
+
+/** The finding is as firm as its weakest part. */
+function leastOf(shares: readonly (number | null)[]): number | null {
+  const known = shares.filter((share) => share !== null);
+  return known.length < shares.length ? null : Math.min(...known);
+}
+
 /** Of one finish, the surfaces on which its tint is gravest. */
-function atWorst(group: readonly BounceTint[]): BounceTint[] {
+function atWorst(group: readonly ToldTint[]): ToldTint[] {
   const visible = group.filter((tint) => tint.severity === 'visible');
   return visible.length > 0 ? visible : [...group];
 }
 
-/** Visible tints read alike if they change the same name into the same; notes if they come from the same source. */
-const likeness = (tint: BounceTint): string =>
+/**
+ * Visible tints read alike if they change the same name into the same; notes if they come from the same source, or if
+ * none of them can be told.
+ */
+const likeness = (tint: ToldTint): string =>
   tint.severity === 'visible'
     ? `${tint.sampleName}>${tint.installedName}|${tint.source?.surface}`
-    : `note|${tint.source?.surface}`;
+    : firmnessOf(tint.holdsIn) === 'open'
+      ? 'open'
+      : `note|${tint.source?.surface}`;
 
 /** From this share on a source is most of a tint. */
 const MOST = 0.5;
@@ -50,17 +75,23 @@ function sourceSentence({ source }: BounceTint): string {
   return `${much} of it comes from the ${surfaceName(source.surface).toLowerCase()}.`;
 }
 
-function tintWarning(group: readonly BounceTint[], faults: readonly PlaceFault[]): Warning {
+function tintWarning(group: readonly ToldTint[], faults: readonly PlaceFault[]): Warning {
   const worst = group.reduce((w, t) => (t.chromaPart > w.chromaPart ? t : w));
   const surfaces = inDecisionOrder(group.map((t) => t.surface));
   const who = surfacesPhrase(surfaces);
   const source = ` ${sourceSentence(worst)}`;
   const sample = new Set(group.map((t) => t.finish)).size > 1 ? 'the samples are' : 'the sample is';
   const apart = worst.isMixed ? ', the mix of lights left aside' : '';
+  const holdsIn = leastOf(group.map((t) => t.holdsIn));
+  const firmness = firmnessOf(holdsIn);
+  const [reads, picks] =
+    firmness === 'may' ? ['may read', 'may pick'] : who.plural ? ['read', 'pick'] : ['reads', 'picks'];
   const text =
-    worst.severity === 'visible'
-      ? `${sentenceCase(who.text)} ${who.plural ? 'read' : 'reads'} ${worst.installedName} here${apart}; ${sample} ${worst.sampleName}.${source}`
-      : `${sentenceCase(who.text)} ${who.plural ? 'pick' : 'picks'} up some tint here${apart}.${source}`;
+    firmness === 'open'
+      ? `Cannot tell from here whether ${who.text} ${who.plural ? 'pick' : 'picks'} up some tint here${apart}: it is close to what one can tell. Hold the samples there.`
+      : worst.severity === 'visible'
+        ? `${sentenceCase(who.text)} ${reads} ${worst.installedName} here${apart}; ${sample} ${worst.sampleName}.${source}`
+        : `${sentenceCase(who.text)} ${picks} up some tint here${apart}.${source}`;
   const beside = inDecisionOrder(faults.map((f) => f.other.surface.surface).filter((s) => !surfaces.includes(s)));
   const pairs =
     beside.length > 0
@@ -68,7 +99,7 @@ function tintWarning(group: readonly BounceTint[], faults: readonly PlaceFault[]
       : '';
   const where = surfaces.length > 1 ? `on the ${surfaceName(worst.surface).toLowerCase()}` : 'there';
   return {
-    code: 'tinted-by-bounce',
+    code: firmness === 'open' ? 'cannot-tell' : 'tinted-by-bounce',
     severity: worst.severity,
     surfaces,
     text,
@@ -78,7 +109,7 @@ function tintWarning(group: readonly BounceTint[], faults: readonly PlaceFault[]
       `the published limit for a whole difference; visible from ` +
       `${BOUNCE.visible} with another name, our judgment), ${AS_INSTALLED}.${pairs}`,
     basis: 'installed',
-    holds_in: null,
+    holds_in: holdsIn,
   };
 }
 
@@ -91,40 +122,22 @@ function loneFaults(faults: readonly PlaceFault[]): Warning[] {
     const look = faultCode(group[0]!.mixOff.verdict) === 'white-looks-dirty' ? 'dull' : 'yellow';
     const most = Math.max(...group.map((f) => Math.abs(f.mixOff.numbers['d_wid'] ?? 0)));
     const least = Math.max(...group.map((f) => Math.abs(f.tintOff.numbers['d_wid'] ?? 0)));
+    const holdsIn = leastOf(group.map((f) => f.holdsIn));
+    const open = firmnessOf(holdsIn) === 'open';
+    const beside = `${look} beside ${surfacesPhrase(others).text} here`;
     return {
-      code: 'tinted-by-bounce',
-      severity: 'visible',
+      code: open ? 'cannot-tell' : 'tinted-by-bounce',
+      severity: open ? 'note' : 'visible',
       surfaces: inDecisionOrder([...tinted, ...others]),
-      text: `${sentenceCase(who.text)} may look ${look} beside ${surfacesPhrase(others).text} here, from light thrown by what stands around; the finishes themselves agree.`,
+      text: open
+        ? `Cannot tell from here whether ${who.text} ${who.plural ? 'look' : 'looks'} ${beside}, from light thrown by what stands around. Hold the samples there.`
+        : `${sentenceCase(who.text)} may look ${beside}, from light thrown by what stands around; the finishes themselves agree.`,
       why: `Whiteness index WID ${oneDecimal(most)} apart in place, ${oneDecimal(least)} with the tint of the places taken off, ${AS_INSTALLED}.`,
       basis: 'installed',
-      holds_in: null,
+      holds_in: holdsIn,
     };
   });
 }
-
-/** Finishes that read as another color under the lamps of the setting. */
-export const lightShiftWarnings = (input: JudgeInput): Warning[] =>
-  byFinish(lightShifts(input)).map((group) => {
-    const worst = group.reduce((w: LightShift, s: LightShift) => (s.de00 > w.de00 ? s : w));
-    const surfaces = inDecisionOrder(group.map((s) => s.surface));
-    const who = surfacesPhrase(surfaces);
-    const read = worst.measured ? (who.plural ? 'read' : 'reads') : 'may read';
-    const rests = worst.measured
-      ? ''
-      : ' The spectrum is a plausible one of the same color, so expect 2 units either way.';
-    return {
-      code: 'light-shift',
-      severity: 'note',
-      surfaces,
-      text: `${sentenceCase(who.text)} ${read} ${worst.installedName} in this light; the sample is ${worst.sampleName}.`,
-      why:
-        `${oneDecimal(worst.de00)} CIEDE2000 from the sample with the tint of the place taken off (limit ${SHIFT_MIN}, our judgment), ` +
-        `${AS_INSTALLED}.${rests}`,
-      basis: 'installed',
-      holds_in: null,
-    };
-  });
 
 /** Worktops with little light for preparing food. */
 export function lowLightWarnings(input: JudgeInput): Warning[] {

@@ -31,16 +31,20 @@ export function balanceWarnings(judged: BalanceJudgement, holds: Holds): Warning
   if (tipped !== balance.verdict && (tipped === 'lacks-warm' || tipped === 'lacks-cool')) {
     const way = tipped === 'lacks-warm' ? 'cool' : 'warm';
     const [warm, leaning, cool] = balance.installed.shares;
+    const firmness = firmnessOf(holds.installedBalance);
     warnings.push({
-      code: tipped,
+      code: firmness === 'open' ? 'cannot-tell' : tipped,
       severity: 'note',
       surfaces: surfaces(tipped),
-      text: `In this light the kitchen tips to ${way}, though as samples the finishes do not.`,
+      text:
+        firmness === 'open'
+          ? `Cannot tell from here whether the kitchen tips to ${way} in this light. Look at the samples under it.`
+          : `In this light the kitchen ${firmness === 'may' ? 'may tip' : 'tips'} to ${way}, though as samples the finishes do not.`,
       why:
         `As installed, the cast of the room taken off: warm ${percent(warm)}, leaning warm ${percent(leaning)}, cool ` +
         `${percent(cool)} of the overviews. The samples decide; limits are our judgment.`,
       basis: 'installed',
-      holds_in: null,
+      holds_in: holds.installedBalance,
     });
   }
   return warnings;

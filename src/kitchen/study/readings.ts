@@ -4,12 +4,14 @@ import { D65_2 } from '../../engine/color/whites';
 import { xyzFromEmission } from '../../engine/color/xyz';
 import type { InstalledReading, JudgedSurface, JudgeInput } from '../../engine/judge/input';
 import { areOneSpectrum } from '../../engine/light/light-mix';
-import { installedLab, irradianceSpectrum } from '../../engine/light/reading';
+import { irradianceSpectrum } from '../../engine/light/reading';
 import { indirectOn } from '../../engine/light/surface-light';
 import type { SurfaceLight } from '../../engine/light/types';
+import { plausibleCurves } from '../../engine/plausible/curves';
 import { observer2 } from '../../engine/spectrum/observers';
 import type { EmissionSpd, ReflectanceSpd } from '../../engine/spectrum/types';
 import { GROUPS, type Project } from '../../model/project';
+import { placeColors } from './place-colors';
 import { counterLight, type RoomStudy, shareKey } from './room-study';
 import { adoptedWhite, type SettingLight, settingTemperature } from './setting-light';
 import type { SolvedScheme } from './solved-scheme';
@@ -31,13 +33,16 @@ function lightOn(
   return { irradiance, lux: xyzFromEmission(irradiance, observer2).y };
 }
 
-/** Readings of every surface as plain data for the judge. `tints` by surface-light index, where worked out. */
+/**
+ * Readings of every surface as plain data for the judge. `tints` by surface-light index, once worked out: readings are then
+ * complete, and say what every plausible curve of a color would read, too.
+ */
 export function judgeInput(
   project: Project,
   study: RoomStudy,
   solved: SolvedScheme,
   setting: SettingLight,
-  tints: readonly (TintFrom | null)[] = [],
+  tints: readonly TintFrom[] | null = null,
 ): JudgeInput {
   const white = adoptedWhite(setting, study.worktopDirect);
   const worktopLx = lightOn(counterLight(study), solved, setting).lux;
@@ -48,7 +53,10 @@ export function judgeInput(
     if (!laid) return;
     const { irradiance, lux } = lightOn(light, solved, setting);
     if (lux < DARK_LX) return;
-    const read = (rho: ReflectanceSpd | null) => installedLab(irradiance, rho, white);
+    const read = placeColors(irradiance, white);
+    const { components, class: finishClass } = laid.finish;
+    const variants = () =>
+      components.map((component) => plausibleCurves(component, finishClass).map((curve) => read(curve)));
     const list = bySurface.get(light.surface) ?? [];
     list.push({
       facing: light.facing,
@@ -56,9 +64,10 @@ export function judgeInput(
       lightnessInRoom: lightnessInRoom(irradiance, laid.average, worktopLx),
       placeWhite: read(null),
       lightWhite: lightWhites[index]!,
-      components: laid.finish.components.map((component) => read(component.spectrum)),
+      components: components.map((component) => read(component.spectrum)),
       average: read(laid.average),
-      tintFrom: tints[index] ?? null,
+      ...(tints ? { variants: variants() } : {}),
+      tintFrom: tints?.[index] ?? null,
       viewShares: study.shares.map((shares) => shares.get(shareKey(light.surface, light.facing)) ?? 0),
     });
     bySurface.set(light.surface, list);

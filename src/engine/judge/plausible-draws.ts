@@ -1,0 +1,195 @@
+import { labD65FromXyzD65, xyzD65FromLabD65 } from '../color/lab';
+import type { Lab } from '../color/types';
+import { averageComponent } from '../finish/average';
+import { readingOf } from '../finish/uncertainty';
+import { mulberry32 } from '../random';
+import { normalTriples } from '../uncertainty/draws';
+import { drawLab } from '../uncertainty/lab-error';
+import type { InstalledReading, JudgedSurface } from './input';
+import { type PlacedColor, placedAs } from './pairs';
+import { recolored, type SampleColor } from './sample-color';
+import { mainReading } from './view-weights';
+
+/** A finish under drawn errors: as a sample, and in one place. */
+export interface DrawnFinish {
+  readonly sample: Lab<'D65-2'>;
+  readonly components: readonly Lab<'D65-2'>[];
+  readonly average: Lab<'D65-2'>;
+}
+
+/** One set of colors that the finishes may have. */
+export interface Draw {
+  /** Sample colors by key. */
+  readonly samples: ReadonlyMap<string, SampleColor>;
+  /** The components on their surfaces, in the order given. */
+  readonly placed: readonly PlacedColor[];
+  /** The same with the drawn curves, but each sample's color as given: what the curves alone make of them. */
+  readonly curvesOnly: () => readonly PlacedColor[];
+  readonly read: (surface: JudgedSurface, reading: InstalledReading) => DrawnFinish;
+}
+
+/**
+ * Sets of plausible colors. Errors of the sample are normal, their root mean square CIEDE2000 difference the component's
+ * uncertainty; what one reading covers errs together (`readingOf`), and a finish errs the same on all its surfaces. In place
+ * each finish follows one of the curves its color may have (`InstalledReading.variants`), all equally likely, and carries its
+ * sample's error along. Same seed, same sets.
+ */
+export function* plausibleDraws(placed: readonly PlacedColor[], draws: number, seed: number): Generator<Draw> {
+  const colors = new Map(placed.map((p) => [p.color.key, p.color]));
+  const sources = new Set([...colors.values()].map(errorSource));
+  const surfaces = new Map<JudgedSurface, NominalFinish>();
+  for (const { surface } of placed) if (!surfaces.has(surface)) surfaces.set(surface, nominalFinish(surface, placed));
+  const streams = new Map([...sources].map((source) => [source, sourceDraws(source, draws, seed)]));
+  for (let d = 0; d < draws; d++) {
+    const curves = new Map([...streams].map(([source, { picks }]) => [source, picks[d]!]));
+    const samples = new Map<string, SampleColor>();
+    for (const [key, color] of colors) {
+      const { normals } = streams.get(errorSource(color))!;
+      const error = [normals[3 * d]!, normals[3 * d + 1]!, normals[3 * d + 2]!] as const;
+      samples.set(key, recolored(color, drawLab(color.lab, color.uncertaintyDe00, error)));
+    }
+    const readAs =
+      (colors: ReadonlyMap<string, SampleColor>) =>
+      (surface: JudgedSurface, reading: InstalledReading): DrawnFinish =>
+        drawnFinish(surfaces.get(surface)!, reading, colors, curves);
+    let curvesOnly: readonly PlacedColor[] | null = null;
+    yield {
+      samples,
+      placed: drawnPlaces(placed, samples, readAs(samples)),
+      curvesOnly() {
+        curvesOnly ??= drawnPlaces(placed, colors, readAs(colors));
+        return curvesOnly;
+      },
+      read: readAs(samples),
+    };
+  }
+}
+
+/** What one reading covers errs together: a finish's components read in the same way, wherever it lies; a grout by itself. */
+const errorSource = (color: SampleColor): string =>
+  color.role === 'grout' ? color.key : `${color.finish}|${readingOf(color)}`;
+
+interface NominalFinish {
+  readonly colors: readonly SampleColor[];
+  /** Area shares, sum 1. */
+  readonly weights: readonly number[];
+  readonly sample: Lab<'D65-2'>;
+}
+
+function nominalFinish(surface: JudgedSurface, placed: readonly PlacedColor[]): NominalFinish {
+  const { components } = surface.finish;
+  const total = components.reduce((sum, c) => sum + c.share, 0);
+  return {
+    colors: placed.filter((p) => p.surface === surface).map((p) => p.color),
+    weights: components.map((c) => c.share / total),
+    sample: averageComponent(components).labD65,
+  };
+}
+
+function drawnFinish(
+  { colors, weights, sample }: NominalFinish,
+  reading: InstalledReading,
+  samples: ReadonlyMap<string, SampleColor>,
+  curves: ReadonlyMap<string, number>,
+): DrawnFinish {
+  const own = colors.map(({ key }) => samples.get(key)!.lab);
+  const components = colors.map((color, i): Lab<'D65-2'> => {
+    const variants = reading.variants?.[i] ?? [reading.components[i] ?? reading.average];
+    const variant = variants[Math.floor(curves.get(errorSource(color))! * variants.length)]!;
+    return plus(variant, minus(own[i]!, color.lab));
+  });
+  const nominal = colors.map((_, i) => reading.components[i] ?? reading.average);
+  return {
+    sample: plus(
+      sample,
+      change(
+        own,
+        colors.map((c) => c.lab),
+        weights,
+      ),
+    ),
+    components,
+    average: plus(reading.average, change(components, nominal, weights)),
+  };
+}
+
+function drawnPlaces(
+  placed: readonly PlacedColor[],
+  samples: ReadonlyMap<string, SampleColor>,
+  read: Draw['read'],
+): PlacedColor[] {
+  const finishes = new Map<JudgedSurface, { reading: InstalledReading; drawn: DrawnFinish } | null>();
+  const seen = new Map<JudgedSurface, number>();
+  return placed.map(({ surface, color }) => {
+    let there = finishes.get(surface);
+    if (there === undefined) {
+      const reading = mainReading(surface);
+      there = reading && { reading, drawn: read(surface, reading) };
+      finishes.set(surface, there);
+    }
+    const i = seen.get(surface) ?? 0;
+    seen.set(surface, i + 1);
+    const drawn = { ...samples.get(color.key)!, share: color.share };
+    return placedAs(surface, drawn, there && { reading: there.reading, raw: there.drawn.components[i] });
+  });
+}
+
+type Step = Lab<'D65-2'>;
+
+const plus = (lab: Lab<'D65-2'>, by: Step): Lab<'D65-2'> => ({ l: lab.l + by.l, a: lab.a + by.a, b: lab.b + by.b });
+const minus = (to: Lab<'D65-2'>, from: Lab<'D65-2'>): Step => ({
+  l: to.l - from.l,
+  a: to.a - from.a,
+  b: to.b - from.b,
+});
+
+/** How far the area mean moves when the parts do; means are of light, as parts mix from afar. */
+function change(to: readonly Lab<'D65-2'>[], from: readonly Lab<'D65-2'>[], weights: readonly number[]): Step {
+  return minus(mixed(to, weights), mixed(from, weights));
+}
+
+function mixed(labs: readonly Lab<'D65-2'>[], weights: readonly number[]): Lab<'D65-2'> {
+  if (labs.length === 1) return labs[0]!;
+  let [x, y, z] = [0, 0, 0];
+  labs.forEach((lab, i) => {
+    const xyz = xyzD65FromLabD65(lab);
+    x += weights[i]! * xyz.x;
+    y += weights[i]! * xyz.y;
+    z += weights[i]! * xyz.z;
+  });
+  return labD65FromXyzD65({ x, y, z });
+}
+
+/** Errors and curves of one source, draw by draw. */
+interface SourceDraws {
+  /** Three standard normal numbers a draw. */
+  readonly normals: Float64Array;
+  /** Evenly spread over 0-1, in random order. */
+  readonly picks: Float64Array;
+}
+
+/** Seeded by the source's own name, so that a finish errs the same way whatever else is in the scheme. */
+function sourceDraws(source: string, draws: number, seed: number): SourceDraws {
+  const own = hashOf(`${seed}|${source}`);
+  // The even spread needs pairs, and more of them than directions.
+  const rows = Math.max(LEAST_ROWS, draws + (draws % 2));
+  return { normals: normalTriples(rows, own), picks: evenPicks(draws, mulberry32(~own)) };
+}
+
+const LEAST_ROWS = 6;
+
+function evenPicks(count: number, uniform: () => number): Float64Array {
+  const picks = Float64Array.from({ length: count }, (_, i) => (i + uniform()) / count);
+  for (let i = count - 1; i > 0; i--) {
+    const other = Math.floor(uniform() * (i + 1));
+    [picks[i], picks[other]] = [picks[other]!, picks[i]!];
+  }
+  return picks;
+}
+
+/** FNV-1a, 32 bits (Fowler, Noll and Vo). */
+function hashOf(text: string): number {
+  let hash = 0x811c9dc5;
+  for (let i = 0; i < text.length; i++) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193);
+  return hash >>> 0;
+}
