@@ -5,6 +5,7 @@ import { HUE_SECTORS } from '../../src/engine/naming/iscc-nbs-blocks.data';
 import { labD65FromMunsell, munsellFromLabD65 } from '../../src/engine/naming/munsell';
 import { neutralLimit } from '../../src/engine/naming/undertone';
 import { mulberry32 } from '../../src/engine/random';
+import { ISCC_NBS_INTERIORS } from './iscc-nbs-interiors.data';
 import { KELLY_CENTRES } from './kelly-centres.data';
 
 const FAMILIES = ['R', 'YR', 'Y', 'GY', 'G', 'BG', 'B', 'PB', 'P', 'RP'];
@@ -27,6 +28,14 @@ it('names each of the 91 published block centres with its own block (Kelly 1958)
   expect(KELLY_CENTRES).toHaveLength(91);
   for (const [block, notation] of KELLY_CENTRES) {
     expect(isccNbsName(parse(notation)).block, notation).toBe(block);
+  }
+});
+
+it('names a point inside each of the 267 published blocks with its block and name (NBS Circular 553)', () => {
+  expect(ISCC_NBS_INTERIORS.map(([block]) => block)).toEqual(Array.from({ length: 267 }, (_, i) => i + 1));
+  for (const [block, hue100, value, chroma, name] of ISCC_NBS_INTERIORS) {
+    const found = isccNbsName({ hue100, value, chroma });
+    expect([found.block, found.name]).toEqual([block, name]);
   }
 });
 
@@ -61,7 +70,13 @@ it('takes hues beyond the circle and refuses what is no colour', () => {
   expect(isccNbsName({ hue100: 105, value: 5, chroma: 10 })).toBe(isccNbsName({ hue100: 5, value: 5, chroma: 10 }));
   expect(isccNbsName({ hue100: 0, value: 10, chroma: 0 }).name).toBe('white');
   expect(isccNbsName({ hue100: 0, value: 0, chroma: 0 }).name).toBe('black');
-  expect(() => isccNbsName({ hue100: 0, value: Number.NaN, chroma: 0 })).toThrow(RangeError);
+  for (const bad of [Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY]) {
+    expect(() => isccNbsName({ hue100: bad, value: 5, chroma: 1 })).toThrow(RangeError);
+    expect(() => isccNbsName({ hue100: 0, value: bad, chroma: 1 })).toThrow(RangeError);
+    expect(() => isccNbsName({ hue100: 0, value: 5, chroma: bad })).toThrow(RangeError);
+  }
+  expect(() => isccNbsName({ hue100: 0, value: 10.01, chroma: 0 })).toThrow(RangeError);
+  expect(() => isccNbsName({ hue100: 0, value: 5, chroma: -0.01 })).toThrow(RangeError);
 });
 
 it('has plain white, gray and black end at the neutral limit, at every hue and value', () => {
