@@ -88,11 +88,8 @@ const sampleAxes = ({ labD65, spectrum, uncertaintyDe00 }: UncertainComponent, s
   multiply(slopesUnder(spectrum, spd), errorAxes(labD65, uncertaintyDe00));
 
 function curveCovariance(component: UncertainComponent, finishClass: FinishClass, spd: EmissionSpd): LabCovariance {
-  const others = plausibleCurves(component, finishClass).filter((curve) => curve !== component.spectrum);
-  return spreadAround(
-    labUnder(component.spectrum, spd),
-    others.map((curve) => labUnder(curve, spd)),
-  );
+  const [nominal, ...others] = plausibleCurves(component, finishClass).map((curve) => labUnder(curve, spd));
+  return spreadAround(nominal!, others);
 }
 
 /** Half the step of a central difference, units of L*, a*, b*: far above rounding, far below any bend of CIELAB. */
