@@ -1,5 +1,5 @@
-/** White point and observer, both in the name. 'setting-2' is the adopted white of a setting, 2 degree observer. */
-export type White = 'D65-2' | 'D65-10' | 'D50-2' | 'D50-10' | 'C-2' | 'C-10' | 'A-2' | 'setting-2';
+/** White point and observer, both in the name. 'setting-2' is the adopted white of a setting, 2 degree observer ('setting-10': 10). */
+export type White = 'D65-2' | 'D65-10' | 'D50-2' | 'D50-10' | 'C-2' | 'C-10' | 'A-2' | 'setting-2' | 'setting-10';
 
 declare const white: unique symbol;
 
