@@ -5,8 +5,9 @@ import { commandLabel } from '../model/command-label';
 import type { Command } from '../model/commands';
 import { record, redo, undo } from '../model/history';
 import { layOnSurfaces } from '../model/lay-on-surfaces';
-import type { Finish, GroupId, Laying } from '../model/project';
+import type { Finish, GroupId, Lamp, Laying } from '../model/project';
 import { problemTold } from '../ui/parts/told';
+import { LAMPS, lampName } from '../ui/words/lamps';
 import { type AppState, chosenOption, projectOf, shownSetting, withHistory } from './state';
 import { APP_WORDS } from './words';
 
@@ -21,6 +22,8 @@ export interface Actions {
   readonly setLaying: (surfaces: readonly SurfaceId[], laying: Laying) => void;
   readonly setLevel: (group: GroupId, level: number, continues: boolean) => void;
   readonly setLamp: (light: string, continues: boolean) => void;
+  /** Takes new lamps into the project and lights the one of that id in the setting on screen. */
+  readonly addLamps: (lamps: readonly Lamp[], light: string) => void;
 }
 
 export function createActions(store: StoreApi<AppState>): Actions {
@@ -64,11 +67,25 @@ export function createActions(store: StoreApi<AppState>): Actions {
     setLevel: (group, level, continues) =>
       run({ kind: 'set-group', setting: shownSetting(store.getState()).id, group, level }, continues),
     setLamp: (light, continues) => {
-      const setting = shownSetting(store.getState()).id;
-      const commands = (['ceiling', 'under-cabinet'] as const).map(
-        (group): Command => ({ kind: 'set-group', setting, group, light }),
-      );
-      run({ kind: 'together', label: APP_WORDS.lampLabel, commands }, continues);
+      const state = store.getState();
+      const label = LAMPS.label(lampName(light, projectOf(state).lamps));
+      run({ kind: 'together', label, commands: hangLamp(shownSetting(state).id, light) }, continues);
+    },
+    addLamps: (lamps, light) => {
+      const state = store.getState();
+      const known = projectOf(state).lamps ?? [];
+      run({
+        kind: 'together',
+        label: LAMPS.label(lampName(light, [...known, ...lamps])),
+        commands: [
+          ...lamps.map((lamp): Command => ({ kind: 'add-lamp', lamp })),
+          ...hangLamp(shownSetting(state).id, light),
+        ],
+      });
     },
   };
 }
+
+/** The same lamp in every group that has lamps; the sky stays. */
+const hangLamp = (setting: string, light: string): readonly Command[] =>
+  (['ceiling', 'under-cabinet'] as const).map((group) => ({ kind: 'set-group', setting, group, light }));

@@ -5,7 +5,6 @@ const phrase = (surfaces: readonly SurfaceId[]) => surfacesPhrase(surfaces).text
 
 /** What the page itself says: labels of steps made of several commands, and of files. */
 export const APP_WORDS = {
-  lampLabel: 'lamp color',
   layLabel: (surfaces: readonly SurfaceId[], finish: string) => `${phrase(surfaces)}: ${finish}`,
   stateLabel: (surfaces: readonly SurfaceId[], state: DecisionState) => `${phrase(surfaces)}: ${state}`,
   layingLabel: (surfaces: readonly SurfaceId[]) => `laying of the ${phrase(surfaces)}`,

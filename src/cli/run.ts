@@ -3,10 +3,11 @@ import type { Command } from './command';
 import { assess } from './commands/assess';
 import { color } from './commands/color';
 import { help } from './commands/help';
+import { lamp } from './commands/lamp';
 import { light } from './commands/light';
 import { problemText } from './problem-text';
 
-const WORKING: readonly Command[] = [assess, color, light];
+const WORKING: readonly Command[] = [assess, color, lamp, light];
 
 /** More lines than this on the screen hide the first one. */
 const MOST_LINES = 12;

@@ -2,7 +2,6 @@ import { expect, it } from 'vitest';
 import { SURFACES } from '../../src/engine/surface';
 import { DECISION_STEPS, decisionOrder, nextOpen } from '../../src/model/decision-order';
 import { candidatesFor, canGoOn } from '../../src/model/finish-candidates';
-import { LAMP_KINDS, lampKindOfLight } from '../../src/model/lamp-kinds';
 import { layingFor } from '../../src/model/laying';
 import type { Finish, Option } from '../../src/model/project';
 import { demoProject } from '../io/demo';
@@ -87,10 +86,4 @@ it('decides what is fixed first, then counter, floor, fronts, backsplash, wall, 
   expect(nextOpen(ours)).toBe('base-fronts');
   const all = Object.entries(ours.scheme).map(([surface, placement]) => [surface, { ...placement, state: 'decided' }]);
   expect(nextOpen({ ...ours, scheme: Object.fromEntries(all) } as Option)).toBeNull();
-});
-
-it('gives every lamp kind a spectrum within 150 K of the number on the box', () => {
-  for (const kind of LAMP_KINDS) expect(Math.abs(kind.cct_k - kind.nominal_k)).toBeLessThan(150);
-  expect(lampKindOfLight('LED-B2')?.nominal_k).toBe(3000);
-  expect(lampKindOfLight('D65')).toBeNull();
 });

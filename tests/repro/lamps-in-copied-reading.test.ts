@@ -8,7 +8,7 @@ import type { AssessedSurface } from '../../src/engine/judge/assessment';
 import { readingText } from '../../src/ui/reading/copy-text';
 import { PointPart } from '../../src/ui/reading/PointPart';
 import type { PointView } from '../../src/ui/reading/point-view';
-import { settingWithLamps } from '../../src/ui/words/picture';
+import { settingWithLamps } from '../../src/ui/words/lamps';
 import { terrace } from '../ui/terrace';
 
 // A copied reading named the lamps the setting once had, and a part by its name in the code.
@@ -34,6 +34,7 @@ it('names the part at a point in words, on the card and in the copied text', () 
     lab_d65: [80, 0, 5],
     place_white_lab_d65: [100, 0, 4],
     srgb8: [200, 198, 190],
+    seen_by: 'used-to-it',
   };
   const average = {
     role: 'average',

@@ -6,7 +6,8 @@ import { Findings } from '../../ui/findings/Findings';
 import { readingText } from '../../ui/reading/copy-text';
 import { ReadingCard } from '../../ui/reading/ReadingCard';
 import { flatPaint } from '../../ui/swatch/swatch-color';
-import { settingShortName, settingWithLamps } from '../../ui/words/picture';
+import { settingWithLamps } from '../../ui/words/lamps';
+import { settingShortName } from '../../ui/words/picture';
 import { useApp, useAppState } from '../context';
 import { projectOf, shownOption, shownSetting } from '../state';
 import { useOptionPaints } from '../use-option-paints';
@@ -53,7 +54,7 @@ function ReadingPane({ assessment, surface }: ReadingPaneProps) {
   const context = {
     project: project.name,
     option: option.name,
-    setting: settingWithLamps(setting),
+    setting: settingWithLamps(setting, project.lamps),
     cct_k: assessment.setting.cct_k,
   };
   return (

@@ -1,6 +1,6 @@
 import { lazy, Suspense, useMemo, useRef } from 'react';
 import type { SurfaceId } from '../../engine/surface';
-import type { Option } from '../../model/project';
+import type { Lamp, Option } from '../../model/project';
 import { FlatElevation } from '../../ui/elevation/FlatElevation';
 import { useMedia } from '../../ui/parts/use-media';
 import { PictureFoot } from '../../ui/picture/PictureFoot';
@@ -9,16 +9,21 @@ import { PICTURE, settingShortName } from '../../ui/words/picture';
 import type { PickedPoint } from '../../view/types';
 import { hasWebGl2 } from '../../view/webgl2';
 import { useApp, useAppState } from '../context';
+import { openLamp } from '../lamp-files';
 import { halvesOf, isSplitWanted, projectOf, shownOption, shownSetting } from '../state';
 import { useOptionPaints } from '../use-option-paints';
 
 const Picture = lazy(() => import('../../view/Picture').then((view) => ({ default: view.Picture })));
+
+/** One list for all projects without lamps, so that nothing seems to change. */
+const NO_LAMPS: readonly Lamp[] = [];
 
 export function PicturePane() {
   const { store, actions } = useApp();
   const room = useAppState((state) => state.room);
   const settings = useAppState((state) => projectOf(state).settings);
   const setting = useAppState(shownSetting);
+  const lamps = useAppState((state) => projectOf(state).lamps) ?? NO_LAMPS;
   const chosen = useAppState((state) => state.viewpoint);
   const contextLost = useAppState((state) => state.contextLost);
   const busy = useAppState((state) => !state.light?.isFinal);
@@ -42,6 +47,8 @@ export function PicturePane() {
           onSetting={(id) => store.setState({ setting: id })}
           onLevel={actions.setLevel}
           onLamp={actions.setLamp}
+          lamps={lamps}
+          onOpenLamp={(file) => void openLamp(store, actions, file)}
         />
       }
     />

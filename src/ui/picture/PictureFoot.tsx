@@ -1,8 +1,8 @@
-import type { GroupId, Setting } from '../../model/project';
+import type { GroupId, Lamp, Setting } from '../../model/project';
+import { LampControl } from '../lamp/LampControl';
 import { Choices } from '../parts/Choices';
 import { PICTURE, settingShortName } from '../words/picture';
 import { GroupSwitches } from './GroupSwitches';
-import { LampSlider } from './LampSlider';
 
 export interface PictureFootProps {
   readonly viewpoints: readonly { readonly id: string; readonly name: string }[];
@@ -14,6 +14,9 @@ export interface PictureFootProps {
   /** `continues`: the change belongs to the one before (a drag is one step). */
   readonly onLevel: (group: GroupId, level: number, continues: boolean) => void;
   readonly onLamp: (light: string, continues: boolean) => void;
+  /** The project's own lamps. */
+  readonly lamps: readonly Lamp[];
+  readonly onOpenLamp: (file: File) => void;
 }
 
 /** The two rows at the picture's foot: where one looks from, and in which light. */
@@ -37,7 +40,7 @@ export function PictureFoot(props: PictureFootProps) {
       <div className="foot-row">
         <span className="foot-label">{PICTURE.light}</span>
         <Choices label={PICTURE.setting} choices={settings} chosen={props.setting.id} onChoose={props.onSetting} />
-        <LampSlider setting={props.setting} onLamp={props.onLamp} />
+        <LampControl setting={props.setting} lamps={props.lamps} onLamp={props.onLamp} onOpenLamp={props.onOpenLamp} />
         <GroupSwitches setting={props.setting} onLevel={props.onLevel} />
       </div>
     </>

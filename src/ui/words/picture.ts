@@ -1,6 +1,4 @@
-import { lampKindOfLight } from '../../model/lamp-kinds';
-import type { GroupId, Setting } from '../../model/project';
-import { listed } from './numbers';
+import type { GroupId } from '../../model/project';
 
 /** Words round the picture. */
 export const PICTURE = {
@@ -9,8 +7,6 @@ export const PICTURE = {
   viewpoint: 'Viewpoint',
   light: 'Light',
   setting: 'Light setting',
-  lamps: 'Lamps',
-  lampColor: 'Lamp color',
   dim: 'Dim',
   dimTitle: 'Brightness of each light',
   groups: { sky: 'Sky', ceiling: 'Ceiling', 'under-cabinet': 'Under-cabinet' } satisfies Record<GroupId, string>,
@@ -19,9 +15,6 @@ export const PICTURE = {
   contextLost: 'The graphics card let go of the picture. It comes back by itself; the findings stay.',
   noWebGl: 'This browser cannot draw the room, so you see a flat drawing of it. Every finding still holds.',
   flatLabel: 'Flat drawing of the kitchen. Choose a surface to read its color.',
-  kelvin: (k: number, words: string) => `${k} kelvin, ${words}`,
-  kelvinShort: (k: number) => `${k} K`,
-  lampsOf: (kelvin: string) => `lamps of ${kelvin}`,
   level: (share: number) => `${Math.round(share * 100)} percent`,
   label: (option: string, setting: string, viewpoint: string) =>
     `The kitchen as ${option}, ${setting.toLowerCase()} light, seen ${viewpoint.toLowerCase()}`,
@@ -31,12 +24,3 @@ export const PICTURE = {
 
 /** The name of a setting without what it says after the comma, which may change with the lamps. */
 export const settingShortName = (name: string): string => name.split(',')[0] ?? name;
-
-/** A setting by name and by the lamps that are on in it, as they are now. */
-export function settingWithLamps({ name, groups }: Setting): string {
-  const on = [groups.ceiling, groups['under-cabinet']].filter((group) => group.level > 0);
-  const kinds = on.map((group) => lampKindOfLight(group.light)).filter((kind) => kind !== null);
-  const lamps = [...new Set(kinds)].map((kind) => PICTURE.kelvinShort(kind.nominal_k));
-  const short = settingShortName(name);
-  return lamps.length === 0 ? short : `${short}, ${PICTURE.lampsOf(listed(lamps))}`;
-}

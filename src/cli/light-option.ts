@@ -1,0 +1,79 @@
+import { existsSync } from 'node:fs';
+import { lightFromWords } from '../engine/lamp/light-words';
+import { failure, type Result, success } from '../engine/result';
+import { emissionOnGrid } from '../engine/spectrum/resample-emission';
+import type { EmissionSpd } from '../engine/spectrum/types';
+import { parseLampFile } from '../io/lamp-file';
+import { inFile } from './open-project';
+import { readText } from './read-text';
+
+/** A light by a name for people, with its spectrum (relative power; do not write to it). */
+export interface NamedLight {
+  readonly name: string;
+  readonly spd: EmissionSpd;
+}
+
+/** One light, as an option names it: words for a light, a lamp file with one lamp, or FILE#NAME for one of several. */
+export function readLight(words: string): Result<NamedLight> {
+  const read = readLights(words);
+  if (!read.ok) return read;
+  const [only, ...more] = read.value;
+  if (only && more.length === 0) return success(only, read.notices);
+  const names = read.value.map(({ name }) => name).join(', ');
+  return failure({
+    code: 'several-lamps',
+    text: `The file has ${read.value.length} lamps: ${names}.`,
+    at: { file: words },
+    remedy: `Name one: "${words}#${only?.name}".`,
+  });
+}
+
+/**
+ * The lights that words name: one for words of a light ('D65', 'FL11'), which win over a file of the same name; every lamp
+ * of a lamp file; one lamp of it for FILE#NAME or where `column` names it.
+ */
+export function readLights(words: string, column?: string): Result<readonly NamedLight[]> {
+  const known = lightFromWords(words);
+  if (known.ok && column === undefined) return success([{ name: words, spd: known.value }], known.notices);
+  if (isFile(words)) return readLampFile(words, column);
+  const mark = words.lastIndexOf('#');
+  if (mark > 0 && column === undefined && isFile(words.slice(0, mark))) {
+    return readLampFile(words.slice(0, mark), words.slice(mark + 1));
+  }
+  if (known.ok) {
+    const text = `"${words}" is the name of a light, not a file with columns.`;
+    return failure({ code: 'no-column', text, remedy: `Leave out --column, or write ./${words} for a file.` });
+  }
+  const remedy = `Name a file with a lamp's spectrum, or a light. ${known.problem.remedy}`;
+  return known.problem.code === 'unknown-light' ? failure({ ...known.problem, remedy }) : known;
+}
+
+const isFile = (words: string): boolean => /\.(csv|tsv|txt|xml|spdx|sp|cgats)$/i.test(words) || existsSync(words);
+
+function readLampFile(file: string, column?: string): Result<readonly NamedLight[]> {
+  const text = readText(file);
+  if (!text.ok) return text;
+  const parsed = parseLampFile(text.value, file);
+  if (!parsed.ok) return parsed;
+  const wanted = column === undefined ? parsed.value : parsed.value.filter(({ name }) => isNamed(name, column));
+  if (wanted.length === 0) {
+    return failure({
+      code: 'unknown-column',
+      text: `There is no lamp "${column}" in this file.`,
+      at: { file },
+      remedy: `Name one of: ${parsed.value.map(({ name }) => name).join(', ')}.`,
+    });
+  }
+  const lights: NamedLight[] = [];
+  const notices = [...(parsed.notices ?? [])];
+  for (const { name, nm, power } of wanted) {
+    const made = emissionOnGrid({ nm, power });
+    const named = parsed.value.length > 1 ? `${name}: ` : '';
+    if (!made.ok) return failure(inFile(file, { ...made.problem, text: `${named}${made.problem.text}` }));
+    for (const notice of made.notices ?? []) notices.push(inFile(file, { ...notice, text: `${named}${notice.text}` }));
+    lights.push({ name, spd: made.value });
+  }
+  return success(lights, notices);
+}
+
+const isNamed = (name: string, wanted: string): boolean => name.trim().toLowerCase() === wanted.trim().toLowerCase();

@@ -1,0 +1,87 @@
+import { FolderOpen } from 'lucide-react';
+import { useId, useRef } from 'react';
+import { type LedLamp, OTHER_LAMPS, RENDERING_CLASSES, type RenderingClass } from '../../model/lamp-kinds';
+import type { Lamp } from '../../model/project';
+import { Choices } from '../parts/Choices';
+import { LAMPS, lampName } from '../words/lamps';
+import { LampFigures } from './LampFigures';
+import type { LampFacts } from './lamp-facts';
+
+interface LampPanelProps {
+  readonly kinds: readonly LampFacts[];
+  readonly lamps: readonly Lamp[];
+  /** What is chosen as an LED lamp; null for lamps of another kind. */
+  readonly led: LedLamp | null;
+  readonly onLed: (ra: RenderingClass) => void;
+  readonly onLamp: (light: string) => void;
+  readonly onOpenLamp: (file: File) => void;
+}
+
+const CLASSES = RENDERING_CLASSES.map((ra) => ({ id: String(ra), name: LAMPS.classes[ra] }));
+const LED = 'led';
+
+/** What kind of lamps they are, how well they show colors, and the figures that say so. */
+export function LampPanel({ kinds, lamps, led, onLed, onLamp, onOpenLamp }: LampPanelProps) {
+  const kind = useId();
+  const light = kinds[0]!.light;
+  const listed = [...OTHER_LAMPS.map((one) => one.light), ...lamps.map(({ id }) => id)];
+  const others = led || listed.includes(light) ? listed : [...listed, light];
+  return (
+    <>
+      <div className="lamp-choices">
+        <div className="lamp-choice">
+          <label htmlFor={kind}>{LAMPS.kind}</label>
+          <select
+            id={kind}
+            className="select lamp-kind"
+            value={led ? LED : light}
+            onChange={({ target }) => (target.value === LED ? onLed(80) : onLamp(target.value))}
+          >
+            <option value={LED}>{LAMPS.led}</option>
+            {others.map((one) => (
+              <option key={one} value={one}>
+                {lampName(one, lamps)}
+              </option>
+            ))}
+          </select>
+        </div>
+        {led && (
+          <div className="lamp-choice">
+            <span aria-hidden="true">{LAMPS.rendering}</span>
+            <Choices
+              label={LAMPS.rendering}
+              choices={CLASSES}
+              chosen={String(led.ra)}
+              onChoose={(id) => onLed(Number(id) as RenderingClass)}
+            />
+          </div>
+        )}
+        <OpenLamp onOpenLamp={onOpenLamp} />
+      </div>
+      <LampFigures kinds={kinds} lamps={lamps} />
+    </>
+  );
+}
+
+function OpenLamp({ onOpenLamp }: Pick<LampPanelProps, 'onOpenLamp'>) {
+  const input = useRef<HTMLInputElement>(null);
+  return (
+    <>
+      <button type="button" className="button button-outlined" onClick={() => input.current?.click()}>
+        <FolderOpen className="icon" aria-hidden="true" />
+        {LAMPS.open}
+      </button>
+      <input
+        ref={input}
+        type="file"
+        accept=".csv,.tsv,.txt,.xml,.spdx,.cgats,.sp"
+        hidden
+        onChange={(event) => {
+          const file = event.target.files?.[0];
+          event.target.value = '';
+          if (file) onOpenLamp(file);
+        }}
+      />
+    </>
+  );
+}

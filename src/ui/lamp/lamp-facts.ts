@@ -1,0 +1,25 @@
+import { type LampRecord, lampRecord } from '../../engine/lamp/lamp-record';
+import { GROUPS, type GroupId, type Project, type Setting } from '../../model/project';
+import { lightOfProject } from '../../model/project-lights';
+
+type LampGroup = Exclude<GroupId, 'sky'>;
+
+/** The groups of lamps; the sky is none. */
+const LAMP_GROUPS = GROUPS.filter((group): group is LampGroup => group !== 'sky');
+
+/** One kind of lamp of a setting: its light, where it hangs, and its figures (null where the light is not known). */
+export interface LampFacts {
+  readonly light: string;
+  readonly groups: readonly LampGroup[];
+  readonly record: LampRecord | null;
+}
+
+/** The lamps of a setting, each kind once, the one of the ceiling first. */
+export function lampsOfSetting(project: Pick<Project, 'lamps'>, setting: Setting): readonly LampFacts[] {
+  const lights = [...new Set(LAMP_GROUPS.map((group) => setting.groups[group].light))];
+  return lights.map((light) => {
+    const spd = lightOfProject(project, light);
+    const groups = LAMP_GROUPS.filter((group) => setting.groups[group].light === light);
+    return { light, groups, record: spd.ok ? lampRecord(spd.value) : null };
+  });
+}

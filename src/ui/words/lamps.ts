@@ -1,0 +1,69 @@
+import { lightName } from '../../engine/lamp/light-words';
+import { ledOfLight, OTHER_LAMPS, type RenderingClass } from '../../model/lamp-kinds';
+import type { Lamp, Setting } from '../../model/project';
+import { listed } from './numbers';
+import { settingShortName } from './picture';
+
+/** Words about lamps. */
+export const LAMPS = {
+  title: 'Lamps',
+  color: 'Lamp color',
+  details: 'lamp details',
+  panel: 'Lamp details',
+  kind: 'Kind',
+  led: 'LED',
+  rendering: 'Color rendering',
+  classes: { 80: 'Usual (Ra 80)', 90: 'Good (Ra 90)', 97: 'Best (Ra 97)' } satisfies Record<RenderingClass, string>,
+  open: "Open a lamp's spectrum",
+  groups: { ceiling: 'Ceiling', 'under-cabinet': 'Under-cabinet' },
+  temperature: 'Color temperature',
+  duv: 'Duv',
+  ra: 'Ra',
+  r9: 'R9',
+  none: 'none',
+  mixed: 'Mixed lamps',
+  kelvin: (k: number) => `${k} K`,
+  kelvinLong: (k: number, words: string) => `${k} kelvin, ${words}`,
+  notLed: (lamp: string) => `${lamp}; move to use LED lamps`,
+  ledLamp: (k: number, ra: number) => `${k} K, Ra ${ra}`,
+  standsFor: (light: string) => `CIE ${light} stands for lamps sold so; real ones differ.`,
+  modeled: 'A modeled lamp stands for lamps sold so; real ones differ.',
+  standard: (light: string) => `CIE ${light} stands for lamps of this kind.`,
+  of: (kelvin: string) => `lamps of ${kelvin}`,
+  those: (names: string) => `lamps: ${names}`,
+  label: (lamp: string) => `lamps: ${lamp}`,
+  added: (count: number, first: string) =>
+    `The file has ${count} lamps. "${first}" is lit now; the others are under Kind.`,
+  addedRemedy: 'Choose another one there if that is not the one you meant.',
+  from: (file: string) => `Read from ${file}.`,
+  tooLarge: (megabytes: number) => `The file has ${megabytes} MB; a lamp's spectrum has far less.`,
+  tooLargeRemedy: "Choose a file with a lamp's spectrum: CSV, CGATS or TM-27.",
+  tooMany: (count: number, most: number) => `The file has ${count} lamps; up to ${most} are taken at once.`,
+  tooManyRemedy: 'Choose a file with only the lamps you need.',
+  kept: 'Your lamps are as they were.',
+} as const;
+
+/** A lamp in a few words: what the box says, or its name. */
+export function lampName(light: string, lamps: readonly Lamp[] = []): string {
+  const own = lamps.find(({ id }) => id === light);
+  if (own) return own.label;
+  const led = ledOfLight(light);
+  if (led) return LAMPS.ledLamp(led.nominal_k, led.ra);
+  return OTHER_LAMPS.find((one) => one.light === light)?.words ?? lightName(light);
+}
+
+/** A setting by name and by the lamps that are on in it, as they are now. */
+export function settingWithLamps({ name, groups }: Setting, lamps: readonly Lamp[] = []): string {
+  const lights = [groups.ceiling, groups['under-cabinet']].filter(({ level }) => level > 0).map(({ light }) => light);
+  const short = settingShortName(name);
+  if (lights.length === 0) return short;
+  const leds = lights.map((light) => ledOfLight(light));
+  if (leds.some((led) => led === null))
+    return `${short}, ${LAMPS.those(listed(unique(lights.map((light) => lampName(light, lamps)))))}`;
+  const names = leds.map((led) =>
+    led?.ra === 80 ? LAMPS.kelvin(led.nominal_k) : LAMPS.ledLamp(led!.nominal_k, led!.ra),
+  );
+  return `${short}, ${LAMPS.of(listed(unique(names)))}`;
+}
+
+const unique = (names: readonly string[]): readonly string[] => [...new Set(names)];
