@@ -12,7 +12,8 @@ export function followPoint(store: StoreApi<AppState>, readPoint: Studio['readPo
     const mine = ++asked;
     const { id } = shownOption(state);
     const { picked } = state;
-    if (!picked || state.looks[id]?.setting !== state.setting) return;
+    const look = state.looks[id];
+    if (!picked || look?.setting !== state.setting || look.seenBy !== state.seenBy) return;
     const point = await readPoint(id, picked.rect, picked.u, picked.v);
     if (mine === asked) store.setState({ point });
   };
@@ -20,7 +21,8 @@ export function followPoint(store: StoreApi<AppState>, readPoint: Studio['readPo
     const isOther =
       state.picked !== before.picked ||
       shownOption(state).id !== shownOption(before).id ||
-      state.setting !== before.setting;
+      state.setting !== before.setting ||
+      state.seenBy !== before.seenBy;
     const isDated = isOther || projectOf(state) !== projectOf(before);
     const isDrawnAnew = lookOf(state) !== lookOf(before) || state.light !== before.light;
     if (isDated) {

@@ -2,6 +2,7 @@ import type { Assessment } from '../engine/judge/assessment';
 import type { PatternTexture } from '../engine/pattern/types';
 import type { SurfaceId } from '../engine/surface';
 import type { Look, RoomLight } from '../kitchen/look';
+import type { SeenBy } from '../kitchen/seen-by';
 import type { Room } from '../kitchen/types';
 import { type History, startHistory } from '../model/history';
 import type { Option, Project, Setting } from '../model/project';
@@ -30,6 +31,8 @@ export interface AppState {
   readonly viewpointVersion: number;
   readonly sideBySide: boolean;
   readonly sheen: boolean;
+  /** Whose sight the picture shows. */
+  readonly seenBy: SeenBy;
   readonly letterKeys: boolean;
   readonly theme: Theme;
 
@@ -67,6 +70,7 @@ export function initialState(project: Project, theme: Theme): AppState {
     viewpointVersion: 0,
     sideBySide: false,
     sheen: true,
+    seenBy: 'used-to-it',
     letterKeys: true,
     theme,
     drawer: null,

@@ -34,12 +34,12 @@ export function followState(store: StoreApi<AppState>, studio: Studio): () => vo
     const first = shownOption(state).id;
     const second = state.holding ? chosenOption(state).id : otherOption(state).id;
     const options = first === second ? [first] : [first, second];
-    studio.show(project, { options, setting: shownSetting(state).id });
+    studio.show(project, { options, setting: shownSetting(state).id, seenBy: state.seenBy });
   };
   show(store.getState());
   return store.subscribe((state, before) => {
     const documentChanged = state.history.present !== before.history.present || state.setting !== before.setting;
-    if (!documentChanged && state.option === before.option) return;
+    if (!documentChanged && state.option === before.option && state.seenBy === before.seenBy) return;
     if (documentChanged) store.setState({ stale: projectOf(state).options.map((option) => option.id) });
     show(state);
   });

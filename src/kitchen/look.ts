@@ -1,5 +1,6 @@
 import type { AtlasLayout } from '../engine/light/types';
 import type { PatternTexture } from '../engine/pattern/types';
+import type { SeenBy } from './seen-by';
 
 /** Light that depends on geometry only. `direct`: RGBA floats, one channel per light group, lx at level 1. */
 export interface RoomLight {
@@ -20,7 +21,7 @@ export interface SurfaceLook {
   readonly finish: string;
   /** Per component and group: r, g, b per lx of direct light at that group's level (level included). */
   readonly groupColors: readonly Float32Array[];
-  /** Colour of each component under the adopted white, for swatches and mirrors: linear sRGB. */
+  /** Colour of each component beside white under the adopted white, as an eye used to it sees it: linear sRGB. */
   readonly flat: readonly (readonly [number, number, number])[];
   readonly glossGu: number;
   readonly metal: boolean;
@@ -32,6 +33,7 @@ export interface SurfaceLook {
 export interface Look {
   readonly option: string;
   readonly setting: string;
+  readonly seenBy: SeenBy;
   readonly surfaces: readonly SurfaceLook[];
   /** Four layers of RGBA half floats in the node atlas: indirect colour of component 0-3 of the surface there. */
   readonly nodeColors: Uint16Array;

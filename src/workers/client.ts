@@ -2,9 +2,10 @@ import { samplePattern } from '../engine/pattern/sample';
 import type { Look } from '../kitchen/look';
 import type { PointReading } from '../kitchen/study/point-reading';
 import type { Room } from '../kitchen/types';
+import type { Project } from '../model/project';
 import { LookQueue } from './look-queue';
 import type { FromJudge, FromLight, FromPattern, ToJudge, ToLight, ToPattern } from './messages';
-import type { Studio, StudioEvents } from './studio';
+import type { Shown, Studio, StudioEvents } from './studio';
 
 /** Starts the workers and ties them together. */
 export function createStudio(events: StudioEvents): Studio {
@@ -17,6 +18,7 @@ export function createStudio(events: StudioEvents): Studio {
   let room: Room | null = null;
   let revision = 0;
   let tickets = 0;
+  let asked: { readonly project: Project; readonly shown: Shown } | null = null;
 
   const queue = new LookQueue(
     (request: ToPattern) => baker.postMessage(request),
@@ -79,7 +81,16 @@ export function createStudio(events: StudioEvents): Studio {
   }
 
   return {
-    show: (project, { options, setting }) => toLight({ kind: 'show', revision: ++revision, project, options, setting }),
+    show(project, shown) {
+      const before = asked;
+      asked = { project, shown };
+      const isOnlySeenAnew =
+        before?.project === project &&
+        before.shown.setting === shown.setting &&
+        String(before.shown.options) === String(shown.options);
+      if (isOnlySeenAnew) toLight({ kind: 'see-by', seenBy: shown.seenBy });
+      else toLight({ kind: 'show', revision: ++revision, project, ...shown });
+    },
     readPoint: (option, rect, u, v) =>
       new Promise((resolve) => {
         const ticket = ++tickets;

@@ -1,5 +1,6 @@
 import type { Problem } from '../engine/result';
 import { SURFACES } from '../engine/surface';
+import type { SeenBy } from '../kitchen/seen-by';
 import { beginLight, gatherGroup, type LitScheme } from '../kitchen/study/lit-scheme';
 import { paintLook } from '../kitchen/study/paint-look';
 import { readPoint } from '../kitchen/study/point-reading';
@@ -11,7 +12,7 @@ import { findTints } from '../kitchen/study/tints';
 import { GROUPS, type Kitchen, type Project } from '../model/project';
 import { calculationFailed } from './failure';
 import { createInterner } from './intern-library';
-import type { Post, ReadPoint, Show, ToLight } from './messages';
+import type { Post, ReadPoint, SeeBy, Show, ToLight } from './messages';
 import { RoomAtWork } from './room-desk';
 
 /** A scheme worked out, kept until its option changes. `key` says what it was made from. */
@@ -38,6 +39,7 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
   let room: RoomAtWork | null = null;
   let kitchenKey = '';
   let wanted: Show | null = null;
+  let seenBy: SeenBy = 'used-to-it';
   let current: Job | null = null;
   let generation = 0;
   let running = false;
@@ -45,6 +47,8 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
   return {
     receive(message) {
       if (message.kind === 'read-point') return answer(message);
+      if (message.kind === 'see-by') return paintAnew(message);
+      seenBy = message.seenBy;
       wanted = { ...message, project: { ...message.project, library: intern(message.project.library) } };
       generation++;
       if (!running) void run();
@@ -125,13 +129,28 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
     const atOnce = room.hasStudy;
     if (atOnce) postReadings();
     for (const group of lamps) if (!(await gather(job, lit, group))) return false;
-    const { look, patterns } = paintLook(room.basis, lit, setting);
-    post({ kind: 'look', revision: show.revision, look, patterns }, [look.nodeColors.buffer as ArrayBuffer]);
+    paint(job, lit);
     await pause();
     if (job.stale()) return false;
     if (!atOnce) postReadings();
     await pause();
     return !job.stale();
+  }
+
+  function paint({ show, room, setting }: Job, lit: LitScheme): void {
+    const { look, patterns } = paintLook(room.basis, lit, setting, seenBy);
+    post({ kind: 'look', revision: show.revision, look, patterns }, [look.nodeColors.buffer as ArrayBuffer]);
+  }
+
+  /** The pictures that are there, for another eye; those still being worked out are painted so when they are ready. */
+  function paintAnew(message: SeeBy): void {
+    seenBy = message.seenBy;
+    if (!current || current.stale()) return;
+    const { levels } = current.setting;
+    for (const option of current.show.options) {
+      const lit = kept.get(option)?.lit;
+      if (lit && levels.every((level, group) => level === 0 || lit.nodeLight[group])) paint(current, lit);
+    }
   }
 
   /** The kept scheme of an option as far as it still holds, else a new one; null when it cannot be laid. */
@@ -189,7 +208,9 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
     const lit = kept.get(option)?.lit;
     const map = current?.room.directMap;
     const reading =
-      current && lit && map ? readPoint(current.room.basis, lit, current.setting, map, rect, u, v, place) : null;
+      current && lit && map
+        ? readPoint(current.room.basis, lit, current.setting, map, rect, u, v, place, seenBy)
+        : null;
     post({ kind: 'point', ticket, reading });
   }
 }

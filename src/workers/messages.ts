@@ -4,6 +4,7 @@ import type { PatternSample } from '../engine/pattern/sample';
 import type { PatternSpec, PatternTexture } from '../engine/pattern/types';
 import type { Problem } from '../engine/result';
 import type { Look, RoomLight } from '../kitchen/look';
+import type { SeenBy } from '../kitchen/seen-by';
 import type { PointReading } from '../kitchen/study/point-reading';
 import type { Room } from '../kitchen/types';
 import type { Project } from '../model/project';
@@ -17,6 +18,13 @@ export interface Show {
   /** The first is on screen now; the others may be asked for next. */
   readonly options: readonly string[];
   readonly setting: string;
+  readonly seenBy: SeenBy;
+}
+
+/** Only whose sight the picture shows has changed: it is painted anew from the light there is. */
+export interface SeeBy {
+  readonly kind: 'see-by';
+  readonly seenBy: SeenBy;
 }
 
 export interface ReadPoint {
@@ -30,7 +38,7 @@ export interface ReadPoint {
   readonly place: PatternSample | null;
 }
 
-export type ToLight = Show | ReadPoint;
+export type ToLight = Show | SeeBy | ReadPoint;
 
 /** A pattern to bake, shared by all surfaces with the same key. */
 export interface ToPattern {

@@ -1,6 +1,7 @@
 import type { Assessment } from '../engine/judge/assessment';
 import type { Problem } from '../engine/result';
 import type { Look, RoomLight } from '../kitchen/look';
+import type { SeenBy } from '../kitchen/seen-by';
 import type { PointReading } from '../kitchen/study/point-reading';
 import type { Room } from '../kitchen/types';
 import type { Project } from '../model/project';
@@ -17,10 +18,17 @@ export interface StudioEvents {
   problem(problem: Problem): void;
 }
 
+/** What is on screen. */
+export interface Shown {
+  readonly options: readonly string[];
+  readonly setting: string;
+  readonly seenBy: SeenBy;
+}
+
 /** The page's one door to the workers: say what is wanted, hear what is ready; never blocks. */
 export interface Studio {
   /** The document and what is on screen; call at every change, the studio finds out what changed. */
-  show(project: Project, shown: { readonly options: readonly string[]; readonly setting: string }): void;
+  show(project: Project, shown: Shown): void;
   readPoint(option: string, rect: number, u: number, v: number): Promise<PointReading | null>;
   dispose(): void;
 }

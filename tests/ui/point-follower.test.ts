@@ -4,10 +4,11 @@ import { createActions } from '../../src/app/actions';
 import { followPoint } from '../../src/app/point-follower';
 import { type AppState, initialState } from '../../src/app/state';
 import type { Look } from '../../src/kitchen/look';
+import type { SeenBy } from '../../src/kitchen/seen-by';
 import type { PointReading } from '../../src/workers/studio';
 import { terrace } from './terrace';
 
-const look = (option: string, setting: string) => ({ option, setting }) as Look;
+const look = (option: string, setting: string, seenBy: SeenBy = 'used-to-it') => ({ option, setting, seenBy }) as Look;
 const place = { rect: 3, u: 0.25, v: 0.5 };
 
 /** A page whose light answers when the test says so. */
@@ -53,6 +54,18 @@ it('waits for a picture in the setting shown and reads the option shown', async 
   expect(asked.map(({ option }) => option)).toEqual(['our-floor', 'copied-look']);
   await asked[0]!.answer(1);
   expect(lux()).toBeNull();
+  await asked[1]!.answer(2);
+  expect(lux()).toBe(2);
+});
+
+it('reads the place anew once the picture is that of another eye', async () => {
+  const { store, asked, lux } = open();
+  store.setState({ picked: place });
+  await asked[0]!.answer(1);
+  store.setState({ seenBy: 'daylight-camera' });
+  expect(lux()).toBeNull();
+  expect(asked).toHaveLength(1);
+  store.setState({ looks: { 'our-floor': look('our-floor', 'day', 'daylight-camera') } });
   await asked[1]!.answer(2);
   expect(lux()).toBe(2);
 });

@@ -10,13 +10,14 @@ import { decimal, labText, percent } from '../../src/ui/words/numbers';
 import * as picture from '../../src/ui/words/picture';
 import * as problems from '../../src/ui/words/problems';
 import * as reading from '../../src/ui/words/reading';
+import * as seenBy from '../../src/ui/words/seen-by';
 import * as bar from '../../src/ui/words/top-bar';
 
 const texts = (value: unknown): readonly string[] => {
   if (typeof value === 'string') return [value];
   return typeof value === 'object' && value !== null ? Object.values(value).flatMap(texts) : [];
 };
-const all = [cautions, copy, drawer, finishes, findings, ledge, picture, problems, reading, bar].flatMap(texts);
+const all = [cautions, copy, drawer, finishes, findings, ledge, picture, problems, reading, seenBy, bar].flatMap(texts);
 
 it('speaks plainly: no exclamation marks, no promises of exact match, compliance or safety, US spelling', () => {
   expect(all.length).toBeGreaterThan(150);

@@ -231,6 +231,7 @@ export function smallLook(room: Room, light: RoomLight, tint = 0, gloss: readonl
   return {
     option: `option-${tint}`,
     setting: 'day',
+    seenBy: 'used-to-it',
     surfaces,
     nodeColors,
     propColors: props.map(({ positions }) => perVertex(positions, (place) => indirectAt(place, 0))),

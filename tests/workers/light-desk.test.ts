@@ -19,6 +19,7 @@ const show = (given: Project, options = ['our-floor'], setting = 'day'): Show =>
   project: given,
   options,
   setting,
+  seenBy: 'used-to-it',
 });
 
 /** The project with another finish on one surface of an option. */
@@ -112,6 +113,44 @@ describe('the light desk', () => {
     expect(
       messages.filter((message) => message.kind === 'readings').every((message) => message.revision === revision),
     ).toBe(true);
+  });
+
+  it('paints for another eye at once, with nothing judged anew, and reads points in that picture', async () => {
+    desk.receive(show(project, ['our-floor'], 'evening'));
+    await until(isComplete(revision));
+    const painted = () => {
+      const last = messages.findLast((message) => message.kind === 'look');
+      if (last?.kind !== 'look') throw new Error('no look');
+      return last.look;
+    };
+    const read = (rect: number) => {
+      desk.receive({ kind: 'read-point', ticket: rect, option: 'our-floor', rect, u: 0.5, v: 0.5, place: null });
+      const answer = messages.findLast((message) => message.kind === 'point');
+      return answer?.kind === 'point' ? answer.reading : null;
+    };
+    const neutral = painted();
+    const rect = Array.from({ length: 200 }, (_, i) => i).find((i) => read(i) !== null)!;
+    const before = read(rect)!;
+    messages.length = 0;
+    desk.receive({ kind: 'see-by', seenBy: 'daylight-camera' });
+    // In the same turn: no light is worked out for it.
+    expect(messages.map(({ kind }) => kind)).toEqual(['look']);
+    const orange = painted();
+    expect(orange).toMatchObject({ option: 'our-floor', setting: 'evening', seenBy: 'daylight-camera' });
+    expect(orange.nodeColors).not.toEqual(neutral.nodeColors);
+    expect(orange.surfaces.map(({ flat }) => flat)).toEqual(neutral.surfaces.map(({ flat }) => flat));
+    const after = read(rect)!;
+    expect(after.srgb8).not.toEqual(before.srgb8);
+    expect({ ...after, srgb8: before.srgb8, seen_by: before.seen_by }).toEqual(before);
+    for (let i = 0; i < 50; i++) await pause();
+    expect(messages.some(({ kind }) => kind === 'readings' || kind === 'room')).toBe(false);
+
+    messages.length = 0;
+    desk.receive({ ...show(laid('floor', 'TL-07'), ['our-floor'], 'evening'), seenBy: 'daylight-camera' });
+    await until(isComplete(revision));
+    expect(painted().seenBy).toBe('daylight-camera');
+    desk.receive({ kind: 'see-by', seenBy: 'used-to-it' });
+    expect(painted().seenBy).toBe('used-to-it');
   });
 
   it('says so when a setting is not known', async () => {

@@ -1,5 +1,6 @@
 import { redoLabel, undoLabel } from '../../model/history';
 import { TopBar } from '../../ui/bar/TopBar';
+import { hasWebGl2 } from '../../view/webgl2';
 import { useApp, useAppState } from '../context';
 import { openProject, saveProject } from '../files';
 import { projectOf, shownOption } from '../state';
@@ -13,6 +14,7 @@ export function BarPane() {
   const holding = useAppState((state) => state.holding);
   const sideBySide = useAppState((state) => state.sideBySide);
   const sheen = useAppState((state) => state.sheen);
+  const seenBy = useAppState((state) => state.seenBy);
   const letterKeys = useAppState((state) => state.letterKeys);
   const theme = useAppState((state) => state.theme);
   return (
@@ -36,6 +38,7 @@ export function BarPane() {
       more={{
         sheen,
         onSheen: (sheen) => store.setState({ sheen }),
+        seenBy: hasWebGl2() ? { seenBy, onSeenBy: (seenBy) => store.setState({ seenBy }) } : null,
         letterKeys,
         onLetterKeys: (letterKeys) => store.setState({ letterKeys }),
         theme,

@@ -5,6 +5,7 @@ import { FlatElevation } from '../../ui/elevation/FlatElevation';
 import { useMedia } from '../../ui/parts/use-media';
 import { PictureFoot } from '../../ui/picture/PictureFoot';
 import { PicturePlaceholder, PictureStage } from '../../ui/picture/PictureStage';
+import { SeenByNotice } from '../../ui/picture/SeenBy';
 import { PICTURE, settingShortName } from '../../ui/words/picture';
 import type { PickedPoint } from '../../view/types';
 import { hasWebGl2 } from '../../view/webgl2';
@@ -80,6 +81,7 @@ function RoomPicture() {
   const chosen = useAppState((state) => state.viewpoint);
   const viewpointVersion = useAppState((state) => state.viewpointVersion);
   const sheen = useAppState((state) => state.sheen);
+  const seenBy = useAppState((state) => state.seenBy);
   const setting = useAppState(shownSetting);
   const halves = useHalves();
   const wanted = useOutlined();
@@ -130,6 +132,7 @@ function RoomPicture() {
               : PICTURE.label(option.name, settingName, viewpoint.name)
           }
         />
+        <SeenByNotice seenBy={seenBy} />
       </div>
     </Suspense>
   );

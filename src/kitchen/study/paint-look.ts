@@ -4,6 +4,7 @@ import { paneTransmittance } from '../../engine/light/glass';
 import type { AtlasLayout, LightRoom } from '../../engine/light/types';
 import type { ReflectanceSpd } from '../../engine/spectrum/types';
 import type { Look, SurfaceLook } from '../look';
+import type { SeenBy } from '../seen-by';
 import { exposedBandColors, exposedColor } from './component-colors';
 import { exposureMatrix } from './exposure';
 import { halfFromFloat } from './half-float';
@@ -23,8 +24,15 @@ export interface PaintedLook {
 }
 
 /** Colours of everything in the picture for a lit scheme under a setting. Groups not gathered yet add no indirect light. */
-export function paintLook(study: RoomBasis, lit: LitScheme, setting: SettingLight): PaintedLook {
-  const exposure = exposureMatrix(study, setting);
+export function paintLook(
+  study: RoomBasis,
+  lit: LitScheme,
+  setting: SettingLight,
+  seenBy: SeenBy = 'used-to-it',
+): PaintedLook {
+  const exposure = exposureMatrix(study, setting, seenBy);
+  // Colours beside white are the finish's own: a mirror's tint falls on a picture that has the light's tint already.
+  const asKnown = exposureMatrix(study, setting);
   const { surfaces, option } = lit.solved.scheme;
   const patterns = new Map<string, KeyedPattern>();
   for (const { pattern } of surfaces) if (pattern) patterns.set(pattern.key, pattern);
@@ -33,7 +41,13 @@ export function paintLook(study: RoomBasis, lit: LitScheme, setting: SettingLigh
     look: {
       option,
       setting: setting.id,
-      surfaces: surfaces.map((laid, index) => surfaceLook(laid, index, setting, exposure, study.worktopDirect)),
+      seenBy,
+      surfaces: surfaces.map((laid, index) => ({
+        ...surfaceLook(laid, index, setting, exposure),
+        flat: laid.finish.components.map(({ spectrum }) =>
+          colorOnWorktop(spectrum, setting, asKnown, study.worktopDirect),
+        ),
+      })),
       nodeColors: nodeColors(study.room.light, study.nodes.atlas, lit, bands),
       propColors: propColors(study, lit, bands),
       lampColors: lampColors(study.room.light, setting, exposure),
@@ -59,8 +73,7 @@ function surfaceLook(
   surface: number,
   setting: SettingLight,
   exposure: Matrix3,
-  worktopDirect: Float64Array,
-): SurfaceLook {
+): Omit<SurfaceLook, 'flat'> {
   const { components, id, glossGu } = laid.finish;
   return {
     surface,
@@ -72,7 +85,6 @@ function surfaceLook(
         ),
       ),
     ),
-    flat: components.map(({ spectrum }) => colorOnWorktop(spectrum, setting, exposure, worktopDirect)),
     glossGu,
     metal: laid.finish.class === 'metal',
     pattern: laid.pattern?.key ?? null,

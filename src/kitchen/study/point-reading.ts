@@ -9,6 +9,7 @@ import type { PatternSample } from '../../engine/pattern/sample';
 import { emissionSpd } from '../../engine/spectrum/grid';
 import { observer2 } from '../../engine/spectrum/observers';
 import type { ReflectanceSpd } from '../../engine/spectrum/types';
+import type { SeenBy } from '../seen-by';
 import { exposureMatrix } from './exposure';
 import type { LitScheme } from './lit-scheme';
 import type { RoomBasis } from './room-study';
@@ -23,8 +24,9 @@ export interface PointReading {
   readonly lux: number;
   readonly lab_d65: readonly [number, number, number];
   readonly place_white_lab_d65: readonly [number, number, number];
-  /** What the picture shows there without sheen, 8 bit sRGB. */
+  /** What the picture shows there without sheen, 8 bit sRGB, and to whom; all else is what an eye used to the light sees. */
   readonly srgb8: readonly [number, number, number];
+  readonly seen_by: SeenBy;
 }
 
 /** Light and colour at a point of a fine rectangle; null where it is black, dark, or not lit yet. `place`: its pattern there. */
@@ -37,6 +39,7 @@ export function readPoint(
   u: number,
   v: number,
   place: PatternSample | null,
+  seenBy: SeenBy = 'used-to-it',
 ): PointReading | null {
   const fine = study.room.light.fine[rect];
   const laid = fine ? lit.solved.scheme.surfaces[fine.surface] : undefined;
@@ -57,7 +60,7 @@ export function readPoint(
   const lab = installedLab(irradiance, rho, adoptedWhite(setting, study.worktopDirect));
   const placeWhite = installedLab(irradiance, null, adoptedWhite(setting, study.worktopDirect));
   const reflected = xyzFromEmission(emissionSpd(irradiance.map((e, i) => e * rho[i]!)), observer2);
-  const [r, g, b] = apply(exposureMatrix(study, setting), [reflected.x, reflected.y, reflected.z]);
+  const [r, g, b] = apply(exposureMatrix(study, setting, seenBy), [reflected.x, reflected.y, reflected.z]);
   return {
     surface: laid.surface,
     component: laid.finish.components[heaviest(weights)]!.role,
@@ -65,6 +68,7 @@ export function readPoint(
     lab_d65: [lab.l, lab.a, lab.b],
     place_white_lab_d65: [placeWhite.l, placeWhite.a, placeWhite.b],
     srgb8: srgb8FromLinear({ r, g, b }),
+    seen_by: seenBy,
   };
 }
 

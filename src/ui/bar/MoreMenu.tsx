@@ -1,6 +1,7 @@
 import { Ellipsis } from 'lucide-react';
 import { useId, useState } from 'react';
 import { Choices } from '../parts/Choices';
+import { SeenBy, type SeenByProps } from '../picture/SeenBy';
 import { BAR } from '../words/top-bar';
 
 export type Theme = 'light' | 'dark' | 'system';
@@ -8,6 +9,8 @@ export type Theme = 'light' | 'dark' | 'system';
 export interface MoreMenuProps {
   readonly sheen: boolean;
   readonly onSheen: (on: boolean) => void;
+  /** Null where no picture is drawn. */
+  readonly seenBy: SeenByProps | null;
   readonly letterKeys: boolean;
   readonly onLetterKeys: (on: boolean) => void;
   readonly theme: Theme;
@@ -42,6 +45,7 @@ export function MoreMenu(props: MoreMenuProps) {
           <input type="checkbox" checked={props.sheen} onChange={(event) => props.onSheen(event.target.checked)} />
           {BAR.sheen}
         </label>
+        {props.seenBy && <SeenBy {...props.seenBy} />}
         <label className="check">
           <input
             type="checkbox"

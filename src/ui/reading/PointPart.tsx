@@ -1,6 +1,7 @@
 import { ROLE_WORDS } from '../words/finishes';
-import { capital, integer, labText, rgbText } from '../words/numbers';
+import { capital, integer, labText } from '../words/numbers';
 import { READING, tintWord } from '../words/reading';
+import { onScreenText } from './on-screen-text';
 import type { PointView } from './point-view';
 
 /** The reading at the very point that was chosen in the picture. */
@@ -18,7 +19,7 @@ export function PointPart({ point }: { readonly point: PointView }) {
         <dt>{READING.light}</dt>
         <dd>{READING.lx(integer(point.lux))}</dd>
         <dt>{READING.onScreen}</dt>
-        <dd>{rgbText(point.srgb8)}</dd>
+        <dd>{onScreenText(point)}</dd>
       </dl>
     </section>
   );

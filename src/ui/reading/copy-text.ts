@@ -2,8 +2,9 @@ import type { AssessedSurface, ComponentRecord, InstalledRecord } from '../../en
 import { surfaceName } from '../../engine/judge/surface-words';
 import { READING_TEXT as TEXT } from '../words/copy';
 import { PROVENANCE_WORDS, ROLE_WORDS } from '../words/finishes';
-import { decimal, integer, labText, percent, rgbText } from '../words/numbers';
+import { decimal, integer, labText, percent } from '../words/numbers';
 import { FACING_WORDS } from '../words/reading';
+import { onScreenText } from './on-screen-text';
 import type { PointView } from './point-view';
 import { seenPlaces } from './seen-places';
 import { tintSentence } from './tint-source';
@@ -62,5 +63,5 @@ const pointLine = (point: PointView): string =>
     TEXT.lab(labText(point.lab_d65)),
     TEXT.lx(integer(point.lux)),
     TEXT.white(labText(point.place_white_lab_d65)),
-    TEXT.onScreen(rgbText(point.srgb8)),
+    TEXT.onScreen(onScreenText(point)),
   );

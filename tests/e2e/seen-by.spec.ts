@@ -1,0 +1,119 @@
+import { expect, type Page, test } from '@playwright/test';
+import { choose, findings, openPage, reading, refined, type Shot, settled, stillShot } from './page';
+
+// The picture as an eye that notices the light and a daylight camera see it: only the picture changes, and what it shows is still
+// what the engine computes. Tolerance: 1 code value of 255, for rounding.
+
+test.describe.configure({ mode: 'serial' });
+
+const EYES = ['An eye used to the light', 'An eye that still notices it', 'A camera set to daylight'] as const;
+type Eye = (typeof EYES)[number];
+type Rgb = readonly [number, number, number];
+
+let page: Page;
+
+test.beforeAll(async ({ browser }) => {
+  test.setTimeout(240_000);
+  page = await openPage(browser, { viewport: { width: 1040, height: 900 }, reducedMotion: 'reduce' });
+  await page.getByRole('button', { name: 'More' }).click();
+  await page.getByRole('checkbox', { name: 'Sheen in the picture' }).uncheck();
+  await page.keyboard.press('Escape');
+  await choose(page, 'Evening');
+  await settled(page);
+  await refined(page);
+});
+test.afterAll(() => page.context().close());
+
+async function seeBy(eye: Eye): Promise<void> {
+  await page.getByRole('button', { name: 'More' }).click();
+  await page.getByRole('radio', { name: eye, exact: true }).check();
+  await page.keyboard.press('Escape');
+}
+
+test('shows each eye its picture, and every pixel compared is what the engine computes', async () => {
+  test.setTimeout(240_000);
+  const said = await findings(page).textContent();
+  const places: Record<string, Record<Eye, Rgb>> = {};
+  for (const eye of EYES) {
+    await seeBy(eye);
+    const picture = await stillShot(page);
+    let compared = 0;
+    for (const [x, y] of evenPoints(picture, (await page.locator('.stage-foot').boundingBox())!.y)) {
+      await page.keyboard.press('Escape');
+      await expect(reading(page)).toBeHidden();
+      await page.mouse.click(picture.left + x, picture.top + y);
+      const shown = reading(page).getByText(/^rgb\(/);
+      try {
+        await shown.waitFor({ timeout: 5000 });
+      } catch {
+        // A window or a lamp: nothing with a finish to be read.
+        continue;
+      }
+      const surface = await reading(page).getByRole('combobox', { name: 'Surface' }).inputValue();
+      if (!/-fronts$|^(wall|ceiling|frame|plinth)$/.test(surface)) continue;
+      const engine = (await shown.textContent())!.match(/\d+/g)!.slice(0, 3).map(Number) as unknown as Rgb;
+      const pixel = pixelAt(picture, x, y);
+      const worst = Math.max(...pixel.map((value, channel) => Math.abs(value - engine[channel]!)));
+      expect(worst, JSON.stringify({ eye, surface, pixel, engine })).toBeLessThanOrEqual(1);
+      compared++;
+      places[`${x} ${y}`] = { ...places[`${x} ${y}`], [eye]: pixel } as Record<Eye, Rgb>;
+    }
+    expect(compared, eye).toBeGreaterThanOrEqual(4);
+    await page.keyboard.press('Escape');
+    await expect(reading(page)).toBeHidden();
+    // Nothing that is said rests on the eye.
+    expect(await findings(page).textContent()).toBe(said);
+  }
+  // Walls under 3000 K: neutral, a little warm, orange.
+  const all = Object.values(places).filter((seen) => EYES.every((eye) => seen[eye]));
+  expect(all.length).toBeGreaterThanOrEqual(2);
+  for (const seen of all) {
+    const [used, notices, camera] = EYES.map((eye) => seen[eye][0] - seen[eye][2]) as [number, number, number];
+    expect(notices).toBeGreaterThan(used);
+    expect(camera).toBeGreaterThan(notices + 5);
+  }
+});
+
+test('says whose picture it is, over a picture that stays where it is', async () => {
+  await seeBy('A camera set to daylight');
+  const notice = page.locator('.stage-picture').getByRole('status');
+  await expect(notice).toHaveText(/^Seen by a camera set to daylight/);
+  const box = await page.locator('.stage-picture').boundingBox();
+  await seeBy('An eye used to the light');
+  await expect(notice).toHaveText('');
+  expect(await page.locator('.stage-picture').boundingBox()).toEqual(box);
+});
+
+const GRID = { across: 9, down: 7 };
+const MOST_POINTS = 10;
+const REACH = 3;
+
+/** Points of a grid over the picture whose surroundings are even, neither burnt out nor black. */
+function evenPoints(picture: Shot, footTop: number): (readonly [x: number, y: number])[] {
+  const points: (readonly [number, number])[] = [];
+  for (let row = 1; row < GRID.down; row++) {
+    for (let column = 0; column < GRID.across; column++) {
+      const x = Math.round(((column + 0.5) / GRID.across) * picture.width);
+      const y = Math.round(((row + 0.5) / GRID.down) * picture.height);
+      const brightest = Math.max(...pixelAt(picture, x, y));
+      if (picture.top + y < footTop && brightest <= 250 && brightest >= 4 && isEven(picture, x, y)) points.push([x, y]);
+    }
+  }
+  return points.slice(0, MOST_POINTS);
+}
+
+function isEven(picture: Shot, x: number, y: number): boolean {
+  const center = pixelAt(picture, x, y);
+  for (let dy = -REACH; dy <= REACH; dy++) {
+    for (let dx = -REACH; dx <= REACH; dx++) {
+      const near = pixelAt(picture, x + dx, y + dy);
+      if (near.some((value, channel) => Math.abs(value - center[channel]!) > 2)) return false;
+    }
+  }
+  return true;
+}
+
+function pixelAt({ width, bytes }: Shot, x: number, y: number): Rgb {
+  const at = 4 * (y * width + x);
+  return [bytes[at]!, bytes[at + 1]!, bytes[at + 2]!];
+}
