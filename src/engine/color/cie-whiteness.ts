@@ -29,7 +29,7 @@ const WHITES: { readonly [W in WhitenessBasis]: Xyz<W> } = {
 
 /**
  * CIE whiteness and tint (CIE 15:2018, 9.4; ASTM E313-20), with the limits within which they compare whites. `xyz` with Y = 100
- * for the perfect diffuser, under the white and for the observer `basis` names; null for black, which has no chromaticity.
+ * for the perfect diffuser, under the white and for the observer `basis` names; null for black, which has no chromaticity, and for what is no number.
  * The limits are those CIE 15 gives for D65; under C and D50, for which E313 has the same coefficients (from memory), taking
  * them over is our judgement. `white` may be another printed white of the basis, for comparison with a worked example.
  */
@@ -45,6 +45,7 @@ export function cieWhiteness<W extends WhitenessBasis>(
   const toPurple = neutral.y - sample.y;
   const w = xyz.y + 800 * toBlue + 1700 * toPurple;
   const tint = (basis.endsWith('-10') ? 900 : 1000) * toBlue - 650 * toPurple;
+  if (!Number.isFinite(w + tint)) return null;
   const limits: readonly [WhitenessLimit, boolean][] = [
     ['w-below-40', w <= 40],
     ['w-above-5y-280', w >= 5 * xyz.y - 280],

@@ -72,7 +72,7 @@ function mirrorPartCounted(curve: GivenCurve, { color, finishClass, glossGu }: G
   const specular = 'specular' in color ? color.specular : undefined;
   if (specular !== 'excluded') return { whole: curve, specular, notice: null };
   if (finishClass === 'metal') return { whole: curve, specular, notice: METAL_SPECULAR };
-  if (glossGu === undefined) return { whole: curve, specular, notice: GLOSS_MISSING };
+  if (glossGu === undefined || Number.isNaN(glossGu)) return { whole: curve, specular, notice: GLOSS_MISSING };
   const rho = withMirrorPart(curve.rho, glossGu);
   const whole = { rho, labD65: labD65FromReflectance(rho), source: curve.source };
   const rise = lrvFromReflectance(rho) - lrvFromReflectance(curve.rho);

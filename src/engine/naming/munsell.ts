@@ -42,13 +42,13 @@ export function writeMunsell(lab: Lab<'D65-2'>, out: Float64Array, at: number): 
 
 /**
  * Printed notation with one decimal each, '4.1Y 9.2/1.3'; 'N 9.2' when the chroma rounds to 0.
- * `hue100` in [0, 100]; numbers that are not finite throw a RangeError.
+ * `hue100` on the circle of 100; numbers that are not finite throw a RangeError.
  */
 export function munsellNotation(hue100: number, value: number, chroma: number): string {
   if (!Number.isFinite(hue100 + value + chroma)) throw new RangeError(`not finite: ${hue100} ${value}/${chroma}`);
   if (chroma < 0.05) return `N ${value.toFixed(1)}`;
   // Hues run from 0.1 to 10.0 within a family: 0 is the 10 of the family before.
-  const tenths = Math.round(hue100 * 10) % 1000 || 1000;
+  const tenths = ((Math.round(hue100 * 10) % 1000) + 1000) % 1000 || 1000;
   const family = Math.ceil(tenths / 100) - 1;
   const hue = (tenths - family * 100) / 10;
   return `${hue.toFixed(1)}${HUE_FAMILIES[family]} ${value.toFixed(1)}/${chroma.toFixed(1)}`;
@@ -56,13 +56,15 @@ export function munsellNotation(hue100: number, value: number, chroma: number): 
 
 /**
  * CIELAB under D65, 2 degrees, of hue on the circle of 100, value (held inside 0-10) and chroma (0 and up).
- * Numbers that are not finite throw a RangeError.
+ * Numbers that are not finite, or chromas too large to compute with, throw a RangeError.
  */
 export function labD65FromHueValueChroma(hue100: number, value: number, chroma: number): Lab<'D65-2'> {
   if (!Number.isFinite(hue100 + value + chroma)) throw new RangeError(`not finite: ${hue100} ${value}/${chroma}`);
   renotationForward(hue100, value, chroma, three);
-  const lab = { l: three[0]!, a: three[1]!, b: three[2]! };
-  return labD65FromXyzD65(bradfordCToD65(xyzFromLab<'C-2'>(lab, C_2)));
+  const underC = { l: three[0]!, a: three[1]!, b: three[2]! };
+  const lab = labD65FromXyzD65(bradfordCToD65(xyzFromLab<'C-2'>(underC, C_2)));
+  if (!Number.isFinite(lab.l + lab.a + lab.b)) throw new RangeError(`no color has chroma ${chroma}`);
+  return lab;
 }
 
 /** CIELAB under D65, 2 degrees, of a Munsell notation such as '5Y 8.5/2' or 'N 9.25/', adapted from illuminant C by Bradford. */

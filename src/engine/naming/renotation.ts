@@ -100,8 +100,8 @@ function addArc(layer: Layer, c: number, h: number, f: number, part: number, slo
 
 const onCircle = (hue: number): number => {
   const turned = hue - Math.floor(hue / HUES) * HUES;
-  // A hue just below 0 rounds up to the full circle.
-  return turned < HUES ? turned : 0;
+  // A hue just below 0 rounds up to the full circle, or is too small to be turned at all.
+  return turned >= 0 && turned < HUES ? turned : 0;
 };
 
 /** Writes L*, a*, b* under illuminant C of hue on the circle of 100, value 0-10 (held inside) and chroma (0 and up). */
