@@ -14,6 +14,8 @@ export interface MaterialSpread {
   readonly correlation_nm: number;
   /** Absorption in the violet. */
   readonly violet: number;
+  /** Part of the edge of titanium white that may be there, 0-1. */
+  readonly titanium: number;
   /** Edge of yellow pigments, part of the rise of a yellow colour. */
   readonly yellowEdge: number;
   /** Edge of red iron oxide, part of the rise of a yellow colour. */
@@ -32,6 +34,7 @@ const PAINT: MaterialSpread = {
   smooth: 0.17,
   correlation_nm: 40,
   violet: 0.2,
+  titanium: 1,
   yellowEdge: 0.3,
   redEdge: 0.1,
   farRed: 0.6,
@@ -43,6 +46,7 @@ const STONE: MaterialSpread = {
   smooth: 0.08,
   correlation_nm: 60,
   violet: 0.05,
+  titanium: 0,
   yellowEdge: 0.08,
   redEdge: 0.2,
   farRed: 0.2,
@@ -54,6 +58,7 @@ const WOOD: MaterialSpread = {
   smooth: 0.045,
   correlation_nm: 60,
   violet: 0.1,
+  titanium: 0,
   yellowEdge: 0.05,
   redEdge: 0.06,
   farRed: 0.1,
@@ -63,9 +68,11 @@ const WOOD: MaterialSpread = {
 const BOUND: MaterialSpread = { ...PAINT, floor: 0.03, smooth: 0.14 };
 // ... process inks, which are more structured than house paint ...
 const PRINTED: MaterialSpread = { ...PAINT, floor: 0.04, smooth: 0.2 };
-// ... a fired body with iron in it under a thin print, or cement with iron pigments.
-const PORCELAIN: MaterialSpread = { ...PAINT, floor: 0.025, smooth: 0.12, violet: 0.1 };
-const GROUT: MaterialSpread = { ...STONE, floor: 0.02, smooth: 0.1, violet: 0.1 };
+// ... glazes made white by zircon or tin rather than titania ...
+const GLAZE: MaterialSpread = { ...PAINT, titanium: 0.5 };
+// ... a fired body with iron in it under a thin print, or cement with iron pigments and perhaps titanium white.
+const PORCELAIN: MaterialSpread = { ...PAINT, floor: 0.025, smooth: 0.12, titanium: 0.3 };
+const GROUT: MaterialSpread = { ...STONE, floor: 0.02, smooth: 0.1, titanium: 0.5 };
 // Metals are smooth; those of copper have an edge where its interband transitions begin (2.1 eV, 590 nm; from memory).
 const METAL: MaterialSpread = { ...STONE, violet: 0, yellowEdge: 0.3 };
 
@@ -77,7 +84,7 @@ export const CLASS_SPREAD: Readonly<Record<FinishClass, MaterialSpread>> = {
   'solid surface': BOUND,
   laminate: PRINTED,
   vinyl: PRINTED,
-  glazed: PAINT,
+  glazed: GLAZE,
   porcelain: PORCELAIN,
   grout: GROUT,
   metal: METAL,
