@@ -1,63 +1,106 @@
+import { D65_AT_2 } from '../engine/finish/conditions';
 import type { GivenColor } from '../engine/finish/given-color';
 import type { Provenance } from '../engine/finish/types';
-import { labD65FromMunsell } from '../engine/naming/munsell';
+import { labCFromMunsell } from '../engine/naming/munsell';
 import { failure, type Problem, type Result, success } from '../engine/result';
+import { LIGHT_IDS } from '../engine/spectrum/lights';
 import { checkGivenColor } from '../model/check-finish';
+import { type ColorLine, illuminantId, type NumberKind, plain, readColorLine, type SaidBeside } from './color-line';
 
-/** A color as typed, and how far it can be trusted by the way it was given. */
+/** A color as typed, how far it can be trusted by the way it was given, and what the line said beside it. */
 export interface TypedColor {
   readonly color: GivenColor;
   readonly provenance: Provenance;
+  /** LRV printed beside numbers, where the line has one. */
+  readonly lrv?: number;
 }
 
 /**
- * Reads a color as one types it: `#a1b2c3` (with or without #, also three digits), `lab:88.5,-0.8,-0.3` (CIELAB, D65,
- * 2 degrees), `munsell:5Y 9/1`, `lrv:70 warm gray` (light reflectance value 0-100 and a word for the hue).
+ * Reads a color as one types it: `#a1b2c3` (with or without #, also three digits), `p3:#a1b2c3` (Display P3),
+ * `lab:88.5,-0.8,-0.3`, `lch:84,6,85`, `xyz:66,70,65` (light and observer in parentheses, `lab(D50,10):...`),
+ * `munsell:5Y 9/1`, `lrv:70 warm gray` (light reflectance value 0-100 and a word for the hue), or a line that names its
+ * numbers, "L* 84.2 a* 0.5 b* 6.1 D65/10° SCI". Where the text does not say light, observer or mirror reflection, those of
+ * `unsaid` are taken, and D65 with 2 degrees where that says nothing either.
  */
-export function parseColorValue(text: string): Result<TypedColor> {
-  const value = text.trim();
-  const prefix = /^(lab|munsell|lrv|hex)\s*:\s*(.*)$/i.exec(value);
-  if (!prefix) return readHex(value, text);
-  const rest = prefix[2]!.trim();
-  switch (prefix[1]!.toLowerCase()) {
-    case 'lab':
-      return readLab(rest, text);
-    case 'munsell':
-      return readMunsell(rest);
-    case 'lrv':
-      return readLrv(rest, text);
-    default:
-      return readHex(rest, text);
+export function parseColorValue(text: string, unsaid: SaidBeside = {}): Result<TypedColor> {
+  const value = plain(text);
+  const prefix = /^(lab|lch|xyz|munsell|lrv|hex|p3)\s*(?:\(([^)]*)\)\s*)?:\s*(.*)$/i.exec(value);
+  if (!prefix) return readBare(value, text, unsaid);
+  const [, name, conditions, rest] = prefix;
+  const kind = name!.toLowerCase();
+  if (kind === 'lab' || kind === 'lch' || kind === 'xyz') {
+    const said = readConditions(conditions ?? '');
+    if (!said.ok) return said;
+    const line = readColorLine(rest!);
+    return readNumbers(kind, { ...line, beside: { ...said.value, ...line.beside } }, text, unsaid);
   }
+  if (conditions !== undefined) return failure(notAColor(text));
+  if (kind === 'munsell') return readMunsell(rest!);
+  if (kind === 'lrv') return readLrv(rest!, text);
+  return readHex(rest!, text, kind === 'p3' ? 'display-p3' : 'srgb');
 }
 
-function readHex(digits: string, text: string): Result<TypedColor> {
-  const match = /^#?([0-9a-f]{6}|[0-9a-f]{3})$/i.exec(digits);
-  if (!match) return failure(notAColor(text));
-  const short = match[1]!.toLowerCase();
+/** What says itself which kind it is. */
+function readBare(value: string, text: string, unsaid: SaidBeside): Result<TypedColor> {
+  if (/^(N\s*\d|\d*\.?\d+\s*(R|YR|Y|GY|G|BG|B|PB|P|RP)\s*\d)/i.test(value) && !isHex(value)) return readMunsell(value);
+  const line = readColorLine(value);
+  if (line.kind) return readNumbers(line.kind, line, text, unsaid);
+  const lrv = /^LRV\b\s*(.*)$/i.exec(value);
+  return lrv ? readLrv(lrv[1]!, text) : readHex(value, text, 'srgb');
+}
+
+const isHex = (text: string): boolean => /^#?([0-9a-f]{6}|[0-9a-f]{3})$/i.test(text);
+
+function readHex(digits: string, text: string, space: 'srgb' | 'display-p3'): Result<TypedColor> {
+  if (!isHex(digits)) return failure(notAColor(text));
+  const short = digits.replace('#', '').toLowerCase();
   const hex = `#${short.length === 3 ? [...short].map((digit) => digit + digit).join('') : short}`;
-  return success({ color: { kind: 'hex', hex }, provenance: 'screen' });
+  const color: GivenColor = { kind: 'hex', hex, ...(space === 'display-p3' && { space }) };
+  return success({ color, provenance: 'screen' });
 }
 
-function readLab(rest: string, text: string): Result<TypedColor> {
-  const parts = rest.split(/\s*[,;]\s*|\s+/).map((part) => (part === '' ? Number.NaN : Number(part)));
-  const [l, a, b] = parts;
-  if (parts.length !== 3 || parts.some(Number.isNaN)) return failure(notAColor(text));
-  return checked({ kind: 'lab', lab: [l!, a!, b!], illuminant: 'D65', observer_deg: 2 }, 'declared');
+function readNumbers(kind: NumberKind, line: ColorLine, text: string, unsaid: SaidBeside): Result<TypedColor> {
+  const { numbers, beside } = line;
+  const [first, second, third] = numbers;
+  const isOtherKind = line.kind !== undefined && line.kind !== kind;
+  if (numbers.length !== 3 || isOtherKind || numbers.some(Number.isNaN)) return failure(notAColor(text));
+  const { illuminant, observer_deg, specular } = { ...D65_AT_2, ...unsaid, ...beside };
+  if (!LIGHT_IDS.includes(illuminant)) return failure(unknownIlluminant(illuminant));
+  const triple = [first!, second!, third!] as const;
+  const under = { illuminant, observer_deg, ...(specular && { specular }) };
+  const color: GivenColor =
+    kind === 'lab'
+      ? { kind, lab: triple, ...under }
+      : kind === 'lch'
+        ? { kind, lch: triple, ...under }
+        : { kind, xyz: triple, ...under };
+  const { lrv } = beside;
+  const isScale1 = kind === 'xyz' && second! > 0 && Math.max(...triple) <= 1.3;
+  return checked(color, 'declared', lrv, isScale1 ? [xyzScale(second!)] : []);
 }
 
-function readMunsell(rest: string): Result<TypedColor> {
-  const lab = labD65FromMunsell(rest);
-  if (!lab.ok) return lab;
-  const { l, a, b } = lab.value;
-  return success({
-    color: { kind: 'lab', lab: [l, a, b], illuminant: 'D65', observer_deg: 2 },
-    provenance: 'declared',
-  });
+/** The words in parentheses after a prefix: light, observer, SCI or SCE, in any order. */
+function readConditions(text: string): Result<SaidBeside> {
+  let said: SaidBeside = {};
+  for (const word of text.split(/[\s,/]+/).filter((one) => one !== '')) {
+    const observer = /^(2|10)(?:°|º|deg)?$/i.exec(word)?.[1];
+    const illuminant = illuminantId(word);
+    if (observer) said = { ...said, observer_deg: observer === '2' ? 2 : 10 };
+    else if (illuminant) said = { ...said, illuminant };
+    else if (/^SC[IE]$/i.test(word)) said = { ...said, specular: /I$/i.test(word) ? 'included' : 'excluded' };
+    else return failure(unknownIlluminant(word));
+  }
+  return success(said);
+}
+
+function readMunsell(notation: string): Result<TypedColor> {
+  const understood = labCFromMunsell(notation);
+  if (!understood.ok) return understood;
+  return success({ color: { kind: 'munsell', munsell: notation.trim() }, provenance: 'declared' });
 }
 
 function readLrv(rest: string, text: string): Result<TypedColor> {
-  const match = /^(\d+(?:\.\d+)?)\s*%?[\s,]*(.*)$/.exec(rest);
+  const match = /^[:=]?\s*(\d+(?:[.,]\d+)?)\s*%?[\s,]*(.*)$/.exec(rest);
   if (!match) return failure(notAColor(text));
   const hue = match[2]!.trim();
   if (hue === '') {
@@ -67,16 +110,35 @@ function readLrv(rest: string, text: string): Result<TypedColor> {
       remedy: 'Add a word for the hue: lrv:70 warm gray.',
     });
   }
-  return checked({ kind: 'lrv', lrv: Number(match[1]), hue }, 'by-eye');
+  return checked({ kind: 'lrv', lrv: Number(match[1]!.replace(',', '.')), hue }, 'by-eye');
 }
 
-function checked(color: GivenColor, provenance: Provenance): Result<TypedColor> {
+function checked(
+  color: GivenColor,
+  provenance: Provenance,
+  lrv?: number,
+  notices: readonly Problem[] = [],
+): Result<TypedColor> {
   const [problem, ...more] = checkGivenColor(color, 'color');
-  return problem ? failure(problem, more) : success({ color, provenance });
+  if (problem) return failure(problem, more);
+  return success({ color, provenance, ...(lrv !== undefined && { lrv }) }, notices);
 }
 
 const notAColor = (text: string): Problem => ({
   code: 'not-a-color',
   text: `"${text}" is no color that can be read.`,
-  remedy: 'Write #a1b2c3, lab:88.5,-0.8,-0.3, munsell:5Y 9/1, lrv:70 warm gray, or name a file with a spectrum.',
+  remedy:
+    'Write #a1b2c3, lab:88.5,-0.8,-0.3, lch:84,6,85, xyz:66,70,65, munsell:5Y 9/1, lrv:70 warm gray, or name a file with a spectrum.',
+});
+
+const unknownIlluminant = (word: string): Problem => ({
+  code: 'unknown-illuminant',
+  text: `"${word}" is no CIE light that is known here, and no observer.`,
+  remedy: `Write it like lab(D50,10):84,0.5,6. Lights: ${LIGHT_IDS.join(', ')}; observers: 2, 10.`,
+});
+
+const xyzScale = (y: number): Problem => ({
+  code: 'xyz-scale',
+  text: `Y ${y} was read on the scale where a perfect white has 100, so the color is nearly black.`,
+  remedy: 'Multiply X, Y and Z by 100 if white has 1 in your numbers.',
 });

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { FINISH_CLASSES } from '../engine/finish/types';
 import { SURFACES, type SurfaceId } from '../engine/surface';
 import type { Finish, Kitchen, Lamp, Project } from '../model/project';
 
@@ -47,19 +48,7 @@ const role = v.picklist(['base', 'vein', 'fleck', 'grain', 'cleft', 'pool', 'thr
 const finishSchema = v.object({
   id: text,
   label: text,
-  class: v.picklist([
-    'paint',
-    'stone',
-    'engineered',
-    'solid surface',
-    'laminate',
-    'wood',
-    'vinyl',
-    'glazed',
-    'porcelain',
-    'metal',
-    'grout',
-  ]),
+  class: v.picklist(FINISH_CLASSES),
   gloss_gu: number,
   components: v.array(v.object({ role, share: number, color: givenColor, lrv: v.optional(number) })),
   pattern,

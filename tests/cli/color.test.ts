@@ -24,6 +24,12 @@ it('prints JSON and nothing else on standard output, messages beside', () => {
       'uncertainty_de00',
       'whiteness',
       'spectrum_source',
+      'given',
+      'finish_class',
+      'gloss_gu',
+      'specular',
+      'specular_doubt_de00',
+      'lrv_printed',
     ].toSorted(),
   );
 });
@@ -70,4 +76,54 @@ it('says in words how it read the file and what it lowered', () => {
   expect(run(['color', fileWith('gray.csv', rows.join('\n'))]).messages).toContain('percent');
   expect(run(['color', 'lrv:70 warm gray']).messages).toContain('unusual');
   expect(run(['color', 'lab:0,0,0', '--json']).out).toContain('"yellowness_e313": null');
+});
+
+it('says back how a color was given, by options or in the value, and states it under D65, 2 degrees', () => {
+  const byOption = json('color', 'lab:84.2,0.5,6.1', '--illuminant', 'd50', '--observer', '10');
+  const inValue = json('color', 'L* 84.2 a* 0.5 b* 6.1 (D50/10°)');
+  expect(byOption.given).toEqual({ kind: 'lab', lab: [84.2, 0.5, 6.1], illuminant: 'D50', observer_deg: 10 });
+  expect(inValue).toEqual(byOption);
+  // Whites and light colours keep L* within a few tenths; a yellowish one is less red under D65 than its a* under D50 says.
+  expect(byOption.lab_d65[1]).toBeLessThan(0);
+  expect(json('color', 'munsell:5y 9/1').munsell).toBe('5Y 9/1');
+});
+
+it('puts an excluded mirror reflection back by the gloss, and says by how much it is off where nobody told', () => {
+  const asMeasured = json('color', 'lab:40,0,0', '--specular', 'included', '--gloss', '85');
+  const putBack = json('color', 'lab:40,0,0', '--specular', 'excluded', '--gloss', '85');
+  // Fresnel at 8 degrees, n = 1.5: 4.00 %; 85 of the 89 gloss units a smooth surface of that index has.
+  expect(putBack.lrv - asMeasured.lrv).toBeCloseTo((4 * (85 - 2.5 * 0.112)) / 89.2, 1);
+  expect(putBack.specular).toBe('included');
+  const untold = json('color', 'lab:40,0,0', '--gloss', '85');
+  expect(untold.specular).toBeNull();
+  expect(untold.specular_doubt_de00).toBeGreaterThan(3);
+  expect(json('color', 'lab:40,0,0').specular_doubt_de00).toBeNull();
+  expect(run(['color', 'lab:60,0,10', '--specular', 'excluded', '--class', 'metal']).messages).toContain('metal');
+});
+
+it('checks a printed LRV against the color and uses the color', () => {
+  const messages = (...args: readonly string[]) => run(['color', ...args]).messages;
+  const own = json('color', 'lab:84.2,0.5,6.1').lrv;
+  expect(messages('lab:84.2,0.5,6.1', '--lrv', String(Math.round(own)))).toBe('');
+  expect(messages('lab:84.2,0.5,6.1', '--lrv', '70')).toMatch(/printed LRV is 70.*has 64\.\d/);
+  expect(messages('L* 84.2 a* 0.5 b* 6.1, LRV 70')).toMatch(/printed LRV is 70/);
+  expect(json('color', 'lab:84.2,0.5,6.1', '--lrv', '70').lrv).toBe(own);
+});
+
+it('shows a color under several lights, with the range over the spectra it may have', () => {
+  const shown = json('color', 'lab:84.2,0.5,6.1', '--light', 'FL11', '--light', 'LED-B2');
+  expect(shown.lights.map((one: { light: string }) => one.light)).toEqual(['FL11', 'LED-B2']);
+  expect(shown.under).toEqual(shown.lights[0]);
+  for (const { shift_de00, shift_from_to_de00 } of shown.lights) {
+    expect(shift_from_to_de00[0]).toBeLessThan(shift_de00);
+    expect(shift_from_to_de00[1]).toBeGreaterThan(shift_de00);
+  }
+});
+
+it('lines its values up', () => {
+  const out = run(['color', 'lab:84.2,0.5,6.1', '--light', 'FL11', '--gloss', '85', '--lrv', '70']).out;
+  const rows = out.split('\n').filter((line) => line.startsWith('  '));
+  expect(rows.length).toBeGreaterThan(8);
+  for (const line of rows) expect(line.slice(25, 28)).toMatch(/^ {2}\S$/);
+  for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(100);
 });

@@ -11,7 +11,7 @@ const unevenSpectrum = fileWith('uneven.csv', '400,0.5\n410,0.5\n450,0.5\n');
 
 // Each message has to name the place (file, line, argument) and what to do.
 it.each<[string, readonly string[], readonly RegExp[]]>([
-  ['an unknown command', ['bake'], [/"bake"/, /assess, color, light, help/]],
+  ['an unknown command', ['bake'], [/"bake"/, /assess, color, .*light, shift, help/]],
   ['a command not built yet', ['shortlist', DEMO_PATH], [/"shortlist"/, /Known: /]],
   ['no project', ['assess'], [/project file is missing/, /Usage: upstand assess PROJECT/]],
   ['no color', ['color'], [/color is missing/, /Usage: upstand color VALUE/]],
@@ -49,6 +49,23 @@ it.each<[string, readonly string[], readonly RegExp[]]>([
   ['a word that is no color', ['color', 'blue', '--json'], [/"blue"/, /Write #a1b2c3/]],
   ['a color outside the solid', ['color', 'lab:95,60,0', '--json'], [/No surface can have/, /Check the numbers/]],
   ['an unknown light', ['color', '#fff', '--light', 'candle'], [/"candle"/, /D65/]],
+  ['a light a color is not given under', ['color', 'lab:80,0,0', '--illuminant', 'D60'], [/--illuminant "D60"/, /D65/]],
+  ['a light in parentheses that is none', ['color', 'lab(D60):80,0,0'], [/"D60"/, /lab\(D50,10\)/]],
+  ['an observer that is none', ['color', 'lab:80,0,0', '--observer', '5'], [/--observer "5"/, /2, 10/]],
+  [
+    'a light said twice',
+    ['color', 'lab(D50):80,0,0', '--illuminant', 'D65'],
+    [/says D50, --illuminant says D65/, /once/],
+  ],
+  [
+    'a light for a screen color',
+    ['color', '#fff', '--illuminant', 'D50'],
+    [/says nothing of .* screen color/, /Leave out/],
+  ],
+  ['a class that is none', ['color', '#fff', '--class', 'marble'], [/--class "marble"/, /stone/]],
+  ['a gloss that is no number', ['color', '#fff', '--gloss', 'high'], [/--gloss "high"/, /0 to 100/]],
+  ['an LRV over 100', ['color', '#fff', '--lrv', '170'], [/--lrv "170"/, /0 to 100/]],
+  ['a Munsell color beyond what surfaces can be', ['color', 'munsell:5Y 9/40'], [/No surface.*5Y 9\/40/, /chroma/]],
   ['a broken spectrum', ['color', unevenSpectrum], [/uneven\.csv:3: /, /even steps/]],
   ['a spectrum file that is not there', ['color', 'nowhere.csv'], [/^nowhere\.csv: /, /Check the name/]],
 ])('ends with 2 and says what to do for %s', (_, args, messages) => {

@@ -1,8 +1,10 @@
+import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { finishComponent } from '../../src/engine/finish/component';
+import type { GivenColor } from '../../src/engine/finish/given-color';
 import { checkColors } from '../../src/io/check-colors';
 import { parseColorValue } from '../../src/io/color-value';
-import { parseProject } from '../../src/io/project-file';
+import { parseProject, projectText } from '../../src/io/project-file';
 import { demoProject, demoText } from './demo';
 
 const lab = (l: number, a: number, b: number) => ({ kind: 'lab', lab: [l, a, b], illuminant: 'D65', observer_deg: 2 });
@@ -19,10 +21,129 @@ it.each([
   expect(parseColorValue(text)).toEqual({ ok: true, value: { color, provenance } });
 });
 
-it('reads a Munsell notation with its lightness (ASTM D1535-14, Y of value 5 is 19.27 % of the perfect diffuser, L* 51.0)', () => {
-  const read = parseColorValue('munsell:N 5/');
-  const color = read.ok && read.value.color;
-  expect(color && color.kind === 'lab' && color.lab[0]).toBeCloseTo(51.0, 0);
+const under = (illuminant: string, observer_deg: 2 | 10) => ({ illuminant, observer_deg });
+
+it.each([
+  ['lab(D50,10):84.2,0.5,6.1', { kind: 'lab', lab: [84.2, 0.5, 6.1], ...under('D50', 10) }],
+  ['lab(10°/d50):84,2 0,5 6,1', { kind: 'lab', lab: [84.2, 0.5, 6.1], ...under('D50', 10) }],
+  ['lab(A, SCE):84.2;0.5;6.1', { kind: 'lab', lab: [84.2, 0.5, 6.1], ...under('A', 2), specular: 'excluded' }],
+  ['lch:84.2, 6.1, 85.3', { kind: 'lch', lch: [84.2, 6.1, 85.3], ...under('D65', 2) }],
+  ['lch(C):84.2 6.1 10°', { kind: 'lch', lch: [84.2, 6.1, 10], ...under('C', 2) }],
+  ['xyz:66.1,69.7,67', { kind: 'xyz', xyz: [66.1, 69.7, 67], ...under('D65', 2) }],
+  ['munsell:5Y 9/1', { kind: 'munsell', munsell: '5Y 9/1' }],
+  ['N 9.25/', { kind: 'munsell', munsell: 'N 9.25/' }],
+  ['2.5yr 8/4', { kind: 'munsell', munsell: '2.5yr 8/4' }],
+  ['p3:#F3EFE0', { kind: 'hex', hex: '#f3efe0', space: 'display-p3' }],
+  ['LRV 70 warm gray', { kind: 'lrv', lrv: 70, hue: 'warm gray' }],
+  ['L* 84.2 a* 0.5 b* 6.1', { kind: 'lab', lab: [84.2, 0.5, 6.1], ...under('D65', 2) }],
+  ['L*=84,2; a*=−0,5; b*=6,1 (D50/2°)', { kind: 'lab', lab: [84.2, -0.5, 6.1], ...under('D50', 2) }],
+  [
+    'CIELAB 84.2 0.5 6.1, D65/10, SCI',
+    { kind: 'lab', lab: [84.2, 0.5, 6.1], ...under('D65', 10), specular: 'included' },
+  ],
+  ['L 84.2 C 6.1 h 10° illuminant A 10°', { kind: 'lch', lch: [84.2, 6.1, 10], ...under('A', 10) }],
+  ['b* 6.1 a* .5 L* 84.2 C* 6.12 h 85.3 F11/10', { kind: 'lab', lab: [84.2, 0.5, 6.1], ...under('FL11', 10) }],
+  ['X: 66.1 Y: 69.7 Z: 67 C/2', { kind: 'xyz', xyz: [66.1, 69.7, 67], ...under('C', 2) }],
+])('reads %s with what it says of light, observer and mirror reflection', (text, color) => {
+  expect(parseColorValue(text)).toMatchObject({ ok: true, value: { color } });
+  const read = parseColorValue(text);
+  expect(read.ok && read.value.color).toEqual(color);
+});
+
+it('takes from its caller what the text does not say, and nothing else', () => {
+  const unsaid = { illuminant: 'D50', observer_deg: 10, specular: 'excluded' } as const;
+  const color = (text: string) => {
+    const read = parseColorValue(text, unsaid);
+    return read.ok && read.value.color;
+  };
+  expect(color('lab:84,0,6')).toEqual({ kind: 'lab', lab: [84, 0, 6], ...unsaid });
+  expect(color('lab(D65):84,0,6')).toMatchObject({ illuminant: 'D65', observer_deg: 10 });
+  expect(color('L* 84 a* 0 b* 6 D65/2° SCI')).toMatchObject({ ...under('D65', 2), specular: 'included' });
+  expect(color('#fff')).toEqual({ kind: 'hex', hex: '#ffffff' });
+});
+
+it('keeps an LRV printed beside numbers for a check', () => {
+  expect(parseColorValue('L* 84.2 a* 0.5 b* 6.1, LRV 65')).toMatchObject({
+    ok: true,
+    value: { color: { lab: [84.2, 0.5, 6.1] }, lrv: 65 },
+  });
+});
+
+it('warns of X, Y, Z on the scale 1', () => {
+  const read = parseColorValue('xyz:.66,.70,.67');
+  expect(read.ok && read.notices?.map(({ code }) => code)).toEqual(['xyz-scale']);
+  const dark = parseColorValue('xyz:2.6,2.7,2.7');
+  expect(dark.ok && dark.notices).toBeUndefined();
+});
+
+it('never throws: any text is a color inside its ranges or a problem with a remedy', () => {
+  const piece = fc.oneof(
+    fc.constantFrom(
+      ...[
+        'lab',
+        'lch',
+        'xyz',
+        'munsell',
+        'lrv',
+        'hex',
+        'p3',
+        ':',
+        '(',
+        ')',
+        '#',
+        ',',
+        ';',
+        ' ',
+        '°',
+        '/',
+        '*',
+        'L*',
+        'a*',
+      ],
+      ...[
+        'b*',
+        'C*',
+        'h',
+        'X',
+        'Y',
+        'Z',
+        'N',
+        '5Y',
+        'D50',
+        'D65',
+        'A',
+        'F11',
+        '10',
+        '2',
+        'SCI',
+        'LRV',
+        'gray',
+        '%',
+        '−',
+      ],
+      ...['NaN', 'Infinity', '1e999', '-1e-999', '0x10', '__proto__', 'constructor', '.', '-', '\0', '\n', '١'],
+    ),
+    fc.double().map(String),
+    fc.integer({ min: -20, max: 120 }).map(String),
+    fc.string({ maxLength: 4 }),
+  );
+  const text = fc
+    .array(piece, { maxLength: 14 })
+    .chain((parts) => fc.constantFrom('', ' ').map((by) => parts.join(by)));
+  const number = fc.oneof(fc.double(), fc.constantFrom(Number.NaN, Infinity, -Infinity, 1e308, -0, 5e-324)).map(String);
+  const prefixed = fc
+    .tuple(fc.constantFrom('lab', 'lch', 'xyz', 'lab(A,10)'), fc.array(number, { minLength: 3, maxLength: 3 }))
+    .map(([kind, numbers]) => `${kind}:${numbers.join(',')}`);
+  fc.assert(
+    fc.property(fc.oneof(text, prefixed, fc.string()), (any) => {
+      const read = parseColorValue(any);
+      if (!read.ok) {
+        expect(read.problem.text).not.toBe('');
+        expect(read.problem.remedy).not.toBe('');
+      } else expect(JSON.stringify(read.value)).not.toMatch(/null/);
+    }),
+    { numRuns: 2000 },
+  );
 });
 
 it.each([
@@ -36,6 +157,17 @@ it.each([
   ['out-of-range', 'lrv:170 white'],
   ['hue-missing', 'lrv:70'],
   ['munsell-not-understood', 'munsell:5Q 3'],
+  ['unknown-illuminant', 'lab(D60):80,0,0'],
+  ['unknown-illuminant', 'lab(foo):80,0,0'],
+  ['unknown-illuminant', 'L* 80 a* 0 b* 0 D60/2°'],
+  ['not-a-color', 'lrv(D65):70 white'],
+  ['not-a-color', '84, 0.5, 6'],
+  ['not-a-color', 'lab:L* 84 C* 6 h 85'],
+  ['out-of-range', 'lch:80,-5,10'],
+  ['out-of-range', 'lch:80,5,1000'],
+  ['out-of-range', 'xyz:50,120,50'],
+  ['not-a-color', 'lab:1e999,0,0e'],
+  ['out-of-range', 'lab:1e999,0,0'],
 ])('refuses with %s: "%s"', (code, text) => {
   const read = parseColorValue(text);
   expect(read).toMatchObject({ ok: false, problem: { code } });
@@ -57,6 +189,53 @@ it('finds no color of the demo outside what a surface can have, and says file, l
       at: { file: 'mine.json', line, path: 'library[0].components[0].color' },
     },
   });
+});
+
+it('tells on opening which colors are doubtful, with file, line and path', () => {
+  const text = demoText()
+    .replace(
+      '"lab": [32, -13, -4.5], "illuminant": "D65", "observer_deg": 2 }',
+      '"lab": [32, -13, -4.5], "illuminant": "D65", "observer_deg": 2 }, "lrv": 40',
+    )
+    .replace(
+      '"kind": "lab", "lab": [92, -0.4, 1.6], "illuminant": "D65", "observer_deg": 2',
+      '"kind": "hex", "hex": "#e9e8e4"',
+    );
+  const parsed = parseProject(text, 'mine.json');
+  if (!parsed.ok) throw new Error(parsed.problem.text);
+  const checked = checkColors(parsed.value, text, 'mine.json');
+  expect(checked.ok && checked.notices?.map(({ code, at }) => [code, at?.file, typeof at?.line])).toEqual([
+    ['lrv-disagrees', 'mine.json', 'number'],
+    ['provenance-set', 'mine.json', 'number'],
+  ]);
+  expect(checked.ok && checked.notices?.[0]?.text).toMatch(/^library\[0\].*PT-01.*printed LRV is 40/);
+});
+
+it('keeps every kind of color in a project file: read, written and read again', () => {
+  const kinds: readonly GivenColor[] = [
+    { kind: 'lab', lab: [84, 0.5, 6], illuminant: 'D50', observer_deg: 10, specular: 'excluded' },
+    { kind: 'lch', lch: [84, 6, 85], illuminant: 'FL11', observer_deg: 2 },
+    { kind: 'xyz', xyz: [66, 70, 65], illuminant: 'C', observer_deg: 2, specular: 'included' },
+    { kind: 'munsell', munsell: '5Y 9/1' },
+    { kind: 'spectrum', start_nm: 400, step_nm: 10, reflectance: Array(31).fill(0.5), specular: 'included' },
+    { kind: 'hex', hex: '#d9d4c8', space: 'display-p3' },
+    { kind: 'lrv', lrv: 62, hue: 'off-white' },
+  ];
+  const demo = demoProject();
+  const finish = demo.library.find(({ components }) => components.length === 1)!;
+  const library = [
+    ...demo.library,
+    ...kinds.map((color, i) => ({
+      ...finish,
+      id: `OWN-0${i}`,
+      provenance: color.kind === 'hex' ? ('screen' as const) : ('by-eye' as const),
+      components: [{ ...finish.components[0]!, color, lrv: 60 }],
+    })),
+  ];
+  const project = { ...demo, library };
+  const read = parseProject(projectText(project));
+  expect(read.ok && read.value).toEqual(project);
+  expect(read.ok && checkColors(read.value, projectText(project)).ok).toBe(true);
 });
 
 it('keeps the demo within what is typical for each class (common practice, values from memory)', () => {

@@ -1,41 +1,74 @@
+import { givenWords } from '../../engine/finish/given-words';
 import type { ComponentRecord } from '../../engine/judge/assessment';
+import { type ColorRecord, isMeasuredKind } from '../color-record';
 import type { ColorUnderLight } from '../color-under';
 import type { WhitenessRecord } from '../whiteness-record';
-import { fixed, labText, temperatureText } from './figures';
+import { fixed, labText, temperatureText, wrapped } from './figures';
 
-/** What `color` gives: a component record, whiteness, where the spectrum comes from, and the color under a light. */
-export interface ColorRecord extends ComponentRecord {
-  readonly whiteness: WhitenessRecord;
-  readonly spectrum_source: string;
-  readonly under?: ColorUnderLight;
-}
-
-const SOURCES: Readonly<Record<string, string>> = {
+const SOURCES: { readonly [S in ColorRecord['spectrum_source']]: string } = {
   measured: 'the measured spectrum',
-  lhtss: 'a plausible spectrum of the same color (LHTSS); another light may show it otherwise',
-  sigmoid: 'a plausible spectrum of the same color (sigmoid); another light may show it otherwise',
+  lhtss: 'a plausible spectrum of this color (LHTSS); it may have others',
+  sigmoid: 'a plausible spectrum of this color (sigmoid); it may have others',
 };
 
 /** A color in words. */
 export function colorText(color: ColorRecord): string {
-  const { whiteness: w, under } = color;
-  const lines = [
+  const { whiteness: w, lights = [], lrv_printed } = color;
+  return [
     `${color.name}, ${undertoneText(color)}`,
-    `  CIELAB (D65, 2 degrees)  ${labText(color.lab_d65)}`,
-    `  Munsell                  ${color.munsell}`,
-    `  Light reflectance value  ${fixed(color.lrv)} (D65, 10 degrees)`,
-    `  Whiteness                WID ${fixed(w.wid)}, ${cieText(w)}`,
-    `  Known by                 ${color.provenance}, about ${fixed(color.uncertainty_de00, 2)} CIEDE2000 (one standard deviation)`,
-    `  Computed with            ${SOURCES[color.spectrum_source] ?? color.spectrum_source}`,
+    row('Given as', givenWords(color.given)),
+    row('CIELAB (D65, 2°)', labText(color.lab_d65)),
+    row('Munsell', color.munsell),
+    row(
+      'Light reflectance value',
+      `${fixed(color.lrv)} (D65, 10°)${lrv_printed === null ? '' : `; printed is ${lrv_printed}`}`,
+    ),
+    row('Whiteness', `WID ${fixed(w.wid)}, ${cieText(w)}`),
+    ...(isMeasuredKind(color.given) ? [row('Mirror reflection', mirrorText(color))] : []),
+    row(
+      'Known by',
+      `${color.provenance}, about ${fixed(color.uncertainty_de00, 2)} CIEDE2000 (one standard deviation)`,
+    ),
+    row('Computed with', SOURCES[color.spectrum_source]),
+    ...lights.flatMap(underText),
+  ].join('\n');
+}
+
+/** Columns before the values. */
+const INDENT = 27;
+
+/** A label and its value, broken below itself where it is long. */
+function row(label: string, value: string): string {
+  return `  ${label.padEnd(INDENT - 2)}${wrapped(value, ' '.repeat(INDENT)).trimStart()}`;
+}
+
+function underText({ light, cct_k, duv, name, lab_d65, ...shift }: ColorUnderLight): readonly string[] {
+  const [from, to] = shift.shift_from_to_de00;
+  const isOpen = to - from >= 0.05;
+  return [
+    `Under ${light} (${temperatureText(cct_k, duv)}), once the eye is used to it: ${name}`,
+    row('CIELAB adapted to D65', labText(lab_d65)),
+    row(
+      'Shift',
+      `${fixed(shift.shift_de00)} CIEDE2000${isOpen ? `; ${fixed(from)} to ${fixed(to)} with other spectra of the same color` : ''}`,
+    ),
   ];
-  if (under) {
-    lines.push(
-      `Under ${under.light} (${temperatureText(under.cct_k, under.duv)}), once the eye is used to it: ${under.name}`,
-      `  CIELAB adapted to D65    ${labText(under.lab_d65)}`,
-      `  Shift                    ${fixed(under.shift_de00)} CIEDE2000`,
-    );
+}
+
+/** What the spectrum counts of the mirror-like reflection, and what that leaves open. */
+function mirrorText({ finish_class, gloss_gu, specular, specular_doubt_de00: doubt, given }: ColorRecord): string {
+  if (specular === 'included') {
+    const isPutBack = 'specular' in given && given.specular === 'excluded';
+    return isPutBack ? `put back in for ${gloss_gu} gloss units, as LRV is measured` : 'included, as LRV is measured';
   }
-  return lines.join('\n');
+  if (specular === 'excluded') {
+    return finish_class === 'metal'
+      ? 'excluded: of a metal that tells next to nothing'
+      : 'excluded; not put back, as the gloss is not known';
+  }
+  if (finish_class === 'metal') return 'taken as included, as nobody said; a metal is far darker without it';
+  const taken = 'taken as included, as nobody said';
+  return doubt === null || doubt < 0.05 ? taken : `${taken}; ${fixed(doubt)} CIEDE2000 off if it was excluded`;
 }
 
 /** "no undertone", "leans bluish (0.7)", ... with the strength in units of the limit where names begin. */

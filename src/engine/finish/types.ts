@@ -2,18 +2,21 @@ import type { Lab } from '../color/types';
 import type { ReflectanceSpd } from '../spectrum/types';
 import type { Specular } from './given-color';
 
-export type FinishClass =
-  | 'paint'
-  | 'stone'
-  | 'engineered'
-  | 'solid surface'
-  | 'laminate'
-  | 'wood'
-  | 'vinyl'
-  | 'glazed'
-  | 'porcelain'
-  | 'metal'
-  | 'grout';
+export const FINISH_CLASSES = [
+  'paint',
+  'stone',
+  'engineered',
+  'solid surface',
+  'laminate',
+  'wood',
+  'vinyl',
+  'glazed',
+  'porcelain',
+  'metal',
+  'grout',
+] as const;
+
+export type FinishClass = (typeof FINISH_CLASSES)[number];
 
 /** How a colour came to be known; it sets how far it can be trusted. */
 export type Provenance = 'measured' | 'declared' | 'photo-with-card' | 'photo' | 'by-eye' | 'screen';
