@@ -33,7 +33,8 @@ export function lampTint(cct_k: number, duv: number): LampTint {
 /** Limits of Ra and R9 by which lamps are bought: common practice, no source. */
 const GOOD_RA = 90;
 const USUAL_RA = 80;
-const GOOD_R9 = 50;
+const GOOD_R9 = 80;
+const USUAL_R9 = 50;
 
 /** What the figures of a lamp mean for a room, in sentences. */
 export function lampMeaning({ cct_k, duv, ra, r }: LampFigures): readonly string[] {
@@ -52,7 +53,8 @@ function renderingMeaning(ra: number): string {
 
 function redMeaning(r9: number): string {
   if (r9 < 0) return 'Reds look dull under this lamp, and wood and skin with them.';
-  return r9 < GOOD_R9 ? 'Strong reds look somewhat dull.' : 'Reds look as they should.';
+  if (r9 < USUAL_R9) return 'Strong reds look somewhat dull.';
+  return r9 < GOOD_R9 ? 'Strong reds look nearly as they should.' : 'Reds look as they should.';
 }
 
 const tintMeaning = (tint: LampTint): string =>

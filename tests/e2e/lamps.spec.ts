@@ -1,0 +1,169 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import { expect, type Page, test } from '@playwright/test';
+import { choose, findings, openPage, reading, refined, settled, stillShot } from './page';
+
+test.describe.configure({ mode: 'serial' });
+
+let page: Page;
+
+test.beforeAll(async ({ browser }) => {
+  page = await openPage(browser, { reducedMotion: 'reduce' });
+  await choose(page, 'Evening');
+  await settled(page);
+});
+test.afterAll(() => page.context().close());
+
+const details = () => page.getByRole('button', { name: /lamp details$/ });
+const panel = () => page.getByRole('region', { name: 'Lamp details' });
+const figure = (term: string) =>
+  panel()
+    .locator('dl > div', { has: page.getByText(term, { exact: true }) })
+    .locator('dd');
+const undo = () => page.getByRole('button', { name: /^Undo/ });
+const basis = () => findings(page).getByText(/Read in/);
+
+async function openFile(name: string, text: string): Promise<void> {
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    panel().getByRole('button', { name: "Open a lamp's spectrum" }).click(),
+  ]);
+  await chooser.setFiles({ name, mimeType: 'text/csv', buffer: Buffer.from(text) });
+}
+
+test('says what the lamps are and do: CIE LED-B2 (CIE 15:2018: 2998 K)', async () => {
+  await expect(details()).toHaveAccessibleName('3000 K, Ra 80, lamp details');
+  await expect(panel()).toHaveCount(0);
+  await details().click();
+  await expect(figure('Color temperature')).toHaveText('2998 K');
+  await expect(panel()).toContainText('Strong reds look somewhat dull.');
+});
+
+test('a better class of lamp changes picture and findings, and is one step to undo', async () => {
+  await refined(page);
+  const before = await stillShot(page);
+  await choose(page, 'Best (Ra 97)');
+  await expect(details()).toHaveAccessibleName('3000 K, Ra 97, lamp details');
+  await expect(figure('Ra')).toHaveText('97');
+  await settled(page);
+  await refined(page);
+  // The model of a lamp meets its color temperature.
+  await expect(basis()).toHaveText(/evening light, 3000 K/);
+  const after = await stillShot(page);
+  expect(after.bytes.equals(before.bytes)).toBe(false);
+
+  // The class goes along when the color changes.
+  await page.getByRole('slider', { name: 'Lamp color' }).fill('0');
+  await expect(details()).toHaveAccessibleName('2700 K, Ra 97, lamp details');
+  await settled(page);
+  await expect(basis()).toHaveText(/evening light, 2700 K/);
+  await undo().click();
+  await undo().click();
+  await expect(details()).toHaveAccessibleName('3000 K, Ra 80, lamp details');
+  await settled(page);
+  expect((await stillShot(page)).bytes.equals(before.bytes)).toBe(true);
+});
+
+test('another kind of lamp has no class; the slider leads back to LED lamps', async () => {
+  const kind = panel().getByRole('combobox', { name: 'Kind' });
+  await kind.selectOption('Fluorescent tube (4000 K)');
+  await settled(page);
+  // CIE 15:2018: FL11 has 4000 K, Ra 83.
+  await expect(basis()).toHaveText(/evening light, (3999|4000) K/);
+  await expect(figure('Ra')).toHaveText('83');
+  await expect(panel().getByRole('radiogroup')).toHaveCount(0);
+  const slider = page.getByRole('slider', { name: 'Lamp color' });
+  await expect(slider).toHaveValue('2');
+  await slider.focus();
+  await page.keyboard.press('ArrowLeft');
+  await expect(details()).toHaveAccessibleName('3000 K, Ra 80, lamp details');
+  await expect(kind).toHaveValue('led');
+  await undo().click();
+  await undo().click();
+  await settled(page);
+});
+
+/** Invented: a red and a green band, so that the light is warm white and its colors are odd. */
+const BANDS = ['nm;strip;spot']
+  .concat(
+    Array.from({ length: 81 }, (_, i) => {
+      const nm = 380 + 5 * i;
+      const band = (center: number, width: number) => Math.exp(-(((nm - center) / width) ** 2));
+      const [red, green, blue] = [band(610, 20), band(545, 20), band(450, 15)];
+      return [nm, red + 0.8 * green + 0.3 * blue, red + green + blue]
+        .map((value) => String(Number(value.toFixed(4))).replace('.', ','))
+        .join(';');
+    }),
+  )
+  .join('\r\n');
+
+test('a lamp file is read, its first lamp lit, the others kept to choose; one step undoes it', async () => {
+  await openFile('two lamps.csv', BANDS);
+  await expect(page.getByRole('status').filter({ hasText: 'The file has 2 lamps' })).toBeVisible();
+  await expect(details()).toHaveAccessibleName('strip, lamp details');
+  await expect(panel()).toContainText('Read from two lamps.csv.');
+  await settled(page);
+  const read = await figure('Color temperature').textContent();
+  await expect(basis()).toContainText(`evening light, ${read}`);
+  await panel().getByRole('combobox', { name: 'Kind' }).selectOption('spot');
+  await expect(details()).toHaveAccessibleName('spot, lamp details');
+  await expect(undo()).toHaveAccessibleName('Undo: lamps: spot');
+  await undo().click();
+  await undo().click();
+  await expect(details()).toHaveAccessibleName('3000 K, Ra 80, lamp details');
+  await expect(panel().getByRole('option', { name: 'strip' })).toHaveCount(0);
+  await settled(page);
+});
+
+test('a file that is no lamp is refused in plain words and changes nothing', async () => {
+  const steps = await undo().getAttribute('aria-label');
+  await openFile('notes.csv', 'nm;strip\r\n380;0,1\r\n385;much\r\n');
+  const alert = page.getByRole('alert');
+  await expect(alert).toContainText('"much" is not a number.');
+  await expect(alert).toContainText('notes.csv, line 3');
+  await expect(alert).toContainText('Your lamps are as they were.');
+  await expect(details()).toHaveAccessibleName('3000 K, Ra 80, lamp details');
+  expect(await undo().getAttribute('aria-label')).toBe(steps);
+  await alert.getByRole('button', { name: 'Dismiss' }).click();
+  await expect(alert).toHaveCount(0);
+});
+
+for (const [width, height] of [
+  [1280, 800],
+  [820, 1180],
+  [390, 844],
+] as const) {
+  test(`axe finds nothing in the open lamp details at ${width} x ${height}, and nothing sticks out`, async () => {
+    await page.setViewportSize({ width, height });
+    await expect(panel()).toBeVisible();
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target).join(' | ')}`)).toEqual([]);
+    const sideways = await page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
+    expect(sideways).toBe(0);
+    if (width > 800) {
+      const foot = (await page.locator('.stage-foot').boundingBox())!;
+      const stage = (await page.locator('.stage').boundingBox())!;
+      expect(foot.y).toBeGreaterThanOrEqual(stage.y);
+    }
+  });
+}
+
+test('works by keys alone: open, choose, Esc closes and gives the focus back, the rest stays', async () => {
+  await page.setViewportSize({ width: 1280, height: 800 });
+  await page.getByRole('button', { name: 'Readings', exact: true }).click();
+  await details().focus();
+  await page.keyboard.press('Enter');
+  await expect(panel()).toHaveCount(0);
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Tab');
+  await expect(panel().getByRole('combobox', { name: 'Kind' })).toBeFocused();
+  await page.keyboard.press('Tab');
+  await expect(page.getByRole('radio', { name: 'Usual (Ra 80)' })).toBeFocused();
+  await page.keyboard.press('ArrowRight');
+  await expect(details()).toHaveAccessibleName('3000 K, Ra 90, lamp details');
+  await page.keyboard.press('Escape');
+  await expect(panel()).toHaveCount(0);
+  await expect(details()).toBeFocused();
+  await expect(reading(page)).toBeVisible();
+});
