@@ -5,9 +5,10 @@ import { color } from './commands/color';
 import { help } from './commands/help';
 import { lamp } from './commands/lamp';
 import { light } from './commands/light';
+import { shift } from './commands/shift';
 import { problemText } from './problem-text';
 
-const WORKING: readonly Command[] = [assess, color, lamp, light];
+const WORKING: readonly Command[] = [assess, color, lamp, light, shift];
 
 /** More lines than this on the screen hide the first one. */
 const MOST_LINES = 12;

@@ -40,7 +40,16 @@ export function shiftUnder(
   limitDe00: number = ACCEPTABLE_DE00,
 ): LightChange {
   const members = plausibleCurves(component, finishClass).map((rho) => labUnder(rho, spd));
-  const shifts = members.map((member) => differenceCiede2000(component.labD65, member));
+  return changeOf(component.labD65, members, limitDe00);
+}
+
+/** The same from the colours that the curves of a surface show under the light, that of the curve computed with first. */
+export function changeOf(
+  labD65: Lab<'D65-2'>,
+  members: readonly Lab<'D65-2'>[],
+  limitDe00: number = ACCEPTABLE_DE00,
+): LightChange {
+  const shifts = members.map((member) => differenceCiede2000(labD65, member));
   const quantiles = quantilesOf(shifts);
   return {
     lab: members[0]!,

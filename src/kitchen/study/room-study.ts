@@ -76,6 +76,9 @@ export function studyReadings(basis: RoomBasis, before?: RoomStudy): RoomStudy {
   };
 }
 
+/** The basis at once: all that lamps on the worktop need. */
+export const studyBasisNow = (kitchen: Kitchen): RoomBasis => finished(studyBasis(kitchen));
+
 /** A study of final quality at once, for the command line and tests: the same numbers as on the page. */
 export function studyRoomNow(kitchen: Kitchen): RoomStudy {
   return studyReadings(finished(refineBasis(finished(studyBasis(kitchen)))));

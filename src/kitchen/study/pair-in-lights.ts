@@ -1,0 +1,56 @@
+import { ACCEPTABLE_DE00 } from '../../engine/change/limits';
+import type { MatchVerdict } from '../../engine/change/pair-under';
+import { PAIR } from '../../engine/judge/pair';
+import { joined, sentenceCase } from '../../engine/judge/surface-words';
+import type { WorktopLight } from './worktop-lights';
+
+/** Whether two colors match by day: by their numbers, and as far as those are known. */
+export type DaylightMatch = 'match' | 'apart' | 'cannot-tell';
+
+/**
+ * The trade's rule first: a difference below its own uncertainty tells nothing, unless both are below what people perceive.
+ * A match that errors could undo, and a difference that they could, are open too: one standard deviation from the limit.
+ * @param de00 under D65
+ * @param uncertainty root mean square error of that difference
+ */
+export function daylightMatch(de00: number, uncertainty: number): DaylightMatch {
+  if (uncertainty >= PAIR.perceptible && de00 < uncertainty) return 'cannot-tell';
+  if (Math.abs(de00 - ACCEPTABLE_DE00) < uncertainty) return 'cannot-tell';
+  return de00 < ACCEPTABLE_DE00 ? 'match' : 'apart';
+}
+
+interface LightVerdict extends Pick<WorktopLight, 'kind' | 'name'> {
+  readonly verdict: MatchVerdict;
+}
+
+interface DaylightPair {
+  readonly match: DaylightMatch;
+  readonly de00: number;
+  readonly uncertainty: number;
+}
+
+/** One answer over all settings of the project; without any, over the standard lights. */
+export function pairSentence({ match, de00, uncertainty }: DaylightPair, lights: readonly LightVerdict[]): string {
+  const settings = lights.filter(({ kind }) => kind === 'setting');
+  const asked = settings.length > 0 ? settings : lights;
+  const named = (verdict: MatchVerdict) =>
+    asked.filter((light) => light.verdict === verdict).map(({ name }) => `“${name}”`);
+  const [splits, open] = [named('splits'), named('cannot-tell')];
+  const part = splits.length > 0 ? `part in ${joined(splits)}` : '';
+  const nor = `for ${joined(open)} numbers cannot tell: look at both samples in that light`;
+  switch (match) {
+    case 'apart':
+      return `They do not match by day, ${de00.toFixed(1)} CIEDE2000 apart: there is no match that a lamp could split.`;
+    case 'match':
+      if (splits.length === 0 && open.length === 0) return 'They match by day and in every light asked for.';
+      if (open.length === 0) return `They match by day and ${part}.`;
+      return `They match by day${part && ` and ${part}`}; ${nor}.`;
+    case 'cannot-tell': {
+      const more = [part && `By the numbers they ${part}.`, open.length > 0 && sentenceCase(`${nor}.`)].filter(Boolean);
+      const start =
+        `Cannot tell from here whether they match by day: they differ by ${de00.toFixed(1)} CIEDE2000, and that is known to ` +
+        `about ${uncertainty.toFixed(1)}. Compare the samples.`;
+      return [start, ...more].join(' ');
+    }
+  }
+}

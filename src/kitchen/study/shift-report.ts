@@ -1,0 +1,34 @@
+import type { LaidFinish } from '../../engine/finish/types';
+import { failure, type Result, success } from '../../engine/result';
+import type { Project } from '../../model/project';
+import { type FinishInLights, finishInLights } from './finish-in-lights';
+import { layFinish } from './lay-finish';
+import { studyBasisNow } from './room-study';
+import { worktopLights } from './worktop-lights';
+
+/** A finish of a project's library under each of its settings, for `upstand shift`. */
+export interface ShiftReport extends FinishInLights {
+  readonly project: string;
+}
+
+/** Builds the room for what falls on its worktop; the finish is taken as it is, without a joint. */
+export function shiftReport(project: Project, finishId: string, besideId: string | null): Result<ShiftReport> {
+  const finish = finishOf(project, finishId);
+  if (!finish.ok) return finish;
+  const beside = besideId === null ? success(null) : finishOf(project, besideId);
+  if (!beside.ok) return beside;
+  const lights = worktopLights(project, studyBasisNow(project.kitchen).worktopDirect);
+  if (!lights.ok) return lights;
+  return success({ project: project.id, ...finishInLights(finish.value, lights.value, beside.value) });
+}
+
+function finishOf(project: Project, id: string): Result<LaidFinish> {
+  const library = new Map(project.library.map((finish) => [finish.id, finish]));
+  if (library.has(id)) return layFinish(library, { finish: id, state: 'open', laying: { layout: 'plain' } });
+  return failure({
+    code: 'unknown-finish',
+    text: `There is no finish "${id}" in the library.`,
+    at: { path: 'library' },
+    remedy: `Name one of: ${[...library.keys()].join(', ')}.`,
+  });
+}

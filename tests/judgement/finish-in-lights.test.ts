@@ -1,0 +1,154 @@
+import { describe, expect, it } from 'vitest';
+import { whiteOf } from '../../src/engine/color/xyz';
+import type { LaidFinish } from '../../src/engine/finish/types';
+import { lightById } from '../../src/engine/spectrum/lights';
+import { observer2 } from '../../src/engine/spectrum/observers';
+import { finishInLights } from '../../src/kitchen/study/finish-in-lights';
+import { daylightMatch, pairSentence } from '../../src/kitchen/study/pair-in-lights';
+import { worktopLights } from '../../src/kitchen/study/worktop-lights';
+import { demoProject } from '../io/demo';
+import { finish, knownTo } from './finishes';
+import { measured, metamericTo } from './metamers';
+
+const project = demoProject();
+/** Every group throws 100 lx on the worktop at level 1. */
+const lightsOf = (of: typeof project) => {
+  const lights = worktopLights(of, [100, 100, 100]);
+  if (!lights.ok) throw new Error(lights.problem.text);
+  return lights.value;
+};
+const lights = lightsOf(project);
+const under = (of: LaidFinish, id: string) => finishInLights(of, lights).lights.find((light) => light.id === id)!;
+
+describe('lights of a project', () => {
+  it('are mixed by the lux they throw on the worktop', () => {
+    const both = project.settings.map((setting) => ({
+      ...setting,
+      groups: { ...setting.groups, sky: { level: 0.5, light: 'D65' }, ceiling: { level: 0.5, light: 'LED-B2' } },
+    }));
+    const [mixed] = lightsOf({
+      ...project,
+      settings: both.map((s) => ({ ...s, groups: { ...s.groups, 'under-cabinet': { level: 0, light: 'A' } } })),
+    });
+    // Lights of the same lux mix by X + Y + Z (Grassmann): the chromaticity in between.
+    const [day, lamp, mix] = [lightById('D65')!, lightById('LED-B2')!, mixed!.spd].map((spd) =>
+      whiteOf(spd, observer2),
+    );
+    expect(mix!.x).toBeCloseTo((day!.x + lamp!.x) / 2, 9);
+    expect(mix!.z).toBeCloseTo((day!.z + lamp!.z) / 2, 9);
+  });
+
+  it('leave out a setting that lights nothing', () => {
+    const [day, ...rest] = project.settings;
+    const off = (light: string) => ({ level: 0, light });
+    const dark = { ...day!, groups: { sky: off('D65'), ceiling: off('A'), 'under-cabinet': off('A') } };
+    expect(lightsOf({ ...project, settings: [dark, ...rest] }).map(({ id }) => id)).not.toContain('day');
+  });
+});
+
+describe('a finish in each light', () => {
+  it('has nothing to shift under D65, whatever its curve', () => {
+    const { average } = under(finish('PT-01'), 'D65');
+    // Curves of one color are solved to 1e-8 of Y.
+    expect(average.shift_de00).toBeLessThan(1e-4);
+    expect(average.shift_from_to_de00[1]).toBeLessThan(1e-3);
+    expect(average.verdict).toBe('holds');
+  });
+
+  it('is open under a lamp by its color alone, and certain by a measured spectrum', () => {
+    const [from, to] = under(finish('PT-01'), 'FL11').average.shift_from_to_de00;
+    expect(to - from).toBeGreaterThan(1);
+    const known = under(measured(finish('PT-01')), 'FL11').average;
+    expect(known.shift_from_to_de00).toEqual([known.shift_de00, known.shift_de00]);
+  });
+
+  it('says of a finish in parts what its mean does, and each part', () => {
+    const { average, components } = under(finish('ST-01'), 'A');
+    expect(components.map(({ role }) => role)).toEqual(['base', 'cleft']);
+    const shifts = components.map((c) => c.shift_de00);
+    expect(average.shift_de00).toBeGreaterThan(Math.min(...shifts));
+    expect(average.shift_de00).toBeLessThan(Math.max(...shifts));
+  });
+});
+
+describe('two finishes in each light', () => {
+  const gray = measured(knownTo(finish('PT-21'), 0.25));
+  const pair = (one: LaidFinish, other: LaidFinish) => finishInLights(one, lights, other).beside!;
+
+  it('stay matched where they are the same', () => {
+    const same = pair(finish('PT-16'), finish('PT-16'));
+    expect(same).toMatchObject({ de00_d65: 0, by_day: 'match', uncertainty_de00: 0 });
+    for (const { de00_from_to, metamerism_index, verdict } of same.lights) {
+      expect([de00_from_to, verdict]).toEqual([[0, 0], 'stays-matched']);
+      expect(metamerism_index).toBeLessThan(1e-9);
+    }
+    expect(same.sentence).toBe('They match by day and in every light asked for.');
+  });
+
+  it('part under the evening lamps where measured spectra are metameric', () => {
+    const found = pair(gray, metamericTo(gray));
+    // A metamer by construction: the same color under D65 to rounding.
+    expect(found.de00_d65).toBeLessThan(0.01);
+    const evening = found.lights.find(({ id }) => id === 'evening')!;
+    expect(evening.verdict).toBe('splits');
+    // Matched under the reference, the index is the difference itself; it adapts by XYZ scaling, the reading by CAT16.
+    expect(Math.abs(evening.metamerism_index - evening.de00)).toBeLessThan(0.15 * evening.de00);
+    expect(found.sentence).toBe('They match by day and part in “Evening”.');
+  });
+
+  it('cannot be told by colors alone, where metamers as far apart are plausible', () => {
+    const alone = pair(
+      knownTo(finish('PT-01'), 0.25),
+      knownTo(
+        {
+          ...finish('PT-01'),
+          id: 'twin',
+          components: finish('PT-01').components.map((c) => ({
+            ...c,
+            spectrum: c.spectrum.slice() as typeof c.spectrum,
+          })),
+        },
+        0.25,
+      ),
+    );
+    expect(alone.by_day).toBe('match');
+    expect(alone.lights.find(({ id }) => id === 'evening')!.verdict).toBe('cannot-tell');
+    expect(alone.sentence).toBe(
+      'They match by day; for “Evening” numbers cannot tell: look at both samples in that light.',
+    );
+  });
+});
+
+describe('a match by day', () => {
+  it.each([
+    [0.5, 0.3, 'match'],
+    [0.1, 0.35, 'match'],
+    [0.5, 1.4, 'cannot-tell'],
+    [1.7, 0.35, 'cannot-tell'],
+    [1.9, 0.35, 'cannot-tell'],
+    [1.3, 0.35, 'match'],
+    [3.3, 1.4, 'apart'],
+    [2.7, 1.4, 'cannot-tell'],
+  ] as const)('%d apart, known to %d: %s', (de00, uncertainty, match) => {
+    expect(daylightMatch(de00, uncertainty)).toBe(match);
+  });
+
+  it('is answered in one sentence, each light by its name', () => {
+    const light = (name: string, verdict: 'splits' | 'cannot-tell' | 'stays-matched') => ({
+      kind: 'setting' as const,
+      name,
+      verdict,
+    });
+    const known = { match: 'match', de00: 0.4, uncertainty: 0.3 } as const;
+    expect(
+      pairSentence(known, [light('Day', 'stays-matched'), light('Evening', 'splits'), light('Strips', 'cannot-tell')]),
+    ).toBe(
+      'They match by day and part in “Evening”; for “Strips” numbers cannot tell: look at both samples in that light.',
+    );
+    const open = { match: 'cannot-tell', de00: 0.7, uncertainty: 1.4 } as const;
+    expect(pairSentence(open, [light('Evening', 'splits')])).toBe(
+      'Cannot tell from here whether they match by day: they differ by 0.7 CIEDE2000, and that is known to about 1.4. ' +
+        'Compare the samples. By the numbers they part in “Evening”.',
+    );
+  });
+});
