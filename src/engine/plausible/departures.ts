@@ -3,7 +3,7 @@ import type { Lab } from '../color/types';
 import { GRID_COUNT, GRID_START_NM, GRID_STEP_NM, wavelengthNm } from '../spectrum/grid';
 import { DESIGN_RUNS, designSign } from './design';
 import type { MaterialSpread } from './spread.data';
-import { FAR_RED, RED_EDGE, smoothTerms, VIOLET, YELLOW_EDGE } from './terms';
+import { FAR_RED, RED_EDGE, smoothTerms, TITANIUM_EDGE, VIOLET, YELLOW_EDGE } from './terms';
 
 const AT_450_NM = (450 - GRID_START_NM) / GRID_STEP_NM;
 
@@ -18,10 +18,15 @@ export function departuresFrom(z: Float64Array, lab: Lab<'D65-2'>, spread: Mater
   const factors: readonly Factor[] = [
     ...smoothTerms(spread.correlation_nm).map((shape) => ({ height: smooth, shape })),
     // With or without the edge of titanium white: from 0 to all of it.
-    { middle: -edge / 2, height: Math.hypot(edge / 2, spread.violet), shape: VIOLET },
+    { middle: -edge / 2, height: edge / 2, shape: TITANIUM_EDGE },
+    { middle: -spread.violet[0], height: spread.violet[1], shape: VIOLET },
     { height: spread.yellowEdge * rise * yellow, shape: YELLOW_EDGE },
     { height: spread.redEdge * rise * yellow, shape: RED_EDGE },
-    { height: spread.farRed * rise * blue, shape: FAR_RED },
+    {
+      middle: spread.farRed[0],
+      height: Math.hypot(spread.farRed[1], spread.bluePigment * rise * blue),
+      shape: FAR_RED,
+    },
   ];
   return Array.from({ length: DESIGN_RUNS }, (_, run) => {
     const sum = new Float64Array(GRID_COUNT);

@@ -5,7 +5,7 @@ export const DESIGN_RUNS = 16;
  * Sign of factor `factor` (0-14) in run `run` (0-15): Sylvester's Hadamard matrix without its constant column. Every
  * factor is plus in half of the runs and no two factors go together, so the 16 runs have exactly the mean and the covariance
  * of the Gaussian process that they stand for; the variance of 16 random draws would miss it by a third. 16 is the smallest such
- * number above the 14 factors in use.
+ * number above the 15 factors in use.
  */
 export function designSign(run: number, factor: number): 1 | -1 {
   let bits = run & (factor + 1);

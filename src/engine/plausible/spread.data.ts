@@ -12,16 +12,18 @@ export interface MaterialSpread {
   readonly smooth: number;
   /** Distance over which smooth departures forget themselves. */
   readonly correlation_nm: number;
-  /** Absorption in the violet. */
-  readonly violet: number;
   /** Part of the edge of titanium white that may be there, 0-1. */
   readonly titanium: number;
+  /** Absorption growing toward the ultraviolet beyond that of the smoothest curve: mean and standard deviation. */
+  readonly violet: readonly [mean: number, deviation: number];
   /** Edge of yellow pigments, part of the rise of a yellow colour. */
   readonly yellowEdge: number;
   /** Edge of red iron oxide, part of the rise of a yellow colour. */
   readonly redEdge: number;
+  /** Rise in the far red beyond that of the smoothest curve: mean and standard deviation. */
+  readonly farRed: readonly [mean: number, deviation: number];
   /** Far-red rise of blue and green pigments, part of the rise of a blue colour. */
-  readonly farRed: number;
+  readonly bluePigment: number;
 }
 
 // The figures of paint are the most likely ones, rounded, for 61 measured curves about their smoothest: 24 chart patches
@@ -33,23 +35,27 @@ const PAINT: MaterialSpread = {
   floor: 0.035,
   smooth: 0.17,
   correlation_nm: 40,
-  violet: 0.2,
   titanium: 1,
+  violet: [0, 0.1],
   yellowEdge: 0.3,
   redEdge: 0.1,
-  farRed: 0.6,
+  farRed: [0, 0],
+  bluePigment: 0.6,
 };
 
-// Scaled to 44 measured stones, concretes and bricks about their smoothest curves: mean 0.23, 95th percentile 0.54.
+// Scaled to 44 measured stones, concretes and bricks about their smoothest curves: mean 0.23, 95th percentile 0.54. The shapes
+// are those of six rocks (granites, quartzite, andesite, shales of the Johns Hopkins and USGS libraries): all fall in the
+// violet and rise in the far red more than the smoothest curve does.
 const STONE: MaterialSpread = {
   floor: 0.015,
-  smooth: 0.08,
+  smooth: 0.06,
   correlation_nm: 60,
-  violet: 0.05,
   titanium: 0,
+  violet: [0.08, 0.04],
   yellowEdge: 0.08,
-  redEdge: 0.2,
-  farRed: 0.2,
+  redEdge: 0.15,
+  farRed: [0.05, 0.04],
+  bluePigment: 0.2,
 };
 
 // Scaled to 8 measured woods about their sigmoids, mean 0.22, 95th percentile 0.55, with a fifth more: 8 are few.
@@ -57,11 +63,12 @@ const WOOD: MaterialSpread = {
   floor: 0.01,
   smooth: 0.045,
   correlation_nm: 60,
-  violet: 0.1,
   titanium: 0,
+  violet: [0, 0.06],
   yellowEdge: 0.05,
   redEdge: 0.06,
-  farRed: 0.1,
+  farRed: [0, 0.02],
+  bluePigment: 0,
 };
 
 // The rest is our judgement, by what colours the material: stone dust bound with a few white, black and iron pigments ...
@@ -74,7 +81,7 @@ const GLAZE: MaterialSpread = { ...PAINT, titanium: 0.5 };
 const PORCELAIN: MaterialSpread = { ...PAINT, floor: 0.025, smooth: 0.12, titanium: 0.3 };
 const GROUT: MaterialSpread = { ...STONE, floor: 0.02, smooth: 0.1, titanium: 0.5 };
 // Metals are smooth; those of copper have an edge where its interband transitions begin (2.1 eV, 590 nm; from memory).
-const METAL: MaterialSpread = { ...STONE, violet: 0, yellowEdge: 0.3 };
+const METAL: MaterialSpread = { ...STONE, violet: [0, 0], farRed: [0, 0.05], yellowEdge: 0.3 };
 
 export const CLASS_SPREAD: Readonly<Record<FinishClass, MaterialSpread>> = {
   paint: PAINT,

@@ -4,8 +4,11 @@ import { GRID_COUNT, GRID_END_NM, GRID_START_NM, wavelengthNm } from '../spectru
 // curves of spread.data.ts show them; what causes them, from memory of Sherman and Waite 1985 (Am. Mineral. 70, 1262) for
 // the iron oxides and of common pigment handbooks for the rest.
 
-/** Titanium white and zircon absorb in the violet: rutile's band gap of 3.0 eV is at 410 nm. In wood it is lignin. */
-export const VIOLET = edge(405, -7);
+/** Titanium white absorbs in the violet: rutile's band gap of 3.0 eV is at 410 nm. */
+export const TITANIUM_EDGE = edge(405, -7);
+
+/** The tail of the ultraviolet absorption of iron in minerals, of lignin in wood, of binders and organic pigments. */
+export const VIOLET = edge(415, -14);
 
 /** Where goethite (yellow ochre) and organic yellows begin to reflect. */
 export const YELLOW_EDGE = edge(515, 10);
