@@ -1,5 +1,5 @@
 import { BRADFORD, BRADFORD_INVERSE, CAT16, CAT16_INVERSE } from './cone-spaces';
-import { apply, diagonal, multiply } from './matrix3';
+import { apply, applyRow, diagonal, multiply } from './matrix3';
 import type { Matrix3, White, Xyz } from './types';
 import { C_2, D65_2 } from './whites';
 
@@ -23,8 +23,12 @@ export function adaptXyz<To extends White>(
 
 /** Tristimulus values through a ready adaptation matrix. */
 function adaptXyzBy<To extends White>(matrix: Matrix3, xyz: Xyz<White>): Xyz<To> {
-  const [x, y, z] = apply(matrix, [xyz.x, xyz.y, xyz.z]);
-  return { x, y, z };
+  const { x, y, z } = xyz;
+  return {
+    x: applyRow(matrix, 0, x, y, z),
+    y: applyRow(matrix, 3, x, y, z),
+    z: applyRow(matrix, 6, x, y, z),
+  };
 }
 
 const BRADFORD_D65_TO_C = coneScaling(BRADFORD, BRADFORD_INVERSE, D65_2, C_2, 1);

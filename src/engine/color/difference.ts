@@ -8,12 +8,12 @@ const CHROMA_25_TO_7 = 25 ** 7;
  * Both colours against the same white; the formula was fitted to pairs under D65. Symmetrical.
  */
 export function differenceCiede2000<W extends White>(first: Lab<W>, second: Lab<W>): number {
-  const meanChroma = (Math.hypot(first.a, first.b) + Math.hypot(second.a, second.b)) / 2;
+  const meanChroma = (lengthOf(first.a, first.b) + lengthOf(second.a, second.b)) / 2;
   const stretch = redGreenStretch(meanChroma);
   const a1 = first.a * stretch;
   const a2 = second.a * stretch;
-  const c1 = Math.hypot(a1, first.b);
-  const c2 = Math.hypot(a2, second.b);
+  const c1 = lengthOf(a1, first.b);
+  const c2 = lengthOf(a2, second.b);
   const h1 = hueDegrees(a1, first.b);
   const h2 = hueDegrees(a2, second.b);
 
@@ -104,8 +104,12 @@ function rotationTerm(c: number, h: number): number {
 /** 1 + G of mean chroma C*ab: the factor of a* that makes near-neutrals count more. */
 const redGreenStretch = (meanChroma: number): number => 1.5 - 0.5 * Math.sqrt(saturation(meanChroma));
 
+/** Several times as fast as `Math.hypot`, whose care for enormous numbers no colour needs. */
+const lengthOf = (a: number, b: number): number => Math.sqrt(a * a + b * b);
+
 function saturation(chroma: number): number {
-  const power = chroma ** 7;
+  const cubed = chroma * chroma * chroma;
+  const power = cubed * cubed * chroma;
   return power / (power + CHROMA_25_TO_7);
 }
 

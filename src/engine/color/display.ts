@@ -1,6 +1,6 @@
 import { failure, type Result, success } from '../result';
 import { labD65FromXyzD65, xyzD65FromLabD65 } from './lab';
-import { apply, diagonal, inverse, multiply } from './matrix3';
+import { apply, applyRow, diagonal, inverse, multiply } from './matrix3';
 import { decodeSrgb, encodeSrgb } from './srgb-transfer';
 import type { Lab, LinearSrgb, Matrix3, Xyz } from './types';
 import { D65_2 } from './whites';
@@ -14,14 +14,22 @@ const LINEAR_FROM_XYZ = inverse(XYZ_FROM_LINEAR);
 
 /** Linear sRGB, 1 = white, of tristimulus values with Y = 100 for white. May leave 0-1 outside the sRGB gamut. */
 export function linearSrgbFromXyzD65(xyz: Xyz<'D65-2'>): LinearSrgb {
-  const [r, g, b] = apply(LINEAR_FROM_XYZ, [xyz.x / 100, xyz.y / 100, xyz.z / 100]);
-  return { r, g, b };
+  const [x, y, z] = [xyz.x / 100, xyz.y / 100, xyz.z / 100];
+  return {
+    r: applyRow(LINEAR_FROM_XYZ, 0, x, y, z),
+    g: applyRow(LINEAR_FROM_XYZ, 3, x, y, z),
+    b: applyRow(LINEAR_FROM_XYZ, 6, x, y, z),
+  };
 }
 
 /** Tristimulus values, Y = 100 for white, of linear sRGB. */
 export function xyzD65FromLinearSrgb(linear: LinearSrgb): Xyz<'D65-2'> {
-  const [x, y, z] = apply(XYZ_FROM_LINEAR, [linear.r * 100, linear.g * 100, linear.b * 100]);
-  return { x, y, z };
+  const [r, g, b] = [linear.r * 100, linear.g * 100, linear.b * 100];
+  return {
+    x: applyRow(XYZ_FROM_LINEAR, 0, r, g, b),
+    y: applyRow(XYZ_FROM_LINEAR, 3, r, g, b),
+    z: applyRow(XYZ_FROM_LINEAR, 6, r, g, b),
+  };
 }
 
 /**

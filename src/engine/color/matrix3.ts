@@ -11,6 +11,10 @@ export function apply(m: Matrix3, v: Triple): [number, number, number] {
   ];
 }
 
+/** One row (0, 3 or 6: where it begins) of `apply`, for loops that make no arrays. */
+export const applyRow = (m: Matrix3, begin: 0 | 3 | 6, x: number, y: number, z: number): number =>
+  m[begin] * x + m[(begin + 1) as 1] * y + m[(begin + 2) as 2] * z;
+
 /** Matrix product a b: first b, then a. */
 export function multiply(a: Matrix3, b: Matrix3): Matrix3 {
   const cell = (row: number, column: number) =>
