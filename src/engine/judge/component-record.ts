@@ -9,9 +9,16 @@ import type { ComponentRecord, LabTriple } from './assessment';
 /** Field order of a CIELAB value in the file format. */
 export const labTriple = (lab: Lab<'D65-2'>): LabTriple => [lab.l, lab.a, lab.b];
 
-/** One color component as the assessment shows it; LRV for the 10 degree observer. */
-export const componentRecord = (component: FinishComponent): ComponentRecord =>
-  record(component, component.spectrumSource, component.specular ?? null);
+const known = new WeakMap<FinishComponent, ComponentRecord>();
+
+/** One color component as the assessment shows it; LRV for the 10 degree observer. Remembered per component. */
+export function componentRecord(component: FinishComponent): ComponentRecord {
+  const before = known.get(component);
+  if (before) return before;
+  const made = record(component, component.spectrumSource, component.specular ?? null);
+  known.set(component, made);
+  return made;
+}
 
 /** The area mean of a surface: components mixed in linear light by their shares, as seen from too far to tell them apart. */
 export const averageRecord = (components: readonly FinishComponent[]): ComponentRecord =>
