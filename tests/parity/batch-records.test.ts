@@ -36,6 +36,11 @@ const GIVEN: readonly GivenComponent[] = [
   component({ kind: 'lab', lab: [80, 1, 6], illuminant: 'A', observer_deg: 10 }),
   component({ kind: 'xyz', xyz: [40, 42, 30], illuminant: 'D50', observer_deg: 2 }),
   component({ kind: 'lch', lch: [70, 12, 80], illuminant: 'D65', observer_deg: 2 }),
+  {
+    ...component({ kind: 'lab', lab: [75, 1, 4], illuminant: 'D65', observer_deg: 2, specular: 'excluded' }),
+    glossGu: 60,
+  },
+  component({ kind: 'xyz', xyz: [30, 32, 28], illuminant: 'D65', observer_deg: 10, specular: 'included' }),
   component({ kind: 'hex', hex: '#d8d2c4' }),
   component({ kind: 'munsell', munsell: '5Y 8.5/2' }),
   component({ kind: 'lrv', lrv: 60, hue: 'warm gray' }),
@@ -61,15 +66,9 @@ it('gives the record, or the problem, that one finish alone gets, to 1e-9', () =
     numbers(record).forEach((value, k) => {
       expect(Math.abs(value - numbers(alone)[k]!)).toBeLessThan(1e-9);
     });
-    const { undertone, name, munsell, role, provenance } = record;
-    expect([undertone.word, undertone.level, name, munsell, role, provenance]).toEqual([
-      alone.undertone.word,
-      alone.undertone.level,
-      alone.name,
-      alone.munsell,
-      alone.role,
-      alone.provenance,
-    ]);
+    const words = ({ undertone, name, munsell, role, provenance, spectrum_source, specular }: ComponentRecord) =>
+      [undertone.word, undertone.level, name, munsell, role, provenance, spectrum_source, specular] as const;
+    expect(words(record)).toEqual(words(alone));
     expect(Object.keys(record).sort()).toEqual(Object.keys(alone).sort());
   });
 });
