@@ -23,7 +23,8 @@ export const lamp: Command = {
   name: 'lamp',
   usage: 'lamp LIGHT-OR-FILE [--column NAME] [--samples FILE] [--json]',
   summary:
-    'Color temperature, tint and color rendering of a lamp: LED-B2, led:2700,90 or a spectrum file (CSV, CGATS, TM-27).',
+    'Color temperature, tint and color rendering of a lamp: LED-B2, led:2700,90 or a spectrum file (CSV, CGATS, TM-27). ' +
+    'JSON of a file with several lamps is { "lamps": [...] }. --samples: your copy of the 99 samples of CIE 224, for Rf.',
   run(args): Result<Report> {
     const given = readArguments(args, OPTIONS, 'The lamp', this.usage);
     if (!given.ok) return given;

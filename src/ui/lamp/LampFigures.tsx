@@ -1,7 +1,7 @@
 import { ledOfLight, OTHER_LAMPS } from '../../model/lamp-kinds';
 import { lampMeaning } from '../../model/lamp-meaning';
 import type { Lamp } from '../../model/project';
-import { LAMPS } from '../words/lamps';
+import { LAMPS, lampName } from '../words/lamps';
 import { integer } from '../words/numbers';
 import type { LampFacts } from './lamp-facts';
 
@@ -15,7 +15,7 @@ export function LampFigures({ kinds, lamps }: LampFiguresProps) {
   return kinds.map((kind) => (
     <div key={kind.light} className="lamp-figures">
       {kinds.length > 1 && (
-        <h3 className="small lamp-where">{kind.groups.map((group) => LAMPS.groups[group]).join(', ')}</h3>
+        <h3 className="small lamp-where">{LAMPS.inGroups(kind.groups, lampName(kind.light, lamps))}</h3>
       )}
       <Figures kind={kind} lamps={lamps} />
     </div>

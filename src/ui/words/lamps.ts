@@ -1,8 +1,10 @@
 import { lightName } from '../../engine/lamp/light-words';
 import { ledOfLight, OTHER_LAMPS, type RenderingClass } from '../../model/lamp-kinds';
-import type { Lamp, Setting } from '../../model/project';
+import type { GroupId, Lamp, Setting } from '../../model/project';
 import { listed } from './numbers';
-import { settingShortName } from './picture';
+import { PICTURE, settingShortName } from './picture';
+
+type LampGroup = Exclude<GroupId, 'sky'>;
 
 /** Words about lamps. */
 export const LAMPS = {
@@ -15,7 +17,8 @@ export const LAMPS = {
   rendering: 'Color rendering',
   classes: { 80: 'Usual (Ra 80)', 90: 'Good (Ra 90)', 97: 'Best (Ra 97)' } satisfies Record<RenderingClass, string>,
   open: "Open a lamp's spectrum",
-  groups: { ceiling: 'Ceiling', 'under-cabinet': 'Under-cabinet' },
+  inGroups: (groups: readonly LampGroup[], lamp: string): string =>
+    `${groups.map((group) => PICTURE.groups[group]).join(', ')}: ${lamp}`,
   temperature: 'Color temperature',
   duv: 'Duv',
   ra: 'Ra',
