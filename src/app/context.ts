@@ -2,6 +2,7 @@ import { createContext, use } from 'react';
 import { useStore } from 'zustand';
 import type { StoreApi } from 'zustand/vanilla';
 import type { SamplePaints } from '../ui/swatch/sample-paints';
+import type { Studio } from '../workers/studio';
 import type { Actions } from './actions';
 import type { AppState } from './state';
 
@@ -10,6 +11,7 @@ export interface App {
   readonly store: StoreApi<AppState>;
   readonly actions: Actions;
   readonly paints: SamplePaints;
+  readonly readLights: Studio['readLights'];
 }
 
 export const AppContext = createContext<App | null>(null);

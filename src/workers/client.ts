@@ -1,5 +1,6 @@
 import { samplePattern } from '../engine/pattern/sample';
 import type { Look } from '../kitchen/look';
+import type { FinishInLights } from '../kitchen/study/finish-in-lights';
 import type { PointReading } from '../kitchen/study/point-reading';
 import type { Room } from '../kitchen/types';
 import type { Project } from '../model/project';
@@ -15,6 +16,7 @@ export function createStudio(events: StudioEvents): Studio {
 
   const shown = new Map<string, Look>();
   const readers = new Map<number, (reading: PointReading | null) => void>();
+  const lightReaders = new Map<number, (found: FinishInLights | null) => void>();
   let room: Room | null = null;
   let revision = 0;
   let tickets = 0;
@@ -49,6 +51,10 @@ export function createStudio(events: StudioEvents): Studio {
       case 'point':
         readers.get(data.ticket)?.(data.reading);
         readers.delete(data.ticket);
+        return;
+      case 'lights':
+        lightReaders.get(data.ticket)?.(data.found);
+        lightReaders.delete(data.ticket);
         return;
       case 'problem':
         return events.problem(data.problem);
@@ -97,10 +103,18 @@ export function createStudio(events: StudioEvents): Studio {
         readers.set(ticket, resolve);
         toLight({ kind: 'read-point', ticket, option, rect, u, v, place: placeAt(option, rect, u, v) });
       }),
+    readLights: (option, surface, beside) =>
+      new Promise((resolve) => {
+        const ticket = ++tickets;
+        lightReaders.set(ticket, resolve);
+        toLight({ kind: 'read-lights', ticket, option, surface, beside });
+      }),
     dispose() {
       for (const worker of [light, judge, baker]) worker.terminate();
       for (const resolve of readers.values()) resolve(null);
       readers.clear();
+      for (const resolve of lightReaders.values()) resolve(null);
+      lightReaders.clear();
     },
   };
 }

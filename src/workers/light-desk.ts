@@ -1,6 +1,7 @@
 import type { Problem } from '../engine/result';
-import { SURFACES } from '../engine/surface';
+import { SURFACES, type SurfaceId } from '../engine/surface';
 import type { SeenBy } from '../kitchen/seen-by';
+import { finishInLights } from '../kitchen/study/finish-in-lights';
 import { beginLight, gatherGroup, type LitScheme } from '../kitchen/study/lit-scheme';
 import { paintLook } from '../kitchen/study/paint-look';
 import { readPoint } from '../kitchen/study/point-reading';
@@ -9,10 +10,11 @@ import { layScheme } from '../kitchen/study/scheme';
 import { type SettingLight, settingLight } from '../kitchen/study/setting-light';
 import { beginScheme, solveSchemeGroup } from '../kitchen/study/solved-scheme';
 import { findTints } from '../kitchen/study/tints';
+import { worktopLights } from '../kitchen/study/worktop-lights';
 import { GROUPS, type Kitchen, type Project } from '../model/project';
 import { calculationFailed } from './failure';
 import { createInterner } from './intern-library';
-import type { Post, ReadPoint, SeeBy, Show, ToLight } from './messages';
+import type { Post, ReadLights, ReadPoint, SeeBy, Show, ToLight } from './messages';
 import { RoomAtWork } from './room-desk';
 
 /** A scheme worked out, kept until its option changes. `key` says what it was made from. */
@@ -47,6 +49,7 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
   return {
     receive(message) {
       if (message.kind === 'read-point') return answer(message);
+      if (message.kind === 'read-lights') return answerLights(message);
       if (message.kind === 'see-by') return paintAnew(message);
       seenBy = message.seenBy;
       wanted = { ...message, project: { ...message.project, library: intern(message.project.library) } };
@@ -212,6 +215,15 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
         ? readPoint(current.room.basis, lit, current.setting, map, rect, u, v, place, seenBy)
         : null;
     post({ kind: 'point', ticket, reading });
+  }
+
+  function answerLights({ ticket, option, surface, beside }: ReadLights): void {
+    const surfaces = kept.get(option)?.lit.solved.scheme.surfaces;
+    const finishOn = (wanted: SurfaceId | null) => surfaces?.find((laid) => laid.surface === wanted)?.finish ?? null;
+    const finish = finishOn(surface);
+    const lights = current && worktopLights(current.show.project, current.room.basis.worktopDirect);
+    const found = finish && lights?.ok ? finishInLights(finish, lights.value, finishOn(beside)) : null;
+    post({ kind: 'lights', ticket, found });
   }
 }
 

@@ -3,8 +3,10 @@ import type { JudgeInput } from '../engine/judge/input';
 import type { PatternSample } from '../engine/pattern/sample';
 import type { PatternSpec, PatternTexture } from '../engine/pattern/types';
 import type { Problem } from '../engine/result';
+import type { SurfaceId } from '../engine/surface';
 import type { Look, RoomLight } from '../kitchen/look';
 import type { SeenBy } from '../kitchen/seen-by';
+import type { FinishInLights } from '../kitchen/study/finish-in-lights';
 import type { PointReading } from '../kitchen/study/point-reading';
 import type { Room } from '../kitchen/types';
 import type { Project } from '../model/project';
@@ -38,7 +40,16 @@ export interface ReadPoint {
   readonly place: PatternSample | null;
 }
 
-export type ToLight = Show | SeeBy | ReadPoint;
+/** What each light of the project makes of the finish on a surface, alone or beside that of another. */
+export interface ReadLights {
+  readonly kind: 'read-lights';
+  readonly ticket: number;
+  readonly option: string;
+  readonly surface: SurfaceId;
+  readonly beside: SurfaceId | null;
+}
+
+export type ToLight = Show | SeeBy | ReadPoint | ReadLights;
 
 /** A pattern to bake, shared by all surfaces with the same key. */
 export interface ToPattern {
@@ -58,12 +69,13 @@ export type FromLight =
     }
   | { readonly kind: 'readings'; readonly revision: number; readonly input: JudgeInput; readonly complete: boolean }
   | { readonly kind: 'point'; readonly ticket: number; readonly reading: PointReading | null }
+  | { readonly kind: 'lights'; readonly ticket: number; readonly found: FinishInLights | null }
   | { readonly kind: 'problem'; readonly problem: Problem };
 
 export interface ToJudge {
   readonly revision: number;
   readonly input: JudgeInput;
-  /** Complete readings are also tried against plausible measurement errors. */
+  /** Complete readings are also tried against plausible errors of the colors, and curves that they may have. */
   readonly complete: boolean;
 }
 

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { parseProject } from '../../src/io/project-file';
 import { assessOption } from '../../src/kitchen/study/assess-option';
+import { shiftReport } from '../../src/kitchen/study/shift-report';
 import type { Project } from '../../src/model/project';
 import { createJudgeDesk } from '../../src/workers/judge-desk';
 import { createLightDesk } from '../../src/workers/light-desk';
@@ -71,6 +72,23 @@ describe('the light desk', () => {
     const done = answers.findLast((one) => one.kind === 'assessment');
     const expected = assessOption(project, 'our-floor', 'day');
     expect(done).toEqual({ kind: 'assessment', revision: 1, assessment: expected.ok && expected.value });
+  });
+
+  it('says what each light makes of a finish as it is laid, grout included, as the command line does of the finish', () => {
+    messages.length = 0;
+    desk.receive({ kind: 'read-lights', ticket: 7, option: 'our-floor', surface: 'base-fronts', beside: 'backsplash' });
+    const [answer] = messages;
+    if (answer?.kind !== 'lights' || !answer.found) throw new Error('no answer at once');
+    expect(answer.ticket).toBe(7);
+    const expected = shiftReport(project, 'PT-01', 'TL-01');
+    const { project: _, beside: alone, ...same } = expected.ok ? expected.value : (null as never);
+    const { beside, ...found } = answer.found;
+    expect(found).toEqual(same);
+    expect(beside!.sentence).toBe(alone!.sentence);
+    // The tile alone has no joints; on the backsplash its mean is darker.
+    expect(beside!.average.lab_d65[0]).toBeLessThan(alone!.average.lab_d65[0]);
+    desk.receive({ kind: 'read-lights', ticket: 8, option: 'no-such', surface: 'floor', beside: null });
+    expect(messages[1]).toEqual({ kind: 'lights', ticket: 8, found: null });
   });
 
   it('does not build the room again for a changed finish, and answers the newest request last', async () => {

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
 import type { Assessment } from '../../engine/judge/assessment';
 import type { SurfaceId } from '../../engine/surface';
 import { cautionsFor } from '../../model/cautions';
@@ -10,6 +10,7 @@ import { settingWithLamps } from '../../ui/words/lamps';
 import { settingShortName } from '../../ui/words/picture';
 import { useApp, useAppState } from '../context';
 import { projectOf, shownOption, shownSetting } from '../state';
+import { useInLights } from '../use-in-lights';
 import { useOptionPaints } from '../use-option-paints';
 
 export function FindingsPane() {
@@ -47,6 +48,9 @@ function ReadingPane({ assessment, surface }: ReadingPaneProps) {
   const setting = useAppState(shownSetting);
   const point = useAppState((state) => state.point);
   const paintOf = useOptionPaints(option);
+  const [held, setHeld] = useState<SurfaceId | null>(null);
+  const beside = held === surface ? null : held;
+  const inLights = useInLights(assessment, surface, beside);
   const assessed = assessment.surfaces.find((one) => one.surface === surface) ?? assessment.surfaces[0];
   const [place] = assessed?.installed ?? [];
   const here = useMemo(() => (place ? flatPaint(place.lab_d65) : null), [place]);
@@ -64,8 +68,12 @@ function ReadingPane({ assessment, surface }: ReadingPaneProps) {
       samplePaint={paintOf(assessed.surface)}
       herePaint={here}
       point={point}
+      inLights={inLights}
+      setting={setting.id}
+      beside={beside}
+      onBeside={setHeld}
       settingName={settingShortName(setting.name)}
-      copyText={() => readingText(assessed, context, point)}
+      copyText={() => readingText(assessed, context, point, inLights)}
       onSurface={(next) => store.setState({ reading: next, picked: null })}
       onClose={() => store.setState({ reading: null, picked: null })}
     />

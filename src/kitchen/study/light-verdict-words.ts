@@ -3,7 +3,7 @@ import type { ShiftVerdict } from '../../engine/change/shift-under';
 
 /** What a light does to a color, as lists and tables say it. */
 export const SHIFT_WORDS: { readonly [V in ShiftVerdict]: string } = {
-  holds: 'stays as by day',
+  holds: 'stays',
   shifts: 'shifts',
   'cannot-tell': 'cannot tell',
 };

@@ -40,7 +40,7 @@ export function pairSentence({ match, de00, uncertainty }: DaylightPair, lights:
   const nor = `for ${joined(open)} numbers cannot tell: look at both samples in that light`;
   switch (match) {
     case 'apart':
-      return `They do not match by day, ${de00.toFixed(1)} CIEDE2000 apart: there is no match that a lamp could split.`;
+      return `They do not match by day: ${de00.toFixed(1)} CIEDE2000 apart. There is no match for lamps to split.`;
     case 'match':
       if (splits.length === 0 && open.length === 0) return 'They match by day and in every light asked for.';
       if (open.length === 0) return `They match by day and ${part}.`;

@@ -22,8 +22,8 @@ export interface WorktopLight {
 const REFERENCES: readonly (readonly [id: string, name: string])[] = [
   ['D65', 'Daylight, D65'],
   ['A', 'Filament lamp, A'],
-  ['LED-B2', 'LED lamp 3000 K, LED-B2'],
-  ['FL11', 'Fluorescent tube 4000 K, FL11'],
+  ['LED-B2', 'LED lamp, LED-B2'],
+  ['FL11', 'Fluorescent tube, FL11'],
 ];
 
 /**

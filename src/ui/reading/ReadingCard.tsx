@@ -2,14 +2,16 @@ import { useEffect, useRef } from 'react';
 import type { AssessedSurface, ComponentRecord } from '../../engine/judge/assessment';
 import { surfaceName } from '../../engine/judge/surface-words';
 import type { SurfaceId } from '../../engine/surface';
+import type { FinishInLights } from '../../kitchen/study/finish-in-lights';
 import { CopyButton } from '../parts/CopyButton';
 import { Swatch } from '../swatch/Swatch';
 import type { SwatchPaint } from '../swatch/swatch-paint';
 import { UNDERTONE_LEVEL_WORDS } from '../words/findings';
 import { PROVENANCE_WORDS, ROLE_WORDS } from '../words/finishes';
-import { capital, decimal, labText, percent } from '../words/numbers';
-import { READING } from '../words/reading';
+import { brief, capital, decimal, labText, percent } from '../words/numbers';
+import { READING, SPECTRUM_WORDS, uncertaintyWord } from '../words/reading';
 import { InstalledPlace } from './InstalledPlace';
+import { LightsPart } from './LightsPart';
 import { PointPart } from './PointPart';
 import type { PointView } from './point-view';
 import { seenPlaces } from './seen-places';
@@ -22,6 +24,11 @@ export interface ReadingCardProps {
   readonly herePaint: SwatchPaint | null;
   readonly point: PointView | null;
   readonly settingName: string;
+  readonly inLights: FinishInLights | null;
+  /** Id of the setting on screen. */
+  readonly setting: string;
+  readonly beside: SurfaceId | null;
+  readonly onBeside: (surface: SurfaceId | null) => void;
   readonly copyText: () => string;
   readonly onSurface: (surface: SurfaceId) => void;
   readonly onClose: () => void;
@@ -100,6 +107,13 @@ export function ReadingCard(props: ReadingCardProps) {
           <InstalledPlace key={place.facing} place={place} />
         ))}
       </section>
+      <LightsPart
+        inLights={props.inLights}
+        setting={props.setting}
+        others={props.surfaces.filter((one) => one !== surface.surface)}
+        beside={props.beside}
+        onBeside={props.onBeside}
+      />
       <CopyButton label={READING.copy} copied={READING.copied} text={props.copyText} />
     </section>
   );
@@ -119,10 +133,15 @@ function SampleNumbers({ part }: { readonly part: ComponentRecord }) {
       <dt>{READING.undertone}</dt>
       <dd>{undertoneText(part)}</dd>
       <dt>{READING.known}</dt>
-      <dd>{READING.known_as(PROVENANCE_WORDS[part.provenance], decimal(part.uncertainty_de00))}</dd>
+      <dd>{knownText(part)}</dd>
+      <dt>{READING.spectrum}</dt>
+      <dd>{capital(SPECTRUM_WORDS[part.spectrum_source])}</dd>
     </dl>
   );
 }
+
+const knownText = ({ provenance, uncertainty_de00 }: ComponentRecord): string =>
+  READING.known_as(capital(PROVENANCE_WORDS[provenance]), brief(uncertainty_de00), uncertaintyWord(uncertainty_de00));
 
 const undertoneText = ({ undertone }: ComponentRecord): string =>
   undertone.level === 'none' || !undertone.word

@@ -1,9 +1,11 @@
 import type { AssessedSurface, ComponentRecord, InstalledRecord } from '../../engine/judge/assessment';
 import { surfaceName } from '../../engine/judge/surface-words';
+import type { FinishInLights, FinishUnderLight } from '../../kitchen/study/finish-in-lights';
+import { SHIFT_WORDS } from '../../kitchen/study/light-verdict-words';
 import { READING_TEXT as TEXT } from '../words/copy';
 import { PROVENANCE_WORDS, ROLE_WORDS } from '../words/finishes';
-import { decimal, integer, labText, percent } from '../words/numbers';
-import { FACING_WORDS } from '../words/reading';
+import { brief, decimal, integer, labText, percent } from '../words/numbers';
+import { FACING_WORDS, IN_LIGHTS, SPECTRUM_WORDS } from '../words/reading';
 import { onScreenText } from './on-screen-text';
 import type { PointView } from './point-view';
 import { seenPlaces } from './seen-places';
@@ -19,7 +21,12 @@ export interface CopyContext {
 }
 
 /** All numbers of a reading with the conditions they hold under, as plain text for pasting elsewhere. */
-export function readingText(surface: AssessedSurface, context: CopyContext, point: PointView | null): string {
+export function readingText(
+  surface: AssessedSurface,
+  context: CopyContext,
+  point: PointView | null,
+  inLights: FinishInLights | null = null,
+): string {
   const lines = [
     `${surfaceName(surface.surface)}: ${surface.label}`,
     TEXT.of(context.project, context.option),
@@ -29,6 +36,8 @@ export function readingText(surface: AssessedSurface, context: CopyContext, poin
     '',
     TEXT.installedHead(context.setting, context.cct_k === null ? null : `${Math.round(context.cct_k)}`),
     ...seenPlaces(surface).map(installedLine),
+    ...(inLights ? ['', TEXT.lightsHead, ...inLights.lights.map(lightLine)] : []),
+    ...(inLights?.beside ? [line(TEXT.besideHead(inLights.beside.label), inLights.beside.sentence)] : []),
     ...(point ? ['', pointLine(point)] : []),
   ];
   return lines.join('\n');
@@ -43,8 +52,19 @@ const sampleLine = (part: ComponentRecord): string =>
     TEXT.lrv(decimal(part.lrv)),
     TEXT.munsell(part.munsell),
     part.name,
-    TEXT.known(PROVENANCE_WORDS[part.provenance], decimal(part.uncertainty_de00)),
+    TEXT.known(PROVENANCE_WORDS[part.provenance], brief(part.uncertainty_de00), SPECTRUM_WORDS[part.spectrum_source]),
   );
+
+const lightLine = ({ name, cct_k, average }: FinishUnderLight): string => {
+  const [from, to] = average.shift_from_to_de00;
+  return line(
+    `${name}, ${IN_LIGHTS.kelvin(cct_k)}`,
+    TEXT.lab(labText(average.lab_d65)),
+    average.name,
+    TEXT.shiftRange(decimal(average.shift_de00), IN_LIGHTS.range(decimal(from), decimal(to))),
+    SHIFT_WORDS[average.verdict],
+  );
+};
 
 const installedLine = (place: InstalledRecord): string =>
   `${line(

@@ -15,7 +15,12 @@ export const READING_TEXT = {
   lab: (lab: string) => `Lab ${lab}`,
   lrv: (lrv: string) => `LRV ${lrv}`,
   munsell: (notation: string) => `Munsell ${notation}`,
-  known: (words: string, de00: string) => `${words}, 1 sigma about ${de00} dE00`,
+  known: (words: string, de00: string, spectrum: string) =>
+    `${words}, known to about ${de00} dE00 (root mean square); spectrum ${spectrum}`,
+  lightsHead:
+    'In each light (adapted to D65 by CAT16, D = 1; shift from D65, range over the spectra the color may have)',
+  besideHead: (label: string) => `Beside ${label}`,
+  shiftRange: (de00: string, range: string) => `shift ${de00} dE00 (${range})`,
   lx: (lx: string) => `${lx} lx`,
   lightness: (l: string) => `lightness in the room L* ${l}`,
   shift: (de00: string) => `shift ${de00} dE00 (CIEDE2000)`,

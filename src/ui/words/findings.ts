@@ -110,18 +110,18 @@ export function undertoneLabel({ undertone, name }: ComponentRecord): string {
 }
 
 /**
- * How firm a warning is, in words: the share of plausible measurement errors under which it still holds. What is null once
- * the assessment is done will stay so.
+ * How firm a warning is, in words: the share of plausible errors, and in place of plausible spectra, under which it still
+ * holds. What is null once the assessment is done rests on neither.
  */
 export function holdsInWords(share: number | null, status: Assessment['status']): string {
   if (share === null) {
     return status === 'done'
-      ? 'Not tested against measurement errors; it rests on plausible spectra.'
+      ? 'It rests on the room and its lamps, not on how well the colors are known.'
       : 'How firmly it holds is still being worked out.';
   }
   const tenths = Math.round(share * 10);
-  if (share >= 0.995) return 'Holds in all plausible measurement errors tried.';
-  if (tenths === 10) return 'Holds in nearly all plausible measurement errors.';
-  if (tenths === 0) return 'Holds in almost none of the plausible measurement errors.';
-  return `Holds in ${tenths} of 10 plausible measurement errors.`;
+  if (share >= 0.995) return 'Holds in all plausible errors tried.';
+  if (tenths === 10) return 'Holds in nearly all plausible errors.';
+  if (tenths === 0) return 'Holds in almost none of the plausible errors.';
+  return `Holds in ${tenths} of 10 plausible errors.`;
 }

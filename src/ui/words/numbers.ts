@@ -3,6 +3,7 @@ const MINUS = '\u2212';
 
 const whole = new Intl.NumberFormat(LOCALE, { maximumFractionDigits: 0 });
 const tenth = new Intl.NumberFormat(LOCALE, { minimumFractionDigits: 1, maximumFractionDigits: 1 });
+const hundredth = new Intl.NumberFormat(LOCALE, { maximumFractionDigits: 2 });
 const list = new Intl.ListFormat(LOCALE, { type: 'conjunction' });
 
 const signed = (text: string) => (/^-0(\.0)?$/.test(text) ? text.slice(1) : text.replace('-', MINUS));
@@ -12,6 +13,9 @@ export const integer = (value: number): string => signed(whole.format(value));
 
 /** A number with one decimal, with a true minus sign. */
 export const decimal = (value: number): string => signed(tenth.format(value));
+
+/** A number as short as it can be said, two decimals at most. */
+export const brief = (value: number): string => signed(hundredth.format(value));
 
 /** A share 0-1 in percent. */
 export const percent = (share: number): string => `${whole.format(share * 100)}%`;

@@ -1,3 +1,4 @@
+import type { ComponentRecord } from '../../engine/judge/assessment';
 import type { Facing } from '../../engine/surface';
 
 /** Words of the reading card. */
@@ -21,6 +22,7 @@ export const READING = {
   tint: 'Tint of the place',
   view: 'Share of the view',
   known: 'Known',
+  spectrum: 'Spectrum',
   component: 'Part',
   onScreen: 'On screen without sheen',
   parts: 'Its parts',
@@ -30,13 +32,49 @@ export const READING = {
   lx: (lx: string) => `${lx} lx`,
   lightnessValue: (l: string) => `L* ${l} against the counter`,
   shiftValue: (de00: string, word: string) => `${de00} dE00, ${word}`,
-  known_as: (words: string, de00: string) => `${words}, sure to about ${de00} dE00`,
+  known_as: (words: string, de00: string, size: string) => `${words}: to about ±${de00} dE00, ${size}`,
   whiteThere: (word: string) => `A white held there would look ${word}.`,
   noTint: 'A white held there would still look white.',
   tintComes: (parts: string) => `of the tint, ${parts}.`,
   lightMix: 'the mix of lights here',
   tintUnknown: 'Where the tint comes from is still being worked out.',
 } as const;
+
+/** Words of the part of a reading that goes through the lights. */
+export const IN_LIGHTS = {
+  title: 'In each light',
+  note: 'Against the sample in neutral daylight, once the eye is used to the light.',
+  guessed: 'Only its color is known: the range is over the spectra such a color may have.',
+  measured: 'Its spectrum was measured.',
+  mixed: 'Not all its spectra were measured: the range is over those its colors may have.',
+  pending: 'Working out the lights.',
+  light: 'Light',
+  reads: 'Reads',
+  change: 'Change, dE00',
+  now: 'now',
+  settings: 'Settings of this project',
+  others: 'Other lamps',
+  beside: 'Held beside',
+  alone: 'Nothing',
+  kelvin: (cct: number | null) => (cct === null ? 'no white' : `${Math.round(cct)} K`),
+  range: (from: string, to: string) => (from === to ? from : `${from} to ${to}`),
+} as const;
+
+/** Where a spectrum comes from. */
+export const SPECTRUM_WORDS: { readonly [S in ComponentRecord['spectrum_source']]: string } = {
+  measured: 'measured',
+  lhtss: 'guessed from the color',
+  sigmoid: 'guessed from the color',
+  mixed: 'guessed in part',
+};
+
+/** How much an uncertainty is, by what eyes can tell (CIEDE2000 0.8 perceptible, 1.8 acceptable) and twice that. */
+export function uncertaintyWord(de00: number): string {
+  if (de00 <= 0.4) return 'finer than eyes can tell';
+  if (de00 <= 1.2) return 'about what eyes can just tell';
+  if (de00 <= 3.6) return 'a difference most people see';
+  return 'too rough to judge an undertone by';
+}
 
 /** Which way a face looks, in words that tell flat from upright. */
 export const FACING_WORDS: { readonly [F in Facing]: string } = {
