@@ -69,7 +69,7 @@ async function readProject(file: File): Promise<Result<Project>> {
   const parsed = parseProject(text, file.name);
   if (!parsed.ok) return parsed;
   const checked = await checkColors(parsed.value, text, file.name);
-  return checked.ok ? success(checked.value, parsed.notices) : checked;
+  return checked.ok ? success(checked.value, [...(parsed.notices ?? []), ...(checked.notices ?? [])]) : checked;
 }
 
 const unread = (file: File, problem: Problem): Result<never> => ({

@@ -1,7 +1,9 @@
 import { expect, it } from 'vitest';
+import { parseSpectrumCsv } from '../../src/io/spectrum-file';
 import { applyCommand } from '../../src/model/apply-command';
+import type { Finish } from '../../src/model/project';
 import { finishFacts } from '../../src/ui/drawer/finish-facts';
-import { type OwnFinishEntry, ownFinish, sheenNear } from '../../src/ui/drawer/own-finish';
+import { type OwnFinishEntry, ownDoubts, ownFinish, sheenNear, withValue } from '../../src/ui/drawer/own-finish';
 import { terrace } from './terrace';
 
 const { library } = terrace();
@@ -71,4 +73,93 @@ it('keeps the size of a tile and finds the sheen nearest to a gloss', () => {
   const made = ownFinish(entry({ kind: 'hex', value: '#f4f1e8', class: 'glazed', piece_mm: [200, 100] }), library);
   expect(made.ok && made.value.piece_mm).toEqual([200, 100]);
   expect([4, 28, 85].map(sheenNear)).toEqual(['flat', 'satin', 'gloss']);
+});
+
+const made = (given: OwnFinishEntry): Finish => {
+  const finish = ownFinish(given, library);
+  if (!finish.ok) throw new Error(finish.problem.text);
+  return finish.value;
+};
+const color = (given: OwnFinishEntry) => made(given).components[0]!.color;
+
+it('keeps numbers with the light, the observer and the mirror reflection that are set', () => {
+  const conditions = { illuminant: 'D50', observer_deg: 10 } as const;
+  expect(color(entry({ kind: 'lch', value: '84, 6, 85', conditions, specular: 'excluded' }))).toEqual({
+    kind: 'lch',
+    lch: [84, 6, 85],
+    ...conditions,
+    specular: 'excluded',
+  });
+  expect(color(entry({ kind: 'xyz', value: '62 65 63' }))).toMatchObject({ illuminant: 'D65', observer_deg: 2 });
+  expect(color(entry({ kind: 'munsell', value: '5Y 9/1', conditions }))).toEqual({
+    kind: 'munsell',
+    munsell: '5Y 9/1',
+  });
+  expect(color(entry({ kind: 'hex', value: 'd9d4c8', space: 'display-p3' }))).toMatchObject({ space: 'display-p3' });
+});
+
+it('fills the fields from a pasted line; what is set afterwards counts', () => {
+  const pasted = withValue(entry({ kind: 'hex' }), 'L* 84.2 a* 0.5 b* 6.1 (D50/10°), SCE, LRV 64');
+  expect(pasted).toMatchObject({
+    kind: 'lab',
+    conditions: { illuminant: 'D50', observer_deg: 10 },
+    specular: 'excluded',
+    lrv: '64',
+  });
+  expect(made(pasted).components[0]).toMatchObject({ color: { illuminant: 'D50', observer_deg: 10 }, lrv: 64 });
+  const changed = {
+    ...pasted,
+    conditions: { illuminant: 'D65', observer_deg: 2 },
+    specular: 'unsaid',
+    lrv: '70',
+  } as const;
+  expect(made(changed).components[0]).toEqual({
+    role: 'base',
+    share: 1,
+    lrv: 70,
+    color: { kind: 'lab', lab: [84.2, 0.5, 6.1], illuminant: 'D65', observer_deg: 2 },
+  });
+  expect(withValue(entry({}), '#d9d4c8').kind).toBe('hex');
+  expect(withValue(entry({}), '2.5Y 8.5/1').kind).toBe('munsell');
+  expect(withValue(entry({}), 'LRV 62 off-white').kind).toBe('lrv');
+});
+
+it('does not jump to another kind while numbers are typed', () => {
+  for (const whole of ['100, 0.5, 6', '841', '84.2 -0.5 6.1', '5 5 5']) {
+    let typing = entry({});
+    for (let length = 1; length <= whole.length; length++) typing = withValue(typing, whole.slice(0, length));
+    expect(typing).toMatchObject({ kind: 'lab', value: whole });
+  }
+});
+
+it('says of what was given how it stands under D65, where it disagrees, and what mirror reflection may do', () => {
+  const doubts = (changes: Partial<OwnFinishEntry>) => ownDoubts(made(entry(changes)));
+  expect(doubts({ value: '84, 0.5, 6' })).toMatchObject({ given: null, notices: [] });
+  expect(doubts({ kind: 'munsell', value: '5Y 9/1' }).given).toBe('Munsell 5Y 9/1');
+  const printed = doubts({ value: '84, 0.5, 6', lrv: '75' });
+  expect(printed.notices.map(({ code }) => code)).toEqual(['lrv-disagrees']);
+  expect(doubts({ value: '30, 0, 0', sheen: 'gloss' }).specularDe00).toBeGreaterThan(4);
+  expect(doubts({ value: '30, 0, 0', sheen: 'gloss', specular: 'included' }).specularDe00).toBe(0);
+  expect(doubts({ kind: 'hex', value: '#333', sheen: 'gloss' }).specularDe00).toBe(0);
+  const excluded = doubts({ value: '30, 0, 0', sheen: 'gloss', specular: 'excluded' });
+  expect(excluded.notices.map(({ code }) => code)).toEqual(['specular-added']);
+});
+
+it('takes an opened spectrum, and names what is wrong with one or with a printed LRV', () => {
+  const text = Array.from({ length: 31 }, (_, i) => `${400 + 10 * i},0.6`).join('\n');
+  const spectrum = { file: 'a.csv', read: parseSpectrumCsv(text, 'a.csv') };
+  const opened = made(entry({ kind: 'spectrum', spectrum, provenance: 'measured' }));
+  expect(opened).toMatchObject({
+    provenance: 'measured',
+    components: [{ color: { kind: 'spectrum', start_nm: 400 } }],
+  });
+  const broken = ownFinish(
+    entry({ kind: 'spectrum', spectrum: { file: 'b.csv', read: parseSpectrumCsv('', 'b.csv') } }),
+    library,
+  );
+  expect(!broken.ok && broken.problem.code).toBe('no-spectrum');
+  const wrong = ownFinish(entry({ value: '84, 0, 0', lrv: 'bright' }), library);
+  expect(!wrong.ok && wrong.problem.text).toContain('bright');
+  const high = ownFinish(entry({ value: '184, 0, 0' }), library);
+  expect(!high.ok && high.problem.text).toMatch(/^L\* is 184/);
 });

@@ -1,11 +1,25 @@
+import { finishComponent } from '../../engine/finish/component';
+import { D65_AT_2, sameConditions } from '../../engine/finish/conditions';
+import type { Conditions, GivenColor, Specular } from '../../engine/finish/given-color';
+import { givenWords } from '../../engine/finish/given-words';
+import { specularDoubtDe00 } from '../../engine/finish/specular';
 import type { FinishClass, Provenance } from '../../engine/finish/types';
 import { failure, type Problem, type Result, success } from '../../engine/result';
-import { parseColorValue } from '../../io/color-value';
+import { illuminantId, readColorLine } from '../../io/color-line';
+import { parseColorValue, type TypedColor } from '../../io/color-value';
+import { givenComponents } from '../../model/given-components';
 import type { Finish } from '../../model/project';
 import { TYPE_IN } from '../words/drawer';
 
-export type OwnKind = 'lab' | 'hex' | 'lrv';
+export type OwnKind = 'lab' | 'lch' | 'xyz' | 'munsell' | 'hex' | 'lrv' | 'spectrum';
 export type OwnSheen = 'flat' | 'satin' | 'gloss';
+export type ScreenSpace = 'srgb' | 'display-p3';
+
+/** A spectrum file that was opened, and what it holds. */
+export interface OpenedSpectrum {
+  readonly file: string;
+  readonly read: Result<GivenColor & { kind: 'spectrum' }>;
+}
 
 /** What somebody typed about a finish that is not in the library. */
 export interface OwnFinishEntry {
@@ -14,11 +28,29 @@ export interface OwnFinishEntry {
   readonly name: string;
   readonly class: FinishClass;
   readonly sheen: OwnSheen;
-  /** Counts for Lab numbers only; a hex code is always a screen color, an LRV with a word is judged by eye. */
+  /** Does not count for a hex code, which is always a screen color, and an LRV with a word, which is judged by eye. */
   readonly provenance: Provenance;
+  /** Light and observer of numbers; where not set, what the text says, or D65 and 2 degrees. */
+  readonly conditions?: Conditions;
+  /** What the instrument did with the mirror-like reflection; where not set, what the text says. */
+  readonly specular?: Specular | 'unsaid';
+  /** Of a hex code. */
+  readonly space?: ScreenSpace;
+  /** The LRV printed beside the color, as typed. */
+  readonly lrv?: string;
+  readonly spectrum?: OpenedSpectrum;
   /** Size of one piece, mm, where the finish comes in tiles. */
   readonly piece_mm?: Finish['piece_mm'];
 }
+
+/** Kinds that hold for a light and an observer. */
+export const NUMBER_KINDS = ['lab', 'lch', 'xyz'] as const;
+
+export const isNumbers = (kind: OwnKind): kind is (typeof NUMBER_KINDS)[number] =>
+  (NUMBER_KINDS as readonly OwnKind[]).includes(kind);
+
+/** Kinds that an instrument gives, which counts the mirror-like reflection or traps it. */
+export const isMeasured = (kind: OwnKind): boolean => isNumbers(kind) || kind === 'spectrum';
 
 /** Middle of the MPI gloss levels that go by these names, gloss units at 60 degrees. */
 const GLOSS_GU: { readonly [S in OwnSheen]: number } = { flat: 4, satin: 28, gloss: 78 };
@@ -29,35 +61,137 @@ export function sheenNear(glossGu: number): OwnSheen {
   return (Object.keys(GLOSS_GU) as OwnSheen[]).reduce((best, sheen) => (away(sheen) < away(best) ? sheen : best));
 }
 
-/** A finish of one plain color from what was typed, or what is wrong with it. */
+/**
+ * The entry with another text. A line that says by itself what it is, as pasted from a data sheet, sets the kind, and what it
+ * says of light, observer, mirror reflection and LRV goes into their fields.
+ */
+export function withValue(entry: OwnFinishEntry, value: string): OwnFinishEntry {
+  const typed = parseColorValue(value);
+  const kind = typed.ok ? kindOf(typed.value.color) : null;
+  // Three digits are a hex code, too, but may be the beginning of something else.
+  const isClear = kind !== null && (kind !== 'hex' || /^\s*(#|hex|p3)/i.test(value));
+  const { illuminant, observer_deg, specular, lrv } = readColorLine(value).beside;
+  const before = entry.conditions ?? D65_AT_2;
+  const conditions = {
+    illuminant: illuminant && illuminantId(illuminant) ? illuminant : before.illuminant,
+    observer_deg: observer_deg ?? before.observer_deg,
+  };
+  const space = typed.ok && typed.value.color.kind === 'hex' && /^\s*p3/i.test(value) ? 'display-p3' : entry.space;
+  return {
+    ...entry,
+    value,
+    ...(isClear && { kind }),
+    ...(!sameConditions(conditions, before) && { conditions }),
+    ...(specular && { specular }),
+    ...(space && { space }),
+    ...(lrv !== undefined && isClear && kind !== 'lrv' && { lrv: String(lrv) }),
+  };
+}
+
+const kindOf = (color: GivenColor): OwnKind => color.kind;
+
+/** A finish of one plain color from what was typed, or what is wrong with it. Notices tell how it was read. */
 export function ownFinish(entry: OwnFinishEntry, library: readonly Finish[]): Result<Finish> {
-  const typed = parseColorValue(withPrefix(entry.kind, entry.value));
-  if (!typed.ok) return failure(withoutPrefix(entry, typed.problem));
+  const typed = readEntry(entry);
+  if (!typed.ok) return failure(inFormWords(entry, typed.problem));
+  const printed = printedLrv(entry);
+  if (!printed.ok) return printed;
+  const { color, provenance } = typed.value;
+  const lrv = printed.value ?? typed.value.lrv;
   const id = freeId(library);
-  return success({
-    id,
-    label: `${entry.name.trim() || TYPE_IN.unnamed}, ${id}`,
-    class: entry.class,
-    gloss_gu: GLOSS_GU[entry.sheen],
-    components: [{ role: 'base', share: 1, color: typed.value.color }],
-    pattern: { kind: 'plain' },
-    variation: 'V0',
-    ...(entry.piece_mm && { piece_mm: entry.piece_mm }),
-    provenance: entry.kind === 'lab' ? entry.provenance : typed.value.provenance,
-  });
+  const isOwnWord = color.kind === 'hex' || color.kind === 'lrv';
+  return success(
+    {
+      id,
+      label: `${entry.name.trim() || TYPE_IN.unnamed}, ${id}`,
+      class: entry.class,
+      gloss_gu: GLOSS_GU[entry.sheen],
+      components: [{ role: 'base', share: 1, color, ...(lrv !== undefined && { lrv }) }],
+      pattern: { kind: 'plain' },
+      variation: 'V0',
+      ...(entry.piece_mm && { piece_mm: entry.piece_mm }),
+      provenance: isOwnWord ? provenance : entry.provenance,
+    },
+    typed.notices,
+  );
+}
+
+/** What one should know of a finish of one color before it is used, beyond its numbers. */
+export interface OwnDoubts {
+  /** The color as it was given, where it was not given for D65, 2 degrees. */
+  readonly given: string | null;
+  readonly notices: readonly Problem[];
+  /** CIEDE2000 by which it is off if the mirror-like reflection was excluded; 0 where that is said or no question. */
+  readonly specularDe00: number;
+}
+
+export function ownDoubts(finish: Finish): OwnDoubts {
+  const [component] = givenComponents(finish);
+  const made = finishComponent(component!);
+  const { color } = component!;
+  const isInstrument = color.kind === 'spectrum' || 'illuminant' in color;
+  const doubt = made.ok && isInstrument ? specularDoubtDe00(made.value, finish.class, finish.gloss_gu) : 0;
+  const isElsewhere = 'illuminant' in color && !sameConditions(color, D65_AT_2);
+  const isTranslated =
+    isElsewhere || color.kind === 'munsell' || (color.kind === 'hex' && color.space === 'display-p3');
+  return {
+    given: isTranslated ? givenWords(color) : null,
+    notices: (made.ok && made.notices) || [],
+    specularDe00: doubt ?? 0,
+  };
+}
+
+function readEntry(entry: OwnFinishEntry): Result<TypedColor> {
+  const read = entry.kind === 'spectrum' ? readOpened(entry) : parseColorValue(withPrefix(entry));
+  if (!read.ok) return read;
+  const { color } = read.value;
+  const isNumberColor = 'illuminant' in color;
+  if (!isNumberColor && color.kind !== 'spectrum') return read;
+  const { specular: said, ...rest } = color;
+  const specular = entry.specular ?? said ?? 'unsaid';
+  const set = {
+    ...rest,
+    ...(isNumberColor && entry.conditions),
+    ...(specular !== 'unsaid' && { specular }),
+  };
+  return success({ ...read.value, color: set as GivenColor }, read.notices);
+}
+
+function readOpened({ spectrum }: OwnFinishEntry): Result<TypedColor> {
+  const read = spectrum?.read;
+  if (!read) return failure({ code: 'no-spectrum', text: TYPE_IN.noSpectrum, remedy: TYPE_IN.openSpectrum });
+  return read.ok ? success({ color: read.value, provenance: 'measured' }, read.notices) : read;
+}
+
+function printedLrv({ kind, lrv = '' }: OwnFinishEntry): Result<number | undefined> {
+  const text = lrv.trim();
+  if (text === '' || kind === 'lrv') return success(undefined);
+  const number = /^\d+([.,]\d+)?\s*%?$/.test(text) ? Number.parseFloat(text.replace(',', '.')) : Number.NaN;
+  if (number >= 0 && number <= 100) return success(number);
+  return failure({ code: 'lrv-not-understood', text: TYPE_IN.lrvWrong(text), remedy: TYPE_IN.lrvRemedy });
 }
 
 /** The kind is chosen apart, so the numbers alone are enough; a value typed with its prefix is left as it is. */
-function withPrefix(kind: OwnKind, value: string): string {
+function withPrefix({ kind, space, value }: OwnFinishEntry): string {
   const text = value.trim();
-  if (/^(lab|munsell|lrv|hex)\s*:/i.test(text)) return text;
-  return `${kind}:${text}`;
+  if (HAS_PREFIX.test(text)) return text;
+  return `${kind === 'hex' && space === 'display-p3' ? 'p3' : kind}:${text}`;
 }
 
-/** The problem in terms of what was typed: without the prefix that stands for the kind. */
-function withoutPrefix({ kind, value }: OwnFinishEntry, problem: Problem): Problem {
-  const bare = (text: string) => text.replaceAll(`${kind}:`, '');
-  return value.includes(':') ? problem : { ...problem, text: bare(problem.text), remedy: bare(problem.remedy) };
+const HAS_PREFIX = /^(lab|lch|xyz|munsell|lrv|hex|p3)\s*(\([^)]*\)\s*)?:/i;
+
+/** The problem in terms of the form: without the prefix that stands for the kind, without the path of a field. */
+function inFormWords({ kind, value }: OwnFinishEntry, problem: Problem): Problem {
+  const bare = (text: string) =>
+    text
+      .replace(
+        /^color\.(\w+)\[(\d)\]/,
+        (_, field: string, i: string) => TYPE_IN.numberNames[field]?.[Number(i)] ?? field,
+      )
+      .replace(/^color\.lrv/, 'LRV')
+      .replaceAll(HAS_PREFIX.test(value) ? '\0' : /\b(?:lab|lch|xyz|munsell|lrv|hex|p3):/g, '');
+  const remedy = problem.code === 'not-a-color' ? TYPE_IN.remedies[kind] : bare(problem.remedy);
+  return { ...problem, text: bare(problem.text), remedy };
 }
 
 function freeId(library: readonly Finish[]): string {

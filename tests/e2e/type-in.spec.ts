@@ -1,0 +1,69 @@
+import { expect, type Page, test } from '@playwright/test';
+import { choose, drawer, finishes, openPage, sample } from './page';
+
+test.describe.configure({ mode: 'serial' });
+
+let page: Page;
+test.beforeAll(async ({ browser }) => {
+  page = await openPage(browser, { reducedMotion: 'reduce' });
+});
+test.afterAll(() => page.context().close());
+
+const form = () => drawer(page).locator('form');
+const value = () => form().getByRole('textbox').first();
+const meaning = () => form().locator('.type-in-meaning');
+
+test('numbers are asked for their light and observer, which a pasted line fills in', async () => {
+  await sample(page, 'backsplash').click();
+  await choose(page, 'Type one in');
+  await expect(form().getByLabel('Light, observer')).toHaveValue('D65, 2°');
+  await value().fill('84.2, 0.5, 6.1');
+  await expect(meaning()).toContainText('Lab 84.2, 0.5, 6.1');
+
+  await form().getByLabel('Light, observer').selectOption('D50, 10°');
+  await expect(form().getByLabel('L*, a*, b* (D50, 10°)')).toBeVisible();
+  // A yellowish white is less red under D65 than its a* under D50 says.
+  await expect(meaning()).toContainText(/Lab 84\.\d, −0\.\d/);
+
+  await value().fill('L* 84.2 a* 0.5 b* 6.1 (D65/10°) SCE, LRV 80');
+  await expect(form().getByLabel('Light, observer')).toHaveValue('D65, 10°');
+  await expect(form().getByLabel('Mirror reflection')).toHaveValue('excluded');
+  await expect(form().getByLabel('Printed LRV')).toHaveValue('80');
+  await expect(meaning()).toContainText('The printed LRV is 80');
+  await expect(meaning()).toContainText('Measured without mirror reflection');
+});
+
+test('each kind shows the fields it needs, and no others', async () => {
+  await choose(page, 'Munsell');
+  await expect(form().getByLabel('Light, observer')).toHaveCount(0);
+  await expect(form().getByLabel('Mirror reflection')).toHaveCount(0);
+  await value().fill('5Y 9/1');
+  await expect(meaning()).toContainText('from Munsell 5Y 9/1');
+  await choose(page, 'Hex code');
+  await form().getByLabel('Screen').selectOption('display-p3');
+  await value().fill('#d9d4c8');
+  await expect(meaning()).toContainText('(Display P3)');
+  await expect(form().getByLabel('How do you know it?')).toBeDisabled();
+  await choose(page, 'LRV and hue');
+  await expect(form().getByLabel('Printed LRV')).toHaveCount(0);
+});
+
+test('a measured spectrum is opened and laid, and one that cannot be read is said so', async () => {
+  await choose(page, 'Spectrum');
+  const file = (name: string, text: string) => ({ name, mimeType: 'text/csv', buffer: Buffer.from(text) });
+  const input = form().locator('input[type=file]');
+  await input.setInputFiles(file('broken.csv', '400,0.5\n410,black\n420,0.5'));
+  await expect(meaning()).toContainText('is not a wavelength and a value');
+  await expect(form().getByRole('button', { name: 'Use it' })).toBeDisabled();
+
+  await input.setInputFiles(file('gray.csv', Array.from({ length: 31 }, (_, i) => `${400 + 10 * i},20`).join('\n')));
+  await expect(form()).toContainText('gray.csv');
+  // 20 % at every wavelength: L* 51.8 (CIE 15), LRV 20.
+  await form().getByLabel('Printed LRV').fill('');
+  await form().getByLabel('Mirror reflection').selectOption('included');
+  await expect(meaning()).toContainText(/Lab 51\.8, 0\.0, 0\.0; LRV 20\.0/);
+  await expect(form().getByLabel('How do you know it?')).toHaveValue('measured');
+  await form().getByLabel('Call it').fill('Gray sample');
+  await form().getByRole('button', { name: 'Use it' }).click();
+  await expect(finishes(page).getByRole('option', { selected: true })).toContainText('Gray sample');
+});
