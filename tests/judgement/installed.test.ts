@@ -118,6 +118,34 @@ describe('faults under a lamp', () => {
   });
 });
 
+describe('whites that a lamp may part', () => {
+  // Both measured white for white; by 16 curves of the tile 10 read it yellower under this lamp.
+  const known = ROWS.map(([surface, id, percent]): Row => [surface, knownTo(finish(id as string), 0.05), percent!]);
+  const partly = (many: number) => {
+    const input = scheme(known);
+    const own = finish('TL-01').components[0]!.labD65;
+    const variants = Array.from({ length: 16 }, (_, i) => (i < 16 - many ? own : { ...own, b: own.b + 4.7 }));
+    return inPlace(input, 'backsplash', { variants: [variants] });
+  };
+  const notes = (many: number) => {
+    const input = partly(many);
+    return holdsIn(input, judge(input)).warnings.filter(
+      (w) => w.text.includes('in this light') && w.basis === 'installed',
+    );
+  };
+
+  it('are a question for samples under that lamp, where curves alone decide', () => {
+    const note = notes(10).find((w) => w.surfaces.includes('counter'))!;
+    expect(note).toMatchObject({ code: 'cannot-tell', severity: 'note' });
+    expect(note.text).toContain('the numbers of a sample do not say how it behaves under this lamp');
+    expect(note.why).toMatch(/in this light they do in 3[0-9]% of the curves/);
+  });
+
+  it('are not, where nearly all curves agree', () => {
+    expect(notes(2).filter((w) => w.surfaces.includes('counter'))).toEqual([]);
+  });
+});
+
 describe('light on the worktop', () => {
   it.each([
     [300, null],
