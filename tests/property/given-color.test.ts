@@ -141,8 +141,8 @@ it('makes of anything whatever a finite component or a problem, never a NaN', ()
         return;
       }
       made++;
-      const { labD65, spectrum } = result.value;
-      expect([labD65.l, labD65.a, labD65.b].every(Number.isFinite)).toBe(true);
+      const { labD65, spectrum, uncertaintyDe00 } = result.value;
+      expect([labD65.l, labD65.a, labD65.b, uncertaintyDe00].every(Number.isFinite)).toBe(true);
       expect(spectrum).toHaveLength(81);
       expect(spectrum.every((value) => value >= 0 && value <= 1)).toBe(true);
     }),
