@@ -106,11 +106,10 @@ const reasonOf = (measured: boolean): string =>
   measured ? 'they stand too close to the limit' : 'the numbers of a sample do not say how it behaves under this lamp';
 
 /** What to do where a light leaves a question open. */
-export const LOOK = 'Look at the samples under it.';
+const LOOK = 'Look at the samples under it.';
 
 /** Ends the reason of a finding that rests on curves made up for a color. */
-export const GUESSED =
-  'The spectra are guessed from the colors, so it was tried with the curves that such colors may have.';
+const GUESSED = 'The spectra are guessed from the colors, so it was tried with the curves that such colors may have.';
 
 /** Whites that go together as samples and by the nominal curves, but not by all plausible ones: one note for all. */
 function openInLight(pairs: readonly InstalledPair[], samples: readonly JudgedPair[], holds: Holds): Warning[] {
