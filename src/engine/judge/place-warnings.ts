@@ -88,7 +88,7 @@ function tintWarning(group: readonly ToldTint[], faults: readonly PlaceFault[]):
     firmness === 'may' ? ['may read', 'may pick'] : who.plural ? ['read', 'pick'] : ['reads', 'picks'];
   const text =
     firmness === 'open'
-      ? `Cannot tell from here whether ${who.text} ${who.plural ? 'pick' : 'picks'} up some tint here${apart}: it is close to what one can tell. Hold the samples there.`
+      ? `Cannot tell from here whether ${who.text} ${who.plural ? 'pick' : 'picks'} up some tint here${apart}: the numbers stand too close to the limit. Hold the samples there.`
       : worst.severity === 'visible'
         ? `${sentenceCase(who.text)} ${reads} ${worst.installedName} here${apart}; ${sample} ${worst.sampleName}.${source}`
         : `${sentenceCase(who.text)} ${picks} up some tint here${apart}.${source}`;
