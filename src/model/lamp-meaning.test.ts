@@ -15,6 +15,7 @@ const figures = (id: string) => {
     duv: temperature?.duv ?? null,
     ra: rendering?.ra ?? null,
     r: rendering?.r ?? null,
+    outside_tolerance: rendering?.isOutsideTolerance ?? false,
   };
 };
 
@@ -47,12 +48,20 @@ it('warns of dull reds under a halophosphate tube (CIE 13.3: R9 of FL2 is -84), 
 });
 
 it('judges indices as the whole numbers they are stated in', () => {
-  const at = (ra: number) => lampMeaning({ cct_k: 2700, duv: 0, ra, r: new Array(14).fill(60) })[0];
+  const at = (ra: number) =>
+    lampMeaning({ cct_k: 2700, duv: 0, ra, r: new Array(14).fill(60), outside_tolerance: false })[0];
   expect(at(79.6)).toBe(at(80));
   expect(at(79.4)).not.toBe(at(80));
 });
 
 it('says so when a light has no color temperature or no color rendering', () => {
-  expect(lampMeaning({ cct_k: null, duv: null, ra: null, r: null })).toHaveLength(1);
-  expect(lampMeaning({ cct_k: 30_000, duv: 0, ra: null, r: null })).toHaveLength(1);
+  expect(lampMeaning({ cct_k: null, duv: null, ra: null, r: null, outside_tolerance: false })).toHaveLength(1);
+  expect(lampMeaning({ cct_k: 30_000, duv: 0, ra: null, r: null, outside_tolerance: false })).toHaveLength(1);
+});
+
+it('does not praise or blame the colors of a light too far from white for Ra (CIE 13.3)', () => {
+  const r = new Array(14).fill(95);
+  const sentences = lampMeaning({ cct_k: 3000, duv: -0.03, ra: 95, r, outside_tolerance: true }).join(' ');
+  expect(sentences).toContain('Too far from white');
+  expect(sentences).not.toContain('as they should');
 });

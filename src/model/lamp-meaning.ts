@@ -5,6 +5,8 @@ export interface LampFigures {
   readonly ra: number | null;
   /** R1-R14 of CIE 13.3. */
   readonly r: readonly number[] | null;
+  /** Too far from white for Ra to mean much (CIE 13.3). */
+  readonly outside_tolerance: boolean;
 }
 
 type LampTint = 'none' | 'slightly greenish' | 'greenish' | 'slightly pinkish' | 'pinkish';
@@ -37,11 +39,13 @@ const GOOD_R9 = 80;
 const USUAL_R9 = 50;
 
 /** What the figures of a lamp mean for a room, in sentences. */
-export function lampMeaning({ cct_k, duv, ra, r }: LampFigures): readonly string[] {
+export function lampMeaning({ cct_k, duv, ra, r, outside_tolerance }: LampFigures): readonly string[] {
   if (cct_k === null || duv === null) return ['This light is no white: it has no color temperature.'];
   if (ra === null || !r) return ['This light is too far from white for color rendering figures.'];
   // Indices are stated as whole numbers: 79.97 is 80.
-  return [renderingMeaning(Math.round(ra)), redMeaning(Math.round(r[8]!)), tintMeaning(lampTint(cct_k, duv))];
+  const tint = tintMeaning(lampTint(cct_k, duv));
+  if (outside_tolerance) return ['Too far from white for Ra to mean much (CIE 13.3).', tint];
+  return [renderingMeaning(Math.round(ra)), redMeaning(Math.round(r[8]!)), tint];
 }
 
 function renderingMeaning(ra: number): string {

@@ -92,7 +92,7 @@ describe('two finishes in each light', () => {
     const evening = found.lights.find(({ id }) => id === 'evening')!;
     expect(evening.verdict).toBe('splits');
     // Matched under the reference, the index is the difference itself; it adapts by XYZ scaling, the reading by CAT16.
-    expect(Math.abs(evening.metamerism_index - evening.de00)).toBeLessThan(0.15 * evening.de00);
+    expect(Math.abs(evening.metamerism_index! - evening.de00)).toBeLessThan(0.15 * evening.de00);
     expect(found.sentence).toBe('They match by day and part in “Evening”.');
   });
 

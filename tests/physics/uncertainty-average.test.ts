@@ -159,6 +159,15 @@ describe('the uncertainty of an average under a lamp', () => {
     expect(average.fromSample).toBeCloseTo(alone.fromSample, 12);
     expect(average.fromCurve).toBeCloseTo(alone.fromCurve, 12);
   });
+
+  it('of two equal parts of one finish is that of either: they are made alike', () => {
+    const lamp = lightById('FL11')!;
+    const two = [part('base', 0.5, COLORS.wood), part('vein', 0.5, COLORS.wood)].map(component);
+    const alone = uncertaintyUnder(two[0]!, 'paint', lamp);
+    expect(alone.fromCurve).toBeGreaterThan(0.1);
+    // The curves of the two are the same, so only sums are rounded.
+    expect(averageUncertaintyUnder(two, 'paint', lamp).fromCurve).toBeCloseTo(alone.fromCurve, 9);
+  });
 });
 
 describe('closed forms', () => {

@@ -92,11 +92,11 @@ it('is the plain difference of a pair made by a metameric black, the same with o
     const expected = independentDe00(one, other);
     expect(expected, id).toBeGreaterThan(1);
     // Only the order of sums differs.
-    expect(Math.abs(metamerismIndex(gray, metamer, light) - expected)).toBeLessThan(1e-9);
+    expect(Math.abs(metamerismIndex(gray, metamer, light)! - expected)).toBeLessThan(1e-9);
     const deab = Math.hypot(one[0] - other[0], one[1] - other[1], one[2] - other[2]);
-    expect(Math.abs(metamerismIndex(gray, metamer, light, D65, 'deab') - deab)).toBeLessThan(1e-9);
+    expect(Math.abs(metamerismIndex(gray, metamer, light, D65, 'deab')! - deab)).toBeLessThan(1e-9);
     const darker = metamer.map((value) => 0.9 * value) as ReflectanceSpd;
-    expect(Math.abs(metamerismIndex(gray, darker, light) - expected)).toBeLessThan(1e-9);
+    expect(Math.abs(metamerismIndex(gray, darker, light)! - expected)).toBeLessThan(1e-9);
   }
 });
 
@@ -110,7 +110,7 @@ it.each(['neutral 5', 'light skin', 'blue sky', 'foliage'])(
       const [referenceA, referenceB] = [xyz(measured, D65), xyz(smoothest, D65)];
       const corrected = xyz(smoothest, light).map((value, r) => (value * referenceA[r]!) / referenceB[r]!);
       const expected = independentDe00(cielab(xyz(measured, light), white), cielab(corrected, white));
-      expect(Math.abs(metamerismIndex(measured, smoothest, light) - expected), id).toBeLessThan(1e-9);
+      expect(Math.abs(metamerismIndex(measured, smoothest, light)! - expected), id).toBeLessThan(1e-9);
     }
   },
 );
@@ -119,9 +119,9 @@ it('orders the two samples at will where they match, and knows another reference
   const measured = patch('light skin');
   const smoothest = lhtssReflectance(Float64Array.from(xyz(measured, D65)), WEIGHTS_D65_2)!;
   const a = lightById('A')!;
-  const there = metamerismIndex(measured, smoothest, a);
+  const there = metamerismIndex(measured, smoothest, a)!;
   // The match is exact to 1e-9 in X, Y, Z.
-  expect(Math.abs(metamerismIndex(smoothest, measured, a) - there)).toBeLessThan(1e-6);
+  expect(Math.abs(metamerismIndex(smoothest, measured, a)! - there)).toBeLessThan(1e-6);
   expect(metamerismIndex(measured, smoothest, a, a)).toBeLessThan(1e-9);
   expect(metamerismIndex(measured, smoothest, D65, a)).toBeGreaterThan(0.5);
 });
@@ -134,7 +134,14 @@ it('is close to the difference under the light after adaptation, which is how pa
   );
   for (const [, light] of TEST_LIGHTS) {
     const adapted = differenceCiede2000(labUnder(measured, light), labUnder(bumpy, light));
-    expect(metamerismIndex(measured, bumpy, light) / adapted).toBeGreaterThan(0.75);
-    expect(metamerismIndex(measured, bumpy, light) / adapted).toBeLessThan(1.33);
+    expect(metamerismIndex(measured, bumpy, light)! / adapted).toBeGreaterThan(0.75);
+    expect(metamerismIndex(measured, bumpy, light)! / adapted).toBeLessThan(1.33);
   }
+});
+
+it('has no index where the second sample is black: there is nothing to multiply', () => {
+  const black = reflectanceSpd(new Float64Array(81));
+  const gray = reflectanceSpd(new Float64Array(81).fill(0.4));
+  expect(metamerismIndex(gray, black, D65)).toBeNull();
+  expect(metamerismIndex(black, gray, D65)).toBe(0);
 });

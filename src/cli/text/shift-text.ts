@@ -56,9 +56,13 @@ function pairLines({ finish, label, compared, lights, sentence }: PairInLights):
     `Beside ${finish}: ${label} (${compared[0]} beside ${compared[1]})`,
     wrapped(sentence, '  '),
     ...lights.map(pairLine),
-    '  M is the special metamerism index from D65 (CIE 15) of the spectra computed with.',
+    ...(lights.some((light) => light.metamerism_index !== null)
+      ? ['  M is the special metamerism index from D65 (CIE 15) of the spectra computed with.']
+      : []),
   ];
 }
 
 const pairLine = ({ name, de00, de00_from_to, metamerism_index, verdict }: PairUnderLight): string =>
-  `  ${name}: ${fixed(de00)}${rangeText(de00_from_to)} CIEDE2000 apart, M ${fixed(metamerism_index, 2)}: ${MATCH_WORDS[verdict]}`;
+  `  ${name}: ${fixed(de00)}${rangeText(de00_from_to)} CIEDE2000 apart${indexText(metamerism_index)}: ${MATCH_WORDS[verdict]}`;
+
+const indexText = (index: number | null): string => (index === null ? '' : `, M ${fixed(index, 2)}`);

@@ -10,10 +10,12 @@ import type { EmissionSpd, ReflectanceSpd } from '../spectrum/types';
 export type MetamerismFormula = 'de00' | 'deab';
 
 /**
- * Special metamerism index, change in illuminant (CIE 15:2018, clause 9; ISO 18314-4:2020), 2 degree observer: how far two
- * samples that match under `reference` come apart under `testLight`, each light with its own white. A rest of difference
- * under the reference is taken off first, by multiplying X, Y and Z of the second sample with the ratio there.
- * 0 for samples of one spectrum (or a multiple). State light and formula with it, e.g. "M(A) = 2.1 CIEDE2000".
+ * Special metamerism index, change in illuminant (CIE 15:2018, clause 9; ISO 18314-4), 2 degree observer: how far two
+ * samples that match under `reference` come apart under `testLight`, each light with its own white. A small rest of
+ * difference under the reference is taken off first by the multiplicative correction: X, Y and Z of the second sample times
+ * the ratio there, so which sample is second matters a little. It says nothing of samples that do not match to begin with.
+ * 0 for samples of one spectrum (or a multiple); null where the second sample has no X, Y or Z to multiply (black).
+ * State light and formula with it, e.g. "M(A) = 2.1 CIEDE2000".
  */
 export function metamerismIndex(
   rhoA: ReflectanceSpd,
@@ -21,9 +23,10 @@ export function metamerismIndex(
   testLight: EmissionSpd,
   reference: EmissionSpd = lightById('D65')!,
   formula: MetamerismFormula = 'de00',
-): number {
+): number | null {
   const referenceA = xyzFromReflectance(rhoA, reference, observer2);
   const referenceB = xyzFromReflectance(rhoB, reference, observer2);
+  if (!(referenceB.x > 0 && referenceB.y > 0 && referenceB.z > 0)) return null;
   const testA = xyzFromReflectance(rhoA, testLight, observer2);
   const testB = xyzFromReflectance(rhoB, testLight, observer2);
   const matchedB = {

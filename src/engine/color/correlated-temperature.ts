@@ -53,10 +53,11 @@ export function cctDuv(color: Chromaticity | Xyz<White>): CorrelatedTemperature 
   }
   const closest = locusPoint(vertex(low, middle, high, squared));
   const distance = Math.sqrt(squared(closest));
-  if (distance > MAX_DUV) return null;
+  const cct_k = 1e6 / closest.mired;
+  if (distance > MAX_DUV || cct_k < COOLEST_K - 0.1 || cct_k > HOTTEST_K * 1.0001) return null;
   // Above the locus = the side of greater v, which is also the side of the normal that points to green.
   const side = (high.u - low.u) * (v - closest.v) - (high.v - low.v) * (u - closest.u);
-  return { cct_k: 1e6 / closest.mired, duv: side >= 0 ? distance : -distance };
+  return { cct_k, duv: side >= 0 ? distance : -distance };
 }
 
 function locusPoint(mired: number): LocusPoint {
@@ -66,7 +67,9 @@ function locusPoint(mired: number): LocusPoint {
 
 function locusTable(): LocusPoint[] {
   const points: LocusPoint[] = [];
-  for (let cct_k = COOLEST_K; cct_k < HOTTEST_K * STEP; cct_k *= STEP) points.push(locusPoint(1e6 / cct_k));
+  // One step beyond either end, so that the nearest point of any light in between has neighbours.
+  for (let cct_k = COOLEST_K / STEP; cct_k < HOTTEST_K * STEP * STEP; cct_k *= STEP)
+    points.push(locusPoint(1e6 / cct_k));
   return points;
 }
 

@@ -18,6 +18,8 @@ export interface LampRecord {
   /** Ra and R1-R14 of CIE 13.3; null without a reference light. */
   readonly ra: number | null;
   readonly r: readonly number[] | null;
+  /** The light lies too far from its reference for Ra to mean much: more than 5.4e-3 in CIE 1960 u, v (CIE 13.3). */
+  readonly outside_tolerance: boolean;
   /** Rf (CIE 224) and Rg (TM-30), only with the samples at hand; Rg needs one in every hue sector. */
   readonly rf?: number;
   readonly rg?: number;
@@ -38,6 +40,7 @@ export function lampRecord(spd: EmissionSpd, samples?: readonly ReflectanceSpd[]
     duv: temperature?.duv ?? null,
     ra: rendering?.ra ?? null,
     r: rendering?.r ?? null,
+    outside_tolerance: rendering?.isOutsideTolerance ?? false,
     ...(fidelity && { rf: fidelity.rf }),
     ...(fidelity && fidelity.rg !== null && { rg: fidelity.rg }),
   };

@@ -41,7 +41,9 @@ function oneLight(words: string, given: string): Result<LightKind> {
   if (words === '') return failure(nothingProblem);
   const formed = words.match(/^(planck|daylight|led)\s*:(.*)$/i);
   if (!formed) {
-    const id = IDS.get(bare(words)) ?? IDS.get(bare(words).replace(/^cie/, ''));
+    // 'CIE F11' and 'F11' are common names for FL11.
+    const plain = bare(words).replace(/^cie/, '');
+    const id = IDS.get(plain) ?? IDS.get(plain.replace(/^f(?=\d)/, 'fl'));
     return id ? success({ kind: 'cie', id }) : failure(unknownProblem(given));
   }
   const kind = formed[1]!.toLowerCase() as 'planck' | 'daylight' | 'led';

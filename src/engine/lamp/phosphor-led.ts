@@ -40,10 +40,11 @@ interface Mixture {
  * mixed so that the chromaticity is exactly that of `cct_k` and `duv`, the phosphors chosen so that Ra (CIE 13.3) is
  * exactly `ra`. Scaled to one lux. Smooth in all three, but for the step of CIE 13.3 at 5000 K, where its reference
  * changes from a black body to daylight (0.2 % of the power moves).
- * It is a likely lamp, not the lamp: colours under CIE LED-B1 to LED-B5 are met to 0.1-0.3 CIEDE2000 in the mean and
- * 0.8 at most; lamps built otherwise (a red LED, a violet pump) to 0.8-1.2 in the mean and 4 at most (tests).
+ * It is a likely lamp, not the lamp: the 24 patches of a colour chart under CIE LED-B1 to LED-B5 are met to 0.1-0.3
+ * CIEDE2000 in the mean and 0.8 at most (the more saturated CIE 13.3 samples to 1.3 at most); lamps built otherwise (a red
+ * LED, a violet pump) to 0.8-1.2 in the mean and 4 at most, single saturated colours to 8.
  * Refused, with what can be reached: temperatures outside 1800-8000 K, Ra outside 60-98 or out of reach at that
- * temperature (above 97-98), |duv| above 0.006.
+ * temperature (the most is 96-98, less at a |duv| near 0.006), |duv| above 0.006.
  */
 export function phosphorLedSpd({ cct_k, ra, duv = 0 }: LedLabel): Result<EmissionSpd> {
   if (!(cct_k >= COOLEST_K && cct_k <= HOTTEST_K)) return failure(temperatureProblem(cct_k));

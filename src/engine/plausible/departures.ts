@@ -50,13 +50,13 @@ function riseOf(z: Float64Array): number {
   return Math.max(...seen) - Math.min(...seen);
 }
 
-/** Depth of the edge of the whitest chart white (Ohta 1997). */
-const DEEPEST_EDGE = 1.8;
+/** Depth of the edge of the whitest chart white (Ohta 1997), rounded up. */
+const DEEPEST_EDGE = 1.9;
 
 /**
  * Depth of the edge of titanium white, z, in a paint of the given curve: full in whites, none where other pigments absorb the
- * violet anyway. Fitted to the whites and grays of a chart (Ohta 1997).
+ * violet anyway. The straight line through the whites and grays of a chart (Ohta 1997).
  */
 function titaniumEdgeDepth(z: Float64Array): number {
-  return Math.min(DEEPEST_EDGE, Math.max(0, 0.2 + 1.2 * z[AT_450_NM]!));
+  return Math.min(DEEPEST_EDGE, Math.max(0, 0.9 + 0.68 * z[AT_450_NM]!));
 }

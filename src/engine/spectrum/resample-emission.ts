@@ -8,6 +8,8 @@ const NEEDED_FROM_NM = 400;
 const NEEDED_TO_NM = 700;
 /** The blue peak of a white LED is about 20 nm wide: at 20 nm it may fall between two samples (see the tests). */
 const COARSEST_STEP_NM = 10;
+/** Decimal wavelengths miss a whole step by rounding. */
+const ROUNDING_NM = 1e-6;
 /** Negative power up to this part of the peak is an instrument's noise (our judgement). */
 const NOISE_OF_PEAK = 0.01;
 /** Keeps sums finite; no unit of power per nm comes near. */
@@ -33,7 +35,7 @@ export function emissionOnGrid(sampled: SampledEmission): Result<EmissionSpd> {
   const notices: Problem[] = [];
   if (seen.power.some((power) => power < 0)) notices.push(noiseNotice());
   const step_nm = coarsestStep(seen.nm);
-  if (step_nm > GRID_STEP_NM) notices.push(coarseNotice(step_nm));
+  if (step_nm > GRID_STEP_NM + ROUNDING_NM) notices.push(coarseNotice(step_nm));
   const start_nm = seen.nm[0]!;
   const end_nm = seen.nm.at(-1)!;
   if (start_nm > GRID_START_NM || end_nm < GRID_END_NM) notices.push(extendedNotice(start_nm, end_nm, spd));
@@ -97,10 +99,10 @@ function findProblem(sampled: SampledEmission): Problem | null {
   }
   const seen = visiblePart(sampled);
   const step_nm = coarsestStep(seen.nm);
-  if (step_nm > COARSEST_STEP_NM) {
+  if (step_nm > COARSEST_STEP_NM + ROUNDING_NM) {
     return {
       code: 'lamp-step',
-      text: `The spectrum has a step of ${step_nm} nm: a lamp's peaks may fall between its samples.`,
+      text: `The spectrum has a step of ${inNm(step_nm)} nm: a lamp's peaks may fall between its samples.`,
       remedy: `Export it in steps of 5 nm or less; ${COARSEST_STEP_NM} nm at most.`,
     };
   }
@@ -117,6 +119,8 @@ function findProblem(sampled: SampledEmission): Problem | null {
   return null;
 }
 
+const inNm = (step_nm: number): number => Number(step_nm.toFixed(3));
+
 const darkProblem = (): Problem => ({
   code: 'lamp-dark',
   text: 'The spectrum holds no visible power.',
@@ -131,7 +135,7 @@ const noiseNotice = (): Problem => ({
 
 const coarseNotice = (step_nm: number): Problem => ({
   code: 'lamp-coarse',
-  text: `The spectrum has steps of up to ${step_nm} nm; narrow peaks are only roughly known from that.`,
+  text: `The spectrum has steps of up to ${inNm(step_nm)} nm; narrow peaks are only roughly known from that.`,
   remedy: 'Export it in steps of 5 nm or less if the instrument can.',
 });
 

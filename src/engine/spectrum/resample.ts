@@ -32,7 +32,7 @@ export const REFLECTANCE_NOISE = 0.005;
  * Refused, with the reason: all that `spectrumProblem` finds.
  *
  * What it costs on the 24 chart patches, D65, CIEDE2000 mean and greatest: 10 nm 0.02 and 0.09, 20 nm 0.05 and 0.18 (sixth
- * order Sprague 0.04 and 0.16: not worth the second method); 400-700 nm 0.01 and 0.03. A start at 410 nm would cost up to
+ * order Sprague 0.04 and 0.16: not worth the second method); 400-700 nm 0.01 and 0.03. Under spiky FL11 20 nm data cost 0.16 and 0.72. A start at 410 nm would cost up to
  * 0.18 and one at 420 nm up to 0.55, for titanium whites have their edge there: such data are refused.
  */
 export function reflectanceOnGrid(sampled: SampledReflectance): Result<ReflectanceSpd> {

@@ -7,10 +7,6 @@ type Nine = [number, number, number, number, number, number, number, number, num
 /** Covariance of the errors that `axes` make of three independent standard normal numbers. */
 export const covarianceOf = (axes: Matrix3): LabCovariance => multiply(axes, transposed(axes));
 
-/** Covariance of what moves with an error by `slopes`. */
-export const carriedBy = (slopes: Matrix3, covariance: LabCovariance): LabCovariance =>
-  multiply(slopes, multiply(covariance, transposed(slopes)));
-
 const transposed = ([a, b, c, d, e, f, g, h, i]: Matrix3): Matrix3 => [a, d, g, b, e, h, c, f, i];
 
 /** Sum of matrices; of covariances, that of the sum of independent errors. */

@@ -25,7 +25,7 @@ export function curveSensitivity(spectrum: ReflectanceSpd): readonly [Float64Arr
   const wanted = xyzByLab(labD65FromReflectance(spectrum));
   const along = (column: number): Float64Array => {
     for (let r = 0; r < 3; r++) system.g[r] = wanted[3 * r + column]! / 100;
-    if (!system.solve()) throw new RangeError('a reflectance that no change of colour moves');
+    if (!system.solve()) throw new RangeError('a reflectance that no change of color moves');
     return system.x.map((dz, i) => slopeInZ[i]! * dz);
   };
   return [along(0), along(1), along(2)];

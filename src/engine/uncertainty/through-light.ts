@@ -1,12 +1,12 @@
 import { labUnder } from '../change/lab-under';
-import { multiply } from '../color/matrix3';
+import { apply, multiply } from '../color/matrix3';
 import type { Lab, Matrix3 } from '../color/types';
 import type { FinishClass, FinishComponent } from '../finish/types';
 import { readingOf } from '../finish/uncertainty';
 import { plausibleCurves } from '../plausible/curves';
 import { GRID_COUNT } from '../spectrum/grid';
 import type { EmissionSpd, ReflectanceSpd } from '../spectrum/types';
-import { carriedBy, covarianceOf, spreadAround, sumOf } from './covariance';
+import { covarianceOf, spreadAround, sumOf } from './covariance';
 import { curveSensitivity } from './curve-sensitivity';
 import { errorAxes, type LabCovariance, rmsDe00 } from './lab-error';
 import { mixedCovariance, mixingSlopes } from './mixing';
@@ -46,7 +46,8 @@ export function uncertaintyUnder(
 
 /**
  * How far the area mean of a surface is known under a light: components mixed in linear light by share, as
- * `averageComponent` does. Samples of one reading err together; the curve of each component is unknown by itself.
+ * `averageComponent` does. Samples of one reading err together; their curves depart together, too: the parts of a finish are
+ * taken to be made alike.
  */
 export function averageUncertaintyUnder(
   components: readonly (UncertainComponent & Pick<FinishComponent, 'share' | 'role' | 'provenance'>)[],
@@ -66,10 +67,33 @@ export function averageUncertaintyUnder(
     axes: sampleAxes(component, spd),
     source: readingOf(component),
   }));
-  const ofCurves = parts.map(({ component, lab, weight }) =>
-    carriedBy(mixingSlopes(average, lab, weight), curveCovariance(component, finishClass, spd)),
-  );
-  return known(average, mixedCovariance(average, parts), sumOf(ofCurves));
+  const departures = parts.map(({ component, lab, weight, source }) => {
+    const slopes = mixingSlopes(average, lab, weight);
+    const [, ...others] = plausibleCurves(component, finishClass).map((curve) => labUnder(curve, spd));
+    return { source, moved: others.map((other) => apply(slopes, [other.l - lab.l, other.a - lab.a, other.b - lab.b])) };
+  });
+  return known(average, mixedCovariance(average, parts), togetherBySource(average, departures));
+}
+
+interface Departures {
+  readonly source: string;
+  /** By how much each further curve of a component moves the average. */
+  readonly moved: readonly (readonly [l: number, a: number, b: number])[];
+}
+
+/** Members of one number go together within a source; sources are independent. A measured part does not move. */
+function togetherBySource(average: Lab<'D65-2'>, departures: readonly Departures[]): LabCovariance {
+  const sources = new Set(departures.map(({ source }) => source));
+  const covariances = [...sources].map((source) => {
+    const ofSource = departures.filter((one) => one.source === source && one.moved.length > 0);
+    const count = Math.max(0, ...ofSource.map(({ moved }) => moved.length));
+    const colors = Array.from({ length: count }, (_, member): Lab<'D65-2'> => {
+      const sum = (k: 0 | 1 | 2) => ofSource.reduce((total, { moved }) => total + moved[member]![k], 0);
+      return { l: average.l + sum(0), a: average.a + sum(1), b: average.b + sum(2) };
+    });
+    return spreadAround(average, colors);
+  });
+  return sumOf(covariances);
 }
 
 function known(lab: Lab<'D65-2'>, ofSample: LabCovariance, ofCurve: LabCovariance): UncertainColor {

@@ -69,8 +69,8 @@ export interface PairUnderLight extends LightRecord {
   readonly de00: number;
   /** At the 5th and 95th percentile of all curves the two colors may have. */
   readonly de00_from_to: readonly [p05: number, p95: number];
-  /** Special index for a change of illuminant from D65 (CIE 15), CIEDE2000, 2 degree. */
-  readonly metamerism_index: number;
+  /** Special index for a change of illuminant from D65 (CIE 15), CIEDE2000, 2 degree; null where they do not match under D65. */
+  readonly metamerism_index: number | null;
   readonly verdict: MatchVerdict;
 }
 
@@ -144,7 +144,7 @@ function pairInLights(own: LaidFinish, other: LaidFinish, lights: readonly Workt
       ...recordOf(light),
       de00: pair.de00,
       de00_from_to: [pair.differences.p05, pair.differences.p95],
-      metamerism_index: metamerismIndex(a.spectrum, b.spectrum, light.spd),
+      metamerism_index: pair.verdict === 'apart' ? null : metamerismIndex(a.spectrum, b.spectrum, light.spd),
       verdict: pair.verdict,
     };
   });
