@@ -4,6 +4,7 @@ import { specularDoubtDe00 } from '../engine/finish/specular';
 import type { FinishClass, FinishComponent } from '../engine/finish/types';
 import type { ComponentRecord } from '../engine/judge/assessment';
 import { componentRecord } from '../engine/judge/component-record';
+import { estimatesOf } from '../engine/uncertainty/estimates';
 import { type ColorUnderLight, colorUnder } from './color-under';
 import type { NamedLight } from './light-option';
 import { type WhitenessRecord, whitenessOf } from './whiteness-record';
@@ -21,10 +22,35 @@ export interface ColorRecord extends ComponentRecord {
   readonly lrv_printed: number | null;
   readonly whiteness: WhitenessRecord;
   readonly spectrum_source: FinishComponent['spectrumSource'];
+  /** How far the numbers are known: root mean square error of each, from `uncertainty_de00`. */
+  readonly uncertainty: ColorUncertainty;
   /** Under the first light asked for. */
   readonly under?: ColorUnderLight;
   /** Under every light asked for, in that order. */
   readonly lights?: readonly ColorUnderLight[];
+}
+
+export interface ColorUncertainty {
+  readonly lrv: number;
+  /** Steps of the circle of 100; towards 29 there is no hue one could know. */
+  readonly munsell_hue: number;
+  readonly munsell_value: number;
+  readonly munsell_chroma: number;
+  /** Undertone strength. */
+  readonly strength: number;
+  readonly wid: number;
+}
+
+function uncertaintyOf(component: FinishComponent): ColorUncertainty {
+  const { lrv, munsellHue100, munsellValue, munsellChroma, strength, wid } = estimatesOf(component);
+  return {
+    lrv: lrv.sigma,
+    munsell_hue: munsellHue100.sigma,
+    munsell_value: munsellValue.sigma,
+    munsell_chroma: munsellChroma.sigma,
+    strength: strength.sigma,
+    wid: wid.sigma,
+  };
 }
 
 /** Numbers and spectra come from instruments, which count the mirror-like reflection or trap it. */
@@ -49,8 +75,9 @@ export function colorRecord(
     specular_doubt_de00:
       glossGu !== undefined && isMeasuredKind(color) ? specularDoubtDe00(component, finishClass, glossGu) : null,
     lrv_printed: lrv ?? null,
-    whiteness: whitenessOf(component.labD65),
+    whiteness: whitenessOf(component),
     spectrum_source: component.spectrumSource,
+    uncertainty: uncertaintyOf(component),
     ...(under && { under, lights: [under, ...more] }),
   };
 }

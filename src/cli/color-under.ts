@@ -6,6 +6,7 @@ import type { LabTriple } from '../engine/judge/assessment';
 import { labTriple } from '../engine/judge/component-record';
 import { undertoneOf } from '../engine/naming/undertone';
 import { observer2 } from '../engine/spectrum/observers';
+import { uncertaintyUnder } from '../engine/uncertainty/through-light';
 import type { NamedLight } from './light-option';
 
 /** A color under another light, as known to an eye that is used to that light. */
@@ -20,6 +21,8 @@ export interface ColorUnderLight {
   readonly shift_de00: number;
   /** The same at the 5th and 95th percentile of all curves the color may have; equal where the spectrum was measured. */
   readonly shift_from_to_de00: readonly [p05: number, p95: number];
+  /** How far the color there is known: error of the sample and the spectra it may have together, root mean square. */
+  readonly uncertainty_de00: number;
 }
 
 /** The color of a component under a light, completely adapted; what is left is what the lamp does to this color alone. */
@@ -38,5 +41,6 @@ export function colorUnder(
     name: undertoneOf(lab).name,
     shift_de00: de00,
     shift_from_to_de00: [shifts.p05, shifts.p95],
+    uncertainty_de00: uncertaintyUnder(component, finishClass, spd).uncertaintyDe00,
   };
 }

@@ -23,6 +23,7 @@ it('prints JSON and nothing else on standard output, messages beside', () => {
       'provenance',
       'uncertainty_de00',
       'whiteness',
+      'uncertainty',
       'spectrum_source',
       'given',
       'finish_class',

@@ -21,13 +21,13 @@ export function colorText(color: ColorRecord): string {
     row('Munsell', color.munsell),
     row(
       'Light reflectance value',
-      `${fixed(color.lrv)} (D65, 10°)${lrv_printed === null ? '' : `; printed is ${lrv_printed}`}`,
+      `${fixed(color.lrv)} (D65, 10°), known to about ±${fixed(color.uncertainty.lrv)}${lrv_printed === null ? '' : `; printed is ${lrv_printed}`}`,
     ),
-    row('Whiteness', `WID ${fixed(w.wid)}, ${cieText(w)}`),
+    row('Whiteness', `WID ${fixed(w.wid)} ±${fixed(color.uncertainty.wid)}, ${cieText(w)}; ${e313Text(w)}`),
     ...(isMeasuredKind(color.given) ? [row('Mirror reflection', mirrorText(color))] : []),
     row(
       'Known by',
-      `${color.provenance}, about ${fixed(color.uncertainty_de00, 2)} CIEDE2000 (one standard deviation)`,
+      `${color.provenance}; off by about ${fixed(color.uncertainty_de00, 2)} CIEDE2000 as a rule (root mean square)`,
     ),
     row('Computed with', SOURCES[color.spectrum_source]),
     ...lights.flatMap(underText),
@@ -47,7 +47,7 @@ function underText({ light, cct_k, duv, name, lab_d65, ...shift }: ColorUnderLig
   const isOpen = to - from >= 0.05;
   return [
     `Under ${light} (${temperatureText(cct_k, duv)}), once the eye is used to it: ${name}`,
-    row('CIELAB adapted to D65', labText(lab_d65)),
+    row('CIELAB adapted to D65', `${labText(lab_d65)}, known to about ${fixed(shift.uncertainty_de00)} CIEDE2000`),
     row(
       'Shift',
       `${fixed(shift.shift_de00)} CIEDE2000${isOpen ? `; ${fixed(from)} to ${fixed(to)} with other spectra of the same color` : ''}`,
@@ -90,5 +90,13 @@ function cieText(w: WhitenessRecord): string {
     w.cie_valid && w.cie_w !== null && w.cie_tint !== null
       ? `CIE W ${fixed(w.cie_w)}, tint ${fixed(w.cie_tint)}`
       : 'CIE W does not apply';
-  return w.yellowness_e313 === null ? cie : `${cie}, yellowness E313 ${fixed(w.yellowness_e313)}`;
+  if (w.yellowness_e313 === null || !w.yellowness_holds) return `${cie}, yellowness E313 does not apply`;
+  return `${cie}, yellowness E313 ${fixed(w.yellowness_e313)}`;
+}
+
+/** Whether ASTM E313 takes it for a white at all. */
+function e313Text({ white_e313: { holds, why } }: WhitenessRecord): string {
+  if (holds) return 'a white by ASTM E313';
+  const reasons = { 'too-dark': 'too dark', 'too-colorful': 'too colorful' } as const;
+  return `no white by ASTM E313: ${why.map((one) => reasons[one]).join(' and ')}`;
 }

@@ -4,7 +4,7 @@ import type { ReflectanceSpd } from '../spectrum/types';
 import { anchoredLightness } from './anchored-lightness';
 import { type CieWhiteness, cieWhiteness, type WhitenessBasis } from './cie-whiteness';
 import { type MunsellPlace, type NotWhite, notWhiteE313, yellownessHolds } from './e313-range';
-import { yFromLightness } from './lab';
+import { xyzD65FromLabD65, yFromLightness } from './lab';
 import { stensby } from './stensby';
 import type { Lab } from './types';
 import { wid } from './wid';
@@ -47,12 +47,14 @@ export function whitesRecord({ labD65, spectrum, munsell, yAnchor }: WhiteInQues
     );
   const cie = <W extends WhitenessBasis>(basis: W) => cieWhiteness(under(basis), basis);
   const yellowness = <W extends YellownessBasis>(basis: W) => yellownessE313(under(basis), basis);
+  // The colour itself where it is asked for: a curve cannot be quite black or white.
+  const own = xyzD65FromLabD65(labD65);
   const why = notWhiteE313(munsell);
   return {
     wid: wid(labD65),
     stensby: stensby(labD65),
     cie: {
-      'D65-2': cie('D65-2'),
+      'D65-2': cieWhiteness(own, 'D65-2'),
       'D65-10': cie('D65-10'),
       'C-2': cie('C-2'),
       'C-10': cie('C-10'),
@@ -62,7 +64,7 @@ export function whitesRecord({ labD65, spectrum, munsell, yAnchor }: WhiteInQues
     yellowness_e313: {
       'C-2': yellowness('C-2'),
       'C-10': yellowness('C-10'),
-      'D65-2': yellowness('D65-2'),
+      'D65-2': yellownessE313(own, 'D65-2'),
       'D65-10': yellowness('D65-10'),
     },
     yellowness_holds: yellownessHolds(munsell),

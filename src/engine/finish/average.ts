@@ -53,7 +53,7 @@ function mixedUncertainty(average: Lab<'D65-2'>, components: readonly FinishComp
   const parts = components.map((component) => ({
     lab: component.labD65,
     weight: component.share / share,
-    axes: errorAxes(component.labD65, component.uncertaintyDe00),
+    axes: errorAxes(component.labD65, component.uncertaintyDe00, component.lightnessDe00),
     source: readingOf(component),
   }));
   return rmsDe00(average, mixedCovariance(average, parts));

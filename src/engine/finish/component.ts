@@ -1,5 +1,8 @@
+import { differenceCiede2000 } from '../color/difference';
+import { lightnessFromY } from '../color/lab';
 import { labD65FromReflectance } from '../color/lab-from-reflectance';
 import { lrvFromReflectance } from '../color/lrv';
+import type { Lab } from '../color/types';
 import { type Problem, type Result, success } from '../result';
 import type { GivenColor, Specular } from './given-color';
 import { curveOfGiven, type GivenCurve } from './given-curve';
@@ -60,8 +63,19 @@ export function finishComponent(given: GivenComponent): Result<FinishComponent> 
     uncertaintyDe00: Math.hypot(UNCERTAINTY_DE00[provenance], translationDoubtDe00(color, curve.value, finishClass)),
     finishClass,
     ...(specular && { specular }),
+    ...(color.kind === 'lrv' && { lightnessDe00: lightnessDoubt(color.lrv) }),
   };
   return success(component, notices);
+}
+
+/** How far a printed LRV may be off, root mean square: whole numbers, and instruments differ by about one. Our judgement. */
+const LRV_ERROR = 1;
+
+/** The same in CIEDE2000, the larger way. */
+function lightnessDoubt(lrv: number): number {
+  const grayOf = (y: number): Lab<'D65-2'> => ({ l: lightnessFromY(Math.min(100, Math.max(0, y))), a: 0, b: 0 });
+  const steps = [lrv - LRV_ERROR, lrv + LRV_ERROR].map((y) => differenceCiede2000(grayOf(lrv), grayOf(y)));
+  return Math.max(...steps);
 }
 
 interface Counted {

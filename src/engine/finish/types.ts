@@ -47,6 +47,8 @@ export interface FinishComponent {
   readonly provenance: Provenance;
   /** Root mean square of the whole colour difference between what is said and what is, CIEDE2000 units. */
   readonly uncertaintyDe00: number;
+  /** The part of lightness in that, where it is known apart: from a light reflectance value; absent otherwise. */
+  readonly lightnessDe00?: number;
   /** What the spectrum counts of the mirror-like reflection; absent where nobody said. */
   readonly specular?: Specular;
   /** Class of the material the component is made of; absent: that of the finish it belongs to. */

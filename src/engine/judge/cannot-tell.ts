@@ -29,7 +29,7 @@ function isWithinErrors({ verdict, de00 }: PairJudgement, a: PairSide, b: PairSi
   return isAlike(verdict) && combined >= PAIR.perceptible && de00 < combined;
 }
 
-/** True when the colors err further, by one standard deviation, than the verdict can bear. */
+/** True when the colors err further, in the root mean square, than the verdict can bear. */
 function isBeyondProvenance(judgement: PairJudgement, a: PairSide, b: PairSide): boolean {
   const n = judgement.numbers;
   switch (judgement.verdict) {
@@ -67,7 +67,7 @@ function hueErrorDeg(side: PairSide): number {
 
 /** Standard deviation of the error of a color along `slope`, in units of the reading whose slope it is. */
 function errorAlong({ color }: PairSide, { l, a, b }: Lab<'D65-2'>): number {
-  const [ll, la, lb, , aa, ab, , , bb] = labCovariance(color.lab, color.uncertaintyDe00);
+  const [ll, la, lb, , aa, ab, , , bb] = labCovariance(color.lab, color.uncertaintyDe00, color.lightnessDe00);
   return Math.sqrt(l * l * ll + a * a * aa + b * b * bb + 2 * (l * a * la + l * b * lb + a * b * ab));
 }
 

@@ -1,5 +1,5 @@
 import { yFromLightness } from '../color/lab';
-import { lrvFromReflectance } from '../color/lrv';
+import { lrvPerY } from '../color/lrv';
 import type { Assessment } from './assessment';
 import { balanceParts, installedReading, sampleReading } from './balance';
 import type { Holds } from './claims';
@@ -114,6 +114,6 @@ function weighedColors(surface: JudgedSurface): WeighedColor[] {
   return surface.finish.components.map((component, i) => ({
     key: sampleColor(surface.surface, surface.finish, i).key,
     weight: component.share / total,
-    lrvPerY: lrvFromReflectance(component.spectrum) / Math.max(1e-6, yFromLightness(component.labD65.l)),
+    lrvPerY: lrvPerY(component.spectrum),
   }));
 }

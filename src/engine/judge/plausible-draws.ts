@@ -45,7 +45,7 @@ export function* plausibleDraws(placed: readonly PlacedColor[], draws: number, s
     for (const [key, color] of colors) {
       const { normals } = streams.get(errorSource(color))!;
       const error = [normals[3 * d]!, normals[3 * d + 1]!, normals[3 * d + 2]!] as const;
-      samples.set(key, recolored(color, drawLab(color.lab, color.uncertaintyDe00, error)));
+      samples.set(key, recolored(color, drawLab(color.lab, color.uncertaintyDe00, error, color.lightnessDe00)));
     }
     const readAs =
       (colors: ReadonlyMap<string, SampleColor>) =>

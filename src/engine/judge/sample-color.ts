@@ -22,8 +22,10 @@ export interface SampleColor {
   /** Greatest Munsell chroma at which it still counts as a white. */
   readonly whiteChromaMax: number;
   readonly provenance: Provenance;
-  /** One standard deviation, CIEDE2000 units. */
+  /** Root mean square of the whole difference, CIEDE2000 units. */
   readonly uncertaintyDe00: number;
+  /** The part of lightness in that, where it is known apart. */
+  readonly lightnessDe00: number | undefined;
   readonly munsellChroma: () => number;
   /** Undertone strength U: Munsell chroma over the ISCC-NBS neutral limit. */
   readonly strength: () => number;
@@ -71,6 +73,7 @@ export function sampleColor(surface: SurfaceId, finish: LaidFinish, index: numbe
     whiteChromaMax: whiteChromaMax(isGrout ? 'grout' : finish.class, component.share),
     provenance: component.provenance,
     uncertaintyDe00: component.uncertaintyDe00,
+    lightnessDe00: component.lightnessDe00,
   };
   return withLookUp(sample, () => {
     const undertone = undertoneOf(component.labD65);

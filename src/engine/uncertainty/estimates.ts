@@ -1,6 +1,6 @@
 import { differenceCiede2000 } from '../color/difference';
 import { yFromLightness } from '../color/lab';
-import { lrvFromReflectance } from '../color/lrv';
+import { lrvPerY } from '../color/lrv';
 import { wid } from '../color/wid';
 import type { FinishComponent } from '../finish/types';
 import { munsellFromLabD65 } from '../naming/munsell';
@@ -34,19 +34,19 @@ export interface ColorEstimates {
 
 /** Numbers of one colour with their uncertainty, by seeded draws of its error. */
 export function estimatesOf(
-  component: Pick<FinishComponent, 'labD65' | 'spectrum' | 'uncertaintyDe00'>,
+  component: Pick<FinishComponent, 'labD65' | 'spectrum' | 'uncertaintyDe00' | 'lightnessDe00'>,
   options?: PropagateOptions,
 ): ColorEstimates {
-  const { labD65, spectrum, uncertaintyDe00 } = component;
+  const { labD65, spectrum, uncertaintyDe00, lightnessDe00 } = component;
   // The curve of a drawn colour moves with its Y: how the observers of 10 and of 2 degrees differ in it stays as it is.
-  const lrvPerY = lrvFromReflectance(spectrum) / Math.max(1e-6, yFromLightness(labD65.l));
+  const perY = lrvPerY(spectrum);
   const said = munsellFromLabD65(labD65);
   const spreads = propagate(
-    [{ lab: labD65, u: uncertaintyDe00, source: '' }],
+    [{ lab: labD65, u: uncertaintyDe00, lightness: lightnessDe00, source: '' }],
     ([lab]) => {
       const munsell = munsellFromLabD65(lab!);
       return [
-        lrvPerY * yFromLightness(lab!.l),
+        perY * yFromLightness(lab!.l),
         said.hue100 + hueStep(munsell.hue100 - said.hue100),
         munsell.value,
         munsell.chroma,

@@ -8,6 +8,8 @@ export interface UncertainLab {
   readonly lab: Lab<'D65-2'>;
   /** Root mean square of the whole colour difference, CIEDE2000 units. */
   readonly u: number;
+  /** Of its lightness, where that is known apart (see `errorAxes`). */
+  readonly lightness?: number | undefined;
   /** Errors of one source are the same three normal numbers, scaled to each colour; sources are independent. */
   readonly source: string;
 }
@@ -43,9 +45,9 @@ export function propagate(
   { count = 200, seed = 1 }: PropagateOptions = {},
 ): Spread[] {
   const sources = [...new Set(inputs.map((input) => input.source))];
-  const placed = inputs.map(({ lab, u, source }) => ({
+  const placed = inputs.map(({ lab, u, lightness, source }) => ({
     lab,
-    axes: errorAxes(lab, u),
+    axes: errorAxes(lab, u, lightness),
     at: 3 * sources.indexOf(source),
   }));
   const normals = standardNormals(3 * sources.length, count, seed);

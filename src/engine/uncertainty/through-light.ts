@@ -27,7 +27,7 @@ export interface UncertainColor {
 
 type UncertainComponent = Pick<
   FinishComponent,
-  'labD65' | 'spectrum' | 'spectrumSource' | 'finishClass' | 'uncertaintyDe00'
+  'labD65' | 'spectrum' | 'spectrumSource' | 'finishClass' | 'uncertaintyDe00' | 'lightnessDe00'
 >;
 
 /**
@@ -108,8 +108,10 @@ function known(lab: Lab<'D65-2'>, ofSample: LabCovariance, ofCurve: LabCovarianc
 }
 
 /** Errors under the light by the three normal numbers of the sample's error. */
-const sampleAxes = ({ labD65, spectrum, uncertaintyDe00 }: UncertainComponent, spd: EmissionSpd): Matrix3 =>
-  multiply(slopesUnder(spectrum, spd), errorAxes(labD65, uncertaintyDe00));
+const sampleAxes = (
+  { labD65, spectrum, uncertaintyDe00, lightnessDe00 }: UncertainComponent,
+  spd: EmissionSpd,
+): Matrix3 => multiply(slopesUnder(spectrum, spd), errorAxes(labD65, uncertaintyDe00, lightnessDe00));
 
 function curveCovariance(component: UncertainComponent, finishClass: FinishClass, spd: EmissionSpd): LabCovariance {
   const [nominal, ...others] = plausibleCurves(component, finishClass).map((curve) => labUnder(curve, spd));

@@ -5,12 +5,15 @@ import { changeOf, type LightChange, type ShiftVerdict, shiftUnder } from '../..
 import { differenceCiede2000 } from '../../engine/color/difference';
 import { averageComponent } from '../../engine/finish/average';
 import type { ComponentRole, FinishComponent, LaidFinish } from '../../engine/finish/types';
+import { readingOf } from '../../engine/finish/uncertainty';
 import type { ComponentRecord, LabTriple } from '../../engine/judge/assessment';
 import { averageRecord, componentRecord, labTriple } from '../../engine/judge/component-record';
 import { undertoneOf } from '../../engine/naming/undertone';
 import { plausibleCurves } from '../../engine/plausible/curves';
 import { GRID_COUNT } from '../../engine/spectrum/grid';
 import type { ReflectanceSpd } from '../../engine/spectrum/types';
+import { estimatesBetween } from '../../engine/uncertainty/estimates';
+import type { UncertainLab } from '../../engine/uncertainty/propagate';
 import { type DaylightMatch, daylightMatch, pairSentence } from './pair-in-lights';
 import type { WorktopLight } from './worktop-lights';
 
@@ -149,7 +152,7 @@ function pairInLights(own: LaidFinish, other: LaidFinish, lights: readonly Workt
     };
   });
   const de00 = differenceCiede2000(a.labD65, b.labD65);
-  const uncertainty = own.id === other.id ? 0 : Math.hypot(a.uncertaintyDe00, b.uncertaintyDe00);
+  const uncertainty = estimatesBetween(readingIn(own, a), readingIn(other, b)).de00.sigma;
   const byDay = daylightMatch(de00, uncertainty);
   return {
     finish: other.id,
@@ -163,6 +166,14 @@ function pairInLights(own: LaidFinish, other: LaidFinish, lights: readonly Workt
     sentence: pairSentence({ match: byDay, de00, uncertainty }, under),
   };
 }
+
+/** Parts of one finish known the same way err together. */
+const readingIn = (finish: LaidFinish, component: FinishComponent): UncertainLab => ({
+  lab: component.labD65,
+  u: component.uncertaintyDe00,
+  lightness: component.lightnessDe00,
+  source: `${finish.id} ${readingOf(component)}`,
+});
 
 /** What one holds beside another sample: the component of the largest share. */
 const chief = ({ components }: LaidFinish): FinishComponent =>

@@ -9,7 +9,7 @@ export type DaylightMatch = 'match' | 'apart' | 'cannot-tell';
 
 /**
  * The trade's rule first: a difference below its own uncertainty tells nothing, unless both are below what people perceive.
- * A match that errors could undo, and a difference that they could, are open too: one standard deviation from the limit.
+ * A match that errors could undo, and a difference that they could, are open too: less than that uncertainty from the limit.
  * @param de00 under D65
  * @param uncertainty root mean square error of that difference
  */

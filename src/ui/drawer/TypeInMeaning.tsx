@@ -37,7 +37,7 @@ export function TypeInMeaning({ finish, facts, read, problem, empty }: TypeInMea
   return <Meaning finish={finish} facts={facts} read={read} />;
 }
 
-/** From here on the uncertainty swallows most differences between whites, one sigma in CIEDE2000 units. */
+/** From here on the uncertainty swallows most differences between whites, CIEDE2000 units (root mean square). */
 const WIDE_DE00 = 4;
 
 /** From here on an unknown mirror reflection is worth a word: what most eyes see. */
