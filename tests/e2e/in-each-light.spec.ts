@@ -11,7 +11,7 @@ test.beforeAll(async ({ browser }) => {
 });
 test.afterAll(() => page.context().close());
 
-const lights = () => reading(page).getByRole('region', { name: 'In each light' });
+const lights = () => reading(page).getByRole('region', { name: 'The sample in each light, without the room' });
 const row = (name: RegExp) =>
   lights()
     .getByRole('row')
@@ -36,14 +36,17 @@ test('shows what each light of the project makes of the finish, by words and not
 
 test('holds another surface beside it and answers in a sentence', async () => {
   await lights().getByRole('combobox', { name: 'Held beside' }).selectOption('wall');
-  await expect(lights().getByText(/^They do not match by day: \d+\.\d CIEDE2000 apart/)).toBeVisible();
+  await expect(lights().getByText(/^Two different colors \(\d+\.\d CIEDE2000 apart by day\)/)).toBeVisible();
   await reading(page).getByRole('combobox', { name: 'Surface' }).selectOption('backsplash');
+  // Another surface starts alone.
+  await expect(lights().getByRole('combobox', { name: 'Held beside' })).toHaveValue('');
+  await lights().getByRole('combobox', { name: 'Held beside' }).selectOption('wall');
   await expect(
     lights().getByText(/^Cannot tell from here whether they match by day: they differ by \d\.\d CIEDE2000/),
   ).toBeVisible();
   await reading(page).getByRole('button', { name: 'Copy numbers' }).click();
   const copied = await page.evaluate(() => navigator.clipboard.readText());
-  expect(copied).toContain('In each light');
+  expect(copied).toContain('The sample in each light');
   expect(copied).toMatch(/Evening, 2998 K: Lab .*; shift \d\.\d dE00/);
   expect(copied).toContain('spectrum guessed from the color');
 });

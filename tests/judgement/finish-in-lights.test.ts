@@ -145,6 +145,14 @@ describe('a match by day', () => {
     ).toBe(
       'They match by day and part in “Evening”; for “Strips” numbers cannot tell: look at both samples in that light.',
     );
+    // Not near-twins, there is nothing for lamps to part, but that is no fault.
+    const close = { match: 'apart', de00: 3.5, uncertainty: 1 } as const;
+    expect(pairSentence(close, [light('Evening', 'splits')])).toBe(
+      'Close but not the same by day (3.5 CIEDE2000 apart). They may still go together: see the findings.',
+    );
+    expect(pairSentence({ ...close, de00: 48.9 }, [])).toBe(
+      'Two different colors (48.9 CIEDE2000 apart by day); this question is for near-twins.',
+    );
     const open = { match: 'cannot-tell', de00: 0.7, uncertainty: 1.4 } as const;
     expect(pairSentence(open, [light('Evening', 'splits')])).toBe(
       'Cannot tell from here whether they match by day: they differ by 0.7 CIEDE2000, and that is known to about 1.4. ' +

@@ -5,6 +5,7 @@ import { cautionsFor } from '../../model/cautions';
 import { Findings } from '../../ui/findings/Findings';
 import { readingText } from '../../ui/reading/copy-text';
 import { ReadingCard } from '../../ui/reading/ReadingCard';
+import { seenPlaces } from '../../ui/reading/seen-places';
 import { flatPaint } from '../../ui/swatch/swatch-color';
 import { settingWithLamps } from '../../ui/words/lamps';
 import { settingShortName } from '../../ui/words/picture';
@@ -48,12 +49,17 @@ function ReadingPane({ assessment, surface }: ReadingPaneProps) {
   const setting = useAppState(shownSetting);
   const point = useAppState((state) => state.point);
   const paintOf = useOptionPaints(option);
-  const [held, setHeld] = useState<SurfaceId | null>(null);
-  const beside = held === surface ? null : held;
+  const [beside, setBeside] = useState<SurfaceId | null>(null);
+  const [besideOf, setBesideOf] = useState(surface);
+  // What was held beside one surface is no answer for the next.
+  if (besideOf !== surface) {
+    setBesideOf(surface);
+    setBeside(null);
+  }
   const inLights = useInLights(assessment, surface, beside);
   const assessed = assessment.surfaces.find((one) => one.surface === surface) ?? assessment.surfaces[0];
-  const [place] = assessed?.installed ?? [];
-  const here = useMemo(() => (place ? flatPaint(place.lab_d65) : null), [place]);
+  const place = (assessed && seenPlaces(assessed)[0]) ?? null;
+  const here = useMemo(() => place && { paint: flatPaint(place.lab_d65), facing: place.facing }, [place]);
   if (!assessed) return null;
   const context = {
     project: project.name,
@@ -66,12 +72,12 @@ function ReadingPane({ assessment, surface }: ReadingPaneProps) {
       surfaces={assessment.surfaces.map((one) => one.surface)}
       surface={assessed}
       samplePaint={paintOf(assessed.surface)}
-      herePaint={here}
+      here={here}
       point={point}
       inLights={inLights}
       setting={setting.id}
       beside={beside}
-      onBeside={setHeld}
+      onBeside={setBeside}
       settingName={settingShortName(setting.name)}
       copyText={() => readingText(assessed, context, point, inLights)}
       onSurface={(next) => store.setState({ reading: next, picked: null })}

@@ -51,10 +51,12 @@ const underText = ({ name, lab_d65, shift_de00, shift_from_to_de00, verdict }: C
 const rangeText = ([from, to]: readonly [number, number]): string =>
   to - from < 0.05 ? '' : ` (${fixed(from)} to ${fixed(to)})`;
 
-function pairLines({ finish, label, compared, lights, sentence }: PairInLights): readonly string[] {
+function pairLines({ finish, label, compared, by_day, lights, sentence }: PairInLights): readonly string[] {
+  const head = [`Beside ${finish}: ${label} (${compared[0]} beside ${compared[1]})`, wrapped(sentence, '  ')];
+  // What does not match by day no light can part.
+  if (by_day === 'apart') return head;
   return [
-    `Beside ${finish}: ${label} (${compared[0]} beside ${compared[1]})`,
-    wrapped(sentence, '  '),
+    ...head,
     ...lights.map(pairLine),
     ...(lights.some((light) => light.metamerism_index !== null)
       ? ['  M is the special metamerism index from D65 (CIE 15) of the spectra computed with.']

@@ -19,6 +19,9 @@ export function daylightMatch(de00: number, uncertainty: number): DaylightMatch 
   return de00 < ACCEPTABLE_DE00 ? 'match' : 'apart';
 }
 
+/** Further apart than this by day, nobody asks whether lamps part them. Our judgment. */
+const NEAR_TWINS_DE00 = 5;
+
 interface LightVerdict extends Pick<WorktopLight, 'kind' | 'name'> {
   readonly verdict: MatchVerdict;
 }
@@ -40,7 +43,9 @@ export function pairSentence({ match, de00, uncertainty }: DaylightPair, lights:
   const nor = `for ${joined(open)} numbers cannot tell: look at both samples in that light`;
   switch (match) {
     case 'apart':
-      return `They do not match by day: ${de00.toFixed(1)} CIEDE2000 apart. There is no match for lamps to split.`;
+      return de00 > NEAR_TWINS_DE00
+        ? `Two different colors (${de00.toFixed(1)} CIEDE2000 apart by day); this question is for near-twins.`
+        : `Close but not the same by day (${de00.toFixed(1)} CIEDE2000 apart). They may still go together: see the findings.`;
     case 'match':
       if (splits.length === 0 && open.length === 0) return 'They match by day and in every light asked for.';
       if (open.length === 0) return `They match by day and ${part}.`;

@@ -45,6 +45,7 @@ export function LightsPart({ inLights, setting, others, beside, onBeside }: Ligh
           <p className="small quiet">{restsOn(inLights)}</p>
         </>
       )}
+      <h4>{IN_LIGHTS.pair}</h4>
       <label className="field">
         <span className="label">{IN_LIGHTS.beside}</span>
         <select

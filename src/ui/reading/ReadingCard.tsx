@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'react';
 import type { AssessedSurface, ComponentRecord } from '../../engine/judge/assessment';
 import { surfaceName } from '../../engine/judge/surface-words';
-import type { SurfaceId } from '../../engine/surface';
+import type { Facing, SurfaceId } from '../../engine/surface';
 import type { FinishInLights } from '../../kitchen/study/finish-in-lights';
 import { CopyButton } from '../parts/CopyButton';
 import { Swatch } from '../swatch/Swatch';
@@ -9,7 +9,7 @@ import type { SwatchPaint } from '../swatch/swatch-paint';
 import { UNDERTONE_LEVEL_WORDS } from '../words/findings';
 import { PROVENANCE_WORDS, ROLE_WORDS } from '../words/finishes';
 import { brief, capital, decimal, labText, percent } from '../words/numbers';
-import { READING, SPECTRUM_WORDS, uncertaintyWord } from '../words/reading';
+import { FACE_WORDS, READING, SPECTRUM_WORDS, uncertaintyWord } from '../words/reading';
 import { InstalledPlace } from './InstalledPlace';
 import { LightsPart } from './LightsPart';
 import { PointPart } from './PointPart';
@@ -21,7 +21,8 @@ export interface ReadingCardProps {
   readonly surfaces: readonly SurfaceId[];
   readonly surface: AssessedSurface;
   readonly samplePaint: SwatchPaint | null;
-  readonly herePaint: SwatchPaint | null;
+  /** The face seen most, as it reads here; null before the light is known. */
+  readonly here: { readonly paint: SwatchPaint; readonly facing: Facing } | null;
   readonly point: PointView | null;
   readonly settingName: string;
   readonly inLights: FinishInLights | null;
@@ -73,10 +74,10 @@ export function ReadingCard(props: ReadingCardProps) {
             <Swatch paint={props.samplePaint} width={144} height={72} />
             <figcaption className="small quiet">{READING.sample}</figcaption>
           </figure>
-          {props.herePaint && (
+          {props.here && (
             <figure>
-              <Swatch paint={props.herePaint} width={144} height={72} />
-              <figcaption className="small quiet">{READING.here}</figcaption>
+              <Swatch paint={props.here.paint} width={144} height={72} />
+              <figcaption className="small quiet">{READING.hereFace(FACE_WORDS[props.here.facing])}</figcaption>
             </figure>
           )}
         </div>

@@ -18,7 +18,7 @@ export const READING_TEXT = {
   known: (words: string, de00: string, spectrum: string) =>
     `${words}, known to about ${de00} dE00 (root mean square); spectrum ${spectrum}`,
   lightsHead:
-    'In each light (adapted to D65 by CAT16, D = 1; shift from D65, range over the spectra the color may have)',
+    'The sample in each light, without the room (adapted to D65 by CAT16, D = 1; shift from D65, range over the spectra the color may have)',
   besideHead: (label: string) => `Beside ${label}`,
   shiftRange: (de00: string, range: string) => `shift ${de00} dE00 (${range})`,
   lx: (lx: string) => `${lx} lx`,

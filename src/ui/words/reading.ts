@@ -9,6 +9,7 @@ export const READING = {
   sample: 'As a sample',
   sampleNote: 'In neutral daylight (D65, 2°)',
   here: 'As installed here',
+  hereFace: (face: string) => `As installed here, ${face}`,
   hereNote: (setting: string) => `In ${setting.toLowerCase()} light, with the room’s bounce, eyes used to the room`,
   point: 'At the point you chose',
   lab: 'Lab',
@@ -42,8 +43,8 @@ export const READING = {
 
 /** Words of the part of a reading that goes through the lights. */
 export const IN_LIGHTS = {
-  title: 'In each light',
-  note: 'Against the sample in neutral daylight, once the eye is used to the light.',
+  title: 'The sample in each light, without the room',
+  note: 'Only the lamp changes here; what floor and walls add is said above. Against neutral daylight, once the eye is used to the light.',
   guessed: 'Only its color is known: the range is over the spectra such a color may have.',
   measured: 'Its spectrum was measured.',
   mixed: 'Not all its spectra were measured: the range is over those its colors may have.',
@@ -54,6 +55,7 @@ export const IN_LIGHTS = {
   now: 'now',
   settings: 'Settings of this project',
   others: 'Other lamps',
+  pair: 'Do they look the same in each light?',
   beside: 'Held beside',
   alone: 'Nothing',
   kelvin: (cct: number | null) => (cct === null ? 'no white' : `${Math.round(cct)} K`),
@@ -81,6 +83,13 @@ export const FACING_WORDS: { readonly [F in Facing]: string } = {
   up: 'lying flat, facing up',
   down: 'flat overhead, facing down',
   upright: 'standing upright',
+};
+
+/** The face a swatch shows. */
+export const FACE_WORDS: { readonly [F in Facing]: string } = {
+  up: 'the top',
+  down: 'the underside',
+  upright: 'the upright face',
 };
 
 /** How large a shift is (thresholds as in the trade's reading of CIEDE2000: 1, 2, 5). */
