@@ -111,6 +111,7 @@ export type WarningCode =
   | 'weak-edge'
   | 'tinted-by-bounce'
   | 'light-shift'
+  | 'pair-splits'
   | 'low-light'
   | 'cannot-tell';
 

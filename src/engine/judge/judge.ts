@@ -8,6 +8,7 @@ import { firmnessOf } from './firmness';
 import type { JudgeInput } from './input';
 import { installedFaultWarnings } from './installed-faults';
 import { lightMixWarnings } from './light-mix-warnings';
+import { splitWarnings } from './pair-splits';
 import { pairWarnings, shownVerdict } from './pair-warnings';
 import {
   anchorY,
@@ -55,6 +56,7 @@ export function assembleAssessment(given: JudgeInput, holds: Holds, status: Asse
       ...bounceWarnings(input, installed, holds),
       ...lightMixWarnings(input),
       ...lightShiftWarnings(input, holds),
+      ...splitWarnings(samples, holds),
       ...lowLightWarnings(input),
     ]),
     repairs: [],

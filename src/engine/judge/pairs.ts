@@ -1,3 +1,4 @@
+import { differenceCiede2000 } from '../color/difference';
 import type { Lab } from '../color/types';
 import type { Basis, PairVerdict } from './assessment';
 import { isWithheld } from './cannot-tell';
@@ -144,7 +145,10 @@ export function installedPairs(placed: readonly PlacedColor[]): InstalledPair[] 
   const pairs: InstalledPair[] = [];
   for (const [a, b] of pairings(placed)) {
     const pair = installedPair(a, b);
-    if (pair && [pair.raw, pair.mixOff, pair.tintOff].some(({ verdict }) => verdict !== 'none')) pairs.push(pair);
+    const says = pair && [pair.raw, pair.mixOff, pair.tintOff].some(({ verdict }) => verdict !== 'none');
+    // A match by day may part in this light.
+    const matches = differenceCiede2000(a.color.lab, b.color.lab) <= PAIR.acceptable;
+    if (pair && (says || matches)) pairs.push(pair);
   }
   return pairs;
 }

@@ -13,6 +13,7 @@ const CODES: readonly WarningCode[] = [
   'weak-edge',
   'tinted-by-bounce',
   'light-shift',
+  'pair-splits',
   'low-light',
   'cannot-tell',
 ];

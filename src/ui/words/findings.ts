@@ -91,6 +91,7 @@ export const WARNING_WORDS: { readonly [C in WarningCode]: string } = {
   'weak-edge': 'an edge that is hard to see',
   'tinted-by-bounce': 'a surface tinted by its neighbors',
   'light-shift': 'a color that shifts with the light',
+  'pair-splits': 'a match by day that parts in this light',
   'low-light': 'low light',
   'cannot-tell': 'a question only samples can answer',
 };
