@@ -4,8 +4,9 @@ import { applyCommand } from '../model/apply-command';
 import { commandLabel } from '../model/command-label';
 import type { Command } from '../model/commands';
 import { record, redo, undo } from '../model/history';
+import { LAMP_GROUPS, settingsOfSameLamps } from '../model/lamp-settings';
 import { layOnSurfaces } from '../model/lay-on-surfaces';
-import type { Finish, GroupId, Lamp, Laying } from '../model/project';
+import type { Finish, GroupId, Lamp, Laying, Setting } from '../model/project';
 import { problemTold } from '../ui/parts/told';
 import { LAMPS, lampName } from '../ui/words/lamps';
 import { type AppState, chosenOption, projectOf, shownSetting, withHistory } from './state';
@@ -21,8 +22,9 @@ export interface Actions {
   readonly setState: (surfaces: readonly SurfaceId[], state: DecisionState) => void;
   readonly setLaying: (surfaces: readonly SurfaceId[], laying: Laying) => void;
   readonly setLevel: (group: GroupId, level: number, continues: boolean) => void;
+  /** The lamps of the setting on screen and of those that have the same. */
   readonly setLamp: (light: string, continues: boolean) => void;
-  /** Takes new lamps into the project and lights the one of that id in the setting on screen. */
+  /** Takes new lamps into the project and lights the one of that id as `setLamp` does. */
   readonly addLamps: (lamps: readonly Lamp[], light: string) => void;
 }
 
@@ -69,7 +71,7 @@ export function createActions(store: StoreApi<AppState>): Actions {
     setLamp: (light, continues) => {
       const state = store.getState();
       const label = LAMPS.label(lampName(light, projectOf(state).lamps));
-      run({ kind: 'together', label, commands: hangLamp(shownSetting(state).id, light) }, continues);
+      run({ kind: 'together', label, commands: hangLamp(lampSettings(state), light) }, continues);
     },
     addLamps: (lamps, light) => {
       const state = store.getState();
@@ -79,13 +81,16 @@ export function createActions(store: StoreApi<AppState>): Actions {
         label: LAMPS.label(lampName(light, [...known, ...lamps])),
         commands: [
           ...lamps.map((lamp): Command => ({ kind: 'add-lamp', lamp })),
-          ...hangLamp(shownSetting(state).id, light),
+          ...hangLamp(lampSettings(state), light),
         ],
       });
     },
   };
 }
 
+const lampSettings = (state: AppState): readonly Setting[] =>
+  settingsOfSameLamps(projectOf(state), shownSetting(state));
+
 /** The same lamp in every group that has lamps; the sky stays. */
-const hangLamp = (setting: string, light: string): readonly Command[] =>
-  (['ceiling', 'under-cabinet'] as const).map((group) => ({ kind: 'set-group', setting, group, light }));
+const hangLamp = (settings: readonly Setting[], light: string): readonly Command[] =>
+  settings.flatMap(({ id }) => LAMP_GROUPS.map((group): Command => ({ kind: 'set-group', setting: id, group, light })));

@@ -38,13 +38,26 @@ it.each([
   expect(lampTint(cct_k, duv)).toBe(tint);
 });
 
-it('warns of dull reds under a halophosphate tube (CIE 13.3: R9 of FL2 is -84), not under a filament', () => {
-  expect(lampMeaning(figures('FL2')).join(' ')).toContain('Reds look dull');
+it('says what looks off under a halophosphate tube (CIE 13.3: Ra of FL2 is 64, R9 -84), and nothing under a filament', () => {
+  expect(lampMeaning(figures('FL2')).slice(0, 2)).toEqual(['Colors: somewhat off.', 'Strong reds: dull.']);
   expect(lampMeaning(figures('A'))).toEqual([
-    'Colors look much as they should.',
-    'Reds look as they should.',
-    'Its white has no green or pink tint.',
+    'Colors: right.',
+    'Strong reds: right.',
+    'Wood and skin: right.',
+    'White: no tint.',
   ]);
+});
+
+it.each([
+  [90, 'right'],
+  [89, 'nearly right'],
+  [75, 'nearly right'],
+  [74, 'somewhat off'],
+  [59, 'off'],
+])('tells wood and skin by R13 alone: %d is %s', (r13, words) => {
+  const r = [...new Array(12).fill(50), r13, 50];
+  const figures = { cct_k: 2700, duv: 0, ra: 50, r, outside_tolerance: false };
+  expect(lampMeaning(figures)[2]).toBe(`Wood and skin: ${words}.`);
 });
 
 it('judges indices as the whole numbers they are stated in', () => {
@@ -63,5 +76,5 @@ it('does not praise or blame the colors of a light too far from white for Ra (CI
   const r = new Array(14).fill(95);
   const sentences = lampMeaning({ cct_k: 3000, duv: -0.03, ra: 95, r, outside_tolerance: true }).join(' ');
   expect(sentences).toContain('Too far from white');
-  expect(sentences).not.toContain('as they should');
+  expect(sentences).not.toMatch(/Colors|reds|skin/);
 });

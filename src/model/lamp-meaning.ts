@@ -38,28 +38,47 @@ const USUAL_RA = 80;
 const GOOD_R9 = 80;
 const USUAL_R9 = 50;
 
+/** Below it a tube of the oldest kind: our judgement. */
+const POOR_RA = 60;
+
+/**
+ * Limits of R13, the test color "light skin" (5 YR 8/4, CIE 13.3), which light woods are near to: our judgement. A shift of
+ * 2, 5 and 9 units of the index's color space (R = 100 - 4.6 dE, CIE 13.3).
+ */
+const RIGHT_R13 = 90;
+const NEAR_R13 = 75;
+const OFF_R13 = 60;
+
 /** What the figures of a lamp mean for a room, in sentences. */
 export function lampMeaning({ cct_k, duv, ra, r, outside_tolerance }: LampFigures): readonly string[] {
   if (cct_k === null || duv === null) return ['This light is no white: it has no color temperature.'];
   if (ra === null || !r) return ['This light is too far from white for color rendering figures.'];
+  const tint = lampTint(cct_k, duv);
+  const white = `White: ${tint === 'none' ? 'no tint' : tint}.`;
+  if (outside_tolerance) return ['Too far from white for Ra to mean much (CIE 13.3).', white];
   // Indices are stated as whole numbers: 79.97 is 80.
-  const tint = tintMeaning(lampTint(cct_k, duv));
-  if (outside_tolerance) return ['Too far from white for Ra to mean much (CIE 13.3).', tint];
-  return [renderingMeaning(Math.round(ra)), redMeaning(Math.round(r[8]!)), tint];
+  return [
+    `Colors: ${renderingWords(Math.round(ra))}.`,
+    `Strong reds: ${redWords(Math.round(r[8]!))}.`,
+    `Wood and skin: ${skinWords(Math.round(r[12]!))}.`,
+    white,
+  ];
 }
 
-function renderingMeaning(ra: number): string {
-  if (ra >= GOOD_RA) return 'Colors look much as they should.';
-  return ra >= USUAL_RA
-    ? 'Usual for homes; fine differences may look other than by day.'
-    : 'Colors look off; less than homes usually have.';
+function renderingWords(ra: number): string {
+  if (ra >= GOOD_RA) return 'right';
+  if (ra >= USUAL_RA) return 'nearly right';
+  return ra >= POOR_RA ? 'somewhat off' : 'off';
 }
 
-function redMeaning(r9: number): string {
-  if (r9 < 0) return 'Reds look dull under this lamp, and wood and skin with them.';
-  if (r9 < USUAL_R9) return 'Strong reds look somewhat dull.';
-  return r9 < GOOD_R9 ? 'Strong reds look nearly as they should.' : 'Reds look as they should.';
+function redWords(r9: number): string {
+  if (r9 < 0) return 'dull';
+  if (r9 < USUAL_R9) return 'somewhat dull';
+  return r9 < GOOD_R9 ? 'nearly right' : 'right';
 }
 
-const tintMeaning = (tint: LampTint): string =>
-  tint === 'none' ? 'Its white has no green or pink tint.' : `Its white is ${tint}.`;
+function skinWords(r13: number): string {
+  if (r13 >= RIGHT_R13) return 'right';
+  if (r13 >= NEAR_R13) return 'nearly right';
+  return r13 >= OFF_R13 ? 'somewhat off' : 'off';
+}

@@ -49,7 +49,7 @@ it('says what the figures mean: R9 of FL2 is -84 (CIE 13.3)', () => {
   const { out } = run(['lamp', tubes]);
   expect(out).toContain('halo');
   expect(out).toMatch(/R9\s+-8\d\.\d {2}strong red/);
-  expect(out).toContain('Reds look dull');
+  expect(out).toContain('Strong reds: dull.');
   expect(out).not.toContain('Rf');
 });
 

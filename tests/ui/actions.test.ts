@@ -47,6 +47,17 @@ it('changes both lamps with the lamp color and leaves the sky', () => {
   expect([groups.ceiling.light, groups['under-cabinet'].light, groups.sky.light]).toEqual(['LED-B5', 'LED-B5', sky]);
 });
 
+it('hangs a lamp by day and in the evening alike, in one step', () => {
+  const { store, actions } = open();
+  const lights = () => projectOf(store.getState()).settings.map(({ groups }) => groups.ceiling.light);
+  const before = lights();
+  expect(new Set(before).size).toBe(1);
+  actions.setLamp('led:3000,90', false);
+  expect(lights()).toEqual(before.map(() => 'led:3000,90'));
+  actions.undo();
+  expect(lights()).toEqual(before);
+});
+
 it('says what is wrong and keeps the document', () => {
   const { store, actions } = open();
   const before = projectOf(store.getState());

@@ -102,6 +102,6 @@ it('shows the figures of each kind of lamp in a setting, and what they mean', ()
   ]);
   const page = renderToStaticMarkup(createElement(LampFigures, { kinds, lamps: [own] }));
   // CIE 15:2018: LED-B1 has 2733 K. CIE 13.3: R9 of FL2 is -84; with a true minus sign.
-  for (const words of ['Under-cabinet', '2733 K', '\u221284', 'Reds look dull']) expect(page).toContain(words);
+  for (const words of ['Under-cabinet', '2733 K', '\u221284', 'Strong reds: dull.']) expect(page).toContain(words);
   expect(lampsOfSetting({}, evening('LED-B1'))).toHaveLength(1);
 });

@@ -1,11 +1,7 @@
 import { type LampRecord, lampRecord } from '../../engine/lamp/lamp-record';
-import { GROUPS, type GroupId, type Project, type Setting } from '../../model/project';
+import { LAMP_GROUPS, type LampGroup } from '../../model/lamp-settings';
+import type { Project, Setting } from '../../model/project';
 import { lightOfProject } from '../../model/project-lights';
-
-type LampGroup = Exclude<GroupId, 'sky'>;
-
-/** The groups of lamps; the sky is none. */
-const LAMP_GROUPS = GROUPS.filter((group): group is LampGroup => group !== 'sky');
 
 /** One kind of lamp of a setting: its light, where it hangs, and its figures (null where the light is not known). */
 export interface LampFacts {
