@@ -6,19 +6,31 @@ export interface TableLine {
 
 const SPACES = ' ';
 
+/** What may stand between cells. Spaces come last: they may stand inside of cells, too. */
+export const SEPARATORS = [';', '\t', '|', ',', SPACES] as const;
+
 /**
  * The lines of a text table: comma, semicolon, tab, bar or spaces between cells, found out from the text as a whole; cells
  * may stand in double quotes. Empty lines and lines that start with # are left out, so is what follows a # after numbers.
  */
 export function tableLines(text: string): readonly TableLine[] {
-  const lines = text
-    .replace(/^\uFEFF/, '')
-    .split(/\r\n|\n|\r/)
-    .map((raw, i) => ({ line: i + 1, content: withoutComment(raw) }))
-    .filter(({ content }) => content !== '');
+  const lines = contentsOf(text).map(({ line, content }) => ({ line, content: withoutRemark(content) }));
   const mark = separatorOf(lines.map(({ content }) => content));
   return lines.map(({ line, content }) => ({ line, cells: cellsOf(content, mark) }));
 }
+
+/** The lines with a separator that is known; a # inside of a line is kept: it may stand in a name. */
+export const linesSeparatedBy = (text: string, mark: (typeof SEPARATORS)[number]): readonly TableLine[] =>
+  contentsOf(text).map(({ line, content }) => ({ line, cells: cellsOf(content, mark) }));
+
+/** Lines that hold something, without a byte order mark. */
+const contentsOf = (text: string): readonly { readonly line: number; readonly content: string }[] =>
+  text
+    .replace(/^\uFEFF/, '')
+    .split(/\r\n|\n|\r/)
+    // A tab at the start or end is an empty cell.
+    .map((raw, i) => ({ line: i + 1, content: raw.replace(/^ +| +$/g, '') }))
+    .filter(({ content }) => content.trim() !== '' && !content.trim().startsWith('#'));
 
 /** The number in a cell, with a decimal point or a decimal comma; NaN for anything else, an empty cell too. */
 export function cellNumber(cell: string): number {
@@ -26,9 +38,8 @@ export function cellNumber(cell: string): number {
 }
 
 /** A heading may hold a #; after numbers it starts a remark. */
-function withoutComment(raw: string): string {
+function withoutRemark(raw: string): string {
   const content = raw.trim();
-  if (content.startsWith('#')) return '';
   const remark = /^[\d.+-]/.test(content) ? content.indexOf('#') : -1;
   return remark < 0 ? content : content.slice(0, remark).trim();
 }

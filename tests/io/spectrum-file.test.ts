@@ -109,6 +109,138 @@ it('takes a dark sample as percent where the heading says so, and noise about bl
   expect(parseSpectrumCsv(table(400, 700, 10, (nm) => (nm === 400 ? '-0.001' : '0.03'))).ok).toBe(true);
 });
 
+const NM_10 = Array.from({ length: 31 }, (_, i) => 400 + 10 * i);
+
+/** Wavelengths across the top, a row a sample. */
+const across = (
+  heading: (nm: number) => string,
+  names: readonly string[],
+  value: (i: number) => string,
+  mark = ',',
+): string =>
+  [
+    ['No', 'Name', ...NM_10.map(heading), 'L*', 'a*'].join(mark),
+    ...names.map((name, i) => [String(i + 1), name, ...NM_10.map(() => value(i)), '80', '0'].join(mark)),
+  ].join('\n');
+
+it.each([
+  ['numbers', across(String, ['Wall'], () => '0.5')],
+  [
+    'R400',
+    across(
+      (nm) => `R${nm}`,
+      ['Wall #2, left'],
+      () => '0.5',
+      ';',
+    ),
+  ],
+  [
+    '400 nm',
+    across(
+      (nm) => `${nm} nm`,
+      ['Wall'],
+      () => '0.5',
+    ),
+  ],
+  [
+    'decimal commas',
+    across(
+      (nm) => `${nm}nm`,
+      ['Wall'],
+      () => '0,5',
+      ';',
+    ),
+  ],
+  [
+    'decimal commas and tabs',
+    across(
+      (nm) => `${nm},0`,
+      ['Wall'],
+      () => '0,5',
+      '\t',
+    ),
+  ],
+  ['spaces', across(String, ['Wall'], () => '0.5', ' ')],
+  [
+    'a CGATS table',
+    `CGATS.17\nORIGINATOR "x"\nBEGIN_DATA_FORMAT\n${across(
+      (nm) => `SPECTRAL_NM${nm}`,
+      ['"a b"'],
+      () => '0.5',
+      '\t',
+    ).replace('\n', '\nEND_DATA_FORMAT\nNUMBER_OF_SETS 1\nBEGIN_DATA\n')}\nEND_DATA`,
+  ],
+  ['long to short', `Name,${NM_10.toReversed().join(',')}\nWall,${NM_10.map(() => '0.5').join(',')}`],
+  ['nothing but numbers', `${NM_10.join(',')}\n${NM_10.map(() => '0.5').join(',')}`],
+  ['lines above', `Instrument report\nDate;today\n${across(String, ['Wall'], () => '0.5', ';')}`],
+])('reads one sample a row with wavelengths across: %s', (_, text) => {
+  const read = parseSpectrumCsv(text, 's.csv');
+  expect(read).toMatchObject({
+    ok: true,
+    value: { start_nm: 400, step_nm: 10 },
+    notices: [{ code: 'read-as-factor' }],
+  });
+  expect(read.ok && read.value.reflectance).toEqual(new Array(31).fill(0.5));
+});
+
+it('of several rows refuses to choose, names them, and reads the one that is named', () => {
+  const text = across(String, ['Door', 'Wall', 'Wall'], (i) => String(10 * (i + 1)));
+  const read = parseSpectrumCsv(text, 's.csv');
+  expect(read).toMatchObject({ ok: false, problem: { code: 'several-samples', at: { file: 's.csv' } } });
+  expect(!read.ok && read.problem.text).toBe('The file has 3 samples: Door, Wall, Wall (2).');
+  for (const [name, value] of [
+    ['door', 0.1],
+    ['Wall', 0.2],
+    ['wall (2)', 0.3],
+  ] as const) {
+    const one = parseSpectrumCsv(text, 's.csv', name);
+    expect(one).toMatchObject({ ok: true, notices: [{ code: 'read-as-percent' }] });
+    expect(one.ok && one.value.reflectance[7]).toBeCloseTo(value, 12);
+  }
+  const none = parseSpectrumCsv(text, 's.csv', 'floor');
+  expect(none).toMatchObject({ ok: false, problem: { code: 'unknown-sample' } });
+  expect(!none.ok && none.problem.remedy).toContain('Door, Wall');
+});
+
+it('takes the scale of a dark row from the other rows of the file', () => {
+  const read = parseSpectrumCsv(
+    across(String, ['Black', 'White'], (i) => (i === 0 ? '0.5' : '90')),
+    's.csv',
+    'Black',
+  );
+  expect(read.ok && read.value.reflectance[3]).toBeCloseTo(0.005, 12);
+});
+
+it('refuses a row across that misses a value, with its line', () => {
+  const text = across(String, ['Door', 'Wall'], () => '0.5').replace(/0\.5,80,0$/, 'x,80,0');
+  expect(parseSpectrumCsv(text, 's.csv', 'Door')).toMatchObject({
+    ok: false,
+    problem: { code: 'bad-row', at: { line: 3 } },
+  });
+  expect(
+    parseSpectrumCsv(
+      across(String, [], () => ''),
+      's.csv',
+    ),
+  ).toMatchObject({ ok: false, problem: { code: 'no-spectrum' } });
+});
+
+it('reads a named column of a table with wavelengths down the side', () => {
+  const text = `nm,door,wall\n${table(400, 700, 10, () => '0.5,0.25')}`;
+  const read = parseSpectrumCsv(text, 's.csv', 'Wall');
+  expect(read.ok && read.value.reflectance[0]).toBe(0.25);
+  expect(parseSpectrumCsv(text, 's.csv', 'floor')).toMatchObject({ ok: false, problem: { code: 'unknown-sample' } });
+});
+
+it('calls a brightener by its name, with line and wavelength', () => {
+  const read = parseSpectrumCsv(
+    table(400, 700, 10, (nm) => (nm === 420 ? '103.274' : '90')),
+    's.csv',
+  );
+  expect(read).toMatchObject({ ok: false, problem: { code: 'spectrum-above-one', at: { line: 3 } } });
+  expect(!read.ok && read.problem.text).toMatch(/103\.3% at 420 nm: .*optical brightener/);
+});
+
 it('never throws and never lets in what is no number, whatever the text', () => {
   const cell = fc.oneof(
     fc.constantFrom('', 'nm', '1e999', '-0', 'NaN', 'Infinity', '0x1F', '1e-400', '#', '"', '%', '4 00'),
@@ -125,8 +257,11 @@ it('never throws and never lets in what is no number, whatever the text', () => 
   const withTable = fc
     .tuple(text, fc.array(fc.double(), { minLength: 31, maxLength: 31 }))
     .map(([head, values]) => `${head}\n${values.map((value, i) => `${400 + 10 * i};${value}`).join('\n')}`);
+  const withRows = fc
+    .tuple(text, fc.array(fc.array(cell, { minLength: 29, maxLength: 34 }), { maxLength: 3 }))
+    .map(([head, rows]) => [head, `n;${NM_10.join(';')}`, ...rows.map((cells) => cells.join(';'))].join('\n'));
   fc.assert(
-    fc.property(fc.oneof(text, withTable), (any) => {
+    fc.property(fc.oneof(text, withTable, withRows), (any) => {
       const read = parseSpectrumCsv(any);
       if (read.ok) expect(read.value.reflectance.every((value) => value > -0.005 && value < 1.005)).toBe(true);
       else expect(read.problem.remedy).not.toBe('');

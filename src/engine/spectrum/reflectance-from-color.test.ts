@@ -126,3 +126,21 @@ it('agrees with an optimal colour just inside the object colour solid (Schroedin
   expect(Math.min(...rho.slice(28, 41))).toBeGreaterThan(0.8);
   expect(Math.max(...rho.slice(0, 16), ...rho.slice(53))).toBeLessThan(0.25);
 });
+
+it('takes a printed white, rounded or from other tables, for the perfect diffuser', () => {
+  // D65 as sRGB and ASTM E308 print it; 0.1 beside it is no rounding any more.
+  for (const [x, y, z] of [
+    [95.047, 100, 108.883],
+    [95.04, 99.99, 108.95],
+    [95.0, 100, 108.9],
+  ] as const) {
+    for (const method of ['lhtss', 'sigmoid'] as const) {
+      const rho = curveOf({ x, y, z }, method);
+      // Lightest neutral that is drawn, 1 - 1e-6, or the color itself where a curve has it.
+      expect(Math.min(...rho)).toBeGreaterThan(0.99);
+      expect(Math.max(...rho)).toBeLessThan(1);
+      expect(differenceCiede2000(labOf(rho), labD65FromXyzD65({ x, y, z }))).toBeLessThan(0.2);
+    }
+  }
+  expect(reflectanceFromXyz({ x: 95.3, y: 100, z: 108.9 }, 'lhtss').ok).toBe(false);
+});

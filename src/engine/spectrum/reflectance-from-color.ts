@@ -14,11 +14,16 @@ const MIN_Y = 1e-6;
 const MAX_Y = 1 - 1e-6;
 /** How far holding may move a value; 2e-6 is 0.002 in L* at black, where it is seen least. */
 const HELD_TOLERANCE = 2e-6;
+/**
+ * Whites are printed with two digits and from tables of other steps: what is this near to the perfect diffuser is meant as
+ * it. 0.1 on the scale of 100, about 0.1 CIEDE2000; our judgement.
+ */
+const WHITE_TOLERANCE = 1e-3;
 
 /**
  * A plausible reflectance with exactly the given colour under the light and observer of `weights`: a guess of the curve,
  * not of the colour. `xyz` is under the same light and observer and has Y = 100 for the perfect diffuser. Every value lies
- * strictly between 0 and 1.
+ * strictly between 0 and 1. What misses the perfect diffuser by no more than rounding is drawn as it.
  * Problems: 'outside-object-color-solid' when no surface can have the colour; 'no-sigmoid' when one may, but not with
  * this shape of curve.
  * Methods: Burns 2019 (lhtss), Jakob and Hanika 2019 (sigmoid). Typical error under other lights 0.7 CIEDE2000,
@@ -42,9 +47,9 @@ export function writeReflectance(
   at: number,
   weights: TristimulusWeights = WEIGHTS_D65_2,
 ): boolean {
-  if (!holdInside(xyz, weights)) return false;
   const write = method === 'sigmoid' ? writeSigmoid : writeLhtss;
-  return write(target, weights, out, at) && isPhysical(out, at);
+  if (holdInside(xyz, weights) && write(target, weights, out, at) && isPhysical(out, at)) return true;
+  return holdAtWhite(xyz, weights) && write(target, weights, out, at) && isPhysical(out, at);
 }
 
 const target = new Float64Array(3);
@@ -64,6 +69,17 @@ function holdInside(xyz: Xyz<White>, weights: TristimulusWeights): boolean {
   const isNeutral = target.every((value, r) => Math.abs(weights.white[r]! * held - value) < HELD_TOLERANCE);
   for (let r = 0; r < 3; r++) target[r] = weights.white[r]! * held;
   return isNeutral;
+}
+
+/** Sets `target` to the lightest neutral; false where the values are further from the perfect diffuser than rounding. */
+function holdAtWhite(xyz: Xyz<White>, { white }: TristimulusWeights): boolean {
+  const off = Math.max(
+    Math.abs(xyz.x / 100 - white[0]!),
+    Math.abs(xyz.y / 100 - white[1]!),
+    Math.abs(xyz.z / 100 - white[2]!),
+  );
+  for (let r = 0; r < 3; r++) target[r] = white[r]! * MAX_Y;
+  return off <= WHITE_TOLERANCE;
 }
 
 function isPhysical(rho: Float64Array, at: number): boolean {

@@ -120,6 +120,39 @@ it('counts noise about black and white as 0 and 1, and says so', () => {
   expect(white.ok && white.value.every((value) => value === 1)).toBe(true);
 });
 
+it('leaves the mean of a noisy black where it is: what is cut off below 0 is taken from the values beside it', () => {
+  const random = mulberry32(5);
+  let mean = 0;
+  let cut = 0;
+  const runs = 300;
+  for (let run = 0; run < runs; run++) {
+    const noisy = sampled(380, 10, 780, () =>
+      Math.max(-0.0049, 0.005 + 0.0066 * (random() + random() + random() - 1.5)),
+    );
+    const rho = onGrid(noisy);
+    const given = noisy.reflectance.reduce((sum, value) => sum + value, 0) / noisy.reflectance.length;
+    mean += (rho.reduce((sum, value) => sum + value, 0) / rho.length - given) / runs;
+    const clipped = noisy.reflectance.reduce((sum, value) => sum + Math.max(0, value), 0) / noisy.reflectance.length;
+    cut += (clipped - given) / runs;
+    expect(Math.min(...rho)).toBeGreaterThanOrEqual(0);
+  }
+  // Cutting off alone would lighten by nearly 1e-4; the ends weigh a little differently at 5 nm.
+  expect(cut).toBeGreaterThan(5e-5);
+  expect(Math.abs(mean)).toBeLessThan(cut / 5);
+});
+
+it('says in percent and at which wavelength a spectrum is above white: a brightener in the blue, else fluorescence', () => {
+  const above = (at: number) => {
+    const result = reflectanceOnGrid(sampled(380, 10, 780, (nm) => (nm === at ? 1.03274 : 0.9)));
+    return result.ok ? '' : `${result.problem.text} ${result.problem.remedy}`;
+  };
+  expect(above(420)).toBe(
+    '103.3% at 420 nm: more than a white can send back, so it likely holds an optical brightener. ' +
+      'Measure with a UV-cut filter (M2); brighteners are not computed here.',
+  );
+  expect(above(600)).toMatch(/^103\.3% at 600 nm: .*fluorescent or the white calibration is off/);
+});
+
 it('holds the end values of 400-700 nm data and says so (ASTM E308)', () => {
   const result = reflectanceOnGrid(sampled(400, 10, 700, (nm) => (nm - 300) / 500));
   expect(result.ok && [result.value[0], result.value[4], result.value[64], result.value[80]]).toEqual([

@@ -27,7 +27,8 @@ export const REFLECTANCE_NOISE = 0.005;
  * A measured reflectance on the project's grid. Steps of 5 nm and more are interpolated by third-degree Lagrange polynomials
  * (CIE 15:2018, 7.2.2; ASTM E2022); finer ones are averaged with the weights of the same polynomials, so that the 5 nm sums
  * give what sums at the finer step give, noise averaged out. Data that start by 400 nm and reach 700 nm are extended to
- * 380-780 nm by holding the end values (ASTM E308). Values that miss 0 or 1 by less than 0.005 are noise and held there.
+ * 380-780 nm by holding the end values (ASTM E308). Values that miss 0 or 1 by less than 0.005 are noise: averaged
+ * with the others first, then held there.
  * What was done beyond usual practice is said as a notice.
  * Refused, with the reason: all that `spectrumProblem` finds.
  *
@@ -42,20 +43,45 @@ export function reflectanceOnGrid(sampled: SampledReflectance): Result<Reflectan
   const isFine = step_nm < GRID_STEP_NM - 1e-9;
   const last = reflectance.length - 1;
   const end_nm = start_nm + step_nm * last;
-  const values = reflectance.map((value) => Math.min(1, Math.max(0, value)));
   const rho = new Float64Array(GRID_COUNT);
   for (let i = 0; i < GRID_COUNT; i++) {
     const position = Math.min(Math.max((wavelengthNm(i) - start_nm) / step_nm, 0), last);
-    const value = isFine ? averagedAt(values, position, GRID_STEP_NM / step_nm) : lagrangeAt(values, position);
-    // A steep edge may overshoot; a reflectance cannot.
-    rho[i] = Math.min(1, Math.max(0, value));
+    rho[i] = isFine ? averagedAt(reflectance, position, GRID_STEP_NM / step_nm) : lagrangeAt(reflectance, position);
   }
+  if (reflectance.some((value) => value < 0)) settleBelowZero(rho);
+  // A steep edge may overshoot; a reflectance cannot.
+  for (let i = 0; i < GRID_COUNT; i++) rho[i] = Math.min(1, Math.max(0, rho[i]!));
   const notices: Problem[] = [];
   if (!USUAL_STEPS_NM.includes(step_nm)) notices.push(resampledNotice(step_nm));
   if (start_nm > GRID_START_NM || end_nm < GRID_END_NM) notices.push(extendedNotice(start_nm, end_nm));
   const noisy = reflectance.filter((value) => value < 0 || value > 1);
   if (noisy.length > 0) notices.push(noiseNotice(noisy));
   return success(rho as ReflectanceSpd, notices);
+}
+
+/** Noise is taken off its neighbors up to this many grid steps away. */
+const SETTLE_REACH = 4;
+
+/**
+ * Noise about black scatters to both sides; cutting off what is below 0 alone would lighten and tint a near-black. So what
+ * is cut off is taken from the values beside it, nearest first, as far as they have it.
+ */
+function settleBelowZero(rho: Float64Array): void {
+  for (let i = 0; i < rho.length; i++) {
+    if (rho[i]! >= 0) continue;
+    let missing = -rho[i]!;
+    rho[i] = 0;
+    for (let away = 1; away <= SETTLE_REACH && missing > 0; away++) {
+      const before = Math.max(0, rho[i - away] ?? 0);
+      const after = Math.max(0, rho[i + away] ?? 0);
+      const taken = Math.min(missing, before + after);
+      if (taken <= 0) continue;
+      const share = taken / (before + after);
+      if (before > 0) rho[i - away] = before * (1 - share);
+      if (after > 0) rho[i + away] = after * (1 - share);
+      missing -= taken;
+    }
+  }
 }
 
 /** Why a spectrum cannot be used: its step, its range, or a value that is no reflectance; null when it can. */
@@ -104,13 +130,29 @@ export function spectrumProblem({ start_nm, step_nm, reflectance }: SampledRefle
     };
   }
   if (greatest >= 1 + REFLECTANCE_NOISE) {
-    return {
-      code: 'spectrum-above-one',
-      text: `The largest value is ${greatest}: more light would come back than falls on the sample.`,
-      remedy: 'A brightener glows, or the white calibration is off: measure with the UV filter in, or calibrate again.',
-    };
+    return aboveOneProblem(greatest, nm(reflectance.indexOf(greatest)));
   }
   return null;
+}
+
+/** Optical brighteners glow from 400 to about 500 nm, most at 430 to 440 nm (common practice, no source). */
+const BRIGHTENER_TO_NM = 500;
+
+/** The greatest value of a spectrum is more than falls on the sample. */
+export function aboveOneProblem(greatest: number, nm: number): Problem<'spectrum-above-one'> {
+  const tooMuch = `${(100 * greatest).toFixed(1)}% at ${nm} nm: more than a white can send back`;
+  if (nm <= BRIGHTENER_TO_NM) {
+    return {
+      code: 'spectrum-above-one',
+      text: `${tooMuch}, so it likely holds an optical brightener.`,
+      remedy: 'Measure with a UV-cut filter (M2); brighteners are not computed here.',
+    };
+  }
+  return {
+    code: 'spectrum-above-one',
+    text: `${tooMuch}, so it is fluorescent or the white calibration is off.`,
+    remedy: 'Calibrate again; fluorescent colors are not computed here.',
+  };
 }
 
 const resampledNotice = (step_nm: number): Problem<'spectrum-resampled'> => ({
@@ -128,10 +170,15 @@ const extendedNotice = (start_nm: number, end_nm: number): Problem<'spectrum-ext
 function noiseNotice(noisy: readonly number[]): Problem<'spectrum-noise'> {
   const furthest = noisy.reduce((most, value) => (away(value) > away(most) ? value : most));
   const count = noisy.length === 1 ? '1 value lies' : `${noisy.length} values lie`;
+  const isDark = furthest < 0;
   return {
     code: 'spectrum-noise',
-    text: `${count} just outside 0 to 1 (${furthest} at most); they count as 0 or 1.`,
-    remedy: 'Nothing to do: instruments scatter by that much about black and white.',
+    text: isDark
+      ? `${count} just outside 0 to 1 (${furthest} at most): the darkest values are instrument noise.`
+      : `${count} just outside 0 to 1 (${furthest} at most); they count as 1.`,
+    remedy: isDark
+      ? 'Nothing to do, but the undertone of a near-black measured so is uncertain.'
+      : 'Nothing to do: instruments scatter by that much about white.',
   };
 }
 
