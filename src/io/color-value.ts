@@ -1,5 +1,6 @@
 import { D65_AT_2 } from '../engine/finish/conditions';
 import type { GivenColor } from '../engine/finish/given-color';
+import { hueWordOf } from '../engine/finish/hue-words';
 import type { Provenance } from '../engine/finish/types';
 import { labCFromMunsell } from '../engine/naming/munsell';
 import { failure, type Problem, type Result, success } from '../engine/result';
@@ -18,7 +19,7 @@ export interface TypedColor {
 /**
  * Reads a color as one types it: `#a1b2c3` (with or without #, also three digits), `p3:#a1b2c3` (Display P3),
  * `lab:88.5,-0.8,-0.3`, `lch:84,6,85`, `xyz:66,70,65` (light and observer in parentheses, `lab(D50,10):...`),
- * `munsell:5Y 9/1`, `lrv:70 warm gray` (light reflectance value 0-100 and a word for the hue), or a line that names its
+ * `munsell:5Y 9/1`, `lrv:70 warm gray` (light reflectance value 0-100 and a word for the hue, in either order), or a line that names its
  * numbers, "L* 84.2 a* 0.5 b* 6.1 D65/10° SCI". Where the text does not say light, observer or mirror reflection, those of
  * `unsaid` are taken, and D65 with 2 degrees where that says nothing either.
  */
@@ -45,8 +46,7 @@ function readBare(value: string, text: string, unsaid: SaidBeside): Result<Typed
   if (/^(N\s*\d|\d*\.?\d+\s*(R|YR|Y|GY|G|BG|B|PB|P|RP)\s*\d)/i.test(value) && !isHex(value)) return readMunsell(value);
   const line = readColorLine(value);
   if (line.kind) return readNumbers(line.kind, line, text, unsaid);
-  const lrv = /^LRV\b\s*(.*)$/i.exec(value);
-  return lrv ? readLrv(lrv[1]!, text) : readHex(value, text, 'srgb');
+  return LRV_NAME.test(value) ? readLrv(value, text) : readHex(value, text, 'srgb');
 }
 
 const isHex = (text: string): boolean => /^#?([0-9a-f]{6}|[0-9a-f]{3})$/i.test(text);
@@ -99,10 +99,15 @@ function readMunsell(notation: string): Result<TypedColor> {
   return success({ color: { kind: 'munsell', munsell: notation.trim() }, provenance: 'declared' });
 }
 
+const LRV_NAME = /\bLRV\b\s*[:=]?/i;
+
+/** The number and the word in either order, with or without the name before the number: '70 warm gray', 'warm gray, LRV 70'. */
 function readLrv(rest: string, text: string): Result<TypedColor> {
-  const match = /^[:=]?\s*(\d+(?:[.,]\d+)?)\s*%?[\s,]*(.*)$/.exec(rest);
-  if (!match) return failure(notAColor(text));
-  const hue = match[2]!.trim();
+  const match = /^([^\d]*?)[\s,]*(?<![\d.,-])(\d+(?:[.,]\d+)?)\s*%?(?![\d.])[\s,]*([^\d]*)$/.exec(
+    rest.replace(LRV_NAME, ' ').trim(),
+  );
+  if (!match) return hueWordOf(rest.replace(LRV_NAME, ' ')) ? failure(lrvMissing(text)) : failure(notAColor(text));
+  const hue = `${match[1]!} ${match[3]!}`.trim();
   if (hue === '') {
     return failure({
       code: 'hue-missing',
@@ -110,7 +115,7 @@ function readLrv(rest: string, text: string): Result<TypedColor> {
       remedy: 'Add a word for the hue: lrv:70 warm gray.',
     });
   }
-  return checked({ kind: 'lrv', lrv: Number(match[1]!.replace(',', '.')), hue }, 'by-eye');
+  return checked({ kind: 'lrv', lrv: Number(match[2]!.replace(',', '.')), hue }, 'by-eye');
 }
 
 function checked(
@@ -126,9 +131,15 @@ function checked(
 
 const notAColor = (text: string): Problem => ({
   code: 'not-a-color',
-  text: `"${text}" is no color that can be read.`,
+  text: `We cannot read a color in "${text}".`,
   remedy:
     'Write #a1b2c3, lab:88.5,-0.8,-0.3, lch:84,6,85, xyz:66,70,65, munsell:5Y 9/1, lrv:70 warm gray, or name a file with a spectrum.',
+});
+
+const lrvMissing = (text: string): Problem => ({
+  code: 'lrv-missing',
+  text: `"${text}" says which color it is, not how light.`,
+  remedy: 'Add the number printed on the sample: lrv:70 warm gray.',
 });
 
 const unknownIlluminant = (word: string): Problem => ({

@@ -75,7 +75,7 @@ it('uses a measured spectrum as it is: 20 % at every wavelength is LRV 20 (close
 it('says in words how it read the file and what it lowered', () => {
   const rows = Array.from({ length: 31 }, (_, i) => `${400 + 10 * i},20`);
   expect(run(['color', fileWith('gray.csv', rows.join('\n'))]).messages).toContain('percent');
-  expect(run(['color', 'lrv:70 warm gray']).messages).toContain('unusual');
+  expect(run(['color', 'lrv:warm gray 70']).messages).toContain('so light that it reads yellowish white');
   expect(run(['color', 'lab:0,0,0', '--json']).out).toContain('"yellowness_e313": null');
 });
 
@@ -87,6 +87,8 @@ it('says back how a color was given, by options or in the value, and states it u
   // Whites and light colours keep L* within a few tenths; a yellowish one is less red under D65 than its a* under D50 says.
   expect(byOption.lab_d65[1]).toBeLessThan(0);
   expect(json('color', 'munsell:5y 9/1').munsell).toBe('5Y 9/1');
+  expect(run(['color', 'munsell:10YR 9/1']).out).toContain('The notation is rounded: the color may lie about 2.4');
+  expect(run(['color', 'lab:84,0,6']).out).not.toContain('rounded');
 });
 
 it('puts an excluded mirror reflection back by the gloss, and says by how much it is off where nobody told', () => {

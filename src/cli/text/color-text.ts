@@ -1,4 +1,5 @@
 import { givenWords } from '../../engine/finish/given-words';
+import { notationDoubtDe00 } from '../../engine/finish/notation-doubt';
 import type { ComponentRecord } from '../../engine/judge/assessment';
 import { type ColorRecord, isMeasuredKind } from '../color-record';
 import type { ColorUnderLight } from '../color-under';
@@ -16,7 +17,7 @@ export function colorText(color: ColorRecord): string {
   const { whiteness: w, lights = [], lrv_printed } = color;
   return [
     `${color.name}, ${undertoneText(color)}`,
-    row('Given as', givenWords(color.given)),
+    row('Given as', `${givenWords(color.given)}${roundingText(color)}`),
     row('CIELAB (D65, 2°)', labText(color.lab_d65)),
     row('Munsell', color.munsell),
     row(
@@ -32,6 +33,11 @@ export function colorText(color: ColorRecord): string {
     row('Computed with', SOURCES[color.spectrum_source]),
     ...lights.flatMap(underText),
   ].join('\n');
+}
+
+function roundingText({ given }: ColorRecord): string {
+  const doubt = notationDoubtDe00(given);
+  return doubt < 0.05 ? '' : `. The notation is rounded: the color may lie about ${fixed(doubt)} CIEDE2000 away`;
 }
 
 /** Columns before the values. */

@@ -1,6 +1,8 @@
 import { lightnessFromY, xyzD65FromLabD65 } from '../color/lab';
 import { lrvFromReflectance } from '../color/lrv';
 import type { Lab } from '../color/types';
+import { isccNbsName } from '../naming/iscc-nbs';
+import { munsellFromLabD65 } from '../naming/munsell';
 import { failure, type Problem, type Result, success } from '../result';
 import { HUE_PLACE_L, HUE_PLACES } from './hue-places.data';
 import { HUE_WORDS, hueWordOf } from './hue-words';
@@ -28,13 +30,18 @@ export function colorFromLrv(lrv: number, hue: string, finishClass: FinishClass)
   }
   const word = hueWordOf(hue);
   if (!word) return failure(unknownWord(hue));
+  const made = colorNear(lrv, word, finishClass);
   const [least, most] = HUE_WORDS[word]!.lrv;
-  const notices = lrv < least || lrv > most ? [disagreement(lrv, hue, [least, most])] : [];
+  return success(made, lrv < least || lrv > most ? [disagreement(lrv, word, made.labD65)] : []);
+}
+
+/** With the word's own chroma, or as much of it as a surface can have. */
+function colorNear(lrv: number, word: string, finishClass: FinishClass): ColorWithLrv {
   for (let strength = 1; strength > 0.005; strength *= 0.8) {
     const color = colorWithLrv(lrv, word, strength, finishClass);
-    if (color) return success(color, notices);
+    if (color) return color;
   }
-  return success(colorWithLrv(lrv, word, 0, finishClass)!, notices);
+  return colorWithLrv(lrv, word, 0, finishClass)!;
 }
 
 /** Lightness follows from the LRV through the curve itself; null when no surface can have the colour. */
@@ -72,10 +79,14 @@ function unknownWord(hue: string): Problem<'unknown-hue-word'> {
   };
 }
 
-function disagreement(lrv: number, hue: string, [least, most]: readonly [number, number]): Problem {
+function disagreement(lrv: number, word: string, labD65: Lab<'D65-2'>): Problem<'lrv-and-word-disagree'> {
+  const [least, most] = HUE_WORDS[word]!.lrv;
+  const { name } = isccNbsName(munsellFromLabD65(labD65));
+  const level = lrv > most ? 'light' : 'dark';
+  const reads = name.endsWith(word) ? `unusually ${level}` : `so ${level} that it reads ${name}`;
   return {
     code: 'lrv-and-word-disagree',
-    text: `An LRV of ${lrv} is unusual for '${hue}' (${least}-${most}).`,
-    remedy: 'Check both against the sample. The number is used.',
+    text: `At LRV ${lrv}, ${word} is ${reads}; usual are ${least}-${most}.`,
+    remedy: 'Check the number.',
   };
 }

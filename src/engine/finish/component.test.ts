@@ -111,6 +111,12 @@ it('lists the known words beside an unknown one, and notes a word that does not 
   for (const hue of Object.keys(HUE_WORDS)) expect(!unknown.ok && unknown.problem.remedy).toContain(hue);
   const odd = given({ kind: 'lrv', lrv: 10, hue: 'white' }, 'paint', 'by-eye');
   expect(odd.ok && odd.notices?.map((notice) => notice.code)).toEqual(['lrv-and-word-disagree']);
+  const text = (lrv: number, hue: string) => {
+    const result = given({ kind: 'lrv', lrv, hue }, 'paint', 'by-eye');
+    return result.ok && result.notices?.map((notice) => notice.text).join();
+  };
+  expect(text(70, 'Warm grey')).toBe('At LRV 70, warm gray is so light that it reads yellowish white; usual are 4-67.');
+  expect(text(80, 'red')).toMatch(/^At LRV 80, red is so light that it reads .*pink; usual are 4-24\.$/);
 });
 
 it.each([

@@ -6,6 +6,7 @@ import type { Lab } from '../color/types';
 import { type Problem, type Result, success } from '../result';
 import type { GivenColor, Specular } from './given-color';
 import { curveOfGiven, type GivenCurve } from './given-curve';
+import { notationDoubtDe00 } from './notation-doubt';
 import { withMirrorPart } from './specular';
 import { translationDoubtDe00 } from './translation-doubt';
 import type { ComponentRole, FinishClass, FinishComponent, Provenance } from './types';
@@ -35,7 +36,8 @@ const LRV_TOLERANCE = 2;
 /**
  * A component ready to compute with: its reflectance (see `curveOfGiven`), mirror-like part included (see `specular.ts`), and
  * the colour that has under D65, 2 degrees. Its uncertainty is that of how it came to be known and, for numbers given for another
- * light or observer, of the curve between (see `translationDoubtDe00`).
+ * light or observer, of the curve between (see `translationDoubtDe00`), for a Munsell notation, of its rounding (see
+ * `notationDoubtDe00`).
  * Problems are those of the spectrum, the screen colour, the notation, the LRV, the light and the observer, and
  * 'outside-object-color-solid'. Notices beside those of the spectrum and the LRV word: a screen colour counts as 'screen' and
  * an LRV with a word as 'by-eye', whatever was said ('provenance-set'); a printed LRV that is not the colour's
@@ -60,7 +62,11 @@ export function finishComponent(given: GivenComponent): Result<FinishComponent> 
     spectrum: whole.rho,
     spectrumSource: whole.source,
     provenance,
-    uncertaintyDe00: Math.hypot(UNCERTAINTY_DE00[provenance], translationDoubtDe00(color, curve.value, finishClass)),
+    uncertaintyDe00: Math.hypot(
+      UNCERTAINTY_DE00[provenance],
+      translationDoubtDe00(color, curve.value, finishClass),
+      notationDoubtDe00(color),
+    ),
     finishClass,
     ...(specular && { specular }),
     ...(color.kind === 'lrv' && { lightnessDe00: lightnessDoubt(color.lrv) }),

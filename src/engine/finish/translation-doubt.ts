@@ -18,7 +18,7 @@ import type { FinishClass } from './types';
  * 1.1 to 1.3 of it for colours.
  */
 export function translationDoubtDe00(color: GivenColor, curve: GivenCurve, finishClass: FinishClass): number {
-  // Munsell notations are under C, 2 degrees: 0.15 and less, next to what a notation leaves open.
+  // Munsell notations are under C, 2 degrees: 0.15 and less, next to what its rounding leaves open.
   if (!('illuminant' in color) || sameConditions(color, D65_AT_2)) return 0;
   const weights = weightsUnder(color);
   if (!weights.ok) return 0;

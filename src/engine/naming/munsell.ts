@@ -75,20 +75,41 @@ export function labD65FromMunsell(notation: string): Result<Lab<'D65-2'>> {
 
 /** CIELAB under illuminant C, 2 degrees, where the renotation is defined, of a Munsell notation such as '5Y 8.5/2' or 'N 9.25/'. */
 export function labCFromMunsell(notation: string): Result<Lab<'C-2'>> {
+  const read = parseMunsell(notation);
+  if (!read.ok) return read;
+  renotationForward(read.value.hue100, read.value.value, read.value.chroma, three);
+  return success({ l: three[0]!, a: three[1]!, b: three[2]! });
+}
+
+/** A notation taken apart; `written` has its numbers digit by digit, without hue and chroma where it is a neutral. */
+export interface MunsellParts {
+  readonly hue100: number;
+  readonly value: number;
+  readonly chroma: number;
+  readonly written: { readonly hue?: string; readonly value: string; readonly chroma?: string };
+}
+
+/** Hue, value and chroma of a Munsell notation such as '5Y 8.5/2' or 'N 9.25/'. Problem: 'munsell-not-understood'. */
+export function parseMunsell(notation: string): Result<MunsellParts> {
   const text = notation.trim().toUpperCase();
   const neutral = /^N\s*(\d*\.?\d+)\s*\/?$/.exec(text);
+  if (neutral && Number(neutral[1]) <= 10) {
+    return success({ hue100: 0, value: Number(neutral[1]), chroma: 0, written: { value: neutral[1]! } });
+  }
   const colored = /^(\d*\.?\d+)\s*(YR|GY|BG|PB|RP|R|Y|G|B|P)\s*(\d*\.?\d+)\s*\/\s*(\d*\.?\d+)$/.exec(text);
-  const hue = Number(colored?.[1] ?? 0);
-  const value = Number(neutral?.[1] ?? colored?.[3]);
-  const chroma = Number(colored?.[4] ?? 0);
-  if ((!neutral && !colored) || hue > 10 || value > 10 || chroma > 50) {
+  const [hue, value, chroma] = [Number(colored?.[1]), Number(colored?.[3]), Number(colored?.[4])];
+  if (!colored || hue > 10 || value > 10 || chroma > 50) {
     return failure({
       code: 'munsell-not-understood',
       text: `'${notation}' is not a Munsell notation.`,
       remedy: 'Write hue, value and chroma, for example 2.5Y 8.5/2, or N 9.25 for a neutral.',
     });
   }
-  const family = HUE_FAMILIES.indexOf(colored?.[2] ?? 'R');
-  renotationForward(family * 10 + hue, value, chroma, three);
-  return success({ l: three[0]!, a: three[1]!, b: three[2]! });
+  const hue100 = HUE_FAMILIES.indexOf(colored[2]!) * 10 + hue;
+  return success({
+    hue100,
+    value,
+    chroma,
+    written: { hue: colored[1]!, value: colored[3]!, chroma: colored[4]! },
+  });
 }
