@@ -124,7 +124,9 @@ describe('repairs of the slate kitchen, one finish each', () => {
     expect(apart.some((w) => w.surfaces.includes('floor') && w.surfaces.includes('wall'))).toBe(true);
     expect(apart.some((w) => w.surfaces.includes('counter') && w.surfaces.includes('wall'))).toBe(true);
     const yellow = assessed.warnings.find((w) => w.code === 'too-yellow' && w.surfaces.includes('counter'))!;
-    expect(yellow.text).toBe('The wall looks yellow beside the counters.');
+    // One finding for all that it looks yellow beside, as grave as the gravest of them.
+    expect(yellow.text).toBe('The wall looks yellow beside the counters, the backsplash and the ceiling.');
+    expect(yellow.severity).toBe('grave');
   });
 });
 
@@ -198,8 +200,8 @@ describe('as installed over birch', () => {
     const warning = assessed.warnings.find((w) => w.code === 'tinted-by-bounce')!;
     expect(warning).toMatchObject({ severity: 'visible', basis: 'installed', surfaces: ['wall'], holds_in: null });
     expect(warning.text).toBe(
-      'The wall reads yellowish white here; the sample is white. Most of it comes from the floor.',
+      'The wall reads yellowish white here; the sample is white. Most of the tint comes from the floor.',
     );
-    expect(warning.why).toContain('counter');
+    expect(warning.reason).toContain('Beside the counter');
   });
 });

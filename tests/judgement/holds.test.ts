@@ -155,7 +155,7 @@ describe('a tint of its place', () => {
     [16, 'The wall reads yellowish white here; the sample is white.', 'visible'],
     [13, 'The wall may read yellowish white here; the sample is white.', 'visible'],
     // As such it does not stand, as some tint it does.
-    [8, 'The wall picks up some tint here.', 'note'],
+    [8, 'The wall picks up a yellowish tint here.', 'note'],
   ])('visible by %d of 16 curves: %s', (many, text, severity) => {
     const found = wall(5, lessFrom(many));
     expect(found).toMatchObject({ code: 'tinted-by-bounce', severity });
@@ -166,7 +166,7 @@ describe('a tint of its place', () => {
     // At b* +2.2 the chroma part is 1.8, a hair over the note.
     const found = wall(2.2, (curve) => (curve < 8 ? 0 : -0.4));
     expect(found).toMatchObject({ code: 'cannot-tell', severity: 'note' });
-    expect(found.text).toMatch(/^Cannot tell from here whether the wall picks up some tint here/);
+    expect(found.text).toMatch(/^Cannot tell whether the wall picks up a faintly yellowish tint here/);
     expect(Math.abs(found.holds_in! - 0.5)).toBeLessThan(0.02);
   });
 });

@@ -92,7 +92,7 @@ describe('tinted by bounce', () => {
     expect(found).toHaveLength(1);
     expect(found[0]!.surfaces).toEqual(['backsplash', 'wall']);
     expect(found[0]!.text).toBe(
-      'The backsplash and the wall read yellowish white here; the samples are white. Most of it comes from the floor.',
+      'The backsplash and the wall read yellowish white here; the samples are white. Most of the tint comes from the floor.',
     );
   });
 });
@@ -227,7 +227,7 @@ describe('a mix of daylight and lamps', () => {
     expect(tint!.source!.share).toBeGreaterThan(0.5);
     const text = judge(floor).warnings.find((w) => w.code === 'tinted-by-bounce')!.text;
     expect(text).toContain('the mix of lights left aside');
-    expect(text).toContain('Most of it comes from the floor.');
+    expect(text).toContain('Most of the tint comes from the floor.');
   });
 
   it('records the part of the lights beside the surfaces’', () => {
@@ -259,11 +259,11 @@ describe('a mix of daylight and lamps', () => {
 
 describe('how much of a tint one surface brings', () => {
   it.each([
-    [0.85, 'Most of it comes from the floor.'],
-    [0.5, 'Most of it comes from the floor.'],
-    [0.45, 'About half of it comes from the floor.'],
-    [0.31, 'About a third of it comes from the floor.'],
-    [0.29, 'It comes from what stands around.'],
+    [0.85, 'Most of the tint comes from the floor.'],
+    [0.5, 'Most of the tint comes from the floor.'],
+    [0.45, 'About half of the tint comes from the floor.'],
+    [0.31, 'About a third of the tint comes from the floor.'],
+    [0.29, 'The tint comes from what stands around.'],
   ])('%d', (share, sentence) => {
     const input = inPlace(tintedPlace(scheme(ROWS), 'wall', { l: 100, a: 0.5, b: 8.2 }), 'wall', {
       tintFrom: [{ surface: 'floor', share }],

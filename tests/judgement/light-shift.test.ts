@@ -89,8 +89,9 @@ describe('a finish known by its color alone', () => {
     const [warning] = found(with16(many, nominal));
     expect(warning).toMatchObject({ code: 'cannot-tell', severity: 'note' });
     expect(warning!.text).toBe(
-      'Cannot tell from here whether the base fronts keep reading medium gray in this light or turn reddish gray: the ' +
-        'numbers of the sample do not say how this finish behaves under this lamp. Look at a sample under it.',
+      'Cannot tell whether the base fronts keep reading medium gray in this light or turn reddish gray: the ' +
+        'numbers of the sample do not say how this finish behaves under this lamp. Hold a sample under that lamp, beside one by the ' +
+        'window.',
     );
   });
 

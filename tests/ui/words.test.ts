@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
+import { tintWord } from '../../src/engine/judge/tint-words';
 import * as cautions from '../../src/ui/words/cautions';
 import * as copy from '../../src/ui/words/copy';
 import * as drawer from '../../src/ui/words/drawer';
@@ -34,12 +35,12 @@ it('says how firmly a finding holds without claiming more than was tried', () =>
 });
 
 it('names the direction of a tint by its hue and nothing for a chroma under 1', () => {
-  expect(reading.tintWord(0.3, 0.4)).toBeNull();
-  expect(reading.tintWord(0, 5)).toBe('yellowish');
-  expect(reading.tintWord(0, -5)).toBe('bluish');
-  expect(reading.tintWord(-5, 0)).toBe('greenish');
-  expect(reading.tintWord(2, 0)).toBe('faintly pinkish');
-  expect(reading.tintWord(0, 12)).toBe('strongly yellowish');
+  expect(tintWord(0.3, 0.4)).toBeNull();
+  expect(tintWord(0, 5)).toBe('yellowish');
+  expect(tintWord(0, -5)).toBe('bluish');
+  expect(tintWord(-5, 0)).toBe('greenish');
+  expect(tintWord(2, 0)).toBe('faintly pinkish');
+  expect(tintWord(0, 12)).toBe('strongly yellowish');
 });
 
 it('gives a word for every tint of chroma 1 and more', () => {
@@ -47,7 +48,7 @@ it('gives a word for every tint of chroma 1 and more', () => {
     fc.property(fc.double({ min: 1, max: 60, noNaN: true }), fc.double({ min: 0, max: 360, noNaN: true }), (c, h) => {
       const rad = (h * Math.PI) / 180;
       const [a, b] = [(c + 1e-6) * Math.cos(rad), (c + 1e-6) * Math.sin(rad)];
-      expect(reading.tintWord(a, b)).toMatch(/\w+/);
+      expect(tintWord(a, b)).toMatch(/\w+/);
     }),
   );
 });

@@ -123,6 +123,8 @@ export interface Warning {
   readonly surfaces: readonly SurfaceId[];
   /** One plain sentence. */
   readonly text: string;
+  /** The reason in plain words; absent where the sentence says all there is to say without numbers. */
+  readonly reason?: string;
   /** The reason, with its numbers and their conditions. */
   readonly why: string;
   readonly basis: Basis;

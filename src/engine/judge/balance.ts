@@ -4,6 +4,7 @@ import { undertoneOf } from '../naming/undertone';
 import type { SurfaceId } from '../surface';
 import type { Balance, BalanceVerdict } from './assessment';
 import { balanceSentence } from './balance-sentence';
+import { isLooseFinish } from './cannot-tell';
 import type { Firmness } from './firmness';
 import type { InstalledReading, JudgedSurface, JudgeInput } from './input';
 import type { PlacedColor } from './pairs';
@@ -142,6 +143,12 @@ export function judgeBalance(
     range: { warm: range(perView.map((r) => r.shares.warm)), cool: range(perView.map((r) => r.shares.cool)) },
   };
   return { balance, carriers: held, otherwiseFrom };
+}
+
+/** Whether a color that carries some of the balance is known only roughly. */
+export function restsOnLooseColors(input: JudgeInput): boolean {
+  const weights = meanWeights(viewWeights(input));
+  return input.surfaces.some(({ finish }, i) => weights[i]! >= CARRIER_MIN && isLooseFinish(finish));
 }
 
 /** Surfaces still open that fill some of the view; a ceiling or a trim is not where one would set a color. */

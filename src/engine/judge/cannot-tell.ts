@@ -1,6 +1,6 @@
 import { chromaOf } from '../color/lab';
 import type { Lab } from '../color/types';
-import type { Provenance } from '../finish/types';
+import type { LaidFinish, Provenance } from '../finish/types';
 import { labCovariance } from '../uncertainty/lab-error';
 import { isAlike } from './claims';
 import { PAIR, type PairJudgement, type PairSide } from './pair';
@@ -10,7 +10,11 @@ import { WHITES } from './whites';
 /** Ways of knowing a color that leave its undertone open. */
 const LOOSE: ReadonlySet<Provenance> = new Set<Provenance>(['photo-with-card', 'photo', 'by-eye', 'screen']);
 
-const isLoose = (color: SampleColor): boolean => LOOSE.has(color.provenance);
+/** True for a color known in one of the ways that leave its undertone open. */
+export const isLoose = ({ provenance }: Pick<SampleColor, 'provenance'>): boolean => LOOSE.has(provenance);
+
+/** The same of a finish: any of its components. */
+export const isLooseFinish = (finish: LaidFinish): boolean => finish.components.some(isLoose);
 
 /** Root mean square error of the difference of two colors, CIEDE2000 units. */
 export const combinedUncertainty = (a: SampleColor, b: SampleColor): number =>
@@ -79,6 +83,9 @@ const PROVENANCE_WORDS: Readonly<Record<Provenance, string>> = {
   'by-eye': 'judged by eye',
   screen: 'picked on a screen',
 };
+
+/** "judged by eye": how a color came to be known. */
+export const looseWords = ({ provenance }: SampleColor): string => PROVENANCE_WORDS[provenance];
 
 /** "both colors are taken from a photo", "one color is judged by eye": why a verdict is withheld. */
 export function provenanceReason(colors: readonly SampleColor[]): string {

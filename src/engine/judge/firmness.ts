@@ -8,9 +8,13 @@ export type Firmness = 'firm' | 'may' | 'open';
 const FIRM_FROM = 0.85;
 const MAY_FROM = 0.75;
 
-/** @param holdsIn share 0-1, or null while it has not been computed: then said flatly */
-export function firmnessOf(holdsIn: number | null): Firmness {
-  if (holdsIn === null || holdsIn >= FIRM_FROM) return 'firm';
+/**
+ * @param holdsIn share 0-1, or null while it has not been computed
+ * @param isLoose whether it rests on colors known so roughly that, before it is computed, it may not be said flatly
+ */
+export function firmnessOf(holdsIn: number | null, isLoose = false): Firmness {
+  if (holdsIn === null) return isLoose ? 'may' : 'firm';
+  if (holdsIn >= FIRM_FROM) return 'firm';
   return holdsIn >= MAY_FROM ? 'may' : 'open';
 }
 

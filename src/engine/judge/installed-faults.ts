@@ -1,12 +1,14 @@
 import type { Severity, Warning } from './assessment';
+import { isLoose } from './cannot-tell';
 import { faultCode, type Holds } from './claims';
-import { firmnessOf } from './firmness';
+import { type Firmness, firmnessOf } from './firmness';
 import { isOwnFault, isPlaceFault } from './hold-pairs';
 import { AS_INSTALLED, percent } from './number-words';
 import type { PairJudgement } from './pair';
+import { areWhitesAtHand, gravity, groupPairs, mergeGroups, type PairGroup } from './pair-groups';
 import { faultSentence, someFaultSentence } from './pair-sentences';
-import { areWhitesAtHand, gravity, groupPairs, type PairGroup, shownVerdict } from './pair-warnings';
-import { pairWhy } from './pair-why';
+import { shownVerdict } from './pair-warnings';
+import { pairReason, pairWhy } from './pair-why';
 import { type InstalledPair, isMajor, type JudgedPair, type PlacedColor, pairKey, placedPairKey } from './pairs';
 import { atMost } from './severity';
 import { componentPhrase, inDecisionOrder, joined, sentenceCase, surfacesPhrase } from './surface-words';
@@ -65,33 +67,54 @@ export function installedFaultWarnings(
     (p) => faultCode(p.tintOff.verdict)!,
     (p) => gravity(p.tintOff),
   );
-  return [...faults.map((group) => ownFault(group, holds)), ...openInLight(unsettled, samples, holds)];
+  const merged = mergeGroups(
+    faults,
+    ({ tintOff }) => tintOff.faulty,
+    // Said alike only if it stands alike: with its name, with some name, or not at all.
+    (p) => [p.tintOff.verdict, ...standingOf(p, holds), isMeasuredPair(p)].join('|'),
+    (p) => gravity(p.tintOff),
+  );
+  return [...merged.map((group) => ownFault(group, holds)), ...openInLight(unsettled, samples, holds)];
+}
+
+/** How firmly some fault stands, and how firmly this one by its name. */
+function standingOf(pair: InstalledPair, holds: Holds): readonly [some: Firmness, named: Firmness] {
+  const standing = holds.installed(placedPairKey(pair));
+  const isUnsure = !isMeasuredPair(pair) || isLoose(pair.a.color) || isLoose(pair.b.color);
+  return [firmnessOf(standing?.fault ?? null), firmnessOf(standing?.same ?? null, isUnsure)];
 }
 
 function ownFault(group: PairGroup<InstalledPair>, holds: Holds): Warning {
   const { a, b, tintOff } = group.worst;
   const standing = holds.installed(placedPairKey(group.worst));
-  const measured = isMeasured(a) && isMeasured(b);
-  const some = firmnessOf(standing?.fault ?? null);
-  const named = standing ? firmnessOf(standing.same) : measured ? 'firm' : 'may';
+  const measured = isMeasuredPair(group.worst);
+  const [some, named] = standingOf(group.worst, holds);
   const sides = [a.color, group.aSurfaces, b.color, group.bSurfaces] as const;
   const text =
     some === 'open'
-      ? `Cannot tell from here whether ${phrases(group)} work against each other in this light: ${reasonOf(measured)}. ${LOOK}`
+      ? `Cannot tell whether ${phrases(group)} work against each other in this light: ${reasonOf(measured)}. ${LOOK}`
       : named === 'open'
         ? inThisLight(someFaultSentence(standing!.faults, tintOff, ...sides))
         : inThisLight(faultSentence(tintOff, ...sides, named !== 'firm'));
-  const graveAtMost: Severity = measured && named !== 'open' ? 'grave' : 'visible';
+  const isDrawnOrFirm = standing !== null || named === 'firm';
+  const graveAtMost: Severity = measured && named !== 'open' && isDrawnOrFirm ? 'grave' : 'visible';
+  const shares = group.pairs.map((p) => {
+    const held = holds.installed(placedPairKey(p));
+    return held && (named === 'open' ? held.fault : held.same);
+  });
   return {
     code: some === 'open' ? 'cannot-tell' : faultCode(tintOff.verdict)!,
     severity: atMost(graveAtMost, tintOff.severity!),
     surfaces: inDecisionOrder([...group.aSurfaces, ...group.bSurfaces]),
     text,
+    reason: `${pairReason(tintOff)}${measured ? '' : ' How a finish behaves under this lamp is guessed from its color.'}`,
     why: `${pairWhy(tintOff, AS_INSTALLED)} The tint of each place is taken off.${measured ? '' : ` ${GUESSED}`}`,
     basis: 'installed',
-    holds_in: standing && (named === 'open' ? standing.fault : standing.same),
+    holds_in: shares.includes(null) ? null : Math.min(...shares.map((x) => x!)),
   };
 }
+
+const isMeasuredPair = ({ a, b }: InstalledPair): boolean => isMeasured(a) && isMeasured(b);
 
 const isMeasured = ({ surface }: PlacedColor): boolean =>
   surface.finish.components.every((c) => c.spectrumSource === 'measured');
@@ -106,7 +129,7 @@ const reasonOf = (measured: boolean): string =>
   measured ? 'they stand too close to the limit' : 'the numbers of a sample do not say how it behaves under this lamp';
 
 /** What to do where a light leaves a question open. */
-const LOOK = 'Look at the samples under it.';
+const LOOK = 'Hold a sample under that lamp, beside one by the window.';
 
 /** Ends the reason of a finding that rests on curves made up for a color. */
 const GUESSED = 'The spectra are guessed from the colors, so it was tried with the curves that such colors may have.';
@@ -133,7 +156,8 @@ function openInLight(pairs: readonly InstalledPair[], samples: readonly JudgedPa
       text:
         least >= 0.5
           ? `${sentenceCase(who)} likely go together in this light, too, but ${reason}. ${LOOK}`
-          : `Cannot tell from here how the whites of ${who} sit together in this light: ${reason}. ${LOOK}`,
+          : `Cannot tell how the whites of ${who} sit together in this light: ${reason}. ${LOOK}`,
+      reason: 'As samples they agree; whether they do under this lamp, their colors alone do not say.',
       why:
         `As samples they agree; in this light they do in ${percent(leastByCurves)} of the curves that such colors may have, ` +
         `${AS_INSTALLED}.`,

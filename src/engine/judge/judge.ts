@@ -1,6 +1,6 @@
 import { SURFACES } from '../surface';
 import type { Assessment, PairFinding } from './assessment';
-import { judgeBalance } from './balance';
+import { judgeBalance, restsOnLooseColors } from './balance';
 import { isWithheld } from './cannot-tell';
 import { type Holds, NOT_DRAWN, type PairHolds } from './claims';
 import { weakEdges } from './edges';
@@ -40,7 +40,7 @@ export function assembleAssessment(given: JudgeInput, holds: Holds, status: Asse
   const placed = placedColors(input);
   const samples = samplePairs(placed, anchorY(input, placed));
   const installed = installedPairs(placed);
-  const balance = judgeBalance(input, placed, firmnessOf(holds.balance));
+  const balance = judgeBalance(input, placed, firmnessOf(holds.balance, restsOnLooseColors(input)));
   return {
     project: input.project,
     option: input.option,

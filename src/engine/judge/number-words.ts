@@ -16,6 +16,13 @@ export function aboutShare(share: number): string {
   return 'very little';
 }
 
+/** "about 2.5 times what most people let pass as the same": a difference against its acceptable limit. */
+export function timesAcceptable(value: number, limit: number): string {
+  const times = Math.abs(value) / limit;
+  if (times < 1.15) return 'a little more than what most people let pass as the same';
+  return `about ${times.toFixed(1)} times what most people let pass as the same`;
+}
+
 /** The conditions under which colors were compared, as a reason ends. */
 export const AS_SAMPLE = 'as a sample, D65, 2 degree';
 export const AS_INSTALLED = 'as installed, white of the counter light adapted to D65, 2 degree';

@@ -1,4 +1,4 @@
-import { oneDecimal } from './number-words';
+import { oneDecimal, timesAcceptable } from './number-words';
 import { PAIR, type PairJudgement } from './pair';
 import { WHITES } from './whites';
 
@@ -28,5 +28,22 @@ export function pairWhy(judgement: PairJudgement, conditions: string): string {
       );
     default:
       return `The difference is ${number('de00')} CIEDE2000, ${conditions}.`;
+  }
+}
+
+/** The same for people who ask why, without a number they would have to look up. */
+export function pairReason({ verdict, numbers }: PairJudgement): string {
+  switch (verdict) {
+    case 'looks-dirty':
+      return (
+        'The cleaner white takes over as white, and the other looks gray beside it: in whiteness they differ by ' +
+        `${timesAcceptable(numbers['d_wid'] ?? 0, WHITES.whitenessLimit)}.`
+      );
+    case 'too-yellow':
+      return `The whiter one shows the yellow in the other: in whiteness they differ by ${timesAcceptable(numbers['d_wid'] ?? 0, WHITES.whitenessLimit)}.`;
+    case 'pulls-apart':
+      return 'Both have an undertone one can name, and the two point in nearly opposite directions.';
+    default:
+      return 'They differ no more than people let pass.';
   }
 }

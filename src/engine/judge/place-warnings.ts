@@ -1,20 +1,23 @@
 import type { Severity, Warning } from './assessment';
 import { BOUNCE, type BounceTint, bounceTints } from './bounce';
+import { isLooseFinish } from './cannot-tell';
 import { faultCode, type Holds } from './claims';
-import { firmnessOf } from './firmness';
+import { type Firmness, firmnessOf } from './firmness';
 import type { JudgeInput } from './input';
 import { byFinish, groupedBy, type PlaceFault, placeFaults } from './installed-faults';
 import { lowLights, WORKTOP_LX } from './low-light';
-import { AS_INSTALLED, aboutShare, oneDecimal } from './number-words';
+import { AS_INSTALLED, aboutShare, oneDecimal, timesAcceptable } from './number-words';
 import type { InstalledPair } from './pairs';
 import { inDecisionOrder, joined, sentenceCase, surfaceName, surfacesPhrase } from './surface-words';
+import { tintWord } from './tint-words';
 
 /**
  * Tint by bounce: each finish at its worst, finishes that read alike from one source together, with the white pairs that
  * only the place turns into a fault.
  */
 export function bounceWarnings(input: JudgeInput, pairs: readonly InstalledPair[], holds: Holds): Warning[] {
-  const told = bounceTints(input).map((tint) => asFirmAs(tint, holds));
+  const rough = new Set(input.surfaces.filter((s) => isLooseFinish(s.finish)).map((s) => s.surface));
+  const told = bounceTints(input).map((tint) => asFirmAs(tint, rough.has(tint.surface), holds));
   const worst = byFinish(told).flatMap(atWorst);
   const faults = placeFaults(pairs, holds);
   const tinted = new Set(worst.map((tint) => tint.finish));
@@ -33,14 +36,16 @@ export function bounceWarnings(input: JudgeInput, pairs: readonly InstalledPair[
 interface ToldTint extends BounceTint {
   /** Share of plausible errors under which it is at least that grave; null while not drawn. */
   readonly holdsIn: number | null;
+  readonly firmness: Firmness;
 }
 
 /** A visible tint that does not stand as such is told as the note it still is. */
-function asFirmAs(tint: BounceTint, holds: Holds): ToldTint {
+function asFirmAs(tint: BounceTint, isRough: boolean, holds: Holds): ToldTint {
   const standing = holds.tint(tint.surface);
-  if (!standing) return { ...tint, holdsIn: null };
+  if (!standing) return { ...tint, holdsIn: null, firmness: firmnessOf(null, isRough) };
   const isVisible = tint.severity === 'visible' && firmnessOf(standing.visible) !== 'open';
-  return isVisible ? { ...tint, holdsIn: standing.visible } : { ...tint, severity: 'note', holdsIn: standing.note };
+  const [severity, holdsIn] = isVisible ? (['visible', standing.visible] as const) : (['note', standing.note] as const);
+  return { ...tint, severity, holdsIn, firmness: firmnessOf(holdsIn) };
 }
 
 /** The finding is as firm as its weakest part. */
@@ -56,58 +61,75 @@ function atWorst(group: readonly ToldTint[]): ToldTint[] {
 }
 
 /**
- * Visible tints read alike if they change the same name into the same; notes if they come from the same source, or if
+ * Visible tints read alike if one source changes the same name into the same; notes if the tint is of one color, or if
  * none of them can be told.
  */
 const likeness = (tint: ToldTint): string =>
   tint.severity === 'visible'
     ? `${tint.sampleName}>${tint.installedName}|${tint.source?.surface}`
-    : firmnessOf(tint.holdsIn) === 'open'
+    : tint.firmness === 'open'
       ? 'open'
-      : `note|${tint.source?.surface}`;
+      : `note|${hueOf(tint)}|${tint.isMixed}`;
 
 /** From this share on a source is most of a tint. */
 const MOST = 0.5;
 
-function sourceSentence({ source }: BounceTint): string {
-  if (!source) return 'It comes from what stands around.';
+function sourceSentence(group: readonly BounceTint[], worst: BounceTint): string {
+  const named = new Set(group.map(({ source }) => source?.surface));
+  // Different sources: which brings how much depends on the place.
+  if (named.size > 1) {
+    const sources = inDecisionOrder([...named].flatMap((surface) => surface ?? []));
+    return `Part of the tint comes from ${surfacesPhrase(sources).text}.`;
+  }
+  const { source } = worst;
+  if (!source) return 'The tint comes from what stands around.';
   const much = source.share >= MOST ? 'Most' : sentenceCase(aboutShare(source.share));
-  return `${much} of it comes from the ${surfaceName(source.surface).toLowerCase()}.`;
+  return `${much} of the tint comes from the ${surfaceName(source.surface).toLowerCase()}.`;
 }
+
+/** Its color, softened where a white would hardly show it. */
+const tintOf = ({ tint }: BounceTint): string => tintWord(...tint) ?? 'slight';
+
+/** The same without how strong it is. */
+const hueOf = (tint: BounceTint): string => tintOf(tint).split(' ').pop()!;
 
 function tintWarning(group: readonly ToldTint[], faults: readonly PlaceFault[]): Warning {
   const worst = group.reduce((w, t) => (t.chromaPart > w.chromaPart ? t : w));
   const surfaces = inDecisionOrder(group.map((t) => t.surface));
   const who = surfacesPhrase(surfaces);
-  const source = ` ${sourceSentence(worst)}`;
+  const source = ` ${sourceSentence(group, worst)}`;
   const sample = new Set(group.map((t) => t.finish)).size > 1 ? 'the samples are' : 'the sample is';
   const apart = worst.isMixed ? ', the mix of lights left aside' : '';
   const holdsIn = leastOf(group.map((t) => t.holdsIn));
-  const firmness = firmnessOf(holdsIn);
+  const isOneHue = new Set(group.map(hueOf)).size === 1;
+  const tint = isOneHue ? `a ${tintOf(worst)} tint`.replace(/^a (?=[aeiou])/, 'an ') : 'some tint';
+  const firmness = group.some((t) => t.firmness === 'may') && holdsIn === null ? 'may' : firmnessOf(holdsIn);
   const [reads, picks] =
     firmness === 'may' ? ['may read', 'may pick'] : who.plural ? ['read', 'pick'] : ['reads', 'picks'];
   const text =
     firmness === 'open'
-      ? `Cannot tell from here whether ${who.text} ${who.plural ? 'pick' : 'picks'} up some tint here${apart}: the numbers stand too close to the limit. Hold the samples there.`
+      ? `Cannot tell whether ${who.text} ${who.plural ? 'pick' : 'picks'} up ${tint} here${apart}: the numbers stand too close to the limit. Hold the samples there.`
       : worst.severity === 'visible'
         ? `${sentenceCase(who.text)} ${reads} ${worst.installedName} here${apart}; ${sample} ${worst.sampleName}.${source}`
-        : `${sentenceCase(who.text)} ${picks} up some tint here${apart}.${source}`;
+        : `${sentenceCase(who.text)} ${picks} up ${tint} here${apart}.${source}`;
   const beside = inDecisionOrder(faults.map((f) => f.other.surface.surface).filter((s) => !surfaces.includes(s)));
   const pairs =
     beside.length > 0
       ? ` Beside ${surfacesPhrase(beside).text} that shows, and it would with any white there: the place, not the finish.`
       : '';
+  const beyond = timesAcceptable(worst.chromaPart, BOUNCE.note);
   const where = surfaces.length > 1 ? `on the ${surfaceName(worst.surface).toLowerCase()}` : 'there';
   return {
     code: firmness === 'open' ? 'cannot-tell' : 'tinted-by-bounce',
     severity: worst.severity,
     surfaces,
     text,
+    reason: `A white ${where} would look ${tintWord(...worst.tint) ?? 'a little tinted'}; the color departs from its sample by ${beyond}.${pairs}`,
     why:
       `${worst.isMixed ? 'With the mix of lights taken off, a' : 'A'} perfect white ${where} would read a* ${worst.tint[0].toFixed(1)}, b* ${worst.tint[1].toFixed(1)}; the chroma part of ` +
       `the difference from the sample is ${oneDecimal(worst.chromaPart)} CIEDE2000 (note from ${BOUNCE.note}, ` +
       `the published limit for a whole difference; visible from ` +
-      `${BOUNCE.visible} with another name, our judgment), ${AS_INSTALLED}.${pairs}`,
+      `${BOUNCE.visible} with another name, our judgment), ${AS_INSTALLED}.`,
     basis: 'installed',
     holds_in: holdsIn,
   };
@@ -130,8 +152,9 @@ function loneFaults(faults: readonly PlaceFault[]): Warning[] {
       severity: open ? 'note' : 'visible',
       surfaces: inDecisionOrder([...tinted, ...others]),
       text: open
-        ? `Cannot tell from here whether ${who.text} ${who.plural ? 'look' : 'looks'} ${beside}, from light thrown by what stands around. Hold the samples there.`
+        ? `Cannot tell whether ${who.text} ${who.plural ? 'look' : 'looks'} ${beside}, from light thrown by what stands around. Hold the samples there.`
         : `${sentenceCase(who.text)} may look ${beside}, from light thrown by what stands around; the finishes themselves agree.`,
+      reason: 'It goes when the tint that the place lends to any white is taken off: the place, not the finish.',
       why: `Whiteness index WID ${oneDecimal(most)} apart in place, ${oneDecimal(least)} with the tint of the places taken off, ${AS_INSTALLED}.`,
       basis: 'installed',
       holds_in: holdsIn,

@@ -1,6 +1,7 @@
 import type { Balance, BalanceVerdict, Severity, Warning } from './assessment';
 import type { BalanceJudgement } from './balance';
 import { SCHEME } from './balance';
+import { isLooseFinish } from './cannot-tell';
 import type { Holds } from './claims';
 import { EDGE, edgePhrase, type WeakEdge } from './edges';
 import { firmnessOf } from './firmness';
@@ -22,6 +23,7 @@ export function balanceWarnings(judged: BalanceJudgement, holds: Holds): Warning
       severity: 'visible',
       surfaces: surfaces(balance.verdict),
       text: balance.sentence,
+      reason: `Of what you see, about ${percent(balance.cool_share)} is cool and ${percent(balance.warm_share + balance.leaning_share)} warm or leaning warm.`,
       why: `${sharesWhy(balance)}${views}`,
       basis: 'sample',
       holds_in: holds.balance,
@@ -38,7 +40,7 @@ export function balanceWarnings(judged: BalanceJudgement, holds: Holds): Warning
       surfaces: surfaces(tipped),
       text:
         firmness === 'open'
-          ? `Cannot tell from here whether the kitchen tips to ${way} in this light. Look at the samples under it.`
+          ? `Cannot tell whether the kitchen tips to ${way} in this light. Hold the samples under that lamp, beside some by the window.`
           : `In this light the kitchen ${firmness === 'may' ? 'may tip' : 'tips'} to ${way}, though as samples the finishes do not.`,
       why:
         `As installed, the cast of the room taken off: warm ${percent(warm)}, leaning warm ${percent(leaning)}, cool ` +
@@ -61,7 +63,7 @@ const sharesWhy = (b: Balance): string =>
 export const edgeWarnings = (edges: readonly WeakEdge[], holds: Holds): Warning[] =>
   edges.map((edge) => {
     const holdsIn = holds.edge(edge.key);
-    const firmness = firmnessOf(holdsIn);
+    const firmness = firmnessOf(holdsIn, edge.finishes.some(isLooseFinish));
     const open = firmness === 'open';
     return {
       code: open ? 'cannot-tell' : 'weak-edge',
@@ -70,6 +72,9 @@ export const edgeWarnings = (edges: readonly WeakEdge[], holds: Holds): Warning[
       text: open
         ? `Cannot tell from here whether the edge between ${edgePhrase(edge)} is easy to see. Compare the samples side by side.`
         : edgeText(edge, edge.severity, firmness === 'may'),
+      reason:
+        'What tells an edge is that one side throws back clearly more light than the other; these two are nearly as ' +
+        'light or as dark as each other.',
       why:
         `Light reflectance ${oneDecimal(edge.lrv[0])} against ${oneDecimal(edge.lrv[1])}, ${oneDecimal(edge.difference)} points apart, ` +
         `area means, D65, 10 degree (BS 8300-2, written for buildings other than homes, wants ${EDGE.wanted}; ` +

@@ -4,7 +4,8 @@ import { firmnessOf } from './firmness';
 import type { JudgeInput } from './input';
 import { byFinish } from './installed-faults';
 import { type LightShift, lightShifts, SHIFT_MIN } from './light-shift';
-import { AS_INSTALLED, oneDecimal } from './number-words';
+import { AS_INSTALLED, oneDecimal, timesAcceptable } from './number-words';
+import { PAIR } from './pair';
 import { inDecisionOrder, sentenceCase, surfacesPhrase } from './surface-words';
 
 /** Finishes that read as another color under the lamps of the setting, or of which that cannot be told. */
@@ -22,8 +23,9 @@ export const lightShiftWarnings = (input: JudgeInput, holds: Holds): Warning[] =
       surfaces,
       text:
         firmness === 'open'
-          ? `Cannot tell from here whether ${who.text} ${who.plural ? 'keep' : 'keeps'} reading ${worst.sampleName} in this light or ${who.plural ? 'turn' : 'turns'} ${worst.installedName}: ${reasonOf(worst)}. Look at a sample under it.`
+          ? `Cannot tell whether ${who.text} ${who.plural ? 'keep' : 'keeps'} reading ${worst.sampleName} in this light or ${who.plural ? 'turn' : 'turns'} ${worst.installedName}: ${reasonOf(worst)}. Hold a sample under that lamp, beside one by the window.`
           : `${sentenceCase(who.text)} ${read} ${worst.installedName} in this light; the sample is ${worst.sampleName}.`,
+      reason: `The lamp changes this color, the tint of its place left aside, by ${timesAcceptable(worst.de00, PAIR.acceptable)}.`,
       why:
         `${oneDecimal(worst.de00)} CIEDE2000 from the sample${rangeOf(worst)}, the tint of the place taken off ` +
         `(limit ${SHIFT_MIN} and another name, our judgment), ${AS_INSTALLED}. ` +

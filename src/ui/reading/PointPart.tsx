@@ -1,6 +1,7 @@
+import { tintWord } from '../../engine/judge/tint-words';
 import { ROLE_WORDS } from '../words/finishes';
 import { capital, integer, labText } from '../words/numbers';
-import { READING, tintWord } from '../words/reading';
+import { READING } from '../words/reading';
 import { onScreenText } from './on-screen-text';
 import type { PointView } from './point-view';
 

@@ -1,8 +1,9 @@
 import type { InstalledRecord } from '../../engine/judge/assessment';
 import { aboutShare } from '../../engine/judge/number-words';
 import { surfaceName } from '../../engine/judge/surface-words';
+import { tintWord } from '../../engine/judge/tint-words';
 import { capital, listed } from '../words/numbers';
-import { READING, tintWord } from '../words/reading';
+import { READING } from '../words/reading';
 
 /** Sources smaller than this are left out of the sentence. */
 const LEAST_SHARE = 0.1;
