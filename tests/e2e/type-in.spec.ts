@@ -39,6 +39,8 @@ test('each kind shows the fields it needs, and no others', async () => {
   await expect(form().getByLabel('Mirror reflection')).toHaveCount(0);
   await value().fill('5Y 9/1');
   await expect(meaning()).toContainText('from Munsell 5Y 9/1');
+  await expect(meaning()).toContainText('The notation is rounded');
+  await expect(form().getByLabel('Call it')).toHaveAttribute('placeholder', 'Munsell 5Y 9/1');
   await choose(page, 'Hex code');
   await form().getByLabel('Screen').selectOption('display-p3');
   await value().fill('#d9d4c8');
@@ -46,7 +48,55 @@ test('each kind shows the fields it needs, and no others', async () => {
   await expect(form().getByLabel('How do you know it?')).toBeDisabled();
   await choose(page, 'LRV and hue');
   await expect(form().getByLabel('Printed LRV')).toHaveCount(0);
+  await value().fill('warm gray 70');
+  await expect(meaning()).toContainText('so light that it reads yellowish white; usual are 4-67. Check the number.');
 });
+
+test('what every kind asks for stays in its place, below a color box as wide as the form', async () => {
+  const place = async (label: string) => (await form().getByLabel(label, { exact: true }).boundingBox())!;
+  const places = async () => Promise.all(['Call it', 'Material', 'Sheen', 'How do you know it?'].map(place));
+  await choose(page, 'Lab numbers');
+  const before = await places();
+  const fields = (await form().locator('.type-in-fields').boundingBox())!;
+  for (const kind of ['Munsell', 'Hex code', 'LRV and hue']) {
+    await choose(page, kind);
+    expect(await places()).toEqual(before);
+    const box = (await value().boundingBox())!;
+    expect(box.width).toBeCloseTo(fields.width, 0);
+    expect(box.y).toBeLessThan(before[0]!.y);
+  }
+  await choose(page, 'Spectrum');
+  expect(await places()).toEqual(before);
+});
+
+for (const [width, height] of [
+  [1280, 800],
+  [820, 1180],
+  [390, 844],
+] as const) {
+  test(`at ${width} px with text twice as large the form keeps inside the page and cuts no menu`, async () => {
+    await page.setViewportSize({ width, height });
+    await page.evaluate(() => {
+      document.documentElement.style.fontSize = '32px';
+    });
+    await choose(page, 'Lab numbers');
+    await value().fill('L* 92.1 a* -0.4 b* 3.2 D65/10');
+    const wide = await form().evaluate((node) => {
+      const cut = [...node.querySelectorAll('select')].filter((menu) => {
+        const text = document.createElement('canvas').getContext('2d')!;
+        text.font = getComputedStyle(menu).font;
+        // The arrow takes about 20 px, the insets 16.
+        return text.measureText(menu.selectedOptions[0]!.text).width + 36 > menu.clientWidth;
+      });
+      return { over: node.scrollWidth - node.clientWidth, cut: cut.map((menu) => menu.value) };
+    });
+    expect(wide).toEqual({ over: 0, cut: [] });
+    await page.evaluate(() => {
+      document.documentElement.style.fontSize = '';
+    });
+    await page.setViewportSize({ width: 1280, height: 800 });
+  });
+}
 
 test('a measured spectrum is opened and laid, and one that cannot be read is said so', async () => {
   await choose(page, 'Spectrum');

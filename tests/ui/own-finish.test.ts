@@ -145,6 +145,45 @@ it('says of what was given how it stands under D65, where it disagrees, and what
   expect(excluded.notices.map(({ code }) => code)).toEqual(['specular-added']);
 });
 
+it('calls what nobody named by what was typed, so that samples can be told apart', () => {
+  const text = Array.from({ length: 31 }, (_, i) => `${400 + 10 * i},0.6`).join('\n');
+  const spectrum = { file: 'sill white.csv', read: parseSpectrumCsv(text, 'sill white.csv') };
+  const names = (
+    [
+      [{ kind: 'munsell', value: '10yr 9/1' }, 'Munsell 10YR 9/1'],
+      [{ kind: 'lrv', value: 'warm gray 70' }, 'LRV 70 warm gray'],
+      [{ kind: 'hex', value: 'D8D2C4' }, '#d8d2c4'],
+      [{ kind: 'hex', value: '#d8d2c4', space: 'display-p3' }, '#d8d2c4 on P3'],
+      [withValue(entry({}), 'L* 92.1 a* -0.4 b* 3.2 D65/10'), 'Lab 92.1 −0.4 3.2, D65 10°'],
+      [{ kind: 'lch', value: '84, 6, 85' }, 'LCh 84 6 85, D65 2°'],
+      [{ kind: 'xyz', value: '62 65 63' }, 'XYZ 62 65 63, D65 2°'],
+      [{ kind: 'spectrum', spectrum }, 'sill white'],
+      [{ kind: 'hex', value: '#d8d2c4', name: ' Shop sample ' }, 'Shop sample'],
+    ] as const
+  ).map(([changes, name]) => [made(entry(changes)), name] as const);
+  for (const [finish, name] of names) expect(finish.label).toBe(`${name}, ${finish.id}`);
+});
+
+it('reads an LRV and its word in either order, and says which of them is missing', () => {
+  for (const value of ['LRV 70 warm gray', 'warm gray 70', '70 warm gray', 'warm gray, LRV 70']) {
+    expect(color(entry({ kind: 'lrv', value }))).toEqual({ kind: 'lrv', lrv: 70, hue: 'warm gray' });
+  }
+  const missing = ownFinish(entry({ kind: 'lrv', value: 'warm gray' }), library);
+  expect(!missing.ok && missing.problem).toMatchObject({
+    text: '"warm gray" says which color it is, not how light.',
+    remedy: 'Add the number printed on the sample: 70 warm gray.',
+  });
+});
+
+it('says what the rounding of a notation leaves open, and counts it', () => {
+  const chip = made(entry({ kind: 'munsell', value: '10YR 9/1' }));
+  // Half a step of value is 5 in L*, half a step of chroma 3 in b*: 2.4 CIEDE2000 root mean square.
+  expect(ownDoubts(chip).roundingDe00).toBeCloseTo(2.4, 1);
+  const facts = finishFacts(chip);
+  expect(facts.ok && facts.value.uncertainty_de00).toBeCloseTo(2.6, 1);
+  expect(ownDoubts(made(entry({ value: '84, 0.5, 6' }))).roundingDe00).toBe(0);
+});
+
 it('takes an opened spectrum, and names what is wrong with one or with a printed LRV', () => {
   const text = Array.from({ length: 31 }, (_, i) => `${400 + 10 * i},0.6`).join('\n');
   const spectrum = { file: 'a.csv', read: parseSpectrumCsv(text, 'a.csv') };

@@ -3,12 +3,13 @@ import type { FinishClass, Provenance } from '../../engine/finish/types';
 import type { Finish } from '../../model/project';
 import { Choices } from '../parts/Choices';
 import { TYPE_IN } from '../words/drawer';
-import { CLASS_WORDS, PROVENANCE_WORDS } from '../words/finishes';
-import { capital } from '../words/numbers';
-import { ColorFields } from './ColorFields';
+import { CLASS_WORDS } from '../words/finishes';
+import { ColorBox } from './ColorBox';
+import { ColorDetails } from './ColorDetails';
 import { finishFacts } from './finish-facts';
 import { Menu } from './Menu';
 import { isNumbers, type OwnFinishEntry, ownFinish, sheenNear } from './own-finish';
+import { MOST_LETTERS, nameOfGiven } from './own-name';
 import { TypeInMeaning } from './TypeInMeaning';
 
 interface TypeInProps {
@@ -67,15 +68,17 @@ export function TypeIn({ library, current, classes, onUse }: TypeInProps) {
           chosen={isNumbers(entry.kind) ? 'numbers' : entry.kind}
           onChoose={choose}
         />
-        <ColorFields entry={entry} isWrong={problem !== null} meaningId={`${id}-meaning`} onEntry={setEntry} />
-        <div className="field">
+        <ColorBox entry={entry} isWrong={problem !== null} meaningId={`${id}-meaning`} onEntry={setEntry} />
+        <div className="field type-in-name">
           <label htmlFor={`${id}-name`}>{TYPE_IN.name}</label>
           <input
             id={`${id}-name`}
             className="input"
             value={entry.name}
-            placeholder={TYPE_IN.nameHint}
-            maxLength={60}
+            placeholder={
+              made?.ok ? nameOfGiven(made.value.components[0]!.color, entry.spectrum?.file) : TYPE_IN.nameHint
+            }
+            maxLength={MOST_LETTERS}
             onChange={(event) => change({ name: event.target.value })}
           />
         </div>
@@ -86,18 +89,19 @@ export function TypeIn({ library, current, classes, onUse }: TypeInProps) {
           onChoose={(one) => change({ class: one })}
         />
         <Menu
-          label={TYPE_IN.provenance}
-          value={provenance}
-          choices={known.map((one) => [one, capital(PROVENANCE_WORDS[one])])}
-          isFixed={entry.kind === 'hex' || entry.kind === 'lrv'}
-          onChoose={(one) => change({ provenance: one })}
-        />
-        <Menu
           label={TYPE_IN.sheen}
           value={entry.sheen}
           choices={SHEENS.map((one) => [one, TYPE_IN.sheens[one]])}
           onChoose={(sheen) => change({ sheen })}
         />
+        <Menu
+          label={TYPE_IN.provenance}
+          value={provenance}
+          choices={known.map((one) => [one, TYPE_IN.provenances[one]])}
+          isFixed={entry.kind === 'hex' || entry.kind === 'lrv'}
+          onChoose={(one) => change({ provenance: one })}
+        />
+        <ColorDetails entry={entry} onChange={change} />
       </div>
       <div className="type-in-meaning" id={`${id}-meaning`} aria-live="polite">
         <div className="type-in-head">

@@ -7,7 +7,7 @@ import { TYPE_IN } from '../words/drawer';
 import { undertoneLabel } from '../words/findings';
 import { PROVENANCE_WORDS } from '../words/finishes';
 import { capital, decimal, labText } from '../words/numbers';
-import { shiftWord } from '../words/reading';
+import { uncertaintyWord } from '../words/reading';
 import { ownDoubts } from './own-finish';
 
 interface TypeInMeaningProps {
@@ -40,7 +40,7 @@ export function TypeInMeaning({ finish, facts, read, problem, empty }: TypeInMea
 /** From here on the uncertainty swallows most differences between whites, CIEDE2000 units (root mean square). */
 const WIDE_DE00 = 4;
 
-/** From here on an unknown mirror reflection is worth a word: what most eyes see. */
+/** From here on an unknown mirror reflection or a rounded notation is worth a word: what most eyes see. */
 const SEEN_DE00 = 1;
 
 interface MeaningProps {
@@ -50,7 +50,7 @@ interface MeaningProps {
 }
 
 function Meaning({ finish, facts, read }: MeaningProps) {
-  const { given, notices, specularDe00 } = ownDoubts(finish);
+  const { given, notices, roundingDe00, specularDe00 } = ownDoubts(finish);
   return (
     <div className="meaning small">
       <Swatch paint={flatPaint(facts.lab_d65, finish.gloss_gu)} width={72} height={72} />
@@ -66,10 +66,11 @@ function Meaning({ finish, facts, read }: MeaningProps) {
         {TYPE_IN.uncertain(
           PROVENANCE_WORDS[finish.provenance],
           decimal(facts.uncertainty_de00),
-          shiftWord(facts.uncertainty_de00),
+          uncertaintyWord(facts.uncertainty_de00),
         )}{' '}
         {finish.provenance === 'screen' && TYPE_IN.screen} {facts.uncertainty_de00 >= WIDE_DE00 && TYPE_IN.wide}
       </p>
+      {roundingDe00 >= SEEN_DE00 && <p className="meaning-wide">{TYPE_IN.rounded(decimal(roundingDe00))}</p>}
       {specularDe00 >= SEEN_DE00 && <p className="meaning-wide">{TYPE_IN.specularOpen(decimal(specularDe00))}</p>}
       {[...notices, ...read].map(({ code, text, remedy }) => (
         <p key={code} className="meaning-wide">

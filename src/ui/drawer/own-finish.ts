@@ -2,6 +2,7 @@ import { finishComponent } from '../../engine/finish/component';
 import { D65_AT_2, sameConditions } from '../../engine/finish/conditions';
 import type { Conditions, GivenColor, Specular } from '../../engine/finish/given-color';
 import { givenWords } from '../../engine/finish/given-words';
+import { notationDoubtDe00 } from '../../engine/finish/notation-doubt';
 import { specularDoubtDe00 } from '../../engine/finish/specular';
 import type { FinishClass, Provenance } from '../../engine/finish/types';
 import { failure, type Problem, type Result, success } from '../../engine/result';
@@ -10,6 +11,7 @@ import { parseColorValue, type TypedColor } from '../../io/color-value';
 import { givenComponents } from '../../model/given-components';
 import type { Finish } from '../../model/project';
 import { TYPE_IN } from '../words/drawer';
+import { nameOfGiven } from './own-name';
 
 export type OwnKind = 'lab' | 'lch' | 'xyz' | 'munsell' | 'hex' | 'lrv' | 'spectrum';
 export type OwnSheen = 'flat' | 'satin' | 'gloss';
@@ -103,7 +105,7 @@ export function ownFinish(entry: OwnFinishEntry, library: readonly Finish[]): Re
   return success(
     {
       id,
-      label: `${entry.name.trim() || TYPE_IN.unnamed}, ${id}`,
+      label: `${entry.name.trim() || nameOfGiven(color, entry.spectrum?.file)}, ${id}`,
       class: entry.class,
       gloss_gu: GLOSS_GU[entry.sheen],
       components: [{ role: 'base', share: 1, color, ...(lrv !== undefined && { lrv }) }],
@@ -121,6 +123,8 @@ export interface OwnDoubts {
   /** The color as it was given, where it was not given for D65, 2 degrees. */
   readonly given: string | null;
   readonly notices: readonly Problem[];
+  /** Root mean square CIEDE2000 by which a Munsell notation is off because it is rounded; 0 for the rest. */
+  readonly roundingDe00: number;
   /** CIEDE2000 by which it is off if the mirror-like reflection was excluded; 0 where that is said or no question. */
   readonly specularDe00: number;
 }
@@ -137,6 +141,7 @@ export function ownDoubts(finish: Finish): OwnDoubts {
   return {
     given: isTranslated ? givenWords(color) : null,
     notices: (made.ok && made.notices) || [],
+    roundingDe00: notationDoubtDe00(color),
     specularDe00: doubt ?? 0,
   };
 }

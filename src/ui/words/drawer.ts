@@ -1,3 +1,5 @@
+import type { Provenance } from '../../engine/finish/types';
+
 /** Words of the drawer over the ledge. */
 export const DRAWER = {
   close: 'Close',
@@ -72,17 +74,17 @@ export const TYPE_IN = {
   /** What people usually find on them; common practice, no source. */
   conditionsOf: {
     'D65, 2°': 'D65, 2°',
-    'D65, 10°': 'D65, 10° (paint data, most often)',
-    'D50, 2°': 'D50, 2° (printing, photo)',
+    'D65, 10°': 'D65, 10° (paint)',
+    'D50, 2°': 'D50, 2° (print)',
     'D50, 10°': 'D50, 10°',
-    'C, 2°': 'C, 2° (older data)',
-    'A, 2°': 'A, 2° (incandescent)',
-    'A, 10°': 'A, 10° (incandescent)',
+    'C, 2°': 'C, 2° (older)',
+    'A, 2°': 'A, 2° (bulb)',
+    'A, 10°': 'A, 10° (bulb)',
   } as { readonly [conditions: string]: string },
   specular: 'Mirror reflection',
   speculars: { unsaid: 'Not said', included: 'SCI, included', excluded: 'SCE, excluded' },
   space: 'Screen',
-  spaces: { srgb: 'sRGB, as on most pages', 'display-p3': 'Display P3' },
+  spaces: { srgb: 'sRGB (usual)', 'display-p3': 'Display P3' },
   lrv: 'Printed LRV',
   lrvHint: 'for a check',
   lrvWrong: (text: string) => `“${text}” is no LRV.`,
@@ -92,8 +94,26 @@ export const TYPE_IN = {
   tooLarge: (megabytes: number) => `The file has ${megabytes} MB; a spectrum has far less.`,
   name: 'Call it',
   nameHint: 'Shop sample',
-  unnamed: 'Typed-in sample',
+  /** What a color is called where nobody calls it anything: short, as it was given. */
+  unnamed: {
+    lab: (numbers: string, light: string) => `Lab ${numbers}, ${light}`,
+    lch: (numbers: string, light: string) => `LCh ${numbers}, ${light}`,
+    xyz: (numbers: string, light: string) => `XYZ ${numbers}, ${light}`,
+    munsell: (notation: string) => `Munsell ${notation}`,
+    lrv: (lrv: string, hue: string) => `LRV ${lrv} ${hue}`,
+    displayP3: (hex: string) => `${hex} on P3`,
+    spectrum: 'Measured sample',
+  },
   provenance: 'How do you know it?',
+  /** Short enough for the menu; what it means is said beside the form. */
+  provenances: {
+    measured: 'Measured',
+    declared: 'Supplier’s figure',
+    'photo-with-card': 'Photo, gray card',
+    photo: 'Photo',
+    'by-eye': 'By eye',
+    screen: 'Screen color',
+  } satisfies { readonly [P in Provenance]: string },
   class: 'Material',
   sheen: 'Sheen',
   sheens: { flat: 'Flat', satin: 'Satin', gloss: 'Gloss' },
@@ -102,10 +122,11 @@ export const TYPE_IN = {
   result: (lab: string, lrv: string, undertone: string) => `Lab ${lab}; LRV ${lrv}; ${undertone}`,
   given: (words: string) => `Under D65, 2°, from ${words}.`,
   uncertain: (words: string, de00: string, word: string) =>
-    `It counts as ${words}: the true color may lie about ${de00} dE00 away (${word}).`,
+    `It counts as ${words}: the true color may lie about ${de00} dE00 away, ${word}.`,
   pieces: (width: number, length: number) => `Pieces of ${width} × ${length} mm, as now.`,
   screen: 'A display can be far from the real sample.',
   wide: 'Many comparisons will answer “cannot tell”. Hold the samples together to be sure.',
+  rounded: (de00: string) => `The notation is rounded: by that alone the color may lie about ${de00} dE00 away.`,
   specularOpen: (de00: string) => `If it was measured without mirror reflection (SCE), it is about ${de00} dE00 off.`,
   empty: 'Type a color to see what it is and how sure the answers can be.',
   emptySpectrum: 'Open a file to see what it is: wavelengths in nm and reflectances, one line each.',
