@@ -2,7 +2,7 @@ import type { StoreApi } from 'zustand/vanilla';
 import { failure, type Problem, type Result, success } from '../engine/result';
 import { newLamp } from '../model/new-lamp';
 import type { Lamp } from '../model/project';
-import { noticeTold, problemTold } from '../ui/parts/told';
+import { noticeTold, refusalTold } from '../ui/parts/told';
 import { LAMPS } from '../ui/words/lamps';
 import { PROBLEMS } from '../ui/words/problems';
 import type { Actions } from './actions';
@@ -29,7 +29,7 @@ export async function openLamp(store: StoreApi<AppState>, actions: Actions, file
   const read = await readLamps(store, file);
   if (!read.ok) {
     const { problem, more } = read;
-    return store.setState({ told: problemTold({ ...problem, remedy: `${problem.remedy} ${LAMPS.kept}` }, more) });
+    return store.setState({ told: refusalTold({ ...problem, remedy: `${problem.remedy} ${LAMPS.kept}` }, more) });
   }
   actions.addLamps(read.value.added, read.value.light);
   store.setState((state) => ({ told: state.told ?? noticeTold(read.notices) }));
@@ -47,7 +47,7 @@ async function readLamps(store: StoreApi<AppState>, file: File): Promise<Result<
   } catch {
     return failure(inFile({ code: 'unreadable', text: PROBLEMS.unreadable, remedy: PROBLEMS.unreadableRemedy }));
   }
-  const { parseLampFile } = await import('../io/lamp-file');
+  const [{ parseLampFile }, { fileStem }] = await Promise.all([import('../io/lamp-file'), import('../io/read-lamp')]);
   const parsed = parseLampFile(text, file.name);
   if (!parsed.ok) return parsed;
   const count = parsed.value.length;
@@ -56,12 +56,16 @@ async function readLamps(store: StoreApi<AppState>, file: File): Promise<Result<
     return failure(inFile({ code: 'too-many-lamps', text: words, remedy: LAMPS.tooManyRemedy }));
   }
 
+  // A heading such as "power" names no lamp; the file has a name its owner knows.
+  const stem = fileStem(file.name);
+  const nameOf = (inFile: string) => (count === 1 ? stem : LAMPS.ofFile(stem, inFile));
   const before = projectOf(store.getState()).lamps ?? [];
   const all: Lamp[] = [...before];
   const ids: string[] = [];
   const notices = [...(parsed.notices ?? [])];
   for (const spectrum of parsed.value) {
-    const made = newLamp({ lamps: all }, spectrum, LAMPS.from(file.name));
+    const name = nameOf(spectrum.name);
+    const made = newLamp({ lamps: all }, { ...spectrum, name }, LAMPS.from(file.name));
     const named = (problem: Problem): Problem =>
       inFile(count > 1 ? { ...problem, text: `${spectrum.name}: ${problem.text}` } : problem);
     if (!made.ok) return failure(named(made.problem));
@@ -70,7 +74,7 @@ async function readLamps(store: StoreApi<AppState>, file: File): Promise<Result<
     notices.push(...(made.notices ?? []).map(named));
   }
   if (count > 1) {
-    const text = LAMPS.added(count, parsed.value[0]!.name);
+    const text = LAMPS.added(count, nameOf(parsed.value[0]!.name));
     notices.unshift(inFile({ code: 'several-lamps', text, remedy: LAMPS.addedRemedy }));
   }
   return success({ added: all.slice(before.length), light: ids[0]! }, notices);

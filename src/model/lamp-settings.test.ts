@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { areLampsOff, settingsOfSameLamps } from './lamp-settings';
+import { areLampsOff, isLitByDaylight, settingsOfSameLamps } from './lamp-settings';
 import type { Setting } from './project';
 
 const setting = (id: string, ceiling: string, under: string, level: number): Setting => ({
@@ -26,4 +26,8 @@ it('takes along settings with the same lamps and those whose lamps are off, not 
 
 it('calls lamps off only when every group is', () => {
   expect(settings.map(areLampsOff)).toEqual([true, false, false, false]);
+});
+
+it('calls it daylight as long as no other light is on', () => {
+  expect(settings.map(isLitByDaylight)).toEqual([true, false, false, false]);
 });

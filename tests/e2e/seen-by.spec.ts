@@ -6,7 +6,11 @@ import { choose, findings, openPage, reading, refined, type Shot, settled, still
 
 test.describe.configure({ mode: 'serial' });
 
-const EYES = ['An eye used to the light', 'An eye that still notices it', 'A camera set to daylight'] as const;
+const EYES = [
+  'Eyes used to the light (findings use this)',
+  'Eyes that still notice the light',
+  'A camera set to daylight',
+] as const;
 type Eye = (typeof EYES)[number];
 type Rgb = readonly [number, number, number];
 
@@ -79,7 +83,7 @@ test('says whose picture it is, over a picture that stays where it is', async ()
   const notice = page.locator('.stage-picture').getByRole('status');
   await expect(notice).toHaveText(/^Seen by a camera set to daylight/);
   const box = await page.locator('.stage-picture').boundingBox();
-  await seeBy('An eye used to the light');
+  await seeBy('Eyes used to the light (findings use this)');
   await expect(notice).toHaveText('');
   expect(await page.locator('.stage-picture').boundingBox()).toEqual(box);
 });

@@ -8,6 +8,7 @@ import { initialState, projectOf, shownSetting } from '../../src/app/state';
 import { lightById } from '../../src/engine/spectrum/lights';
 import { undoLabel } from '../../src/model/history';
 import type { Lamp, Setting } from '../../src/model/project';
+import { LampControl } from '../../src/ui/lamp/LampControl';
 import { LampFigures } from '../../src/ui/lamp/LampFigures';
 import { lampsOfSetting } from '../../src/ui/lamp/lamp-facts';
 import { lampName, settingWithLamps } from '../../src/ui/words/lamps';
@@ -22,6 +23,7 @@ function open() {
 const lightsOf = ({ groups }: Setting) => [groups.sky.light, groups.ceiling.light, groups['under-cabinet'].light];
 
 const NM = Array.from({ length: 81 }, (_, i) => 380 + 5 * i);
+const semicolons = (head: string) => [head, ...NM.map((nm) => `${nm};1`)].join('\n');
 const table = (head: string, ...ids: readonly string[]) =>
   [head, ...NM.map((nm, i) => [nm, ...ids.map((id) => lightById(id)![i])].join(','))].join('\n');
 
@@ -30,13 +32,22 @@ it('takes the lamp of a file in one step and gives it back in one', async () => 
   const before = lights();
   await file(table('nm,pendant', 'FL2'));
   expect(store.getState().told).toBeNull();
-  expect(projectOf(store.getState()).lamps).toMatchObject([{ id: 'lamp-pendant', label: 'pendant' }]);
-  expect(lights()).toEqual([before[0], 'lamp-pendant', 'lamp-pendant']);
-  expect(undoLabel(store.getState().history)).toBe('lamps: pendant');
+  expect(projectOf(store.getState()).lamps).toMatchObject([{ id: 'lamp-kitchen', label: 'kitchen' }]);
+  expect(lights()).toEqual([before[0], 'lamp-kitchen', 'lamp-kitchen']);
+  expect(undoLabel(store.getState().history)).toBe('lamps: kitchen');
   actions.undo();
   expect(lights()).toEqual(before);
   expect(projectOf(store.getState()).lamps).toBeUndefined();
 });
+
+it.each(['nm;Leistung', 'nm;w', 'lambda;E(l)'])(
+  'names a lone lamp by its file, whatever stands over it: %s',
+  async (head) => {
+    const { store, file } = open();
+    await file(semicolons(head), 'Strip over the sink.csv');
+    expect(projectOf(store.getState()).lamps?.[0]?.label).toBe('Strip over the sink');
+  },
+);
 
 it('takes all lamps of a file, lights the first and says so; opened again it adds nothing', async () => {
   const { store, file, lights } = open();
@@ -44,8 +55,11 @@ it('takes all lamps of a file, lights the first and says so; opened again it add
   await file(text);
   expect(store.getState().told).toMatchObject({ kind: 'notice', list: [{ code: 'several-lamps' }] });
   await file(text);
-  expect(projectOf(store.getState()).lamps?.map(({ id }) => id)).toEqual(['lamp-pendant', 'lamp-strip']);
-  expect(lights()[1]).toBe('lamp-pendant');
+  expect(projectOf(store.getState()).lamps?.map(({ id, label }) => [id, label])).toEqual([
+    ['lamp-kitchen-pendant', 'kitchen: pendant'],
+    ['lamp-kitchen-strip', 'kitchen: strip'],
+  ]);
+  expect(lights()[1]).toBe('lamp-kitchen-pendant');
 });
 
 it.each([
@@ -66,7 +80,7 @@ it.each([
   await file(text, name);
   expect(projectOf(store.getState())).toBe(before);
   const told = store.getState().told;
-  expect(told?.kind).toBe('problem');
+  expect(told?.kind).toBe('refused');
   expect(told?.list[0].at?.file).toBe(name);
   expect(told?.list[0].at?.line).toBe(line);
   expect(told?.list[0].remedy).toContain('Your lamps are as they were.');
@@ -104,4 +118,17 @@ it('shows the figures of each kind of lamp in a setting, and what they mean', ()
   // CIE 15:2018: LED-B1 has 2733 K. CIE 13.3: R9 of FL2 is -84; with a true minus sign.
   for (const words of ['Under-cabinet', '2733 K', '\u221284', 'Strong reds: dull.']) expect(page).toContain(words);
   expect(lampsOfSetting({}, evening('LED-B1'))).toHaveLength(1);
+});
+
+const control = (setting: Setting, settings: readonly Setting[] = [setting]) =>
+  renderToStaticMarkup(
+    createElement(LampControl, { setting, settings, lamps: [own], onLamp: () => {}, onOpenLamp: () => {} }),
+  );
+
+it('says at the slider that the lamps are off, and that it is not for other lamps', () => {
+  const dark = { ...evening('LED-B2'), groups: terrace().settings[0]!.groups };
+  expect(control(dark)).toContain('>Lamps off<');
+  expect(control(evening('LED-B2'))).toContain('>Lamps<');
+  expect(control(evening('LED-B2'))).not.toContain('is-idle');
+  expect(control(evening(own.id))).toContain('is-idle');
 });

@@ -1,9 +1,10 @@
 import { redoLabel, undoLabel } from '../../model/history';
+import { isLitByDaylight } from '../../model/lamp-settings';
 import { TopBar } from '../../ui/bar/TopBar';
 import { hasWebGl2 } from '../../view/webgl2';
 import { useApp, useAppState } from '../context';
 import { openProject, saveProject } from '../files';
-import { projectOf, shownOption } from '../state';
+import { projectOf, shownOption, shownSetting } from '../state';
 import { applyTheme } from '../theme';
 
 export function BarPane() {
@@ -15,6 +16,7 @@ export function BarPane() {
   const sideBySide = useAppState((state) => state.sideBySide);
   const sheen = useAppState((state) => state.sheen);
   const seenBy = useAppState((state) => state.seenBy);
+  const isDaylight = useAppState((state) => isLitByDaylight(shownSetting(state)));
   const letterKeys = useAppState((state) => state.letterKeys);
   const theme = useAppState((state) => state.theme);
   return (
@@ -38,7 +40,7 @@ export function BarPane() {
       more={{
         sheen,
         onSheen: (sheen) => store.setState({ sheen }),
-        seenBy: hasWebGl2() ? { seenBy, onSeenBy: (seenBy) => store.setState({ seenBy }) } : null,
+        seenBy: hasWebGl2() ? { seenBy, isDaylight, onSeenBy: (seenBy) => store.setState({ seenBy }) } : null,
         letterKeys,
         onLetterKeys: (letterKeys) => store.setState({ letterKeys }),
         theme,

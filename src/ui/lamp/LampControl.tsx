@@ -1,8 +1,10 @@
 import { ChevronDown, ChevronUp } from 'lucide-react';
 import { useId, useMemo, useRef, useState } from 'react';
 import { lampColorNear, ledLight, ledOfLight, type RenderingClass } from '../../model/lamp-kinds';
+import { areLampsOff, settingsOfSameLamps } from '../../model/lamp-settings';
 import type { Lamp, Setting } from '../../model/project';
 import { LAMPS, lampName } from '../words/lamps';
+import { settingShortName } from '../words/picture';
 import { LampPanel } from './LampPanel';
 import { LampSlider } from './LampSlider';
 import { lampsOfSetting } from './lamp-facts';
@@ -10,6 +12,8 @@ import './lamp.css';
 
 export interface LampControlProps {
   readonly setting: Setting;
+  /** All settings of the project: a lamp chosen here may hang there too. */
+  readonly settings: readonly Setting[];
   /** The project's own lamps. */
   readonly lamps: readonly Lamp[];
   /** `continues`: the change belongs to the one before (a drag is one step). */
@@ -17,24 +21,27 @@ export interface LampControlProps {
   readonly onOpenLamp: (file: File) => void;
 }
 
+/** Where the slider stands for lamps without a color temperature. */
+const MIDDLE_K = 4000;
+
 /** Filaments and tubes have no class to go on with. */
 const FIRST_CLASS: RenderingClass = 80;
 
 /** The lamps of the setting: their color on a slider, and one step away what they are and do to colors. */
-export function LampControl({ setting, lamps, onLamp, onOpenLamp }: LampControlProps) {
+export function LampControl({ setting, settings, lamps, onLamp, onOpenLamp }: LampControlProps) {
   const panel = useId();
   const button = useRef<HTMLButtonElement>(null);
   const [open, setOpen] = useState(false);
   const kinds = useMemo(() => lampsOfSetting({ lamps }, setting), [lamps, setting]);
   const first = kinds[0]!;
   const led = ledOfLight(first.light);
-  const color = lampColorNear(led?.nominal_k ?? first.record?.cct_k ?? 0);
+  const color = lampColorNear(led?.nominal_k ?? first.record?.cct_k ?? MIDDLE_K);
   const name = kinds.length > 1 ? LAMPS.mixed : lampName(first.light, lamps);
   const Chevron = open ? ChevronUp : ChevronDown;
   return (
     <>
       <div className="lamp">
-        <span className="small lamp-title">{LAMPS.title}</span>
+        <span className="small lamp-title">{areLampsOff(setting) ? LAMPS.titleOff : LAMPS.title}</span>
         <LampSlider
           color={color}
           otherLamp={led ? null : lampName(first.light, lamps)}
@@ -47,6 +54,7 @@ export function LampControl({ setting, lamps, onLamp, onOpenLamp }: LampControlP
           aria-expanded={open}
           aria-controls={panel}
           aria-label={`${name}, ${LAMPS.details}`}
+          title={name}
           onClick={() => setOpen(!open)}
         >
           <span className="lamp-name">{name}</span>
@@ -71,6 +79,7 @@ export function LampControl({ setting, lamps, onLamp, onOpenLamp }: LampControlP
             kinds={kinds}
             lamps={lamps}
             led={led}
+            notes={notesOf(setting, settings)}
             onLed={(ra) => onLamp(ledLight({ nominal_k: color.nominal_k, ra }), false)}
             onLamp={(light) => onLamp(light, false)}
             onOpenLamp={onOpenLamp}
@@ -79,4 +88,16 @@ export function LampControl({ setting, lamps, onLamp, onOpenLamp }: LampControlP
       </section>
     </>
   );
+}
+
+/** Whether the lamps can be seen here, and which settings keep lamps of their own. */
+function notesOf(setting: Setting, settings: readonly Setting[]): readonly string[] {
+  const names = (list: readonly Setting[]) => list.map(({ name }) => settingShortName(name));
+  const along = settingsOfSameLamps({ settings }, setting);
+  const others = settings.filter((one) => !along.includes(one));
+  const lit = along.filter((one) => !areLampsOff(one));
+  return [
+    ...(areLampsOff(setting) ? [LAMPS.off(names(lit.slice(0, 1)))] : []),
+    ...(others.length > 0 ? [LAMPS.othersKeep(names(others))] : []),
+  ];
 }

@@ -12,6 +12,8 @@ interface LampPanelProps {
   readonly lamps: readonly Lamp[];
   /** What is chosen as an LED lamp; null for lamps of another kind. */
   readonly led: LedLamp | null;
+  /** What to know of other settings and of lamps that are off. */
+  readonly notes: readonly string[];
   readonly onLed: (ra: RenderingClass) => void;
   readonly onLamp: (light: string) => void;
   readonly onOpenLamp: (file: File) => void;
@@ -21,7 +23,7 @@ const CLASSES = RENDERING_CLASSES.map((ra) => ({ id: String(ra), name: LAMPS.cla
 const LED = 'led';
 
 /** What kind of lamps they are, how well they show colors, and the figures that say so. */
-export function LampPanel({ kinds, lamps, led, onLed, onLamp, onOpenLamp }: LampPanelProps) {
+export function LampPanel({ kinds, lamps, led, notes, onLed, onLamp, onOpenLamp }: LampPanelProps) {
   const kind = useId();
   const light = kinds[0]!.light;
   const listed = [...OTHER_LAMPS.map((one) => one.light), ...lamps.map(({ id }) => id)];
@@ -58,6 +60,7 @@ export function LampPanel({ kinds, lamps, led, onLed, onLamp, onOpenLamp }: Lamp
         )}
         <OpenLamp onOpenLamp={onOpenLamp} />
       </div>
+      {notes.length > 0 && <p className="lamp-note">{notes.join(' ')}</p>}
       <LampFigures kinds={kinds} lamps={lamps} />
     </>
   );
@@ -67,7 +70,12 @@ function OpenLamp({ onOpenLamp }: Pick<LampPanelProps, 'onOpenLamp'>) {
   const input = useRef<HTMLInputElement>(null);
   return (
     <>
-      <button type="button" className="button button-outlined" onClick={() => input.current?.click()}>
+      <button
+        type="button"
+        className="button button-outlined"
+        title={LAMPS.openTitle}
+        onClick={() => input.current?.click()}
+      >
         <FolderOpen className="icon" aria-hidden="true" />
         {LAMPS.open}
       </button>

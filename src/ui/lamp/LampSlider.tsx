@@ -19,7 +19,7 @@ export function LampSlider({ color, otherLamp, onColor }: LampSliderProps) {
     <>
       <input
         type="range"
-        className="range lamp-range"
+        className={`range lamp-range ${otherLamp ? 'is-idle' : ''}`}
         list={stops}
         min={0}
         max={LAMP_COLORS.length - 1}

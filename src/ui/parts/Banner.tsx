@@ -14,7 +14,7 @@ export interface BannerProps {
 /** What went wrong, or what was done to a file on the way in: where, and what to do; stays until it is dismissed. */
 export function Banner({ told, onDismiss, onSave }: BannerProps) {
   const [first, ...more] = told.list;
-  const isProblem = told.kind === 'problem';
+  const isProblem = told.kind !== 'notice';
   return (
     <div className="banner" role={isProblem ? 'alert' : 'status'}>
       <SeverityMark severity={isProblem ? 'grave' : 'note'} />
@@ -33,7 +33,7 @@ export function Banner({ told, onDismiss, onSave }: BannerProps) {
           </details>
         )}
       </div>
-      {isProblem && (
+      {told.kind === 'problem' && (
         <button type="button" className="button button-outlined" onClick={onSave}>
           {PROBLEMS.saveWork}
         </button>

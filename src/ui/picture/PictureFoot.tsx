@@ -40,7 +40,13 @@ export function PictureFoot(props: PictureFootProps) {
       <div className="foot-row">
         <span className="foot-label">{PICTURE.light}</span>
         <Choices label={PICTURE.setting} choices={settings} chosen={props.setting.id} onChoose={props.onSetting} />
-        <LampControl setting={props.setting} lamps={props.lamps} onLamp={props.onLamp} onOpenLamp={props.onOpenLamp} />
+        <LampControl
+          setting={props.setting}
+          settings={props.settings}
+          lamps={props.lamps}
+          onLamp={props.onLamp}
+          onOpenLamp={props.onOpenLamp}
+        />
         <GroupSwitches setting={props.setting} onLevel={props.onLevel} />
       </div>
     </>

@@ -1,4 +1,6 @@
+import { ChevronUp } from 'lucide-react';
 import type { ReactNode } from 'react';
+import { PICTURE } from '../words/picture';
 import { useResting } from './use-resting';
 import './picture.css';
 
@@ -14,7 +16,7 @@ export interface PictureStageProps {
   readonly foot: ReactNode;
 }
 
-/** The neutral surround, the picture in it, and the two rows at its foot, which fade while the hand rests. */
+/** The neutral surround, the picture in it, and the two rows at its foot, which leave a tab while the hand rests. */
 export function PictureStage({ picture, busy, message, halves, foot }: PictureStageProps) {
   const { resting, wake } = useResting();
   return (
@@ -33,6 +35,10 @@ export function PictureStage({ picture, busy, message, halves, foot }: PictureSt
       <div className="stage-picture" aria-busy={busy}>
         {picture}
       </div>
+      <span className={`stage-tab ${resting ? 'is-resting' : ''}`} aria-hidden="true">
+        {PICTURE.rows}
+        <ChevronUp className="icon" />
+      </span>
       <div className={`stage-foot ${resting ? 'is-resting' : ''}`}>{foot}</div>
     </div>
   );

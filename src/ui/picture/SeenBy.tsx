@@ -5,11 +5,13 @@ import './seen-by.css';
 
 export interface SeenByProps {
   readonly seenBy: Seer;
+  /** The light on screen is daylight, to which a camera is set and eyes are used. */
+  readonly isDaylight: boolean;
   readonly onSeenBy: (seenBy: Seer) => void;
 }
 
 /** Whose sight the picture shows: each choice in full words, one below the other. */
-export function SeenBy({ seenBy, onSeenBy }: SeenByProps) {
+export function SeenBy({ seenBy, isDaylight, onSeenBy }: SeenByProps) {
   const name = useId();
   const note = useId();
   return (
@@ -23,6 +25,7 @@ export function SeenBy({ seenBy, onSeenBy }: SeenByProps) {
       ))}
       <p id={note} className="small quiet">
         {SEEN_BY_WORDS.note}
+        {isDaylight && ` ${SEEN_BY_WORDS.daylight}`}
       </p>
     </fieldset>
   );

@@ -1,14 +1,14 @@
 import { lightName } from '../../engine/lamp/light-words';
 import { ledOfLight, OTHER_LAMPS, type RenderingClass } from '../../model/lamp-kinds';
-import type { GroupId, Lamp, Setting } from '../../model/project';
+import type { LampGroup } from '../../model/lamp-settings';
+import type { Lamp, Setting } from '../../model/project';
 import { listed } from './numbers';
 import { PICTURE, settingShortName } from './picture';
-
-type LampGroup = Exclude<GroupId, 'sky'>;
 
 /** Words about lamps. */
 export const LAMPS = {
   title: 'Lamps',
+  titleOff: 'Lamps off',
   color: 'Lamp color',
   details: 'lamp details',
   panel: 'Lamp details',
@@ -16,28 +16,40 @@ export const LAMPS = {
   led: 'LED',
   rendering: 'Color rendering',
   classes: { 80: 'Usual (Ra 80)', 90: 'Good (Ra 90)', 97: 'Best (Ra 97)' } satisfies Record<RenderingClass, string>,
-  open: "Open a lamp's spectrum",
+  open: 'Open a lamp file',
+  openTitle: "A lamp's spectrum as CSV, CGATS or TM-27",
+  off: (elsewhere: readonly string[]) =>
+    `The lamps are off in this setting. Turn on ${[PICTURE.groups.ceiling, ...elsewhere.map((name) => `go to ${name}`)].join(' or ')} to see them.`,
+  othersKeep: (settings: readonly string[]) =>
+    `${listed(settings)} ${settings.length === 1 ? 'has' : 'have'} other lamps and ${settings.length === 1 ? 'keeps' : 'keep'} them.`,
+  figures: 'Figures',
   inGroups: (groups: readonly LampGroup[], lamp: string): string =>
     `${groups.map((group) => PICTURE.groups[group]).join(', ')}: ${lamp}`,
   temperature: 'Color temperature',
+  temperatureMeans: 'low is warm, high is cool',
   duv: 'Duv',
+  duvMeans: 'tint of the white, green (+) or pink (\u2212)',
   ra: 'Ra',
+  raMeans: 'how true colors look, 100 is best',
   r9: 'R9',
+  r9Means: 'the same for strong red',
   none: 'none',
   mixed: 'Mixed lamps',
   kelvin: (k: number) => `${k} K`,
   kelvinLong: (k: number, words: string) => `${k} kelvin, ${words}`,
-  notLed: (lamp: string) => `${lamp}; move to use LED lamps`,
+  notLed: (lamp: string) => `For LED lamps; these are: ${lamp}. Move it to use LED lamps.`,
   ledLamp: (k: number, ra: number) => `${k} K, Ra ${ra}`,
-  standsFor: (light: string) => `CIE ${light} stands for lamps sold so; real ones differ.`,
-  modeled: 'A modeled lamp stands for lamps sold so; real ones differ.',
-  standard: (light: string) => `CIE ${light} stands for lamps of this kind.`,
+  standsFor: (light: string, box: string) =>
+    `Not those on the box: they are of CIE ${light}, a measured lamp that stands for lamps sold as ${box}. Each lamp differs a little.`,
+  modeled: 'Of a modeled lamp that has the numbers on the box. Each lamp differs a little.',
+  standard: (light: string) => `Of CIE ${light}, which stands for lamps of this kind.`,
   of: (kelvin: string) => `lamps of ${kelvin}`,
   those: (names: string) => `lamps: ${names}`,
   label: (lamp: string) => `lamps: ${lamp}`,
   added: (count: number, first: string) =>
     `The file has ${count} lamps. "${first}" is lit now; the others are under Kind.`,
   addedRemedy: 'Choose another one there if that is not the one you meant.',
+  ofFile: (file: string, name: string) => `${file}: ${name}`,
   from: (file: string) => `Read from ${file}.`,
   tooLarge: (megabytes: number) => `The file has ${megabytes} MB; a lamp's spectrum has far less.`,
   tooLargeRemedy: "Choose a file with a lamp's spectrum: CSV, CGATS or TM-27.",

@@ -3,6 +3,7 @@ import type { GroupId } from '../../model/project';
 /** Words round the picture. */
 export const PICTURE = {
   region: 'Picture',
+  rows: 'View and light',
   view: 'View',
   viewpoint: 'Viewpoint',
   light: 'Light',

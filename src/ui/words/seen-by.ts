@@ -2,21 +2,22 @@ import type { SeenBy } from '../../kitchen/seen-by';
 
 /** Words of whose sight the picture shows. */
 export const SEEN_BY_WORDS = {
-  label: 'Picture seen by',
+  label: 'Show the picture as seen by',
   choices: {
-    'used-to-it': 'An eye used to the light',
-    'notices-it': 'An eye that still notices it',
+    'used-to-it': 'Eyes used to the light (findings use this)',
+    'notices-it': 'Eyes that still notice the light',
     'daylight-camera': 'A camera set to daylight',
   } satisfies Record<SeenBy, string>,
-  note: 'Only the picture changes. Findings and readings are for an eye used to the light.',
+  note: 'Only the picture changes, not findings and readings.',
+  daylight: 'In daylight all three look the same; under warm lamps they differ.',
   told: {
     'used-to-it': null,
-    'notices-it': 'Seen by an eye that still notices the light; findings by one used to it.',
-    'daylight-camera': 'Seen by a camera set to daylight; findings by an eye used to the light.',
+    'notices-it': 'Seen by eyes that still notice the light; findings by eyes used to it.',
+    'daylight-camera': 'Seen by a camera set to daylight; findings by eyes used to the light.',
   } satisfies Record<SeenBy, string | null>,
   onScreen: {
     'used-to-it': null,
-    'notices-it': 'for an eye that still notices the light',
+    'notices-it': 'for eyes that still notice the light',
     'daylight-camera': 'for a camera set to daylight',
   } satisfies Record<SeenBy, string | null>,
 } as const;
