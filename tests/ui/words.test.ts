@@ -28,10 +28,16 @@ it('speaks plainly: no exclamation marks, no promises of exact match, compliance
 it('says how firmly a finding holds without claiming more than was tried', () => {
   expect(findings.holdsInWords(null, 'pending')).toMatch(/still being worked out/);
   expect(findings.holdsInWords(null, 'done')).toMatch(/rests on the room and its lamps/);
-  expect(findings.holdsInWords(1, 'done')).toMatch(/^Holds in all /);
-  expect(findings.holdsInWords(0.9, 'done')).toBe('Holds in 9 of 10 plausible errors.');
+  expect(findings.holdsInWords(1, 'done')).toMatch(/^True in all /);
+  expect(findings.holdsInWords(0.9, 'done')).toBe('True in 9 of 10 tries within what is known.');
   expect(findings.holdsInWords(0.97, 'done')).toMatch(/nearly all/);
   expect(findings.holdsInWords(0.01, 'done')).toMatch(/almost none/);
+});
+
+it('counts open questions apart from warnings', () => {
+  expect(findings.FINDINGS.count(0, 0)).toBe('No warnings');
+  expect(findings.FINDINGS.count(1, 2)).toBe('1 warning, 2 open questions');
+  expect(findings.FINDINGS.count(3, 1)).toBe('3 warnings, 1 open question');
 });
 
 it('names the direction of a tint by its hue and nothing for a chroma under 1', () => {

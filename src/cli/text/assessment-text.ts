@@ -31,9 +31,10 @@ export function assessmentText(assessment: Assessment): string {
 }
 
 function warningLines(warning: Warning): readonly string[] {
-  const firm = warning.holds_in === null ? '' : `, holds in ${percent(warning.holds_in)} of plausible errors`;
+  const firm = warning.holds_in === null ? '' : `, true in ${percent(warning.holds_in)} of tries within what is known`;
   return [
-    wrapped(`[${warning.severity}] ${warning.text}`, '  '),
+    wrapped(`[${warning.code === 'cannot-tell' ? 'open question' : warning.severity}] ${warning.text}`, '  '),
+    ...(warning.reason ? [wrapped(warning.reason, '      ')] : []),
     wrapped(warning.why, '      '),
     `      (${warning.code}, ${warning.basis} basis${firm})`,
   ];

@@ -60,7 +60,7 @@ function openFault(group: PairGroup<JudgedPair>, holds: Holds): Warning {
     severity: judgement.severity === 'note' ? 'note' : 'visible',
     surfaces: inDecisionOrder([...group.aSurfaces, ...group.bSurfaces]),
     text: group.pairs.length > 1 ? oneAgainstMany(group) : oneAgainstOne(group),
-    reason: 'The difference asked about is no larger than the error of these colors may be.',
+    reason: 'Within what is known of these colors the answer may turn.',
     why: `${pairWhy(judgement, AS_SAMPLE)} ${spread([a.color, b.color])}`,
     basis: 'sample',
     holds_in: shares.includes(null) ? null : Math.max(...shares.map((x) => x!)),

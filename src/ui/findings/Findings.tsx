@@ -30,12 +30,19 @@ const RANK: { readonly [S in Severity]: number } = { grave: 0, visible: 1, note:
 const gravestFirst = (warnings: readonly Warning[]): readonly Warning[] =>
   [...warnings].sort((a, b) => RANK[a.severity] - RANK[b.severity]);
 
+const isQuestion = (warning: Warning): boolean => warning.code === 'cannot-tell';
+
+const warningKey = ({ code, basis, surfaces, text }: Warning): string =>
+  `${code}-${basis}-${surfaces.join('+')}-${text}`;
+
 /** The findings: the balance, the warnings, what is fine, and what to heed before ordering. */
 export function Findings(props: FindingsProps) {
   const { assessment, reading } = props;
   const [sheetOpen, setSheetOpen] = useState(false);
   const busy = assessment === null || props.stale || assessment.status === 'pending';
-  const count = assessment?.warnings.filter((warning) => warning.severity !== 'note').length ?? 0;
+  const isUntried = useUntried(assessment);
+  const questions = assessment?.warnings.filter(isQuestion).length ?? 0;
+  const warned = assessment?.warnings.filter((one) => one.severity !== 'note' && !isQuestion(one)).length ?? 0;
   const isOpen = sheetOpen || reading !== null;
   const readingsButton = useFocusBack(reading !== null);
   const body = useScrollFromTop(reading !== null);
@@ -51,7 +58,7 @@ export function Findings(props: FindingsProps) {
             onClick={() => setSheetOpen(!isOpen)}
           >
             {isOpen ? FINDINGS.sheetClose : FINDINGS.sheetOpen}
-            <span className="quiet">{assessment ? FINDINGS.count(count) : ''}</span>
+            <span className="quiet">{assessment ? FINDINGS.count(warned, questions) : ''}</span>
           </button>
           <button
             type="button"
@@ -83,9 +90,10 @@ export function Findings(props: FindingsProps) {
                 <ul className="warnings">
                   {gravestFirst(assessment.warnings).map((warning) => (
                     <WarningItem
-                      key={`${warning.code}-${warning.basis}-${warning.surfaces.join('+')}-${warning.text}`}
+                      key={warningKey(warning)}
                       warning={warning}
                       status={assessment.status}
+                      isChecking={isUntried(warning)}
                       isSaid={warning.text === assessment.balance.sentence}
                       onPoint={props.onPoint}
                     />
@@ -120,6 +128,16 @@ export function Findings(props: FindingsProps) {
       </div>
     </section>
   );
+}
+
+/** While an assessment is pending: which of its warnings were not in the last one that was done. Light falls as it falls. */
+function useUntried(assessment: Assessment | null): (warning: Warning) => boolean {
+  const tried = useRef<ReadonlySet<string>>(new Set());
+  useEffect(() => {
+    if (assessment?.status === 'done') tried.current = new Set(assessment.warnings.map(warningKey));
+  }, [assessment]);
+  return (warning) =>
+    assessment?.status === 'pending' && warning.code !== 'low-light' && !tried.current.has(warningKey(warning));
 }
 
 /** The reading card and the list take each other's place: either is read from its top. */

@@ -10,27 +10,34 @@ interface WarningItemProps {
   readonly status: Assessment['status'];
   /** Said already as the balance sentence: then only its name stands here, with the reason. */
   readonly isSaid: boolean;
+  /** New, and how firmly it holds not known yet: shown without its grade. */
+  readonly isChecking: boolean;
   /** Told which surfaces to outline while the warning is pointed at or has the focus. */
   readonly onPoint: (surfaces: readonly SurfaceId[]) => void;
 }
 
 /** One warning: its mark and one sentence; the reason with its numbers is one step away. */
-export function WarningItem({ warning, status, isSaid, onPoint }: WarningItemProps) {
+export function WarningItem({ warning, status, isSaid, isChecking, onPoint }: WarningItemProps) {
   const [open, setOpen] = useState(false);
   const id = useId();
+  const isQuestion = warning.code === 'cannot-tell';
   return (
     <li
-      className={`warning warning-${warning.severity}`}
+      className={`warning ${isChecking ? '' : `warning-${warning.severity}`}`}
       onPointerEnter={() => onPoint(warning.surfaces)}
       onPointerLeave={() => onPoint([])}
       onFocus={() => onPoint(warning.surfaces)}
       onBlur={() => onPoint([])}
     >
-      <SeverityMark severity={warning.severity} />
+      <SeverityMark severity={isQuestion ? 'question' : isChecking ? 'note' : warning.severity} />
       <div className="warning-words">
         <p id={`${id}-text`}>{isSaid ? FINDINGS.saidAbove(capital(WARNING_WORDS[warning.code])) : warning.text}</p>
         <div className="warning-foot">
-          <span className="small quiet">{capital(SEVERITY_WORDS[warning.severity])}</span>
+          <span className="small quiet">
+            {isChecking
+              ? FINDINGS.checking
+              : capital(isQuestion ? FINDINGS.question : SEVERITY_WORDS[warning.severity])}
+          </span>
           <button
             type="button"
             className="button button-plain"
@@ -43,10 +50,16 @@ export function WarningItem({ warning, status, isSaid, onPoint }: WarningItemPro
           </button>
         </div>
         <div id={`${id}-why`} className="warning-why small" hidden={!open}>
-          <p>{warning.why}</p>
+          <p>{warning.reason ?? warning.why}</p>
           <p>
             {capital(BASIS_WORDS[warning.basis])}. {holdsInWords(warning.holds_in, status)}
           </p>
+          {warning.reason && (
+            <details>
+              <summary>{FINDINGS.numbers}</summary>
+              <p>{warning.why}</p>
+            </details>
+          )}
         </div>
       </div>
     </li>

@@ -1,7 +1,11 @@
 import type { Severity } from '../../engine/judge/assessment';
+import { QuestionPath } from './QuestionPath';
 
-/** The mark of a warning: triangle grave, circle visible, dash note. Shape carries the grade, never color. */
-export function SeverityMark({ severity }: { readonly severity: Severity }) {
+/**
+ * The mark of a finding: triangle grave, circle visible, dash note, and a question mark for what is no warning but open.
+ * Shape carries the grade, never color.
+ */
+export function SeverityMark({ severity }: { readonly severity: Severity | 'question' }) {
   return (
     <svg className="mark" viewBox="0 0 16 16" width="16" height="16" aria-hidden="true" focusable="false">
       {severity === 'grave' && (
@@ -12,6 +16,7 @@ export function SeverityMark({ severity }: { readonly severity: Severity }) {
       )}
       {severity === 'visible' && <circle cx="8" cy="8" r="5.5" fill="none" stroke="currentColor" strokeWidth="2" />}
       {severity === 'note' && <path d="M3 8h10" stroke="currentColor" strokeWidth="2" />}
+      {severity === 'question' && <QuestionPath />}
     </svg>
   );
 }

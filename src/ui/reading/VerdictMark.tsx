@@ -1,4 +1,5 @@
 import type { ShiftVerdict } from '../../engine/change/shift-under';
+import { QuestionPath } from '../parts/QuestionPath';
 
 /** The mark of what a light does to a color: level lines stay, an arrow shifts, a question mark cannot be told. */
 export function VerdictMark({ verdict }: { readonly verdict: ShiftVerdict }) {
@@ -8,14 +9,7 @@ export function VerdictMark({ verdict }: { readonly verdict: ShiftVerdict }) {
       {verdict === 'shifts' && (
         <path d="M2 8h11M9 3.5 13.5 8 9 12.5" stroke="currentColor" strokeWidth="1.8" fill="none" />
       )}
-      {verdict === 'cannot-tell' && (
-        <path
-          d="M5 5.5a3 3 0 1 1 4.4 2.7C8.4 8.8 8 9.4 8 10.5M8 12.6v1.6"
-          stroke="currentColor"
-          strokeWidth="1.8"
-          fill="none"
-        />
-      )}
+      {verdict === 'cannot-tell' && <QuestionPath />}
     </svg>
   );
 }

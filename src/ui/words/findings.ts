@@ -34,7 +34,14 @@ export const FINDINGS = {
   sheetClose: 'Hide findings',
   clearStep: 'stand a clear lightness step apart',
   fine: (count: number) => `Checked and found fine (${count})`,
-  count: (count: number) => (count === 0 ? 'No warnings' : count === 1 ? '1 warning' : `${count} warnings`),
+  numbers: 'Numbers',
+  question: 'open question',
+  checking: 'Checking how firmly this holds',
+  count: (warnings: number, questions: number) => {
+    const warned = warnings === 0 ? 'No warnings' : warnings === 1 ? '1 warning' : `${warnings} warnings`;
+    if (questions === 0) return warned;
+    return `${warned}, ${questions === 1 ? '1 open question' : `${questions} open questions`}`;
+  },
   body: 'All findings',
   verdicts: (samples: string, installed: string) =>
     samples === installed
@@ -121,8 +128,8 @@ export function holdsInWords(share: number | null, status: Assessment['status'])
       : 'How firmly it holds is still being worked out.';
   }
   const tenths = Math.round(share * 10);
-  if (share >= 0.995) return 'Holds in all plausible errors tried.';
-  if (tenths === 10) return 'Holds in nearly all plausible errors.';
-  if (tenths === 0) return 'Holds in almost none of the plausible errors.';
-  return `Holds in ${tenths} of 10 plausible errors.`;
+  if (share >= 0.995) return 'True in all tries within what is known.';
+  if (tenths === 10) return 'True in nearly all tries within what is known.';
+  if (tenths === 0) return 'True in almost none of the tries within what is known.';
+  return `True in ${tenths} of 10 tries within what is known.`;
 }
