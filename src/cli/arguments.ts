@@ -12,23 +12,36 @@ export interface Arguments<O extends Options> {
   readonly values: Parsed<O>['values'];
 }
 
-/** Parses options and the one positional argument of a command; `usage` is shown when they are wrong. */
+/** The minus of the typographer, which no option starts with. */
+const MINUS = '\u2212';
+
+/** "-0.3" and "-0.3," are numbers of a value, no options. */
+const keepNumbers = (arg: string): string => (/^-[\d.]/.test(arg) ? arg.replace('-', MINUS) : arg);
+
+const numbersBack = (word: string): string => (word.startsWith(MINUS) ? word.replace(MINUS, '-') : word);
+
+/**
+ * Parses options and the one positional argument of a command; `usage` is shown when they are wrong. With `several` 'joined'
+ * words that follow belong to the argument, as where somebody left out the quotes; else they are refused.
+ */
 export function readArguments<O extends Options>(
   args: readonly string[],
   options: O,
   subjectName: string,
   usage: string,
+  several: 'refused' | 'joined' = 'refused',
 ): Result<Arguments<O>> {
   let parsed: Parsed<O>;
   try {
-    parsed = parseArgs({ args: [...args], options, allowPositionals: true, strict: true }) as Parsed<O>;
+    parsed = parseArgs({ args: args.map(keepNumbers), options, allowPositionals: true, strict: true }) as Parsed<O>;
   } catch (error) {
     // parseArgs reports wrong arguments by exceptions with these codes; anything else is a bug.
     if (!isArgumentError(error)) throw error;
     return wrongArguments(firstSentence(error.message), usage);
   }
-  const [subject, ...rest] = parsed.positionals;
+  const [subject, ...rest] = parsed.positionals.map(numbersBack);
   if (subject === undefined) return wrongArguments(`${subjectName} is missing.`, usage);
+  if (several === 'joined') return success({ subject: [subject, ...rest].join(' '), values: parsed.values });
   if (rest.length > 0) return wrongArguments(`"${rest[0]}" is one argument too many.`, usage);
   return success({ subject, values: parsed.values });
 }

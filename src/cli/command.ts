@@ -13,6 +13,8 @@ export interface Command {
   /** Arguments as the help prints them. */
   readonly usage: string;
   readonly summary: string;
+  /** Whether its JSON has `notes`, the remarks that are printed beside the words. */
+  readonly hasNotes?: boolean;
   run(args: readonly string[]): Result<Report>;
 }
 

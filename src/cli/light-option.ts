@@ -1,16 +1,20 @@
 import { existsSync } from 'node:fs';
+import { lightParts } from '../engine/lamp/light-parts';
 import { lightFromWords } from '../engine/lamp/light-words';
-import { failure, type Result, success } from '../engine/result';
+import { failure, type Problem, type Result, success } from '../engine/result';
 import { emissionOnGrid } from '../engine/spectrum/resample-emission';
 import type { EmissionSpd } from '../engine/spectrum/types';
 import { parseLampFile } from '../io/lamp-file';
 import { inFile } from './open-project';
 import { readText } from './read-text';
+import { unknownLight } from './unknown-light';
 
 /** A light by a name for people, with its spectrum (relative power; do not write to it). */
 export interface NamedLight {
   readonly name: string;
   readonly spd: EmissionSpd;
+  /** Made from color temperature and Ra, in whole or in part: no lamp there is. */
+  readonly modeled: boolean;
 }
 
 /** One light, as an option names it: words for a light, a lamp file with one lamp, or FILE#NAME for one of several. */
@@ -34,7 +38,9 @@ export function readLight(words: string): Result<NamedLight> {
  */
 export function readLights(words: string, column?: string): Result<readonly NamedLight[]> {
   const known = lightFromWords(words);
-  if (known.ok && column === undefined) return success([{ name: words, spd: known.value }], known.notices);
+  if (known.ok && column === undefined)
+    return success([{ name: words, spd: known.value, modeled: isModeled(words) }], known.notices);
+  if (!known.ok && blendsFile(words)) return failure(fileInBlend(words));
   if (isFile(words)) return readLampFile(words, column);
   const mark = words.lastIndexOf('#');
   if (mark > 0 && column === undefined && isFile(words.slice(0, mark))) {
@@ -44,9 +50,32 @@ export function readLights(words: string, column?: string): Result<readonly Name
     const text = `"${words}" is the name of a light, not a file with columns.`;
     return failure({ code: 'no-column', text, remedy: `Leave out --column, or write ./${words} for a file.` });
   }
-  const remedy = `Name a file with a lamp's spectrum, or a light. ${known.problem.remedy}`;
-  return known.problem.code === 'unknown-light' ? failure({ ...known.problem, remedy }) : known;
+  return failure(unknownLight(words, known.problem));
 }
+
+const isModeled = (words: string): boolean => {
+  const parts = lightParts(words);
+  return parts.ok && parts.value.some(({ light }) => light.kind === 'led');
+};
+
+/** A file among lights joined by +; a + may also stand in the name of a file. */
+const blendsFile = (words: string): boolean =>
+  words.includes('+') &&
+  !existsSync(words) &&
+  words.split('+').some((part) =>
+    isFile(
+      part
+        .replace(/^\s*[\d.]+\s*%?\s*\*?/, '')
+        .replace(/#.*$/, '')
+        .trim(),
+    ),
+  );
+
+const fileInBlend = (words: string): Problem => ({
+  code: 'file-in-blend',
+  text: `"${words}" blends a file: only lights in words can be blended.`,
+  remedy: 'Blend lights like 0.6 led:2700,90 + 0.4 FL11, or write one file with the spectrum of the blend.',
+});
 
 const isFile = (words: string): boolean => /\.(csv|tsv|txt|xml|spdx|sp|cgats)$/i.test(words) || existsSync(words);
 
@@ -71,7 +100,7 @@ function readLampFile(file: string, column?: string): Result<readonly NamedLight
     const named = parsed.value.length > 1 ? `${name}: ` : '';
     if (!made.ok) return failure(inFile(file, { ...made.problem, text: `${named}${made.problem.text}` }));
     for (const notice of made.notices ?? []) notices.push(inFile(file, { ...notice, text: `${named}${notice.text}` }));
-    lights.push({ name, spd: made.value });
+    lights.push({ name, spd: made.value, modeled: false });
   }
   return success(lights, notices);
 }

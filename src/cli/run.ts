@@ -23,7 +23,7 @@ export interface Outcome {
 /** Runs one command. Exit 0: done; 2: wrong input, with file, place and what to do; bugs are left to the caller. */
 export function run(argv: readonly string[]): Outcome {
   const [name, ...args] = argv;
-  const asked = name === undefined || name === '--help' || name === '-h' ? 'help' : name;
+  const asked = name === undefined || argv.some((one) => one === '--help' || one === '-h') ? 'help' : name;
   const command = [...WORKING, help(WORKING)].find((one) => one.name === asked);
   if (!command) {
     const known = [...WORKING.map((one) => one.name), 'help'].join(', ');
@@ -32,9 +32,12 @@ export function run(argv: readonly string[]): Outcome {
   const result = command.run(args);
   if (!result.ok) return wrong([result.problem, ...(result.more ?? [])]);
   const { json, text, notices = [] } = result.value;
-  const out = args.includes('--json') ? JSON.stringify(json, null, 2) : text;
+  const data = command.hasNotes ? { ...(json as object), notes: notices.map(noteOf) } : json;
+  const out = args.includes('--json') ? JSON.stringify(data, null, 2) : text;
   return { exit: 0, out: `${out}\n`, messages: lines(notices) };
 }
+
+const noteOf = ({ code, text }: Problem) => ({ code, text });
 
 const wrong = (problems: readonly Problem[]): Outcome => ({ exit: 2, out: '', messages: lines(problems) });
 

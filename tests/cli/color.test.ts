@@ -31,6 +31,7 @@ it('prints JSON and nothing else on standard output, messages beside', () => {
       'specular',
       'specular_doubt_de00',
       'lrv_printed',
+      'notes',
     ].toSorted(),
   );
 });
@@ -121,6 +122,68 @@ it('shows a color under several lights, with the range over the spectra it may h
     expect(shift_from_to_de00[0]).toBeLessThan(shift_de00);
     expect(shift_from_to_de00[1]).toBeGreaterThan(shift_de00);
   }
+});
+
+it('takes the words of a value without quotes, numbers below zero among them', () => {
+  for (const words of [
+    'munsell:5Y 9/1',
+    'lrv:60 greige',
+    'lab:93, -0.3, 1.8',
+    'lab:93 -0.3 -1.8',
+    'L* 84 a* -0.5 b* 6',
+  ]) {
+    expect(json('color', ...words.split(' '))).toEqual(json('color', words));
+  }
+  expect(run(['color', '#fff', '--gloss', '-5'])).toMatchObject({ exit: 2, out: '' });
+});
+
+it('reads one of several samples of a file by FILE#NAME', () => {
+  const nm = Array.from({ length: 31 }, (_, i) => 400 + 10 * i);
+  const row = (name: string, value: number) => [name, ...nm.map(() => value)].join(',');
+  const two = fileWith(
+    'two.csv',
+    ['Name,', ...nm.map((one) => `R${one},`)]
+      .join('')
+      .slice(0, -1)
+      .concat(`\n${row('Door', 20)}\n${row('Wall #2', 60)}`),
+  );
+  expect(json('color', `${two}#wall #2`).lrv).toBeCloseTo(60, 6);
+  const all = run(['color', two]);
+  expect([all.exit, all.out]).toEqual([2, '']);
+  expect(all.messages).toMatch(/two\.csv: .*Door, Wall #2.*two\.csv#Door/);
+  expect(run(['color', `${two}#floor`]).messages).toMatch(/"floor".*Door, Wall #2/);
+});
+
+it('gives its remarks as notes in JSON, too', () => {
+  expect(json('color', 'lrv:70 warm gray').notes).toEqual([
+    { code: 'lrv-and-word-disagree', text: expect.stringContaining('warm gray') },
+  ]);
+  expect(json('color', 'lab:84,0,6').notes).toEqual([]);
+});
+
+it('says perhaps where the undertone is within its own uncertainty', () => {
+  for (const [value, open] of [
+    ['munsell:5Y 9/0.7', true],
+    ['lab:60,0,30', false],
+  ] as const) {
+    const { undertone, uncertainty } = json('color', value);
+    expect(Math.abs(undertone.strength - 1) < uncertainty.strength).toBe(open);
+    const first = run(['color', value]).out.split('\n')[0]!;
+    expect(/perhaps|could be sure/.test(first)).toBe(open);
+    expect(first).toContain(`±${uncertainty.strength.toFixed(1)})`);
+  }
+});
+
+it('prints whiteness of near-whites only', () => {
+  for (const value of ['lab:93,-0.3,1.8', 'munsell:5Y 9/1']) expect(run(['color', value]).out).toContain('WID');
+  for (const value of ['lab:50,0,2', 'lab:80,0,60']) expect(run(['color', value]).out).not.toContain('WID');
+  expect(json('color', 'lab:50,0,2').whiteness.wid).toBeGreaterThan(0);
+});
+
+it('explains its words and options in the help of any command', () => {
+  const { out } = run(['color', '--help']);
+  for (const word of ['WID', 'Duv', 'strength', '--class', '--gloss'])
+    expect(out).toMatch(new RegExp(`\n  ${word} +\\S`));
 });
 
 it('lines its values up', () => {

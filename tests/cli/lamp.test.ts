@@ -34,15 +34,53 @@ it('reads a lamp from a file and names it by the file: CIE 15 gives FL4 Ra 51', 
   expect(found).toMatchObject({ name: 'tube' });
   // Published as a whole number; from tables at 5 nm 0.7 may be missing.
   expect(Math.abs(found.ra - 51)).toBeLessThan(0.7);
-  expect(Object.keys(found).toSorted()).toEqual(['cct_k', 'duv', 'name', 'outside_tolerance', 'r', 'ra', 'uv', 'xy']);
+  expect(Object.keys(found).toSorted()).toEqual([
+    'cct_k',
+    'duv',
+    'modeled',
+    'name',
+    'notes',
+    'outside_tolerance',
+    'r',
+    'ra',
+    'uv',
+    'xy',
+  ]);
 });
 
 it('gives every lamp of a file, one of them by name, and takes the words of a light', () => {
   const all = json('lamp', tubes);
   expect(all.lamps.map(({ name }: { name: string }) => name)).toEqual(['halo', 'triband']);
-  expect(json('lamp', tubes, '--column', 'Triband')).toEqual(all.lamps[1]);
-  expect(json('lamp', `${tubes}#triband`)).toEqual(all.lamps[1]);
+  expect(json('lamp', tubes, '--column', 'Triband')).toEqual({ ...all.lamps[1], notes: [] });
+  expect(json('lamp', `${tubes}#triband`)).toEqual({ ...all.lamps[1], notes: [] });
   expect(json('lamp', 'led:2700,90').ra).toBeCloseTo(90, 2);
+});
+
+it('says of an LED made from its label that it is modeled, of others not', () => {
+  expect(json('lamp', 'led:2700,90').modeled).toBe(true);
+  expect(json('lamp', '0.5 led:2700,90 + 0.5 FL11').modeled).toBe(true);
+  expect(json('lamp', 'LED-B2').modeled).toBe(false);
+  const { out } = run(['lamp', 'led:2700,90']);
+  expect(out).toContain('A modeled lamp of that color temperature and Ra; real ones differ.');
+  expect(out).toMatch(/R9 +\d\d {2}strong red/);
+  expect(run(['lamp', 'LED-B2']).out).not.toContain('modeled');
+});
+
+it.each([
+  ['2700', /Write led:2700,90\./],
+  ['3000K', /Write led:3000,90\./],
+  ['2700 K, 95', /Write led:2700,95\./],
+  ['12000', /daylight:12000/],
+  ['halogen', /planck:3000/],
+  ['E', /D50 or D65/],
+  ['led', /led:2700,90/],
+  ['incandescent', /2856 K/],
+  [`0.5 ${tubes} + 0.5 FL11`, /only lights in words can be blended/],
+  [`FL11 + ${tubes}`, /only lights in words can be blended/],
+])('tells what to write for %s', (words, remedy) => {
+  const ran = run(['lamp', words]);
+  expect(ran).toMatchObject({ exit: 2, out: '' });
+  expect(ran.messages).toMatch(remedy);
 });
 
 it('says what the figures mean: R9 of FL2 is -84 (CIE 13.3)', () => {
@@ -60,7 +98,9 @@ it('computes Rf from samples that the user has: gray ones shift under no lamp, s
   expect(ran.messages).toContain('factors from 0 to 1');
   // 10 ln(e^10 + 1) = 100.0005; grays keep a trace of color, for the observer of Rf is not that of the light's temperature.
   expect(Math.abs(JSON.parse(ran.out).rf - 100)).toBeLessThan(0.1);
-  expect(run(['lamp', 'FL2', '--samples', samples]).out).toContain('Rf 100.0');
+  expect(run(['lamp', 'FL2', '--samples', samples]).out).toMatch(
+    /Rf 100\.0 \(CIE 224, with the samples of .*samples\.csv\)/,
+  );
 });
 
 it('reads one light for an option, by words, by file and by file and name', () => {

@@ -22,11 +22,12 @@ export const color: Command = {
     'color VALUE [--illuminant ID] [--observer 2|10] [--specular included|excluded] [--class CLASS] [--gloss GU] ' +
     '[--lrv NUMBER] [--light LIGHT ...] [--json]',
   summary:
-    'Name, undertone and whiteness of #a1b2c3, p3:#a1b2c3, lab:L,a,b, lch:L,C,h, xyz:X,Y,Z, munsell:5Y 9/1, ' +
-    '"lrv:70 warm gray" or a spectrum file. Numbers count as D65, 2° unless options or lab(D50,10):L,a,b say otherwise; ' +
-    'the mirror reflection counts as included.',
+    'Name, undertone and whiteness of "#a1b2c3", "p3:#a1b2c3", lab:L,a,b, lch:L,C,h, xyz:X,Y,Z, "munsell:5Y 9/1", ' +
+    '"lrv:70 warm gray" or a spectrum FILE; of a file with several samples "FILE#NAME". Numbers count as D65, 2° unless ' +
+    'options or "lab(D50,10):L,a,b" say otherwise; the mirror reflection counts as included.',
+  hasNotes: true,
   run(args): Result<Report> {
-    const read = readArguments(args, OPTIONS, 'The color', this.usage);
+    const read = readArguments(args, OPTIONS, 'The color', this.usage, 'joined');
     if (!read.ok) return read;
     const { subject, values } = read.value;
     const options = readColorOptions(values);
@@ -60,11 +61,22 @@ export const color: Command = {
 
 const isFile = (value: string): boolean => /\.(csv|txt|tsv)$/i.test(value) || existsSync(value);
 
+/** FILE, or FILE#NAME for one sample of several; nothing where the value is no file. */
+function fileAndName(value: string): readonly [file?: string, sample?: string] {
+  if (isFile(value)) return [value];
+  // Names may hold a #, and a file, too.
+  for (let mark = value.indexOf('#'); mark > 0; mark = value.indexOf('#', mark + 1)) {
+    if (isFile(value.slice(0, mark))) return [value.slice(0, mark), value.slice(mark + 1)];
+  }
+  return [];
+}
+
 function readColor(value: string, said: SaidBeside): Result<TypedColor> {
-  if (!isFile(value)) return parseColorValue(value, said);
-  const text = readText(value);
+  const [file, sample] = fileAndName(value);
+  if (file === undefined) return parseColorValue(value, said);
+  const text = readText(file);
   if (!text.ok) return text;
-  const spectrum = parseSpectrumCsv(text.value, value);
+  const spectrum = parseSpectrumCsv(text.value, file, sample);
   if (!spectrum.ok) return spectrum;
   const color = { ...spectrum.value, ...(said.specular && { specular: said.specular }) };
   return success({ color, provenance: 'measured' }, spectrum.notices);

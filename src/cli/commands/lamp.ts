@@ -13,6 +13,8 @@ const OPTIONS = { ...COMMON_OPTIONS, column: { type: 'string' }, samples: { type
 /** A lamp with its name, as `lamp --json` prints it. */
 export interface NamedLampRecord extends LampRecord {
   readonly name: string;
+  /** Made from color temperature and Ra. */
+  readonly modeled: boolean;
 }
 
 /**
@@ -23,8 +25,10 @@ export const lamp: Command = {
   name: 'lamp',
   usage: 'lamp LIGHT-OR-FILE [--column NAME] [--samples FILE] [--json]',
   summary:
-    'Color temperature, tint and color rendering of a lamp: LED-B2, led:2700,90 or a spectrum file (CSV, CGATS, TM-27). ' +
+    'Color temperature, tint and color rendering of a lamp: LED-B2, led:2700,90, "0.6 led:2700,90 + 0.4 FL11" or a ' +
+    'spectrum FILE (CSV, CGATS, TM-27); one lamp of several by "FILE#NAME" or --column NAME. ' +
     'JSON of a file with several lamps is { "lamps": [...] }. --samples: your copy of the 99 samples of CIE 224, for Rf.',
+  hasNotes: true,
   run(args): Result<Report> {
     const given = readArguments(args, OPTIONS, 'The lamp', this.usage);
     if (!given.ok) return given;
@@ -33,11 +37,13 @@ export const lamp: Command = {
     if (!lights.ok) return lights;
     const samples = values.samples === undefined ? success(undefined) : readSamples(values.samples);
     if (!samples.ok) return samples;
-    const records = lights.value.map(({ name, spd }): NamedLampRecord => ({ name, ...lampRecord(spd, samples.value) }));
+    const records = lights.value.map(
+      ({ name, spd, modeled }): NamedLampRecord => ({ name, modeled, ...lampRecord(spd, samples.value) }),
+    );
     const [only, ...more] = records;
     const json = more.length === 0 ? only : { lamps: records };
     const notices = [...(lights.notices ?? []), ...(samples.notices ?? [])];
-    return success({ json, text: records.map(lampText).join('\n\n'), notices });
+    return success({ json, text: records.map((one) => lampText(one, values.samples)).join('\n\n'), notices });
   },
 };
 

@@ -12,6 +12,7 @@ export const shift: Command = {
   name: 'shift',
   usage: 'shift PROJECT --finish ID [--beside ID] [--json]',
   summary: 'How a finish changes under each setting and under standard lights, and whether two stay matched.',
+  hasNotes: true,
   run(args): Result<Report> {
     const given = readArguments(args, OPTIONS, 'The project file', this.usage);
     if (!given.ok) return given;
