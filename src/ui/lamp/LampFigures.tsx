@@ -56,9 +56,9 @@ function Meaning({ light, record, lamps }: MeaningProps) {
 function Figures({ record: { cct_k, duv, ra, r } }: Pick<MeaningProps, 'record'>) {
   const figures = [
     [LAMPS.temperature, cct_k === null ? LAMPS.none : LAMPS.kelvin(Math.round(cct_k)), LAMPS.temperatureMeans],
+    [LAMPS.duv, duv === null ? LAMPS.none : duvText(duv), LAMPS.duvMeans],
     [LAMPS.ra, ra === null ? LAMPS.none : integer(ra), LAMPS.raMeans],
     [LAMPS.r9, r ? integer(r[8]!) : LAMPS.none, LAMPS.r9Means],
-    [LAMPS.duv, duv === null ? LAMPS.none : duvText(duv), LAMPS.duvMeans],
   ] as const;
   return (
     <dl className="lamp-numbers">

@@ -40,9 +40,9 @@ export const LAMPS = {
   notLed: (lamp: string) => `For LED lamps; these are: ${lamp}. Move it to use LED lamps.`,
   ledLamp: (k: number, ra: number) => `${k} K, Ra ${ra}`,
   standsFor: (light: string, box: string) =>
-    `Not those on the box: they are of CIE ${light}, a measured lamp that stands for lamps sold as ${box}. Each lamp differs a little.`,
-  modeled: 'Of a modeled lamp that has the numbers on the box. Each lamp differs a little.',
-  standard: (light: string) => `Of CIE ${light}, which stands for lamps of this kind.`,
+    `The box says ${box}; these are the figures of CIE ${light}, which stands for such lamps. Each lamp differs a little.`,
+  modeled: 'Figures of a modeled lamp with the numbers on the box. Each lamp differs a little.',
+  standard: (light: string) => `Figures of CIE ${light}, which stands for lamps of this kind.`,
   of: (kelvin: string) => `lamps of ${kelvin}`,
   those: (names: string) => `lamps: ${names}`,
   label: (lamp: string) => `lamps: ${lamp}`,
