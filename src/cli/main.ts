@@ -1,5 +1,10 @@
 import { run } from './run';
 
+// A reader that has seen enough (`| head`) closes the pipe; that is no mistake.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+});
+
 try {
   const { exit, out, messages } = run(process.argv.slice(2));
   process.stderr.write(messages);

@@ -1,19 +1,29 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, statSync } from 'node:fs';
 import { failure, type Result, success } from '../engine/result';
+
+/** Far above any project or spectrum. */
+const MOST_BYTES = 20e6;
 
 /** The text of a file (UTF-8), or the reason why it cannot be read. */
 export function readText(file: string): Result<string> {
   try {
+    const found = statSync(file);
+    if (found.isDirectory()) return unreadable(file, REASONS['EISDIR']!);
+    if (!found.isFile()) return unreadable(file, 'it is no regular file');
+    if (found.size > MOST_BYTES) return unreadable(file, `it is larger than ${MOST_BYTES / 1e6} MB`);
     return success(readFileSync(file, 'utf8'));
   } catch (error) {
-    return failure({
-      code: 'unreadable-file',
-      text: `The file cannot be read: ${REASONS[codeOf(error)] ?? codeOf(error)}.`,
-      at: { file },
-      remedy: 'Check the name and the folder.',
-    });
+    return unreadable(file, REASONS[codeOf(error)] ?? codeOf(error));
   }
 }
+
+const unreadable = (file: string, reason: string): Result<never> =>
+  failure({
+    code: 'unreadable-file',
+    text: `The file cannot be read: ${reason}.`,
+    at: { file },
+    remedy: 'Check the name and the folder.',
+  });
 
 const REASONS: Readonly<Record<string, string>> = {
   ENOENT: 'there is no such file',

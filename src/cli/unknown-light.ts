@@ -1,7 +1,8 @@
 import type { Problem } from '../engine/result';
 
-/** Color temperatures an LED can be modeled for, K. */
+/** Color temperatures an LED can be modeled for, and those daylight is defined for, K. */
 const LED_K = { from: 1800, to: 8000 };
+const DAYLIGHT_K = { from: 4000, to: 25_000 };
 
 /** What people write for lights, and what to write for them. */
 const COMMON: readonly (readonly [RegExp, string])[] = [
@@ -20,13 +21,21 @@ export function unknownLight(words: string, problem: Problem): Problem {
   const said = words.trim();
   const number = /^(?:led\s*)?(\d{4,5})\s*k?(?:[\s,/]+(?:ra|cri)?\s*(\d\d))?$/i.exec(said);
   if (number) {
-    const cct_k = Number(number[1]);
-    const isLed = cct_k >= LED_K.from && cct_k <= LED_K.to;
-    const remedy = isLed ? `Write led:${cct_k},${number[2] ?? 90}.` : `Write daylight:${cct_k} or planck:${cct_k}.`;
+    const remedy = temperatureRemedy(Number(number[1]), number[2] ?? '90');
     return { code: 'unknown-light', text: `"${said}" does not say which kind of light it is.`, remedy };
   }
   const common = COMMON.find(([pattern]) => pattern.test(said));
   if (problem.code === 'unknown-light' && common) return { ...problem, remedy: common[1] };
-  if (problem.code !== 'unknown-light') return problem;
-  return { ...problem, remedy: `Name a file with a lamp's spectrum, or a light. ${problem.remedy}` };
+  const { code, text } = problem;
+  // Where in the words it stands is plain to see.
+  if (code !== 'unknown-light') return { code, text, remedy: problem.remedy };
+  return { code, text, remedy: `Name a file with a lamp's spectrum, or a light. ${problem.remedy}` };
+}
+
+function temperatureRemedy(cct_k: number, ra: string): string {
+  const isWithin = ({ from, to }: typeof LED_K) => cct_k >= from && cct_k <= to;
+  if (isWithin(LED_K)) return `Write led:${cct_k},${ra}.`;
+  return isWithin(DAYLIGHT_K)
+    ? `Write daylight:${cct_k}.`
+    : `Write led: and a color temperature from ${LED_K.from} to ${LED_K.to} K: led:2700,90.`;
 }

@@ -71,6 +71,8 @@ it.each([
   ['3000K', /Write led:3000,90\./],
   ['2700 K, 95', /Write led:2700,95\./],
   ['12000', /daylight:12000/],
+  ['99999', /1800 to 8000 K: led:2700,90/],
+  ['-1 FL11', /^A light has the level -1/],
   ['halogen', /planck:3000/],
   ['E', /D50 or D65/],
   ['led', /led:2700,90/],
