@@ -48,15 +48,37 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
 
   return {
     receive(message) {
-      if (message.kind === 'read-point') return answer(message);
-      if (message.kind === 'read-lights') return answerLights(message);
-      if (message.kind === 'see-by') return paintAnew(message);
+      if (message.kind === 'read-point')
+        return guarded(
+          () => answer(message),
+          () => noPoint(message),
+        );
+      if (message.kind === 'read-lights')
+        return guarded(
+          () => answerLights(message),
+          () => noLights(message),
+        );
+      if (message.kind === 'see-by')
+        return guarded(
+          () => paintAnew(message),
+          () => {},
+        );
       seenBy = message.seenBy;
       wanted = { ...message, project: { ...message.project, library: intern(message.project.library) } };
       generation++;
       if (!running) void run();
     },
   };
+
+  /** Who asked is waiting: an answer that fails is told, and answered with nothing. */
+  function guarded(work: () => void, without: () => void): void {
+    try {
+      work();
+    } catch (error) {
+      post({ kind: 'problem', problem: calculationFailed('The light', error) });
+      without();
+    }
+  }
 
   async function run(): Promise<void> {
     running = true;
@@ -224,6 +246,14 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
     const lights = current && worktopLights(current.show.project, current.room.basis.worktopDirect);
     const found = finish && lights?.ok ? finishInLights(finish, lights.value, finishOn(beside)) : null;
     post({ kind: 'lights', ticket, found });
+  }
+
+  function noPoint({ ticket }: ReadPoint): void {
+    post({ kind: 'point', ticket, reading: null });
+  }
+
+  function noLights({ ticket }: ReadLights): void {
+    post({ kind: 'lights', ticket, found: null });
   }
 }
 

@@ -93,7 +93,7 @@ describe('two finishes in each light', () => {
     expect(evening.verdict).toBe('splits');
     // Matched under the reference, the index is the difference itself; it adapts by XYZ scaling, the reading by CAT16.
     expect(Math.abs(evening.metamerism_index! - evening.de00)).toBeLessThan(0.15 * evening.de00);
-    expect(found.sentence).toBe('They match by day and part in “Evening”.');
+    expect(found.sentence).toBe('They match by day but not in “Evening”.');
   });
 
   it('cannot be told by colors alone, where metamers as far apart are plausible', () => {
@@ -119,6 +119,17 @@ describe('two finishes in each light', () => {
   });
 });
 
+describe('two declared finishes whose difference their errors could undo', () => {
+  it('are open in every light, without an index: one answer, not two', () => {
+    const [one, other] = [knownTo(finish('PT-03'), 1), knownTo(finish('PT-02'), 1)];
+    const found = finishInLights(one, lights, other).beside!;
+    expect(found.by_day).toBe('cannot-tell');
+    for (const { verdict, metamerism_index } of found.lights) {
+      expect([verdict, metamerism_index]).toEqual(['cannot-tell', null]);
+    }
+  });
+});
+
 describe('a match by day', () => {
   it.each([
     [0.5, 0.3, 'match'],
@@ -139,24 +150,28 @@ describe('a match by day', () => {
       name,
       verdict,
     });
-    const known = { match: 'match', de00: 0.4, uncertainty: 0.3 } as const;
+    const known = { match: 'match', de00: 0.4, uncertainty: 0.3, measured: true } as const;
     expect(
       pairSentence(known, [light('Day', 'stays-matched'), light('Evening', 'splits'), light('Strips', 'cannot-tell')]),
     ).toBe(
-      'They match by day and part in “Evening”; for “Strips” numbers cannot tell: look at both samples in that light.',
+      'They match by day but not in “Evening”; for “Strips” numbers cannot tell: look at both samples in that light.',
     );
     // Not near-twins, there is nothing for lamps to part, but that is no fault.
-    const close = { match: 'apart', de00: 3.5, uncertainty: 1 } as const;
+    const close = { match: 'apart', de00: 3.5, uncertainty: 1, measured: false } as const;
     expect(pairSentence(close, [light('Evening', 'splits')])).toBe(
       'Close but not the same by day (3.5 CIEDE2000 apart). They may still go together: see the findings.',
     );
     expect(pairSentence({ ...close, de00: 48.9 }, [])).toBe(
       'Two different colors (48.9 CIEDE2000 apart by day); this question is for near-twins.',
     );
-    const open = { match: 'cannot-tell', de00: 0.7, uncertainty: 1.4 } as const;
+    const open = { match: 'cannot-tell', de00: 0.7, uncertainty: 1.4, measured: false } as const;
     expect(pairSentence(open, [light('Evening', 'splits')])).toBe(
-      'Cannot tell from here whether they match by day: they differ by 0.7 CIEDE2000, and that is known to about 1.4. ' +
-        'Compare the samples. By the numbers they part in “Evening”.',
+      'Cannot tell from here whether they match by day: they differ by 0.7 CIEDE2000, and together they may be off ' +
+        'by about 1.4. Compare the samples.',
+    );
+    // Where spectra are guessed, even a match by all of them is likely, not certain.
+    expect(pairSentence({ ...known, measured: false }, [light('Evening', 'stays-matched')])).toBe(
+      'They match by day, and likely in every light asked for; their spectra are guessed, so hold both under the lamp.',
     );
   });
 });

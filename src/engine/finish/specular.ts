@@ -51,10 +51,13 @@ export function mirrorPart(glossGu: number, y: number): number {
   return WHOLE_MIRROR * Math.min(1, Math.max(0, mirrorGloss / MOST_GLOSS_GU));
 }
 
-/** A reflectance measured with the mirror-like part excluded, with that part put back (see `mirrorPart`); at most 1. */
+/** No curve of the family that a color may have reaches 1. */
+const MOST_REFLECTED = 1 - 1e-6;
+
+/** A reflectance measured with the mirror-like part excluded, with that part put back (see `mirrorPart`); below 1. */
 export function withMirrorPart(rho: ReflectanceSpd, glossGu: number): ReflectanceSpd {
   const part = mirrorPart(glossGu, lrvFromReflectance(rho) / 100);
-  return rho.map((value) => Math.min(1, value + part)) as ReflectanceSpd;
+  return rho.map((value) => Math.min(MOST_REFLECTED, value + part)) as ReflectanceSpd;
 }
 
 /**

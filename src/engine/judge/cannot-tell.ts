@@ -16,9 +16,11 @@ export const isLoose = ({ provenance }: Pick<SampleColor, 'provenance'>): boolea
 /** The same of a finish: any of its components. */
 export const isLooseFinish = (finish: LaidFinish): boolean => finish.components.some(isLoose);
 
-/** Root mean square error of the difference of two colors, CIEDE2000 units. */
-export const combinedUncertainty = (a: SampleColor, b: SampleColor): number =>
-  Math.hypot(a.uncertaintyDe00, b.uncertaintyDe00);
+/** How far two colors known independently may be off together, root mean square, CIEDE2000 units. */
+export const combinedUncertainty = (
+  a: Pick<SampleColor, 'uncertaintyDe00'>,
+  b: Pick<SampleColor, 'uncertaintyDe00'>,
+): number => Math.hypot(a.uncertaintyDe00, b.uncertaintyDe00);
 
 /** True when no verdict may be given: the answer is to compare samples. */
 export const isWithheld = (judgement: PairJudgement, a: PairSide, b: PairSide): boolean =>

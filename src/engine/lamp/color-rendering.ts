@@ -41,6 +41,9 @@ interface Place {
   readonly y: number;
 }
 
+/** The CCT of CIE daylight of 25000 K comes out a little higher. */
+const BLUEST_K = DAYLIGHT_MAX_K + 100;
+
 /**
  * Colour rendering indices of a light (CIE 13.3-1995; 2 degree observer, 5 nm sums).
  * Null where there is no reference light: the light has no correlated colour temperature (`cctDuv`: black, or too far
@@ -48,9 +51,9 @@ interface Place {
  */
 export function colorRendering(spd: EmissionSpd): ColorRendering | null {
   const temperature = cctDuv(whiteOf(spd, observer2));
-  if (!temperature || temperature.cct_k > DAYLIGHT_MAX_K) return null;
+  if (!temperature || temperature.cct_k > BLUEST_K) return null;
   const light = renderedSamples(spd);
-  const reference = renderedSamples(renderingReference(temperature.cct_k));
+  const reference = renderedSamples(renderingReference(Math.min(DAYLIGHT_MAX_K, temperature.cct_k)));
   const r = specialIndices(light, reference);
   const uvDistance = Math.hypot(light.white.u - reference.white.u, light.white.v - reference.white.v);
   return {

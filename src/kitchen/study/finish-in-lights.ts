@@ -7,6 +7,7 @@ import { averageComponent } from '../../engine/finish/average';
 import type { ComponentRole, FinishComponent, LaidFinish } from '../../engine/finish/types';
 import { readingOf } from '../../engine/finish/uncertainty';
 import type { ComponentRecord, LabTriple } from '../../engine/judge/assessment';
+import { combinedUncertainty } from '../../engine/judge/cannot-tell';
 import { averageRecord, componentRecord, labTriple } from '../../engine/judge/component-record';
 import { undertoneOf } from '../../engine/naming/undertone';
 import { plausibleCurves } from '../../engine/plausible/curves';
@@ -60,8 +61,10 @@ export interface PairInLights {
   readonly average: ComponentRecord;
   readonly compared: readonly [own: ComponentRole, other: ComponentRole];
   readonly de00_d65: number;
-  /** Root mean square error of that difference. */
+  /** How far the two colors are known together, root mean square: a smaller difference tells nothing. */
   readonly uncertainty_de00: number;
+  /** Root mean square error of the difference itself. */
+  readonly difference_error_de00: number;
   readonly by_day: DaylightMatch;
   readonly lights: readonly PairUnderLight[];
   /** The answer in words. */
@@ -72,7 +75,7 @@ export interface PairUnderLight extends LightRecord {
   readonly de00: number;
   /** At the 5th and 95th percentile of all curves the two colors may have. */
   readonly de00_from_to: readonly [p05: number, p95: number];
-  /** Special index for a change of illuminant from D65 (CIE 15), CIEDE2000, 2 degree; null where they do not match under D65. */
+  /** Special index for a change of illuminant from D65 (CIE 15), CIEDE2000, 2 degree; null unless they match by day and both are measured. */
   readonly metamerism_index: number | null;
   readonly verdict: MatchVerdict;
 }
@@ -117,16 +120,26 @@ const colorUnder = (role: ColorUnderLight['role'], { lab, de00, shifts, verdict 
   verdict,
 });
 
-/** Curves of the area mean: the parts of a finish are taken to be made alike, so that each follows its curve of one number. */
+/**
+ * Curves of the area mean. The parts of a finish are taken to be made alike, so that each follows its curve of one number;
+ * what was read otherwise, as a grout, goes its own way: every number of the one with every number of the other.
+ */
 function mixedCurves(
   components: readonly FinishComponent[],
   curves: readonly (readonly ReflectanceSpd[])[],
 ): ReflectanceSpd[] {
   const total = components.reduce((sum, c) => sum + c.share, 0);
-  const count = Math.max(...curves.map((family) => family.length));
-  return Array.from({ length: count }, (_, member) => {
+  const sources = [...new Set(components.map(readingOf))];
+  const counts = sources.map((source) =>
+    Math.max(...curves.filter((_, c) => readingOf(components[c]!) === source).map((family) => family.length)),
+  );
+  const strides = counts.map((_, s) => counts.slice(0, s).reduce((product, count) => product * count, 1));
+  const count = counts.reduce((product, own) => product * own, 1);
+  return Array.from({ length: count }, (_, combination) => {
     const mean = new Float64Array(GRID_COUNT);
     components.forEach((component, c) => {
+      const s = sources.indexOf(readingOf(component));
+      const member = Math.floor(combination / strides[s]!) % counts[s]!;
       // A measured part has one curve, whichever the others follow.
       const rho = curves[c]![member % curves[c]!.length]!;
       for (let i = 0; i < GRID_COUNT; i++) mean[i] = mean[i]! + (component.share / total) * rho[i]!;
@@ -137,6 +150,10 @@ function mixedCurves(
 
 function pairInLights(own: LaidFinish, other: LaidFinish, lights: readonly WorktopLight[]): PairInLights {
   const [a, b] = [chief(own), chief(other)];
+  const de00 = differenceCiede2000(a.labD65, b.labD65);
+  const uncertainty = own.id === other.id ? 0 : combinedUncertainty(a, b);
+  const byDay = daylightMatch(de00, uncertainty);
+  const measured = own.id === other.id || (a.spectrumSource === 'measured' && b.spectrumSource === 'measured');
   const under = lights.map((light): PairUnderLight => {
     const pair = pairUnder(
       { component: a, finishClass: own.class },
@@ -147,13 +164,11 @@ function pairInLights(own: LaidFinish, other: LaidFinish, lights: readonly Workt
       ...recordOf(light),
       de00: pair.de00,
       de00_from_to: [pair.differences.p05, pair.differences.p95],
-      metamerism_index: pair.verdict === 'apart' ? null : metamerismIndex(a.spectrum, b.spectrum, light.spd),
-      verdict: pair.verdict,
+      // Of guessed curves, the smoothest ones, it would say nothing of the finishes.
+      metamerism_index: measured && byDay === 'match' ? metamerismIndex(a.spectrum, b.spectrum, light.spd) : null,
+      verdict: byDay === 'match' ? pair.verdict : byDay,
     };
   });
-  const de00 = differenceCiede2000(a.labD65, b.labD65);
-  const uncertainty = estimatesBetween(readingIn(own, a), readingIn(other, b)).de00.sigma;
-  const byDay = daylightMatch(de00, uncertainty);
   return {
     finish: other.id,
     label: other.label,
@@ -163,7 +178,8 @@ function pairInLights(own: LaidFinish, other: LaidFinish, lights: readonly Workt
     uncertainty_de00: uncertainty,
     by_day: byDay,
     lights: under,
-    sentence: pairSentence({ match: byDay, de00, uncertainty }, under),
+    difference_error_de00: estimatesBetween(readingIn(own, a), readingIn(other, b)).de00.sigma,
+    sentence: pairSentence({ match: byDay, de00, uncertainty, measured }, under),
   };
 }
 
