@@ -79,7 +79,8 @@ function holdAtWhite(xyz: Xyz<White>, { white }: TristimulusWeights): boolean {
     Math.abs(xyz.z / 100 - white[2]!),
   );
   for (let r = 0; r < 3; r++) target[r] = white[r]! * MAX_Y;
-  return off <= WHITE_TOLERANCE;
+  // Y of a white is 100 by definition: it is X and Z that are rounded.
+  return off <= WHITE_TOLERANCE && xyz.y / 100 <= 1 + HELD_TOLERANCE;
 }
 
 function isPhysical(rho: Float64Array, at: number): boolean {
