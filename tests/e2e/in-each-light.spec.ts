@@ -20,7 +20,7 @@ const row = (name: RegExp) =>
 test('says of a finish how far its color is known and that its spectrum is guessed', async () => {
   const card = reading(page);
   await expect(
-    card.getByText('Declared by the supplier: to about ±1 dE00, about what eyes can just tell'),
+    card.getByText('Declared by the supplier: as a rule within about 1 dE00, about what eyes can just tell'),
   ).toBeVisible();
   await expect(card.getByText('Guessed from the color', { exact: true })).toBeVisible();
 });

@@ -104,4 +104,20 @@ describe('a finish known by its color alone', () => {
     expect(warning!.text).toContain('may read');
     expect(warning!.holds_in).toBeNull();
   });
+
+  it('tells a shift within one name by how it looks against the sample', () => {
+    // Kelly and Judd 1955: both are medium gray (Munsell value 4.5 to 6.5, L* 46 to 66); 5 in L* is 4.6 CIEDE2000 there.
+    const lighter = { l: 65, a: 0, b: 0.5 };
+    const input = scheme([
+      ['base-fronts', gray, 40],
+      ['ceiling', 'PT-03', 10],
+    ]);
+    const [warning] = found(
+      inPlace(input, 'base-fronts', { components: [lighter], average: lighter, variants: [[lighter]] }),
+    );
+    expect(warning).toMatchObject({
+      code: 'light-shift',
+      text: 'The base fronts read lighter in this light than the sample, though both are medium gray.',
+    });
+  });
 });

@@ -23,7 +23,7 @@ export function colorText(color: ColorRecord): string {
     row('Munsell', color.munsell),
     row(
       'Light reflectance value',
-      `${fixed(color.lrv)} (D65, 10°), known to about ±${fixed(color.uncertainty.lrv)}${lrv_printed === null ? '' : `; printed is ${lrv_printed}`}`,
+      `${fixed(color.lrv)} (D65, 10°), usually within about ${fixed(color.uncertainty.lrv)}${lrv_printed === null ? '' : `; printed is ${lrv_printed}`}`,
     ),
     ...(isNearWhite(color)
       ? [row('Whiteness', `WID ${fixed(w.wid)} ±${fixed(color.uncertainty.wid)}, ${cieText(w)}; ${e313Text(w)}`)]

@@ -37,7 +37,7 @@ export interface TintHolds {
 
 /** What the lamps make of a finish under plausible errors and curves. */
 export interface ShiftHolds {
-  /** Share in which it shifts that far and bears another name. */
+  /** Share in which it shifts that far. */
   readonly shifted: number;
   /** Size of the shift, CIEDE2000: 5th and 95th percentile. */
   readonly p05: number;

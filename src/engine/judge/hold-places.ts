@@ -57,7 +57,7 @@ export function tallyShifts(input: JudgeInput): Tally<ShiftHolds> {
         const { sample, average } = draw.read(counted.s, counted.reading);
         const shift = litShift(sample, average, counted.reading);
         counted.shifts.push(shift.de00);
-        const name = shift.otherName();
+        const name = shift.nameIfFar();
         if (name === null) continue;
         counted.shifted++;
         counted.names.set(name, (counted.names.get(name) ?? 0) + 1);

@@ -11,7 +11,7 @@ import { shownVerdict } from './pair-warnings';
 import { pairReason, pairWhy } from './pair-why';
 import { type InstalledPair, isMajor, type JudgedPair, type PlacedColor, pairKey, placedPairKey } from './pairs';
 import { atMost } from './severity';
-import { componentPhrase, inDecisionOrder, joined, sentenceCase, surfacesPhrase } from './surface-words';
+import { componentPhrase, inDecisionOrder, joined, surfacesPhrase } from './surface-words';
 
 /** A fault between two whites that the surfaces around make: it goes when the tint of each place is taken off. */
 export interface PlaceFault {
@@ -153,10 +153,7 @@ function openInLight(pairs: readonly InstalledPair[], samples: readonly JudgedPa
       code: 'cannot-tell',
       severity: 'note',
       surfaces,
-      text:
-        least >= 0.5
-          ? `${sentenceCase(who)} likely go together in this light, too, but ${reason}. ${LOOK}`
-          : `Cannot tell how the whites of ${who} sit together in this light: ${reason}. ${LOOK}`,
+      text: `Cannot tell how the whites of ${who} sit together in this light: ${reason}. ${LOOK}`,
       reason: 'As samples they agree; whether they do under this lamp, their colors alone do not say.',
       why:
         `As samples they agree; in this light they do in ${percent(leastByCurves)} of the curves that such colors may have, ` +

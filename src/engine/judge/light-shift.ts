@@ -6,13 +6,14 @@ import type { SurfaceId } from '../surface';
 import type { Holds, ShiftHolds } from './claims';
 import { isOpenQuestion } from './firmness';
 import type { InstalledReading, JudgedSurface, JudgeInput } from './input';
+import { leanWord } from './lean-word';
 import { withoutTint } from './place-tint';
 import { mainReading } from './view-weights';
 
 /** Twice the acceptable CIEDE2000 limit. Our judgement. */
 export const SHIFT_MIN = 3.6;
 
-/** A surface that the lamp, not its place, makes read as another color than its sample, or may. */
+/** A surface that the lamp, not its place, makes read far from its sample, or may. */
 export interface LightShift {
   readonly surface: SurfaceId;
   readonly finish: string;
@@ -20,13 +21,15 @@ export interface LightShift {
   readonly de00: number;
   readonly sampleName: string;
   readonly installedName: string;
+  /** How it reads against the sample: 'greener'. */
+  readonly lean: string;
   /** All spectra measured; else the shift rests on plausible curves of the same color. */
   readonly measured: boolean;
   readonly holds: ShiftHolds | null;
 }
 
 /**
- * Shifts under the setting's lamps with the tint of the place taken off, far enough and to another name. Once the curves
+ * Shifts under the setting's lamps with the tint of the place taken off, far enough. Once the curves
  * that a color may have are drawn they decide: a shift that only some of them make is an open question, whether or not the
  * nominal curve is among those.
  */
@@ -43,7 +46,7 @@ function shiftOn(s: JudgedSurface, holds: ShiftHolds | null): (LightShift & { re
   const reading = mainReading(s);
   if (!reading) return [];
   const sample = averageComponent(s.finish.components).labD65;
-  const { de00, lit, otherName } = litShift(sample, reading.average, reading);
+  const { de00, lit, nameIfFar } = litShift(sample, reading.average, reading);
   return [
     {
       surface: s.surface,
@@ -53,7 +56,8 @@ function shiftOn(s: JudgedSurface, holds: ShiftHolds | null): (LightShift & { re
       installedName: holds?.name ?? undertoneOf(lit).name,
       measured: s.finish.components.every((c) => c.spectrumSource === 'measured'),
       holds,
-      isShifted: otherName() !== null,
+      lean: leanWord(sample, lit),
+      isShifted: nameIfFar() !== null,
     },
   ];
 }
@@ -62,8 +66,8 @@ interface LitShift {
   readonly de00: number;
   /** The reading with the tint of its place taken off: what the lamp alone makes of it. */
   readonly lit: Lab<'D65-2'>;
-  /** Its name where it shifts far enough and bears another one, else null. Looked up only then, for that is slow. */
-  readonly otherName: () => string | null;
+  /** Its name where it shifts far enough, else null. */
+  readonly nameIfFar: () => string | null;
 }
 
 /** What the lamps of the setting make of a finish of that sample color, read as `average` in its place. */
@@ -74,10 +78,6 @@ export function litShift(
 ): LitShift {
   const lit = withoutTint(average, placeWhite);
   const de00 = differenceCiede2000(sample, lit);
-  const otherName = () => {
-    if (de00 < SHIFT_MIN) return null;
-    const { name } = undertoneOf(lit);
-    return name === undertoneOf(sample).name ? null : name;
-  };
-  return { de00, lit, otherName };
+  const nameIfFar = () => (de00 < SHIFT_MIN ? null : undertoneOf(lit).name);
+  return { de00, lit, nameIfFar };
 }

@@ -2,6 +2,7 @@ import type { SurfaceId } from '../surface';
 import type { Warning } from './assessment';
 import { combinedUncertainty, isLoose, looseWords, provenanceReason } from './cannot-tell';
 import { faultCode, type Holds, isAssurance } from './claims';
+import { firmnessOf } from './firmness';
 import { AS_SAMPLE } from './number-words';
 import { PAIR } from './pair';
 import {
@@ -101,7 +102,7 @@ function openAssurance(pairs: readonly JudgedPair[], holds: Holds): Warning[] {
   const colors = [...new Map(placed.map((p) => [p.color.key, p.color])).values()];
   const shares = pairs.map((p) => holdsOf(p, holds)?.fine ?? null);
   const least = shares.includes(null) ? null : Math.min(...shares.map((x) => x!));
-  const likely = least === null ? pairs.every(isLikely) : least >= 0.5;
+  const likely = least === null ? pairs.every(isLikely) : firmnessOf(least) !== 'open';
   const who = surfacesPhrase(surfaces).text;
   const reason = provenanceReason(colors);
   return [

@@ -1,8 +1,8 @@
-import type { Lab } from '../color/types';
 import type { Severity, Warning } from './assessment';
 import { type Holds, isAlike } from './claims';
 import { type Firmness, firmnessOf, isOpenQuestion } from './firmness';
 import { isOwnFault } from './hold-pairs';
+import { leanWord } from './lean-word';
 import { SHIFT_MIN } from './light-shift';
 import { AS_INSTALLED, oneDecimal } from './number-words';
 import { PAIR } from './pair';
@@ -76,14 +76,3 @@ const areMeasured = ({ a, b }: InstalledPair): boolean =>
 
 const reasonOf = (pair: InstalledPair): string =>
   areMeasured(pair) ? 'they stand too close to the limit' : 'their numbers do not say how they behave under this lamp';
-
-/** How the second looks against the first, by the axis of CIELAB on which they differ most. */
-function leanWord(from: Lab<'D65-2'>, to: Lab<'D65-2'>): string {
-  const axes: readonly (readonly [number, string, string])[] = [
-    [to.a - from.a, 'redder', 'greener'],
-    [to.b - from.b, 'yellower', 'bluer'],
-    [to.l - from.l, 'lighter', 'darker'],
-  ];
-  const [step, more, less] = axes.reduce((most, axis) => (Math.abs(axis[0]) > Math.abs(most[0]) ? axis : most));
-  return step > 0 ? more : less;
-}

@@ -23,17 +23,30 @@ export const lightShiftWarnings = (input: JudgeInput, holds: Holds): Warning[] =
       surfaces,
       text:
         firmness === 'open'
-          ? `Cannot tell whether ${who.text} ${who.plural ? 'keep' : 'keeps'} reading ${worst.sampleName} in this light or ${who.plural ? 'turn' : 'turns'} ${worst.installedName}: ${reasonOf(worst)}. Hold a sample under that lamp, beside one by the window.`
-          : `${sentenceCase(who.text)} ${read} ${worst.installedName} in this light; the sample is ${worst.sampleName}.`,
+          ? `Cannot tell whether ${who.text} ${openQuestion(worst, who.plural)}: ${reasonOf(worst)}. Hold a sample under that lamp, beside one by the window.`
+          : `${sentenceCase(who.text)} ${read} ${toldShift(worst)}.`,
       reason: `The lamp changes this color, the tint of its place left aside, by ${timesAcceptable(worst.de00, PAIR.acceptable)}.`,
       why:
         `${oneDecimal(worst.de00)} CIEDE2000 from the sample${rangeOf(worst)}, the tint of the place taken off ` +
-        `(limit ${SHIFT_MIN} and another name, our judgment), ${AS_INSTALLED}. ` +
+        `(limit ${SHIFT_MIN}, our judgment), ${AS_INSTALLED}. ` +
         (worst.measured ? 'The spectrum was measured.' : 'The spectrum is a guess: only the color was given.'),
       basis: 'installed',
       holds_in: holdsIn,
     };
   });
+
+/** A color may move far within one name: light gray and light gray. */
+const keepsName = ({ sampleName, installedName }: LightShift): boolean => sampleName === installedName;
+
+const openQuestion = (shift: LightShift, plural: boolean): string =>
+  keepsName(shift)
+    ? `${plural ? 'keep their color' : 'keeps its color'} in this light`
+    : `${plural ? 'keep' : 'keeps'} reading ${shift.sampleName} in this light or ${plural ? 'turn' : 'turns'} ${shift.installedName}`;
+
+const toldShift = (shift: LightShift): string =>
+  keepsName(shift)
+    ? `${shift.lean} in this light than the sample, though both are ${shift.sampleName}`
+    : `${shift.installedName} in this light; the sample is ${shift.sampleName}`;
 
 const rangeOf = ({ holds, measured }: LightShift): string =>
   holds === null

@@ -9,7 +9,7 @@ import type { SwatchPaint } from '../swatch/swatch-paint';
 import { UNDERTONE_LEVEL_WORDS } from '../words/findings';
 import { PROVENANCE_WORDS, ROLE_WORDS } from '../words/finishes';
 import { brief, capital, decimal, labText, percent } from '../words/numbers';
-import { FACE_WORDS, READING, SPECTRUM_WORDS, uncertaintyWord } from '../words/reading';
+import { FACE_WORDS, isTooRough, READING, SPECTRUM_WORDS, uncertaintyWord } from '../words/reading';
 import { InstalledPlace } from './InstalledPlace';
 import { LightsPart } from './LightsPart';
 import { PointPart } from './PointPart';
@@ -144,7 +144,9 @@ function SampleNumbers({ part }: { readonly part: ComponentRecord }) {
 const knownText = ({ provenance, uncertainty_de00 }: ComponentRecord): string =>
   READING.known_as(capital(PROVENANCE_WORDS[provenance]), brief(uncertainty_de00), uncertaintyWord(uncertainty_de00));
 
-const undertoneText = ({ undertone }: ComponentRecord): string =>
-  undertone.level === 'none' || !undertone.word
-    ? capital(UNDERTONE_LEVEL_WORDS[undertone.level])
-    : `${capital(undertone.word)}, ${UNDERTONE_LEVEL_WORDS[undertone.level]}`;
+function undertoneText({ undertone, uncertainty_de00 }: ComponentRecord): string {
+  const { word, level } = undertone;
+  if (level !== 'color' && isTooRough(uncertainty_de00)) return READING.undertoneOpen(word);
+  if (level === 'none' || !word) return capital(UNDERTONE_LEVEL_WORDS[level]);
+  return `${capital(word)}, ${UNDERTONE_LEVEL_WORDS[level]}`;
+}

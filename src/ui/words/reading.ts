@@ -22,6 +22,8 @@ export const READING = {
   shift: 'Shift from the sample',
   tint: 'Tint of the place',
   view: 'Share of the view',
+  undertoneOpen: (word: string) =>
+    word && word !== 'none' ? `Cannot tell; the numbers say ${word}` : 'Cannot tell; the numbers say none',
   known: 'Known',
   spectrum: 'Spectrum',
   component: 'Part',
@@ -33,7 +35,7 @@ export const READING = {
   lx: (lx: string) => `${lx} lx`,
   lightnessValue: (l: string) => `L* ${l} against the counter`,
   shiftValue: (de00: string, word: string) => `${de00} dE00, ${word}`,
-  known_as: (words: string, de00: string, size: string) => `${words}: to about ±${de00} dE00, ${size}`,
+  known_as: (words: string, de00: string, size: string) => `${words}: as a rule within about ${de00} dE00, ${size}`,
   whiteThere: (word: string) => `A white held there would look ${word}.`,
   noTint: 'A white held there would still look white.',
   tintComes: (parts: string) => `of the tint, ${parts}.`,
@@ -70,11 +72,14 @@ export const SPECTRUM_WORDS: { readonly [S in ComponentRecord['spectrum_source']
   mixed: 'guessed in part',
 };
 
+/** From here on an undertone is anybody's guess, except that of a strong color. */
+export const isTooRough = (de00: number): boolean => de00 > 3.6;
+
 /** How much an uncertainty is, by what eyes can tell (CIEDE2000 0.8 perceptible, 1.8 acceptable) and twice that. */
 export function uncertaintyWord(de00: number): string {
   if (de00 <= 0.4) return 'finer than eyes can tell';
   if (de00 <= 1.2) return 'about what eyes can just tell';
-  if (de00 <= 3.6) return 'a difference most people see';
+  if (!isTooRough(de00)) return 'a difference most people see';
   return 'too rough to judge an undertone by';
 }
 
