@@ -6,7 +6,17 @@ import { labCFromMunsell } from '../engine/naming/munsell';
 import { failure, type Problem, type Result, success } from '../engine/result';
 import { LIGHT_IDS } from '../engine/spectrum/lights';
 import { checkGivenColor } from '../model/check-finish';
-import { type ColorLine, illuminantId, type NumberKind, plain, readColorLine, type SaidBeside } from './color-line';
+import {
+  type ColorLine,
+  illuminantId,
+  MOST_LETTERS_IN_LINE,
+  type NumberKind,
+  plain,
+  readColorLine,
+  type SaidBeside,
+  saidTogether,
+  TOO_LONG,
+} from './color-line';
 
 /** A color as typed, how far it can be trusted by the way it was given, and what the line said beside it. */
 export interface TypedColor {
@@ -24,6 +34,8 @@ export interface TypedColor {
  * `unsaid` are taken, and D65 with 2 degrees where that says nothing either.
  */
 export function parseColorValue(text: string, unsaid: SaidBeside = {}): Result<TypedColor> {
+  // Before any pattern: they take long on long texts.
+  if (text.length > MOST_LETTERS_IN_LINE) return failure(TOO_LONG);
   const value = plain(text);
   const prefix = /^(lab|lch|xyz|munsell|lrv|hex|p3)\s*(?:\(([^)]*)\)\s*)?:\s*(.*)$/i.exec(value);
   if (!prefix) return readBare(value, text, unsaid);
@@ -33,7 +45,9 @@ export function parseColorValue(text: string, unsaid: SaidBeside = {}): Result<T
     const said = readConditions(conditions ?? '');
     if (!said.ok) return said;
     const line = readColorLine(rest!);
-    return readNumbers(kind, { ...line, beside: { ...said.value, ...line.beside } }, text, unsaid);
+    if (!line.ok) return line;
+    const beside = saidTogether(said.value, line.value.beside);
+    return beside.ok ? readNumbers(kind, { ...line.value, beside: beside.value }, text, unsaid) : beside;
   }
   if (conditions !== undefined) return failure(notAColor(text));
   if (kind === 'munsell') return readMunsell(rest!);
@@ -44,8 +58,10 @@ export function parseColorValue(text: string, unsaid: SaidBeside = {}): Result<T
 /** What says itself which kind it is. */
 function readBare(value: string, text: string, unsaid: SaidBeside): Result<TypedColor> {
   if (/^(N\s*\d|\d*\.?\d+\s*(R|YR|Y|GY|G|BG|B|PB|P|RP)\s*\d)/i.test(value) && !isHex(value)) return readMunsell(value);
+  if (isHex(value)) return readHex(value, text, 'srgb');
   const line = readColorLine(value);
-  if (line.kind) return readNumbers(line.kind, line, text, unsaid);
+  if (!line.ok) return line;
+  if (line.value.kind) return readNumbers(line.value.kind, line.value, text, unsaid);
   return LRV_NAME.test(value) ? readLrv(value, text) : readHex(value, text, 'srgb');
 }
 
@@ -60,9 +76,10 @@ function readHex(digits: string, text: string, space: 'srgb' | 'display-p3'): Re
 }
 
 function readNumbers(kind: NumberKind, line: ColorLine, text: string, unsaid: SaidBeside): Result<TypedColor> {
-  const { numbers, beside } = line;
+  const { numbers, beside, unread } = line;
   const [first, second, third] = numbers;
   const isOtherKind = line.kind !== undefined && line.kind !== kind;
+  if (unread !== '' && !isOtherKind) return failure(notRead(unread));
   if (numbers.length !== 3 || isOtherKind || numbers.some(Number.isNaN)) return failure(notAColor(text));
   const { illuminant, observer_deg, specular } = { ...D65_AT_2, ...unsaid, ...beside };
   if (!LIGHT_IDS.includes(illuminant)) return failure(unknownIlluminant(illuminant));
@@ -75,6 +92,7 @@ function readNumbers(kind: NumberKind, line: ColorLine, text: string, unsaid: Sa
         ? { kind, lch: triple, ...under }
         : { kind, xyz: triple, ...under };
   const { lrv } = beside;
+  if (lrv !== undefined && !(lrv >= 0 && lrv <= 100)) return failure(lrvOutOfRange(lrv));
   const isScale1 = kind === 'xyz' && second! > 0 && Math.max(...triple) <= 1.3;
   return checked(color, 'declared', lrv, isScale1 ? [xyzScale(second!)] : []);
 }
@@ -85,10 +103,17 @@ function readConditions(text: string): Result<SaidBeside> {
   for (const word of text.split(/[\s,/]+/).filter((one) => one !== '')) {
     const observer = /^(2|10)(?:°|º|deg)?$/i.exec(word)?.[1];
     const illuminant = illuminantId(word);
-    if (observer) said = { ...said, observer_deg: observer === '2' ? 2 : 10 };
-    else if (illuminant) said = { ...said, illuminant };
-    else if (/^SC[IE]$/i.test(word)) said = { ...said, specular: /I$/i.test(word) ? 'included' : 'excluded' };
-    else return failure(unknownIlluminant(word));
+    const one: SaidBeside | null = observer
+      ? { observer_deg: observer === '2' ? 2 : 10 }
+      : illuminant
+        ? { illuminant }
+        : /^SC[IE]$/i.test(word)
+          ? { specular: /I$/i.test(word) ? 'included' : 'excluded' }
+          : null;
+    if (!one) return failure(unknownIlluminant(word));
+    const both = saidTogether(said, one);
+    if (!both.ok) return both;
+    said = both.value;
   }
   return success(said);
 }
@@ -134,6 +159,18 @@ const notAColor = (text: string): Problem => ({
   text: `We cannot read a color in "${text}".`,
   remedy:
     'Write #a1b2c3, lab:88.5,-0.8,-0.3, lch:84,6,85, xyz:66,70,65, munsell:5Y 9/1, lrv:70 warm gray, or name a file with a spectrum.',
+});
+
+const notRead = (part: string): Problem => ({
+  code: 'part-not-read',
+  text: `"${part}" cannot be read.`,
+  remedy: 'Leave it out, or write light, observer and mirror reflection like D65/10 SCI.',
+});
+
+const lrvOutOfRange = (lrv: number): Problem => ({
+  code: 'lrv-out-of-range',
+  text: `A light reflectance value of ${lrv} is outside 0-100.`,
+  remedy: 'Give the LRV as printed on the sample, 0 for black to 100 for white.',
 });
 
 const lrvMissing = (text: string): Problem => ({

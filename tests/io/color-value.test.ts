@@ -73,6 +73,77 @@ it('keeps an LRV printed beside numbers for a check', () => {
   });
 });
 
+it.each([
+  // Capital delta, the sign of an increment, letters; ISO/CIE 11664-4 writes differences with a delta.
+  'ΔL* 0.5 Δa* 0.1 Δb* 0.3',
+  '∆L* 0.5 ∆a* 0.1 ∆b* 0.3 D65/10',
+  'Δ L* 0.5 Δ a* 0.1 Δ b* 0.3',
+  'dL* 0.5 da* 0.1 db* 0.3',
+  'DL 0.5 DA 0.1 DB 0.3',
+  'delta L* 0.5, delta a* 0.1, delta b* 0.3',
+  'lab:ΔL* 0.5 Δa* 0.1 Δb* 0.3',
+  'Δ 0.5 0.1 0.3',
+  'dE00 0.4',
+])('takes no difference for a color: "%s"', (text) => {
+  expect(parseColorValue(text)).toMatchObject({
+    ok: false,
+    problem: { code: 'a-difference', text: 'These are differences, not a color.' },
+  });
+});
+
+it.each([
+  ['contradiction', 'lab(D50,A):84,0.5,6', 'light: D50 and A'],
+  ['contradiction', 'lab(2,10):84,0.5,6', 'observer: 2 and 10'],
+  ['contradiction', 'lab(D50):84,0.5,6 D65/10', 'light: D50 and D65'],
+  ['contradiction', 'L* 84 a* 0.5 b* 6 D65/10 D50/2', 'light: D65 and D50'],
+  ['contradiction', 'L* 84 a* 0.5 b* 6 D65/10 C/10', 'light: D65 and C'],
+  ['contradiction', 'L* 84 a* 0.5 b* 6 D65/10 2°', 'observer: 10 and 2'],
+  ['contradiction', 'L* 84 a* 0.5 b* 6 SCI SCE', 'mirror reflection: SCI and SCE'],
+  ['contradiction', 'L* 84 a* 0.5 b* 6 LRV 65 LRV 66', 'LRV: 65 and 66'],
+  ['contradiction', 'L* 84 a* 0.5 b* 6 L* 20', 'L: 84 and 20'],
+  ['part-not-read', 'L* 84 a* 0.5 b* 6 roughly', '"roughly"'],
+  ['part-not-read', 'L* 84 a* 0.5 b* 6 ΔE 0.4', '"ΔE 0.4"'],
+  ['part-not-read', 'L* 84 a* 0.5 b* 6 7', '"7"'],
+  ['part-not-read', 'L* 84 a* 0.5 b* 6 45/0', '"45/0"'],
+  ['part-not-read', 'lab:84, 0.5, 6 shop', '"shop"'],
+  ['part-not-read', 'CIELAB 84 0.5 6 7', '"7"'],
+  ['lrv-out-of-range', 'L* 84 a* 0.5 b* 6 LRV 650', '650'],
+  ['lrv-out-of-range', 'L* 84 a* 0.5 b* 6 LRV -5', '-5'],
+])('drops nothing in silence, but refuses with %s: "%s"', (code, text, part) => {
+  const read = parseColorValue(text);
+  expect(read).toMatchObject({ ok: false, problem: { code } });
+  expect(!read.ok && read.problem.text).toContain(part);
+});
+
+it.each([
+  'L* 84 a* 0.5 b* 6 D65/10 D65/10°',
+  'L*a*b* : L* 84 | a* 0.5 | b* 6 - illuminant D65, 10° observer',
+  'CIE 1976 L* = 84, a* = 0.5, b* = 6; L* 84 (D65/10°, d/8°).',
+  'CIELAB 84,0 0,5 6,0, D65/10',
+  'D65/10, lab 84 0.5 6',
+  'lab(D65,10):84,0.5,6 D65/10°',
+])('takes the same said twice, and what only names the numbers: "%s"', (text) => {
+  expect(parseColorValue(text)).toMatchObject({
+    ok: true,
+    value: { color: { kind: 'lab', lab: [84, 0.5, 6], ...under('D65', 10) } },
+  });
+});
+
+it('takes the geometry of a sphere for what it says of the mirror reflection (CIE 15:2018: di:8, de:8)', () => {
+  for (const [word, specular] of [
+    ['di:8°', 'included'],
+    ['de:8', 'excluded'],
+  ]) {
+    expect(parseColorValue(`L* 84 a* 0.5 b* 6 ${word}`)).toMatchObject({ ok: true, value: { color: { specular } } });
+  }
+});
+
+it('refuses what is longer than a line before it looks into it', () => {
+  for (const text of [`L* 84 a* 0.5 b* 6 ${'h '.repeat(200)}`, '1'.repeat(301), `lab:${'84, '.repeat(100)}`]) {
+    expect(parseColorValue(text)).toMatchObject({ ok: false, problem: { code: 'too-long' } });
+  }
+});
+
 it('warns of X, Y, Z on the scale 1', () => {
   const read = parseColorValue('xyz:.66,.70,.67');
   expect(read.ok && read.notices?.map(({ code }) => code)).toEqual(['xyz-scale']);

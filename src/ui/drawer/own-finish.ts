@@ -6,7 +6,7 @@ import { notationDoubtDe00 } from '../../engine/finish/notation-doubt';
 import { specularDoubtDe00 } from '../../engine/finish/specular';
 import type { FinishClass, Provenance } from '../../engine/finish/types';
 import { failure, type Problem, type Result, success } from '../../engine/result';
-import { illuminantId, readColorLine } from '../../io/color-line';
+import { illuminantId, readColorLine, type SaidBeside } from '../../io/color-line';
 import { parseColorValue, type TypedColor } from '../../io/color-value';
 import { givenComponents } from '../../model/given-components';
 import type { Finish } from '../../model/project';
@@ -72,7 +72,8 @@ export function withValue(entry: OwnFinishEntry, value: string): OwnFinishEntry 
   const kind = typed.ok ? kindOf(typed.value.color) : null;
   // Three digits are a hex code, too, but may be the beginning of something else.
   const isClear = kind !== null && (kind !== 'hex' || /^\s*(#|hex|p3)/i.test(value));
-  const { illuminant, observer_deg, specular, lrv } = readColorLine(value).beside;
+  const line = readColorLine(value);
+  const { illuminant, observer_deg, specular, lrv }: SaidBeside = line.ok ? line.value.beside : {};
   const before = entry.conditions ?? D65_AT_2;
   const conditions = {
     illuminant: illuminant && illuminantId(illuminant) ? illuminant : before.illuminant,
