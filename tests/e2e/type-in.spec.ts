@@ -98,6 +98,27 @@ for (const [width, height] of [
   });
 }
 
+test('only a spectrum counts as measured where nobody says how the color is known', async () => {
+  const known = form().getByLabel('How do you know it?');
+  await choose(page, 'Spectrum');
+  await expect(known).toHaveValue('measured');
+  for (const kind of ['Munsell', 'Lab numbers']) {
+    await choose(page, kind);
+    await expect(known).toHaveValue('declared');
+  }
+});
+
+test('what a pasted line filled in goes with it', async () => {
+  await value().fill('L* 84.2 a* 0.5 b* 6.1 (D50/10°) SCE, LRV 80');
+  await expect(form().getByLabel('Light, observer')).toHaveValue('D50, 10°');
+  await value().fill('85, 0, 6');
+  await expect(form().getByLabel('Light, observer')).toHaveValue('D65, 2°');
+  await expect(form().getByLabel('Mirror reflection')).toHaveValue('unsaid');
+  await expect(form().getByLabel('Printed LRV')).toHaveValue('');
+  await value().fill('ΔL* 0.5 Δa* 0.1 Δb* 0.3');
+  await expect(meaning()).toContainText('These are differences, not a color.');
+});
+
 test('a measured spectrum is opened and laid, and one that cannot be read is said so', async () => {
   await choose(page, 'Spectrum');
   const file = (name: string, text: string) => ({ name, mimeType: 'text/csv', buffer: Buffer.from(text) });

@@ -3,7 +3,15 @@ import { parseSpectrumCsv } from '../../src/io/spectrum-file';
 import { applyCommand } from '../../src/model/apply-command';
 import type { Finish } from '../../src/model/project';
 import { finishFacts } from '../../src/ui/drawer/finish-facts';
-import { type OwnFinishEntry, ownDoubts, ownFinish, sheenNear, withValue } from '../../src/ui/drawer/own-finish';
+import {
+  type OwnFinishEntry,
+  ownDoubts,
+  ownFinish,
+  provenanceOf,
+  sheenNear,
+  withKind,
+  withValue,
+} from '../../src/ui/drawer/own-finish';
 import { terrace } from './terrace';
 
 const { library } = terrace();
@@ -122,6 +130,51 @@ it('fills the fields from a pasted line; what is set afterwards counts', () => {
   expect(withValue(entry({}), '#d9d4c8').kind).toBe('hex');
   expect(withValue(entry({}), '2.5Y 8.5/1').kind).toBe('munsell');
   expect(withValue(entry({}), 'LRV 62 off-white').kind).toBe('lrv');
+});
+
+it('takes back what a pasted line filled in when another text replaces it, but not what was set by hand', () => {
+  const line = 'L* 84.2 a* 0.5 b* 6.1 (D50/10°), SCE, LRV 64';
+  const before = entry({ conditions: { illuminant: 'A', observer_deg: 10 }, lrv: '50' });
+  for (const start of [entry({}), before]) {
+    expect(withValue(withValue(start, line), '85, 0, 6')).toEqual({ ...start, value: '85, 0, 6' });
+    expect(withValue(withValue(start, line), 'L* 80 a* 0 b* 6 SCI')).toMatchObject({
+      ...start,
+      value: 'L* 80 a* 0 b* 6 SCI',
+      specular: 'included',
+    });
+  }
+  const byHand = { conditions: { illuminant: 'C', observer_deg: 2 }, specular: 'included', lrv: '70' } as const;
+  expect(withValue({ ...withValue(before, line), ...byHand }, '85, 0, 6')).toEqual({
+    ...before,
+    ...byHand,
+    value: '85, 0, 6',
+  });
+  let typing = entry({});
+  for (let length = 1; length <= line.length; length++) typing = withValue(typing, line.slice(0, length));
+  expect(withValue(typing, '')).toEqual({ ...entry({}), kind: 'lab', value: '' });
+  expect(withValue(withValue(entry({}), 'p3:#d9d4c8'), '#d9d4c8').space).toBeUndefined();
+});
+
+it('gives a spectrum nothing of a pasted line, and the line its own again', () => {
+  const pasted = withValue(entry({}), 'L* 84.2 a* 0.5 b* 6.1 (D50/10°), SCE, LRV 64');
+  const spectrum = withKind(pasted, 'spectrum');
+  expect([spectrum.conditions, spectrum.specular, spectrum.lrv]).toEqual([undefined, undefined, undefined]);
+  expect(withKind(spectrum, 'lab')).toEqual(pasted);
+  expect(withKind({ ...spectrum, specular: 'included' }, 'lab')).toMatchObject({ specular: 'included', lrv: '64' });
+});
+
+it('counts as measured only a spectrum, and what was called so', () => {
+  const { provenance: _, ...unsaid } = entry({ value: '84, 0, 6' });
+  expect(provenanceOf(unsaid)).toBe('declared');
+  const spectrum = withKind(unsaid, 'spectrum');
+  expect(provenanceOf(spectrum)).toBe('measured');
+  for (const kind of ['lab', 'lch', 'xyz', 'munsell'] as const) {
+    expect(provenanceOf(withKind(spectrum, kind))).toBe('declared');
+    expect(provenanceOf(withKind({ ...spectrum, provenance: 'measured' }, kind))).toBe('measured');
+  }
+  expect(provenanceOf(withKind({ ...unsaid, provenance: 'photo' }, 'spectrum'))).toBe('photo');
+  expect(provenanceOf({ ...unsaid, kind: 'hex', provenance: 'measured' })).toBe('screen');
+  expect(made({ ...withKind(spectrum, 'munsell'), value: '5Y 9/1' }).provenance).toBe('declared');
 });
 
 it('does not jump to another kind while numbers are typed', () => {

@@ -8,7 +8,7 @@ import { ColorBox } from './ColorBox';
 import { ColorDetails } from './ColorDetails';
 import { finishFacts } from './finish-facts';
 import { Menu } from './Menu';
-import { isNumbers, type OwnFinishEntry, ownFinish, sheenNear } from './own-finish';
+import { isNumbers, type OwnFinishEntry, ownFinish, provenanceOf, sheenNear, withKind } from './own-finish';
 import { MOST_LETTERS, nameOfGiven } from './own-name';
 import { TypeInMeaning } from './TypeInMeaning';
 
@@ -39,15 +39,11 @@ export function TypeIn({ library, current, classes, onUse }: TypeInProps) {
     name: '',
     class: classes.includes(current.class) ? current.class : (classes[0] ?? 'paint'),
     sheen: sheenNear(current.gloss_gu),
-    provenance: 'declared',
   });
   const id = useId();
   const change = (changes: Partial<OwnFinishEntry>) => setEntry((before) => ({ ...before, ...changes }));
   const choose = (kind: (typeof KINDS)[number]['id']) =>
-    change({
-      kind: kind === 'numbers' ? 'lab' : kind,
-      ...(kind === 'spectrum' && { provenance: 'measured' }),
-    });
+    setEntry((before) => withKind(before, kind === 'numbers' ? 'lab' : kind));
   const piece_mm = TILE_CLASSES.includes(entry.class) && entry.class === current.class ? current.piece_mm : undefined;
   const isEmpty = entry.kind === 'spectrum' ? !entry.spectrum : entry.value.trim() === '';
   const made = isEmpty ? null : ownFinish({ ...entry, piece_mm }, library);
@@ -58,7 +54,6 @@ export function TypeIn({ library, current, classes, onUse }: TypeInProps) {
     if (made?.ok && facts?.ok) onUse(made.value);
   };
   const known: readonly Provenance[] = entry.kind === 'hex' ? ['screen'] : PROVENANCES;
-  const provenance = entry.kind === 'hex' ? 'screen' : entry.kind === 'lrv' ? 'by-eye' : entry.provenance;
   return (
     <form className="type-in" onSubmit={submit} noValidate>
       <div className="type-in-fields">
@@ -96,7 +91,7 @@ export function TypeIn({ library, current, classes, onUse }: TypeInProps) {
         />
         <Menu
           label={TYPE_IN.provenance}
-          value={provenance}
+          value={provenanceOf(entry)}
           choices={known.map((one) => [one, TYPE_IN.provenances[one]])}
           isFixed={entry.kind === 'hex' || entry.kind === 'lrv'}
           onChoose={(one) => change({ provenance: one })}

@@ -30,8 +30,8 @@ export interface OwnFinishEntry {
   readonly name: string;
   readonly class: FinishClass;
   readonly sheen: OwnSheen;
-  /** Does not count for a hex code, which is always a screen color, and an LRV with a word, which is judged by eye. */
-  readonly provenance: Provenance;
+  /** As chosen; where nobody chose, by the kind (see `provenanceOf`). */
+  readonly provenance?: Provenance;
   /** Light and observer of numbers; where not set, what the text says, or D65 and 2 degrees. */
   readonly conditions?: Conditions;
   /** What the instrument did with the mirror-like reflection; where not set, what the text says. */
@@ -41,8 +41,18 @@ export interface OwnFinishEntry {
   /** The LRV printed beside the color, as typed. */
   readonly lrv?: string;
   readonly spectrum?: OpenedSpectrum;
+  /** What the text that stands there now has filled in. */
+  readonly filled?: Filled;
   /** Size of one piece, mm, where the finish comes in tiles. */
   readonly piece_mm?: Finish['piece_mm'];
+}
+
+/** Fields that a pasted line fills in. */
+type LineFields = Pick<OwnFinishEntry, 'conditions' | 'specular' | 'lrv' | 'space'>;
+
+interface Filled {
+  readonly set: LineFields;
+  readonly before: LineFields;
 }
 
 /** Kinds that hold for a light and an observer. */
@@ -63,33 +73,70 @@ export function sheenNear(glossGu: number): OwnSheen {
   return (Object.keys(GLOSS_GU) as OwnSheen[]).reduce((best, sheen) => (away(sheen) < away(best) ? sheen : best));
 }
 
+/** How the color is known: as chosen, except that hex codes are screen colors and an LRV with a word is judged by eye. */
+export function provenanceOf({ kind, provenance }: OwnFinishEntry): Provenance {
+  if (kind === 'hex') return 'screen';
+  if (kind === 'lrv') return 'by-eye';
+  return provenance ?? (kind === 'spectrum' ? 'measured' : 'declared');
+}
+
 /**
  * The entry with another text. A line that says by itself what it is, as pasted from a data sheet, sets the kind, and what it
- * says of light, observer, mirror reflection and LRV goes into their fields.
+ * says of light, observer, mirror reflection and LRV goes into their fields. What the text before had filled in goes with it.
  */
 export function withValue(entry: OwnFinishEntry, value: string): OwnFinishEntry {
+  const bare = withoutFilled(entry);
   const typed = parseColorValue(value);
   const kind = typed.ok ? kindOf(typed.value.color) : null;
   // Three digits are a hex code, too, but may be the beginning of something else.
   const isClear = kind !== null && (kind !== 'hex' || /^\s*(#|hex|p3)/i.test(value));
   const line = readColorLine(value);
   const { illuminant, observer_deg, specular, lrv }: SaidBeside = line.ok ? line.value.beside : {};
-  const before = entry.conditions ?? D65_AT_2;
+  const before = bare.conditions ?? D65_AT_2;
   const conditions = {
     illuminant: illuminant && illuminantId(illuminant) ? illuminant : before.illuminant,
     observer_deg: observer_deg ?? before.observer_deg,
   };
-  const space = typed.ok && typed.value.color.kind === 'hex' && /^\s*p3/i.test(value) ? 'display-p3' : entry.space;
-  return {
-    ...entry,
-    value,
-    ...(isClear && { kind }),
+  const isP3 = kind === 'hex' && /^\s*p3/i.test(value);
+  const set: LineFields = {
     ...(!sameConditions(conditions, before) && { conditions }),
     ...(specular && { specular }),
-    ...(space && { space }),
+    ...(isP3 && { space: 'display-p3' as const }),
     ...(lrv !== undefined && isClear && kind !== 'lrv' && { lrv: String(lrv) }),
   };
+  const isFilled = Object.keys(set).length > 0;
+  return {
+    ...bare,
+    value,
+    ...(isClear && { kind }),
+    ...set,
+    ...(isFilled && { filled: { set, before: lineFields(bare) } }),
+  };
 }
+
+/** The entry with another kind of color. A spectrum takes nothing from a line that was pasted before. */
+export function withKind(entry: OwnFinishEntry, kind: OwnKind): OwnFinishEntry {
+  if (kind === 'spectrum') return { ...withoutFilled(entry), kind };
+  // Back from a spectrum, the text counts again, but not against what was set meanwhile.
+  return entry.kind === 'spectrum' ? { ...withValue(entry, entry.value), ...entry, kind } : { ...entry, kind };
+}
+
+/** Without what the text has filled in, except where that was changed by hand. */
+function withoutFilled({ filled, ...entry }: OwnFinishEntry): OwnFinishEntry {
+  if (!filled) return entry;
+  let bare: OwnFinishEntry = entry;
+  for (const field of LINE_FIELDS) {
+    if (filled.set[field] === undefined || bare[field] !== filled.set[field]) continue;
+    const { [field]: _, ...rest } = bare;
+    bare = { ...rest, ...(filled.before[field] !== undefined && { [field]: filled.before[field] }) } as OwnFinishEntry;
+  }
+  return bare;
+}
+
+const lineFields = (entry: OwnFinishEntry): LineFields =>
+  Object.fromEntries(LINE_FIELDS.flatMap((field) => (entry[field] === undefined ? [] : [[field, entry[field]]])));
+
+const LINE_FIELDS = ['conditions', 'specular', 'lrv', 'space'] as const;
 
 const kindOf = (color: GivenColor): OwnKind => color.kind;
 
@@ -99,10 +146,9 @@ export function ownFinish(entry: OwnFinishEntry, library: readonly Finish[]): Re
   if (!typed.ok) return failure(inFormWords(entry, typed.problem));
   const printed = printedLrv(entry);
   if (!printed.ok) return printed;
-  const { color, provenance } = typed.value;
+  const { color } = typed.value;
   const lrv = printed.value ?? typed.value.lrv;
   const id = freeId(library);
-  const isOwnWord = color.kind === 'hex' || color.kind === 'lrv';
   return success(
     {
       id,
@@ -113,7 +159,7 @@ export function ownFinish(entry: OwnFinishEntry, library: readonly Finish[]): Re
       pattern: { kind: 'plain' },
       variation: 'V0',
       ...(entry.piece_mm && { piece_mm: entry.piece_mm }),
-      provenance: isOwnWord ? provenance : entry.provenance,
+      provenance: provenanceOf({ ...entry, kind: color.kind }),
     },
     typed.notices,
   );
