@@ -44,3 +44,15 @@ it('finds the color nearest to a temperature as the eye counts', () => {
   expect(lampColorNear(5600).nominal_k).toBe(5000);
   expect(lampColorNear(5700).nominal_k).toBe(6500);
 });
+
+it.each([
+  ['led b1', 2700, 80],
+  ['LED:3000', 3000, 80],
+  ['led:2700, 90', 2700, 90],
+])('knows the LED lamp of %s, however it is written', (light, nominal_k, ra) => {
+  expect(ledOfLight(light)).toEqual({ nominal_k, ra });
+});
+
+it.each(['0.5 led:2700,90 + 0.5 LED-B2', 'D65', 'led:2650,90', 'my-lamp'])('takes %s for none of the list', (light) => {
+  expect(ledOfLight(light)).toBeNull();
+});

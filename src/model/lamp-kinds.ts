@@ -1,3 +1,5 @@
+import { lightParts } from '../engine/lamp/light-parts';
+
 /** A color of white lamps as one buys them: the number on the box. */
 export interface LampColor {
   /** Nominal color temperature, K. */
@@ -47,7 +49,15 @@ const LEDS: ReadonlyMap<string, LedLamp> = new Map(
 );
 
 /** The LED lamp a light stands for, or null when it is none of the list (daylight, a filament, a lamp of one's own). */
-export const ledOfLight = (light: string): LedLamp | null => LEDS.get(light) ?? null;
+export const ledOfLight = (light: string): LedLamp | null => LEDS.get(plainWords(light)) ?? null;
+
+/** The same light in other words: `led b1`, `LED:3000`, `led:2700, 90`. */
+function plainWords(light: string): string {
+  const parts = lightParts(light);
+  const only = parts.ok && parts.value.length === 1 ? parts.value[0]!.light : null;
+  if (only?.kind === 'cie') return only.id;
+  return only?.kind === 'led' ? ledLight({ nominal_k: only.cct_k, ra: only.ra } as LedLamp) : light;
+}
 
 /** Lamps of another kind than LED that a kitchen may have, by the light that stands for them. */
 export const OTHER_LAMPS: readonly { readonly light: string; readonly words: string }[] = [

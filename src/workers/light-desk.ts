@@ -11,9 +11,9 @@ import { type SettingLight, settingLight } from '../kitchen/study/setting-light'
 import { beginScheme, solveSchemeGroup } from '../kitchen/study/solved-scheme';
 import { findTints } from '../kitchen/study/tints';
 import { worktopLights } from '../kitchen/study/worktop-lights';
-import { GROUPS, type Kitchen, type Project } from '../model/project';
+import { type Finish, GROUPS, type Kitchen, type Lamp, type Project } from '../model/project';
 import { calculationFailed } from './failure';
-import { createInterner } from './intern-library';
+import { createInterner } from './intern-records';
 import type { Post, ReadLights, ReadPoint, SeeBy, Show, ToLight } from './messages';
 import { RoomAtWork } from './room-desk';
 
@@ -36,7 +36,8 @@ interface Job {
  * first, and starts anew as soon as something newer is asked for. What did not change is never computed again.
  */
 export function createLightDesk(post: Post, pause: () => Promise<void>): { receive(message: ToLight): void } {
-  const intern = createInterner();
+  const internFinishes = createInterner<Finish>();
+  const internLamps = createInterner<Lamp>();
   const kept = new Map<string, Kept>();
   let room: RoomAtWork | null = null;
   let kitchenKey = '';
@@ -64,11 +65,16 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
           () => {},
         );
       seenBy = message.seenBy;
-      wanted = { ...message, project: { ...message.project, library: intern(message.project.library) } };
+      wanted = { ...message, project: interned(message.project) };
       generation++;
       if (!running) void run();
     },
   };
+
+  function interned(project: Project): Project {
+    const { library, lamps } = project;
+    return { ...project, library: internFinishes(library), ...(lamps && { lamps: internLamps(lamps) }) };
+  }
 
   /** Who asked is waiting: an answer that fails is told, and answered with nothing. */
   function guarded(work: () => void, without: () => void): void {

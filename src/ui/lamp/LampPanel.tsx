@@ -20,7 +20,7 @@ interface LampPanelProps {
 }
 
 const CLASSES = RENDERING_CLASSES.map((ra) => ({ id: String(ra), name: LAMPS.classes[ra] }));
-const LED = 'led';
+const LED = 'led:';
 
 /** What kind of lamps they are, how well they show colors, and the figures that say so. */
 export function LampPanel({ kinds, lamps, led, notes, onLed, onLamp, onOpenLamp }: LampPanelProps) {
