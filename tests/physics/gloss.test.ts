@@ -3,7 +3,7 @@ import { expect, it } from 'vitest';
 import { differenceCiede2000 } from '../../src/engine/color/difference';
 import { labD65FromReflectance } from '../../src/engine/color/lab-from-reflectance';
 import { lrvFromReflectance } from '../../src/engine/color/lrv';
-import { finishComponent } from '../../src/engine/finish/component';
+import { finishComponent, UNCERTAINTY_DE00 } from '../../src/engine/finish/component';
 import type { GivenColor, Specular } from '../../src/engine/finish/given-color';
 import { fresnelReflectance, mirrorPart, specularDoubtDe00, withMirrorPart } from '../../src/engine/finish/specular';
 import type { FinishClass } from '../../src/engine/finish/types';
@@ -105,6 +105,37 @@ it('leaves alone and says so what it cannot correct: a metal, and a gloss nobody
     expect(codes).toEqual([code]);
     expect(component.specular).toBe('excluded');
     expect(component.spectrum).toEqual(given(undefined, gloss, finishClass).component.spectrum);
+  }
+});
+
+it('is less sure of a mirror-like part that it put back, or of which nobody said, than of one that was measured', () => {
+  const sure = (...args: Parameters<typeof given>) => given(...args).component.uncertaintyDe00;
+  const included = given('included', 88).component;
+  const change = differenceCiede2000(included.labD65, given('excluded', 88).component.labD65);
+  expect(change).toBeGreaterThan(4);
+  // A third of the change where it is put back, half where nobody said: our judgement, in quadrature.
+  expect(sure('excluded', 88)).toBeCloseTo(Math.hypot(included.uncertaintyDe00, change / 3), 9);
+  expect(sure(undefined, 88)).toBeCloseTo(Math.hypot(included.uncertaintyDe00, change / 2), 9);
+  expect(sure('included', undefined)).toBe(included.uncertaintyDe00);
+  // Matt, 0 units: nothing is mirrored, so nothing is open.
+  expect(sure('excluded', 0)).toBe(included.uncertaintyDe00);
+  // Trapped and the gloss not known: as if it were satin, 28 units, and nobody had said.
+  expect(sure('excluded', undefined)).toBeCloseTo(sure(undefined, 28), 9);
+  expect(sure(undefined, undefined)).toBe(included.uncertaintyDe00);
+});
+
+it('leaves the sureness of metals and of what nobody measured as it is, and asks for the mirror part of a metal', () => {
+  const metal = given('included', 88, 'metal');
+  for (const specular of ['excluded', undefined] as const) {
+    const { component, codes } = given(specular, 88, 'metal');
+    expect(component.uncertaintyDe00).toBe(metal.component.uncertaintyDe00);
+    expect(codes).toEqual([specular ? 'metal-specular' : 'metal-specular-unsaid']);
+  }
+  expect(metal.codes).toEqual([]);
+  const color: GivenColor = { kind: 'lab', lab: [30, 2, -4], illuminant: 'D65', observer_deg: 2 };
+  for (const provenance of ['declared', 'photo-with-card', 'photo', 'by-eye'] as const) {
+    const made = finishComponent({ role: 'base', share: 1, color, finishClass: 'glazed', provenance, glossGu: 88 });
+    expect(made.ok && made.value.uncertaintyDe00).toBe(UNCERTAINTY_DE00[provenance]);
   }
 });
 

@@ -6,6 +6,7 @@ import type { Lab } from '../color/types';
 import { type Problem, type Result, success } from '../result';
 import type { GivenColor, Specular } from './given-color';
 import { curveOfGiven, type GivenCurve } from './given-curve';
+import { isInstrumentKind, mirrorDoubtDe00 } from './mirror-doubt';
 import { notationDoubtDe00 } from './notation-doubt';
 import { withMirrorPart } from './specular';
 import { translationDoubtDe00 } from './translation-doubt';
@@ -37,11 +38,12 @@ const LRV_TOLERANCE = 2;
  * A component ready to compute with: its reflectance (see `curveOfGiven`), mirror-like part included (see `specular.ts`), and
  * the colour that has under D65, 2 degrees. Its uncertainty is that of how it came to be known and, for numbers given for another
  * light or observer, of the curve between (see `translationDoubtDe00`), for a Munsell notation, of its rounding (see
- * `notationDoubtDe00`).
+ * `notationDoubtDe00`), and of a mirror-like part that was put back or of which nobody said (see `mirrorDoubtDe00`).
  * Problems are those of the spectrum, the screen colour, the notation, the LRV, the light and the observer, and
  * 'outside-object-color-solid'. Notices beside those of the spectrum and the LRV word: a screen colour counts as 'screen' and
  * an LRV with a word as 'by-eye', whatever was said ('provenance-set'); a printed LRV that is not the colour's
- * ('lrv-disagrees'); what became of an excluded mirror-like part ('specular-added', 'gloss-missing', 'metal-specular').
+ * ('lrv-disagrees'); what became of an excluded mirror-like part ('specular-added', 'gloss-missing', 'metal-specular'); a measured
+ * metal of which nobody said ('metal-specular-unsaid').
  */
 export function finishComponent(given: GivenComponent): Result<FinishComponent> {
   const { role, share, color, finishClass } = given;
@@ -66,6 +68,7 @@ export function finishComponent(given: GivenComponent): Result<FinishComponent> 
       UNCERTAINTY_DE00[provenance],
       translationDoubtDe00(color, curve.value, finishClass),
       notationDoubtDe00(color),
+      mirrorDoubtDe00({ ...given, provenance }, curve.value),
     ),
     finishClass,
     ...(specular && { specular }),
@@ -90,9 +93,12 @@ interface Counted {
   readonly notice: Problem | null;
 }
 
-function mirrorPartCounted(curve: GivenCurve, { color, finishClass, glossGu }: GivenComponent): Counted {
+function mirrorPartCounted(curve: GivenCurve, { color, finishClass, glossGu, provenance }: GivenComponent): Counted {
   const specular = 'specular' in color ? color.specular : undefined;
-  if (specular !== 'excluded') return { whole: curve, specular, notice: null };
+  if (specular !== 'excluded') {
+    const isOpen = !specular && finishClass === 'metal' && provenance === 'measured' && isInstrumentKind(color);
+    return { whole: curve, specular, notice: isOpen ? METAL_UNSAID : null };
+  }
   if (finishClass === 'metal') return { whole: curve, specular, notice: METAL_SPECULAR };
   if (glossGu === undefined || Number.isNaN(glossGu)) return { whole: curve, specular, notice: GLOSS_MISSING };
   const rho = withMirrorPart(curve.rho, glossGu);
@@ -122,6 +128,12 @@ const METAL_SPECULAR: Problem = {
   remedy: 'Measure it with the mirror reflection included (SCI).',
 };
 
+const METAL_UNSAID: Problem = {
+  code: 'metal-specular-unsaid',
+  text: 'Nobody said whether this metal was measured with its mirror reflection; without it most of its light is missing.',
+  remedy: 'Say whether it is included (SCI) or excluded (SCE).',
+};
+
 function provenanceOf(color: GivenColor, said: Provenance): Provenance {
   if (color.kind === 'hex') return 'screen';
   if (color.kind === 'lrv') return 'by-eye';
@@ -141,7 +153,7 @@ function lrvDisagreement({ rho }: GivenCurve, { color, lrv }: GivenComponent): r
   if (lrv === undefined) return [];
   const own = lrvFromReflectance(rho);
   if (Math.abs(own - lrv) <= LRV_TOLERANCE) return [];
-  const measured = color.kind === 'spectrum' || 'illuminant' in color;
+  const measured = isInstrumentKind(color);
   return [
     {
       code: 'lrv-disagrees',

@@ -54,10 +54,10 @@ export function mirrorPart(glossGu: number, y: number): number {
 /** No curve of the family that a color may have reaches 1. */
 const MOST_REFLECTED = 1 - 1e-6;
 
-/** A reflectance measured with the mirror-like part excluded, with that part put back (see `mirrorPart`); below 1. */
+/** A reflectance measured with the mirror-like part excluded, with that part put back (see `mirrorPart`); below 1 where it was. */
 export function withMirrorPart(rho: ReflectanceSpd, glossGu: number): ReflectanceSpd {
   const part = mirrorPart(glossGu, lrvFromReflectance(rho) / 100);
-  return rho.map((value) => Math.min(MOST_REFLECTED, value + part)) as ReflectanceSpd;
+  return rho.map((value) => Math.max(value, Math.min(MOST_REFLECTED, value + part))) as ReflectanceSpd;
 }
 
 /**
