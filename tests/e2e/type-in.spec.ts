@@ -109,6 +109,7 @@ test('only a spectrum counts as measured where nobody says how the color is know
 });
 
 test('what a pasted line filled in goes with it', async () => {
+  await form().getByLabel('Light, observer').selectOption('D65, 2°');
   await value().fill('L* 84.2 a* 0.5 b* 6.1 (D50/10°) SCE, LRV 80');
   await expect(form().getByLabel('Light, observer')).toHaveValue('D50, 10°');
   await value().fill('85, 0, 6');
