@@ -116,6 +116,10 @@ test('what a pasted line filled in goes with it', async () => {
   await expect(form().getByLabel('Light, observer')).toHaveValue('D65, 2°');
   await expect(form().getByLabel('Mirror reflection')).toHaveValue('unsaid');
   await expect(form().getByLabel('Printed LRV')).toHaveValue('');
+  await form().getByLabel('Gloss at 60°, GU').fill('85');
+  await expect(form().getByLabel('Sheen')).toHaveValue('gloss');
+  await form().getByLabel('Sheen').selectOption('flat');
+  await expect(form().getByLabel('Gloss at 60°, GU')).toHaveValue('');
   await value().fill('ΔL* 0.5 Δa* 0.1 Δb* 0.3');
   await expect(meaning()).toContainText('These are differences, not a color.');
 });

@@ -9,6 +9,7 @@ import {
   ownFinish,
   provenanceOf,
   sheenNear,
+  withGloss,
   withKind,
   withValue,
 } from '../../src/ui/drawer/own-finish';
@@ -81,6 +82,24 @@ it('keeps the size of a tile and finds the sheen nearest to a gloss', () => {
   const made = ownFinish(entry({ kind: 'hex', value: '#f4f1e8', class: 'glazed', piece_mm: [200, 100] }), library);
   expect(made.ok && made.value.piece_mm).toEqual([200, 100]);
   expect([4, 28, 85].map(sheenNear)).toEqual(['flat', 'satin', 'gloss']);
+});
+
+it('takes the gloss an instrument shows, and says what is none', () => {
+  const glossOf = (gloss: string) => ownFinish(withGloss(entry({ value: '84, 0, 6' }), gloss), library);
+  for (const [text, gloss_gu] of [
+    ['85', 85],
+    ['85,5 GU', 85.5],
+    ['0', 0],
+    ['', 28],
+  ] as const) {
+    expect(glossOf(text)).toMatchObject({ ok: true, value: { gloss_gu } });
+  }
+  expect(withGloss(entry({}), '85').sheen).toBe('gloss');
+  for (const text of ['high', '-1', '101']) {
+    const result = glossOf(text);
+    expect(!result.ok && result.problem).toMatchObject({ code: 'gloss-not-understood' });
+    expect(!result.ok && result.problem.text).toContain(text);
+  }
 });
 
 const made = (given: OwnFinishEntry): Finish => {

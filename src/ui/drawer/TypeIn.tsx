@@ -8,7 +8,16 @@ import { ColorBox } from './ColorBox';
 import { ColorDetails } from './ColorDetails';
 import { finishFacts } from './finish-facts';
 import { Menu } from './Menu';
-import { isNumbers, type OwnFinishEntry, ownFinish, provenanceOf, sheenNear, withKind } from './own-finish';
+import {
+  GLOSS_GU,
+  isNumbers,
+  type OwnFinishEntry,
+  ownFinish,
+  provenanceOf,
+  sheenNear,
+  withGloss,
+  withKind,
+} from './own-finish';
 import { MOST_LETTERS, nameOfGiven } from './own-name';
 import { TypeInMeaning } from './TypeInMeaning';
 
@@ -87,8 +96,20 @@ export function TypeIn({ library, current, classes, onUse }: TypeInProps) {
           label={TYPE_IN.sheen}
           value={entry.sheen}
           choices={SHEENS.map((one) => [one, TYPE_IN.sheens[one]])}
-          onChoose={(sheen) => change({ sheen })}
+          onChoose={(sheen) => change({ sheen, gloss: '' })}
         />
+        <div className="field">
+          <label htmlFor={`${id}-gloss`}>{TYPE_IN.gloss}</label>
+          <input
+            id={`${id}-gloss`}
+            className="input"
+            value={entry.gloss ?? ''}
+            placeholder={TYPE_IN.glossHint(GLOSS_GU[entry.sheen])}
+            inputMode="decimal"
+            autoComplete="off"
+            onChange={(event) => setEntry((before) => withGloss(before, event.target.value))}
+          />
+        </div>
         <Menu
           label={TYPE_IN.provenance}
           value={provenanceOf(entry)}

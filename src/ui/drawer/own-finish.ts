@@ -30,6 +30,8 @@ export interface OwnFinishEntry {
   readonly name: string;
   readonly class: FinishClass;
   readonly sheen: OwnSheen;
+  /** Gloss units at 60 degrees, as typed; where empty, by the sheen. */
+  readonly gloss?: string;
   /** As chosen; where nobody chose, by the kind (see `provenanceOf`). */
   readonly provenance?: Provenance;
   /** Light and observer of numbers; where not set, what the text says, or D65 and 2 degrees. */
@@ -65,7 +67,7 @@ export const isNumbers = (kind: OwnKind): kind is (typeof NUMBER_KINDS)[number] 
 export const isMeasured = (kind: OwnKind): boolean => isNumbers(kind) || kind === 'spectrum';
 
 /** Middle of the MPI gloss levels that go by these names, gloss units at 60 degrees. */
-const GLOSS_GU: { readonly [S in OwnSheen]: number } = { flat: 4, satin: 28, gloss: 78 };
+export const GLOSS_GU: { readonly [S in OwnSheen]: number } = { flat: 4, satin: 28, gloss: 78 };
 
 /** The sheen word whose level lies nearest, on a scale where doubling counts as one step. */
 export function sheenNear(glossGu: number): OwnSheen {
@@ -146,6 +148,8 @@ export function ownFinish(entry: OwnFinishEntry, library: readonly Finish[]): Re
   if (!typed.ok) return failure(inFormWords(entry, typed.problem));
   const printed = printedLrv(entry);
   if (!printed.ok) return printed;
+  const gloss = glossOf(entry);
+  if (!gloss.ok) return gloss;
   const { color } = typed.value;
   const lrv = printed.value ?? typed.value.lrv;
   const id = freeId(library);
@@ -154,7 +158,7 @@ export function ownFinish(entry: OwnFinishEntry, library: readonly Finish[]): Re
       id,
       label: `${entry.name.trim() || nameOfGiven(color, entry.spectrum?.file)}, ${id}`,
       class: entry.class,
-      gloss_gu: GLOSS_GU[entry.sheen],
+      gloss_gu: gloss.value,
       components: [{ role: 'base', share: 1, color, ...(lrv !== undefined && { lrv }) }],
       pattern: { kind: 'plain' },
       variation: 'V0',
@@ -218,9 +222,27 @@ function readOpened({ spectrum }: OwnFinishEntry): Result<TypedColor> {
 function printedLrv({ kind, lrv = '' }: OwnFinishEntry): Result<number | undefined> {
   const text = lrv.trim();
   if (text === '' || kind === 'lrv') return success(undefined);
-  const number = /^\d+([.,]\d+)?\s*%?$/.test(text) ? Number.parseFloat(text.replace(',', '.')) : Number.NaN;
-  if (number >= 0 && number <= 100) return success(number);
+  const number = numberTo100(text.replace(/\s*%$/, ''));
+  if (number !== null) return success(number);
   return failure({ code: 'lrv-not-understood', text: TYPE_IN.lrvWrong(text), remedy: TYPE_IN.lrvRemedy });
+}
+
+function glossOf({ gloss = '', sheen }: OwnFinishEntry): Result<number> {
+  const text = gloss.trim();
+  const number = text === '' ? GLOSS_GU[sheen] : numberTo100(text.replace(/\s*GU$/i, ''));
+  if (number !== null) return success(number);
+  return failure({ code: 'gloss-not-understood', text: TYPE_IN.glossWrong(text), remedy: TYPE_IN.glossRemedy });
+}
+
+/** The entry with a gloss as typed; the sheen follows the number. */
+export function withGloss(entry: OwnFinishEntry, gloss: string): OwnFinishEntry {
+  const read = glossOf({ ...entry, gloss });
+  return { ...entry, gloss, ...(gloss.trim() !== '' && read.ok && { sheen: sheenNear(read.value) }) };
+}
+
+function numberTo100(text: string): number | null {
+  const number = /^\d+([.,]\d+)?$/.test(text) ? Number(text.replace(',', '.')) : Number.NaN;
+  return number >= 0 && number <= 100 ? number : null;
 }
 
 /** The kind is chosen apart, so the numbers alone are enough; a value typed with its prefix is left as it is. */
