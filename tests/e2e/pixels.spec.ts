@@ -1,4 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
+import { isEven, pixelAt, type Rgb } from './even-pixels';
 import { choose, openPage, reading, refined, type Shot, settled, stillShot } from './page';
 
 // The picture is the engine's light, pixel for pixel: at points all over the room the pixel on screen is compared with what
@@ -18,7 +19,6 @@ const VIEWS = [
 ] as const;
 
 type View = (typeof VIEWS)[number];
-type Rgb = readonly [number, number, number];
 
 interface Compared {
   readonly where: string;
@@ -89,7 +89,6 @@ async function closeReading(): Promise<void> {
 
 const GRID = { across: 15, down: 9 };
 const MOST_POINTS = 12;
-const REACH = 3;
 
 /** Points of a grid over the picture whose surroundings are even, neither burnt out nor black. */
 function evenPoints(picture: Shot, footTop: number): (readonly [x: number, y: number])[] {
@@ -107,22 +106,6 @@ function evenPoints(picture: Shot, footTop: number): (readonly [x: number, y: nu
   // Evenly thinned out: every point costs a click and a frame.
   const step = Math.max(1, points.length / MOST_POINTS);
   return points.filter((_, index) => Math.floor(index / step) !== Math.floor((index - 1) / step));
-}
-
-function isEven(picture: Shot, x: number, y: number): boolean {
-  const center = pixelAt(picture, x, y);
-  for (let dy = -REACH; dy <= REACH; dy++) {
-    for (let dx = -REACH; dx <= REACH; dx++) {
-      const near = pixelAt(picture, x + dx, y + dy);
-      if (near.some((value, channel) => Math.abs(value - center[channel]!) > 2)) return false;
-    }
-  }
-  return true;
-}
-
-function pixelAt({ width, bytes }: Shot, x: number, y: number): Rgb {
-  const at = 4 * (y * width + x);
-  return [bytes[at]!, bytes[at + 1]!, bytes[at + 2]!];
 }
 
 const worstOf = ({ pixel, engine }: Compared): number =>

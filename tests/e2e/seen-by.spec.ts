@@ -1,4 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
+import { isEven, pixelAt, type Rgb } from './even-pixels';
 import { choose, findings, openPage, reading, refined, type Shot, settled, stillShot } from './page';
 
 // The picture as an eye that notices the light and a daylight camera see it: only the picture changes, and what it shows is still
@@ -12,7 +13,6 @@ const EYES = [
   'A camera set to daylight',
 ] as const;
 type Eye = (typeof EYES)[number];
-type Rgb = readonly [number, number, number];
 
 let page: Page;
 
@@ -90,7 +90,6 @@ test('says whose picture it is, over a picture that stays where it is', async ()
 
 const GRID = { across: 9, down: 7 };
 const MOST_POINTS = 10;
-const REACH = 3;
 
 /** Points of a grid over the picture whose surroundings are even, neither burnt out nor black. */
 function evenPoints(picture: Shot, footTop: number): (readonly [x: number, y: number])[] {
@@ -104,20 +103,4 @@ function evenPoints(picture: Shot, footTop: number): (readonly [x: number, y: nu
     }
   }
   return points.slice(0, MOST_POINTS);
-}
-
-function isEven(picture: Shot, x: number, y: number): boolean {
-  const center = pixelAt(picture, x, y);
-  for (let dy = -REACH; dy <= REACH; dy++) {
-    for (let dx = -REACH; dx <= REACH; dx++) {
-      const near = pixelAt(picture, x + dx, y + dy);
-      if (near.some((value, channel) => Math.abs(value - center[channel]!) > 2)) return false;
-    }
-  }
-  return true;
-}
-
-function pixelAt({ width, bytes }: Shot, x: number, y: number): Rgb {
-  const at = 4 * (y * width + x);
-  return [bytes[at]!, bytes[at + 1]!, bytes[at + 2]!];
 }

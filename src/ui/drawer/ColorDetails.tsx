@@ -24,8 +24,8 @@ const SPECULARS = ['unsaid', 'included', 'excluded'] as const;
 const SPACES = ['srgb', 'display-p3'] as const;
 
 /**
- * What belongs to a kind of color: a printed LRV, light and observer of numbers, the space of a hex code. What most kinds have
- * comes first, so that choosing another kind moves as little as can be.
+ * What belongs to a kind of color. Light and observer of numbers come first: without them numbers are half a color, and
+ * what stands last may need a scroll to be seen.
  */
 export function ColorDetails({ entry, onChange }: ColorDetailsProps) {
   const id = useId();
@@ -35,6 +35,17 @@ export function ColorDetails({ entry, onChange }: ColorDetailsProps) {
   const choices = UNDER.some((one) => conditionsWords(one) === under) ? UNDER : [...UNDER, conditions];
   return (
     <>
+      {isNumbers(kind) && (
+        <Menu
+          label={TYPE_IN.conditions}
+          value={under}
+          choices={choices.map((one) => {
+            const words = conditionsWords(one);
+            return [words, TYPE_IN.conditionsOf[words] ?? words];
+          })}
+          onChoose={(words) => onChange({ conditions: choices.find((one) => conditionsWords(one) === words)! })}
+        />
+      )}
       {kind !== 'lrv' && (
         <div className="field">
           <label htmlFor={id}>{TYPE_IN.lrv}</label>
@@ -58,23 +69,12 @@ export function ColorDetails({ entry, onChange }: ColorDetailsProps) {
         />
       )}
       {isNumbers(kind) && (
-        <>
-          <Menu
-            label={TYPE_IN.numbers}
-            value={kind}
-            choices={NUMBER_KINDS.map((one) => [one, TYPE_IN.numbersOf[one]])}
-            onChoose={(one) => onChange({ kind: one })}
-          />
-          <Menu
-            label={TYPE_IN.conditions}
-            value={under}
-            choices={choices.map((one) => {
-              const words = conditionsWords(one);
-              return [words, TYPE_IN.conditionsOf[words] ?? words];
-            })}
-            onChoose={(words) => onChange({ conditions: choices.find((one) => conditionsWords(one) === words)! })}
-          />
-        </>
+        <Menu
+          label={TYPE_IN.numbers}
+          value={kind}
+          choices={NUMBER_KINDS.map((one) => [one, TYPE_IN.numbersOf[one]])}
+          onChoose={(one) => onChange({ kind: one })}
+        />
       )}
       {kind === 'hex' && (
         <Menu
