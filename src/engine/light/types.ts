@@ -1,3 +1,4 @@
+import type { Beam } from '../photometry/types';
 import type { Facing } from '../surface';
 
 /** Metres; x along the back wall, y from the door side to the back wall, z up. */
@@ -41,12 +42,14 @@ export interface FineRect extends Rect {
   readonly piece: number;
 }
 
-/** An ideal diffuse lamp face (Lambert), its front lights the room. */
+/** A lamp face, its front lights the room. */
 export interface LampFace {
   readonly group: number;
   readonly rect: Rect;
   /** Luminous flux at level 1, lm. */
   readonly lumens: number;
+  /** Lambert where it is absent. */
+  readonly beam?: Beam;
 }
 
 /**
