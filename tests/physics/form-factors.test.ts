@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { quadFactor } from '../../src/engine/light/polygon-factor';
-import { buildTransport, type Transport } from '../../src/engine/light/transport';
+import { buildTransport, buildTransportInSteps, type Transport } from '../../src/engine/light/transport';
 import type { Rect } from '../../src/engine/light/types';
-import { boxRects, roomOf } from './box-room';
+import { boxRects, ceilingLamp, roomOf } from './box-room';
 
 // Formulas: J. R. Howell, A Catalog of Radiation Heat Transfer Configuration Factors, C-11 and C-14, and the two
 // differential-element factors to a rectangle seen from a corner.
@@ -131,6 +131,22 @@ it('reciprocity and closure hold to 1e-6 in a cut-up room, and the same seed giv
   expect(uneven).toBeLessThan(1e-6);
   const again = buildTransport(roomOf(boxRects(3, 2, 2.5)), { raysPerPatch: 100, seed: 4 });
   expect(again.factors.value).toEqual(factors.value);
+});
+
+it('in steps it comes to the same, and says so often, forwards, how far it is', () => {
+  const room = roomOf(boxRects(3, 2, 2.5), { lamps: [ceilingLamp(1, 1, 2.5, 0.4, 1000)] });
+  const steps = buildTransportInSteps(room);
+  const shares: number[] = [];
+  let step = steps.next();
+  for (; !step.done; step = steps.next()) shares.push(step.value);
+  // 8000 rays are a step: this room casts more than a dozen times that.
+  expect(shares.length).toBeGreaterThan(12);
+  expect(shares).toEqual([...shares].sort((a, b) => a - b));
+  expect(shares[0]!).toBeGreaterThan(0);
+  expect(shares.at(-1)!).toBeLessThan(1);
+  const atOnce = buildTransport(room);
+  expect(step.value.factors).toEqual(atOnce.factors);
+  expect(step.value.direct).toEqual(atOnce.direct);
 });
 
 it('an open room leaks, and says where: the Cornell box stands open towards the viewer', () => {

@@ -14,29 +14,33 @@ export interface CoarseDirect {
   readonly caught: Float64Array;
 }
 
-/** Mean direct light on every patch; more sample points where a lamp or window is near. */
-export function coarseDirect(
+/** Patches between two yields: some milliseconds. */
+const PATCHES_PER_STEP = 500;
+
+/** Mean direct light on every patch; more sample points where a lamp or window is near. Yields the share done. */
+export function* coarseDirectInSteps(
   rects: readonly Rect[],
   patches: Patches,
   bvh: RectBvh,
   emitters: readonly Emitter[],
   groups: number,
-): CoarseDirect {
+): Generator<number, CoarseDirect> {
   const direct = Array.from({ length: groups }, () => new Float32Array(patches.count));
   const caught = new Float64Array(emitters.length);
   const one = new Float64Array(patches.count);
-  emitters.forEach((emitter, index) => {
+  for (const [index, emitter] of emitters.entries()) {
     let flux = 0;
     for (let p = 0; p < patches.count; p++) {
       one[p] = patchMean(rects[patches.rect[p]!]!, patches, p, bvh, emitter);
       flux += one[p]! * patches.area[p]!;
+      if ((p + 1) % PATCHES_PER_STEP === 0) yield (index + p / patches.count) / emitters.length;
     }
     const sent = emitter.exitance * emitter.area;
     caught[index] = sent > 0 ? flux / sent : 1;
     const scale = Math.abs(caught[index]! - 1) <= MAX_CORRECTION ? 1 / caught[index]! : 1;
     const to = direct[emitter.group]!;
     for (let p = 0; p < patches.count; p++) to[p]! += one[p]! * scale;
-  });
+  }
   return { direct, caught };
 }
 

@@ -16,28 +16,40 @@ export interface FormFactors {
   readonly leakByRect: Float32Array;
 }
 
+/** Rays between two yields: some milliseconds. */
+const RAYS_PER_STEP = 8000;
+/** Share of the work that rays take. */
+const CAST_SHARE = 0.8;
+
 /**
  * Form factors between patches by stratified cosine-distributed rays with origins spread over each patch. The two
  * estimates of a pair are pooled by their precision, F_ij = A_j (f_ij + f_ji) / (A_i + A_j), which is reciprocal;
- * symmetric (Sinkhorn) scaling then closes every row.
+ * symmetric (Sinkhorn) scaling then closes every row. Yields the share done every few thousand rays.
  */
-export function computeFormFactors(
+export function* formFactorsInSteps(
   rects: readonly Rect[],
   patches: Patches,
   bvh: RectBvh,
   raysPerPatch: number,
   seed: number,
-): FormFactors {
+): Generator<number, FormFactors> {
   const side = Math.max(2, Math.round(Math.sqrt(raysPerPatch)));
-  const hits = castPatches(rects, patches, bvh, side, seed);
-  const factors = poolPairs(patches, hits, side * side);
-  closeRows(factors);
+  const rays = side * side;
+  const hits = startHits(patches, rays, seed);
+  const pace = Math.max(1, Math.round(RAYS_PER_STEP / rays));
+  for (let i = 0; i < patches.count; i++) {
+    castPatch(rects, patches, bvh, hits, i);
+    if ((i + 1) % pace === 0) yield (CAST_SHARE * i) / patches.count;
+  }
+  const factors = poolPairs(patches, hits, rays);
+  yield CAST_SHARE;
+  for (const _ of closeRows(factors)) yield CAST_SHARE;
   let lost = 0;
   for (const l of hits.lost) lost += l;
   const leakByRect = new Float32Array(rects.length);
   for (let p = 0; p < patches.count; p++) leakByRect[patches.rect[p]!]! += hits.lost[p]!;
-  for (let r = 0; r < rects.length; r++) leakByRect[r]! /= side * side * patches.alongU[r]! * patches.alongV[r]!;
-  return { factors, leak: lost / Math.max(1, patches.count * side * side), leakByRect };
+  for (let r = 0; r < rects.length; r++) leakByRect[r]! /= rays * patches.alongU[r]! * patches.alongV[r]!;
+  return { factors, leak: lost / Math.max(1, patches.count * rays), leakByRect };
 }
 
 interface Hits {
@@ -45,6 +57,11 @@ interface Hits {
   readonly column: Uint32Array;
   readonly rays: Uint16Array;
   readonly lost: Uint32Array;
+  /** Rays cast from each patch. */
+  readonly perPatch: number;
+  readonly slotOf: Int32Array;
+  /** Where the sequence stands. It runs on from patch to patch, so that a whole rectangle is covered evenly too. */
+  readonly sequence: Float64Array;
 }
 
 // Steps 1/g^k of the additive recurrence in four dimensions, g^5 = g + 1: points that fill origin and direction evenly
@@ -56,73 +73,76 @@ const STEP_PHI = 0.5385972572236101;
 
 const next = (x: number, step: number): number => (x + step >= 1 ? x + step - 1 : x + step);
 
-function castPatches(rects: readonly Rect[], patches: Patches, bvh: RectBvh, side: number, seed: number): Hits {
+function startHits(patches: Patches, perPatch: number, seed: number): Hits {
   const random = mulberry32(seed);
   const n = patches.count;
-  const rays = side * side;
-  const start = new Uint32Array(n + 1);
-  const column = new Uint32Array(n * rays);
-  const rayCount = new Uint16Array(n * rays);
-  const lost = new Uint32Array(n);
-  const slotOf = new Int32Array(n).fill(-1);
-  const o = new Float64Array(3);
-  const d = new Float64Array(3);
-  const p = new Float64Array(3);
-  let end = 0;
-  // The sequence runs on from patch to patch, so that a whole rectangle is covered evenly too.
-  let su = random();
-  let sv = random();
-  let r2 = random();
-  let turn = random();
-  for (let i = 0; i < n; i++) {
-    const r = patches.rect[i]!;
-    const rect = rects[r]!;
-    const nu = patches.alongU[r]!;
-    const nv = patches.alongV[r]!;
-    const local = i - patches.first[r]!;
-    const pu = local % nu;
-    const pv = (local - pu) / nu;
-    const a = patches.axis[r]!;
-    const b = (a + 1) % 3;
-    const c = (a + 2) % 3;
-    const sign = patches.sign[r]!;
-    const begin = end;
-    for (let k = 0; k < rays; k++) {
-      su = next(su, STEP_U);
-      sv = next(sv, STEP_V);
-      const fu = (pu + su) / nu;
-      const fv = (pv + sv) / nv;
-      for (let m = 0; m < 3; m++) o[m] = rect.origin[m]! + rect.u[m]! * fu + rect.v[m]! * fv;
-      o[a]! += sign * RAY_OFFSET_M;
-      r2 = next(r2, STEP_R);
-      turn = next(turn, STEP_PHI);
-      const phi = 2 * Math.PI * turn;
-      const radius = Math.sqrt(r2);
-      d[a] = sign * Math.sqrt(1 - r2);
-      d[b] = radius * Math.cos(phi);
-      d[c] = radius * Math.sin(phi);
-      const slot = traceNearest(bvh, o[0]!, o[1]!, o[2]!, d[0]!, d[1]!, d[2]!, Infinity);
-      if (slot < 0 || d[bvh.axis[slot]!]! * bvh.sign[slot]! > 0) {
-        lost[i]!++;
-        continue;
-      }
-      const t = bvh.hitDistance[0]!;
-      for (let m = 0; m < 3; m++) p[m] = o[m]! + d[m]! * t;
-      const hu = (p[bvh.uAxis[slot]!]! - bvh.uStart[slot]!) * bvh.uInverse[slot]!;
-      const hv = (p[bvh.vAxis[slot]!]! - bvh.vStart[slot]!) * bvh.vInverse[slot]!;
-      const j = patchAt(patches, bvh.rect[slot]!, hu, hv);
-      const known = slotOf[j]!;
-      if (known >= 0) rayCount[known]!++;
-      else {
-        slotOf[j] = end;
-        column[end] = j;
-        rayCount[end++] = 1;
-      }
+  return {
+    start: new Uint32Array(n + 1),
+    column: new Uint32Array(n * perPatch),
+    rays: new Uint16Array(n * perPatch),
+    lost: new Uint32Array(n),
+    perPatch,
+    slotOf: new Int32Array(n).fill(-1),
+    sequence: Float64Array.from({ length: 4 }, random),
+  };
+}
+
+const o = new Float64Array(3);
+const d = new Float64Array(3);
+const p = new Float64Array(3);
+
+/** Casts the rays of patch i; patches must come in order. */
+function castPatch(rects: readonly Rect[], patches: Patches, bvh: RectBvh, hits: Hits, i: number): void {
+  const { column, rays, slotOf, sequence } = hits;
+  let [su, sv, r2, turn] = sequence as unknown as [number, number, number, number];
+  const r = patches.rect[i]!;
+  const rect = rects[r]!;
+  const nu = patches.alongU[r]!;
+  const nv = patches.alongV[r]!;
+  const local = i - patches.first[r]!;
+  const pu = local % nu;
+  const pv = (local - pu) / nu;
+  const a = patches.axis[r]!;
+  const b = (a + 1) % 3;
+  const c = (a + 2) % 3;
+  const sign = patches.sign[r]!;
+  const begin = hits.start[i]!;
+  let end = begin;
+  for (let k = 0; k < hits.perPatch; k++) {
+    su = next(su, STEP_U);
+    sv = next(sv, STEP_V);
+    const fu = (pu + su) / nu;
+    const fv = (pv + sv) / nv;
+    for (let m = 0; m < 3; m++) o[m] = rect.origin[m]! + rect.u[m]! * fu + rect.v[m]! * fv;
+    o[a]! += sign * RAY_OFFSET_M;
+    r2 = next(r2, STEP_R);
+    turn = next(turn, STEP_PHI);
+    const phi = 2 * Math.PI * turn;
+    const radius = Math.sqrt(r2);
+    d[a] = sign * Math.sqrt(1 - r2);
+    d[b] = radius * Math.cos(phi);
+    d[c] = radius * Math.sin(phi);
+    const slot = traceNearest(bvh, o[0]!, o[1]!, o[2]!, d[0]!, d[1]!, d[2]!, Infinity);
+    if (slot < 0 || d[bvh.axis[slot]!]! * bvh.sign[slot]! > 0) {
+      hits.lost[i]!++;
+      continue;
     }
-    for (let e = begin; e < end; e++) slotOf[column[e]!] = -1;
-    start[i + 1] = end;
+    const t = bvh.hitDistance[0]!;
+    for (let m = 0; m < 3; m++) p[m] = o[m]! + d[m]! * t;
+    const hu = (p[bvh.uAxis[slot]!]! - bvh.uStart[slot]!) * bvh.uInverse[slot]!;
+    const hv = (p[bvh.vAxis[slot]!]! - bvh.vStart[slot]!) * bvh.vInverse[slot]!;
+    const j = patchAt(patches, bvh.rect[slot]!, hu, hv);
+    const known = slotOf[j]!;
+    if (known >= 0) rays[known]!++;
+    else {
+      slotOf[j] = end;
+      column[end] = j;
+      rays[end++] = 1;
+    }
   }
-  return { start, column, rays: rayCount, lost };
+  for (let e = begin; e < end; e++) slotOf[column[e]!] = -1;
+  hits.start[i + 1] = end;
+  sequence.set([su, sv, r2, turn]);
 }
 
 function poolPairs(patches: Patches, hits: Hits, rays: number): SparseRows {
@@ -174,24 +194,33 @@ function poolPairs(patches: Patches, hits: Hits, rays: number): SparseRows {
   return { count: n, start, column: column.slice(0, end), value: value.slice(0, end) };
 }
 
+/** Passes over all factors between two yields: some milliseconds. */
+const PASSES_PER_STEP = 4;
+
 /** Scales F_ij by s_i s_j until every row sums to 1; reciprocity stays, because A_i F_ij is scaled symmetrically. */
-function closeRows(rows: SparseRows): void {
+function* closeRows(rows: SparseRows): Generator<undefined, void> {
   const { count, start, column, value } = rows;
   const scale = new Float64Array(count).fill(1);
-  for (let pass = 0; pass < 200; pass++) {
-    let worst = 0;
-    for (let i = 0; i < count; i++) {
-      let sum = 0;
-      for (let e = start[i]!; e < start[i + 1]!; e++) sum += value[e]! * scale[column[e]!]!;
-      if (sum === 0) continue;
-      const off = Math.abs(sum * scale[i]! - 1);
-      if (off > worst) worst = off;
-      // Geometric mean of the old and the exact factor: the damped form does not swing between two states.
-      scale[i] = Math.sqrt(scale[i]! / sum);
-    }
-    if (worst < 1e-8) break;
+  for (let pass = 1; pass <= 200; pass++) {
+    if (scaleRows(rows, scale) < 1e-8) break;
+    if (pass % PASSES_PER_STEP === 0) yield;
   }
   for (let i = 0; i < count; i++) {
     for (let e = start[i]!; e < start[i + 1]!; e++) value[e] = value[e]! * scale[i]! * scale[column[e]!]!;
   }
+}
+
+/** One pass over the scales; gives the largest distance of a row's sum from 1 before it. */
+function scaleRows({ count, start, column, value }: SparseRows, scale: Float64Array): number {
+  let worst = 0;
+  for (let i = 0; i < count; i++) {
+    let sum = 0;
+    for (let e = start[i]!; e < start[i + 1]!; e++) sum += value[e]! * scale[column[e]!]!;
+    if (sum === 0) continue;
+    const off = Math.abs(sum * scale[i]! - 1);
+    if (off > worst) worst = off;
+    // Geometric mean of the old and the exact factor: the damped form does not swing between two states.
+    scale[i] = Math.sqrt(scale[i]! / sum);
+  }
+  return worst;
 }

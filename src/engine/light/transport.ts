@@ -1,7 +1,7 @@
 import { blockersOf } from './blockers';
-import { coarseDirect } from './coarse-direct';
+import { coarseDirectInSteps } from './coarse-direct';
 import { type Emitter, prepareEmitters } from './emitters';
-import { computeFormFactors } from './form-factors';
+import { formFactorsInSteps } from './form-factors';
 import { layoutPatches, type Patches } from './patches';
 import { buildRectBvh, type RectBvh } from './rect-bvh';
 import type { LightRoom, SparseRows } from './types';
@@ -35,12 +35,29 @@ export interface Transport {
   readonly shadowBvh: RectBvh;
 }
 
+/** Shares of the whole work done once form factors, and once direct light are there. */
+const FACTOR_SHARE = 0.7;
+const LAST_SHARE = 0.95;
+
 /** Patches, form factors and coarse direct light of a room. Same room, options and seed: same numbers. */
 export function buildTransport(room: LightRoom, options: TransportOptions = {}): Transport {
+  const steps = buildTransportInSteps(room, options);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/** The same, yielding the share done (0-1, roughly by time) every few milliseconds, so that a worker can listen. */
+export function* buildTransportInSteps(room: LightRoom, options: TransportOptions = {}): Generator<number, Transport> {
   const { raysPerPatch = 196, patchSize = 0.3, seed = 1 } = options;
   const coarseBvh = buildRectBvh(room.coarse);
   const patches = layoutPatches(room.coarse, patchSize);
-  const { factors, leak, leakByRect } = computeFormFactors(room.coarse, patches, coarseBvh, raysPerPatch, seed);
+  const { factors, leak, leakByRect } = yield* part(
+    formFactorsInSteps(room.coarse, patches, coarseBvh, raysPerPatch, seed),
+    0,
+    FACTOR_SHARE,
+  );
   const emitters = prepareEmitters(room);
   // Openings and lamp faces let light through here: a window's glass may lie behind the black rectangle that closes it.
   const opaque = buildRectBvh(
@@ -49,7 +66,13 @@ export function buildTransport(room: LightRoom, options: TransportOptions = {}):
       emitters,
     ),
   );
-  const { direct, caught } = coarseDirect(room.coarse, patches, opaque, emitters, room.groups.length);
+  const { direct, caught } = yield* part(
+    coarseDirectInSteps(room.coarse, patches, opaque, emitters, room.groups.length),
+    FACTOR_SHARE,
+    LAST_SHARE,
+  );
+  const fineBvh = buildRectBvh(room.fine);
+  yield LAST_SHARE;
   return {
     patches,
     factors,
@@ -60,9 +83,18 @@ export function buildTransport(room: LightRoom, options: TransportOptions = {}):
     caught,
     emitters,
     coarseBvh,
-    fineBvh: buildRectBvh(room.fine),
+    fineBvh,
     shadowBvh: buildRectBvh(blockersOf(room.fine, emitters)),
   };
+}
+
+/** Runs steps as the part from-to of a longer work. */
+function* part<T>(steps: Generator<number, T>, from: number, to: number): Generator<number, T> {
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+    yield from + (to - from) * step.value;
+  }
 }
 
 /** Drops columns of black patches (surface below 0): nothing comes back from them. */
