@@ -46,38 +46,35 @@ export function* coarseDirectInSteps(
 
 function patchMean(rect: Rect, patches: Patches, p: number, bvh: RectBvh, emitter: Emitter): number {
   const r = patches.rect[p]!;
-  const nu = patches.alongU[r]!;
-  const nv = patches.alongV[r]!;
-  const local = p - patches.first[r]!;
-  const pu = local % nu;
-  const pv = (local - pu) / nu;
+  const [u0, du, v0, dv] = patches.span.subarray(4 * p, 4 * p + 4) as unknown as [number, number, number, number];
   const axis = patches.axis[r]!;
   const sign = patches.sign[r]!;
   const nx = axis === 0 ? sign : 0;
   const ny = axis === 1 ? sign : 0;
   const nz = axis === 2 ? sign : 0;
-  const lu = Math.hypot(rect.u[0], rect.u[1], rect.u[2]) / nu;
-  const lv = Math.hypot(rect.v[0], rect.v[1], rect.v[2]) / nv;
+  const lu = Math.hypot(rect.u[0], rect.u[1], rect.u[2]) * du;
+  const lv = Math.hypot(rect.v[0], rect.v[1], rect.v[2]) * dv;
   const gap = distanceToFace(patches.center, 3 * p, emitter) + 1e-9;
-  const su = samplesAlong(lu, gap);
-  const sv = samplesAlong(lv, gap);
+  const width = emitter.beam ? emitter.beam.width : 1;
+  const MU=(globalThis as any).MU??1; const su = MU*samplesAlong(lu, gap, width);
+  const sv = MU*samplesAlong(lv, gap, width);
   let sum = 0;
   for (let j = 0; j < sv; j++) {
-    const fv = (pv + (j + 0.5) / sv) / nv;
+    const fv = v0 + (dv * (j + 0.5)) / sv;
     for (let i = 0; i < su; i++) {
-      const fu = (pu + (i + 0.5) / su) / nu;
+      const fu = u0 + (du * (i + 0.5)) / su;
       const x = rect.origin[0] + rect.u[0] * fu + rect.v[0] * fv;
       const y = rect.origin[1] + rect.u[1] * fu + rect.v[1] * fv;
       const z = rect.origin[2] + rect.u[2] * fu + rect.v[2] * fv;
-      sum += emitterIrradiance(emitter, bvh, x, y, z, nx, ny, nz, false);
+      sum += emitterIrradiance(emitter, bvh, x, y, z, nx, ny, nz, (globalThis as any).FIN ?? false);
     }
   }
   return sum / (su * sv);
 }
 
-/** Sample points along an edge: two far away, up to eight where the light changes fast. */
-const samplesAlong = (edge: number, gap: number): number =>
-  Math.min(8, Math.max(edge < 0.1 ? 1 : 2, Math.ceil((2 * edge) / gap)));
+/** Sample points along an edge: two far away, up to eight where the light changes fast, more in a narrow beam. */
+const samplesAlong = (edge: number, gap: number, width: number): number =>
+  Math.min(width < 0.5 ? 16 : 8, Math.max(edge < 0.1 ? 1 : 2, Math.ceil(edge / (gap * Math.min(0.5, width)))));
 
 /** Distance from a point to the nearest point of an emitter's rectangle, m. */
 function distanceToFace(center: Float64Array, at: number, emitter: Emitter): number {

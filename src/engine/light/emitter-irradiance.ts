@@ -1,10 +1,12 @@
 import type { Emitter } from './emitters';
-import { quadFactor } from './polygon-factor';
+import { lampIrradiance } from './lamp-irradiance';
 import type { RectBvh } from './rect-bvh';
 import { visibleShare } from './visible-share';
 import { windowIrradiance } from './window-irradiance';
 
 const ORIGIN_OFFSET_M = 1e-4;
+/** Beside a narrow beam no shadow rays are sent for less light than this share of the face's exitance (our judgement). */
+const DARK = 1e-9;
 
 /**
  * Direct illuminance in lx (level 1) that one emitter gives at a point with unit normal n: the exact unshadowed value
@@ -27,11 +29,15 @@ export function emitterIrradiance(
   const ox = x + nx * ORIGIN_OFFSET_M;
   const oy = y + ny * ORIGIN_OFFSET_M;
   const oz = z + nz * ORIGIN_OFFSET_M;
+  if (emitter.beam) {
+    const light = lampIrradiance(emitter, x, y, z, nx, ny, nz);
+    return light > DARK * emitter.exitance ? light * visibleShare(emitter, bvh, ox, oy, oz, nx, ny, nz, finest) : 0;
+  }
   const share = visibleShare(emitter, bvh, ox, oy, oz, nx, ny, nz, finest);
   if (share === 0) return 0;
   const whole = emitter.outside
     ? windowIrradiance(emitter, x, y, z, nx, ny, nz)
-    : emitter.exitance * quadFactor(x, y, z, nx, ny, nz, corners);
+    : lampIrradiance(emitter, x, y, z, nx, ny, nz);
   return whole * share;
 }
 

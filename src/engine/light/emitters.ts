@@ -1,3 +1,4 @@
+import { type ReadyBeam, readyBeam } from '../photometry/relative-intensity';
 import { mulberry32 } from '../random';
 import { glassTable } from './glass';
 import { groundFromSkyLx, type OutsideLuminance, windowExitance, zenithFromSkyLx } from './overcast-sky';
@@ -14,8 +15,10 @@ export interface Emitter {
   /** lm/m2 at level 1 that leave the face into the room. */
   readonly exitance: number;
   readonly area: number;
-  /** Null for a lamp: the same luminance to all sides. */
+  /** Null for a lamp. */
   readonly outside: OutsideLuminance | null;
+  /** How a lamp spreads what leaves its face; null for the same luminance to all sides, and for a window. */
+  readonly beam: ReadyBeam | null;
   /** Corners, centre and more: when all are seen, or none, the whole face is taken as seen, or not. */
   readonly probes: Float64Array;
   /** Points all over the face, evenly spread as a whole and along either edge; any first 16, 32 ... are so too. */
@@ -35,8 +38,9 @@ export function prepareEmitters(room: Pick<LightRoom, 'lamps' | 'windows'>): Emi
 }
 
 export function lampEmitter(lamp: LampFace): Emitter {
-  const area = rectArea(lamp.rect);
-  return faceOf(lamp.rect, lamp.group, lamp.lumens / area, null, LAMP_SAMPLES);
+  const beam = readyBeam(lamp.beam);
+  const lumens = lamp.lumens * (beam ? beam.frontShare : 1);
+  return { ...faceOf(lamp.rect, lamp.group, lumens / rectArea(lamp.rect), null, LAMP_SAMPLES), beam };
 }
 
 export function windowEmitter(window: WindowAperture): Emitter {
@@ -86,6 +90,7 @@ function faceOf(rect: Rect, group: number, exitance: number, outside: OutsideLum
     exitance,
     area: rectArea(rect),
     outside,
+    beam: null,
     probes,
     samples,
   };
