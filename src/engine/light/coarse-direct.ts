@@ -46,27 +46,31 @@ export function* coarseDirectInSteps(
 
 function patchMean(rect: Rect, patches: Patches, p: number, bvh: RectBvh, emitter: Emitter): number {
   const r = patches.rect[p]!;
-  const [u0, du, v0, dv] = patches.span.subarray(4 * p, 4 * p + 4) as unknown as [number, number, number, number];
+  const nu = patches.alongU[r]!;
+  const nv = patches.alongV[r]!;
+  const local = p - patches.first[r]!;
+  const pu = local % nu;
+  const pv = (local - pu) / nu;
   const axis = patches.axis[r]!;
   const sign = patches.sign[r]!;
   const nx = axis === 0 ? sign : 0;
   const ny = axis === 1 ? sign : 0;
   const nz = axis === 2 ? sign : 0;
-  const lu = Math.hypot(rect.u[0], rect.u[1], rect.u[2]) * du;
-  const lv = Math.hypot(rect.v[0], rect.v[1], rect.v[2]) * dv;
+  const lu = Math.hypot(rect.u[0], rect.u[1], rect.u[2]) / nu;
+  const lv = Math.hypot(rect.v[0], rect.v[1], rect.v[2]) / nv;
   const gap = distanceToFace(patches.center, 3 * p, emitter) + 1e-9;
   const width = emitter.beam ? emitter.beam.width : 1;
-  const MU=(globalThis as any).MU??1; const su = MU*samplesAlong(lu, gap, width);
-  const sv = MU*samplesAlong(lv, gap, width);
+  const su = samplesAlong(lu, gap, width);
+  const sv = samplesAlong(lv, gap, width);
   let sum = 0;
   for (let j = 0; j < sv; j++) {
-    const fv = v0 + (dv * (j + 0.5)) / sv;
+    const fv = (pv + (j + 0.5) / sv) / nv;
     for (let i = 0; i < su; i++) {
-      const fu = u0 + (du * (i + 0.5)) / su;
+      const fu = (pu + (i + 0.5) / su) / nu;
       const x = rect.origin[0] + rect.u[0] * fu + rect.v[0] * fv;
       const y = rect.origin[1] + rect.u[1] * fu + rect.v[1] * fv;
       const z = rect.origin[2] + rect.u[2] * fu + rect.v[2] * fv;
-      sum += emitterIrradiance(emitter, bvh, x, y, z, nx, ny, nz, (globalThis as any).FIN ?? false);
+      sum += emitterIrradiance(emitter, bvh, x, y, z, nx, ny, nz, false);
     }
   }
   return sum / (su * sv);
