@@ -1,6 +1,7 @@
 import { differenceCiede2000 } from '../color/difference';
 import { labD65FromReflectance } from '../color/lab-from-reflectance';
 import { lrvFromReflectance } from '../color/lrv';
+import { fresnelUnpolarized } from '../sheen/fresnel';
 import type { ReflectanceSpd } from '../spectrum/types';
 import type { FinishClass, FinishComponent } from './types';
 
@@ -9,22 +10,16 @@ import type { FinishClass, FinishComponent } from './types';
 // average; excluded (SCE) is nearer to what an eye sees that holds the sample so that no lamp mirrors in it.
 
 /** Refractive index of varnishes, glazes, polished stone and plastics: 1.5 to within 0.05 (common practice, no source). */
-const INDEX_OF_COATINGS = 1.5;
+export const INDEX_OF_COATINGS = 1.5;
 /** ISO 2813:2014: black glass of this index reads 100 gloss units. */
-const INDEX_OF_GLOSS_STANDARD = 1.567;
+export const INDEX_OF_GLOSS_STANDARD = 1.567;
 const GLOSS_ANGLE_DEG = 60;
 /** Sphere instruments look 8 degrees from the normal (CIE 15:2018, 5.1). */
-const SPHERE_ANGLE_DEG = 8;
+export const SPHERE_ANGLE_DEG = 8;
 
 /** Reflectance of a smooth surface of a refractive index for unpolarised light (Fresnel), 0-1; angle from the normal, 0-90. */
-export function fresnelReflectance(index: number, angle_deg: number): number {
-  const cosIn = Math.cos((angle_deg * Math.PI) / 180);
-  const sinOut = Math.sin((angle_deg * Math.PI) / 180) / index;
-  const cosOut = Math.sqrt(1 - sinOut * sinOut);
-  const s = (cosIn - index * cosOut) / (cosIn + index * cosOut);
-  const p = (index * cosIn - cosOut) / (index * cosIn + cosOut);
-  return (s * s + p * p) / 2;
-}
+export const fresnelReflectance = (index: number, angle_deg: number): number =>
+  fresnelUnpolarized(index, Math.cos((angle_deg * Math.PI) / 180));
 
 /** 4.0 % of the light of a sphere instrument. */
 const WHOLE_MIRROR = fresnelReflectance(INDEX_OF_COATINGS, SPHERE_ANGLE_DEG);
@@ -38,7 +33,7 @@ const MOST_GLOSS_GU =
  * Gloss units that a perfect matt white reads by its diffuse light alone: 0.5 x solid angle / pi of it reaches the receptor
  * (4.4 x 11.7 degrees at 60 degrees, ISO 2813), of a tenth of which the standard's 100 units are made.
  */
-const GLOSS_OF_MATT_WHITE_GU = 2.5;
+export const GLOSS_OF_MATT_WHITE_GU = 2.5;
 
 /**
  * The part of a sphere instrument's light that comes back as from a mirror, 0-0.04: what a trap takes away. In proportion to

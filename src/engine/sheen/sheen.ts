@@ -1,0 +1,96 @@
+import { GLOSS_OF_MATT_WHITE_GU, INDEX_OF_COATINGS, SPHERE_ANGLE_DEG } from '../finish/specular';
+import type { ReflectanceSpd } from '../spectrum/types';
+import { coatAlbedo, metalWhite, ROUGHEST } from './albedo';
+import { fresnelUnpolarized, schlickWeight } from './fresnel';
+import { alphaOfShare } from './gloss-alpha';
+import { GLASS_AT_60 } from './gloss-meter';
+
+// How a finish's reflectance, which counts the mirror-like part (see ../finish/specular.ts), parts into a body that scatters and
+// a mirror. A reflectance is what comes back of light from all sides at 8 degrees (di:8, CIE 15:2018), so the parts are set to sum
+// to it exactly there. At any other angle the mirror takes its Fresnel share R of the light first and the body what enters:
+//
+//   coat:   rho(angle) = R(angle) + body (1 - R(angle)),  body = (rho - R(8)) / (1 - R(8))
+//   metal:  rho(angle) = s(angle) + F0 (1 - s(angle)),    F0 = (rho - s(8)) / (1 - s(8))
+//
+// Both are mixtures of 1 and something below 1: under uniform light nothing sends back more than it gets. Taken per direction of the
+// light the body is f = body (1 - R(in)) (1 - R(out)) / (pi (1 - mean R)), the reciprocal form of C. Kelemen and L. Szirmay-Kalos
+// (A microfacet based coupled specular-matte BRDF model, 2001). Irradiance has no direction left, so (1 - R(in)) is replaced by its
+// mean: right for light from all sides, up to a tenth too much for a lamp at grazing incidence on a counter.
+
+const COSINE_OF_SPHERE = Math.cos((SPHERE_ANGLE_DEG * Math.PI) / 180);
+
+/** Up to here a finish counts as matt, from here on its whole mirror shows; between, a part of it. Our judgement. */
+const MATT_GU = 5;
+const WHOLE_MIRROR_GU = 10;
+
+/** How a finish mirrors. */
+export interface Sheen {
+  /** Width of the GGX lobe's slopes, 0 = a clear mirror. */
+  readonly alpha: number;
+  /** Part of the mirror that is told apart from the body, 0-1: 0 for matt. The rest stays in the body's reflectance. */
+  readonly part: number;
+  readonly metal: boolean;
+}
+
+/**
+ * The sheen of a finish by its gloss at 60 degrees (gloss units, ISO 2813) and luminous reflectance `y` (0-1); null for a matt one.
+ * A coat of index 1.5 without roughness reads 89 units; what reads more is taken as smooth, too. For a metal, for which the standard
+ * has no scale, the same units of flux are meant: a smooth one of `y` 0.6 would read over 600, so 100 is a brushed one.
+ */
+export function sheenOfFinish(glossGu: number, y: number, metal: boolean): Sheen | null {
+  if (!(glossGu > MATT_GU)) return null;
+  const smooth = metal ? y + (1 - y) * schlickWeight(0.5) : fresnelUnpolarized(INDEX_OF_COATINGS, 0.5);
+  const mirrorGloss = metal ? glossGu : glossGu - GLOSS_OF_MATT_WHITE_GU * y;
+  return {
+    alpha: Math.min(ROUGHEST, alphaOfShare((mirrorGloss * GLASS_AT_60) / (100 * smooth))),
+    part: Math.min(1, (glossGu - MATT_GU) / (WHOLE_MIRROR_GU - MATT_GU)),
+    metal,
+  };
+}
+
+/** A reflectance parted as an eye at one angle meets it: linear in the reflectance, so that it serves any spectrum or colour. */
+export interface SheenSplit {
+  /** Body = `bodyScale` max(0, rho - `bodyLess`): a factor of the light that falls in from all sides. */
+  readonly bodyLess: number;
+  readonly bodyScale: number;
+  /** Mirror = `mirrorWhite` + `mirrorScale` max(0, rho - `mirrorLess`): a factor of the light the lobe meets. */
+  readonly mirrorWhite: number;
+  readonly mirrorLess: number;
+  readonly mirrorScale: number;
+}
+
+/** The parts for an eye at an angle to the normal of that cosine, 0-1. */
+export function splitSheen({ alpha, part, metal }: Sheen, cosine: number): SheenSplit {
+  if (metal) {
+    const white = metalWhite(alpha, cosine);
+    const measured = metalWhite(alpha, COSINE_OF_SPHERE);
+    return {
+      bodyLess: 0,
+      bodyScale: 1 - part,
+      mirrorWhite: part * white,
+      mirrorLess: measured,
+      mirrorScale: (part * (1 - white)) / (1 - measured),
+    };
+  }
+  const mirror = part * coatAlbedo(alpha, cosine);
+  const measured = part * coatAlbedo(alpha, COSINE_OF_SPHERE);
+  return {
+    bodyLess: measured,
+    bodyScale: (1 - mirror) / (1 - measured),
+    mirrorWhite: mirror,
+    mirrorLess: 0,
+    mirrorScale: 0,
+  };
+}
+
+/** Body part of a reflectance (0-1), per wavelength or colour channel. */
+export const bodyOf = ({ bodyLess, bodyScale }: SheenSplit, rho: number): number =>
+  bodyScale * Math.max(0, rho - bodyLess);
+
+/** Mirror part of a reflectance (0-1), per wavelength or colour channel. */
+export const mirrorOf = ({ mirrorWhite, mirrorLess, mirrorScale }: SheenSplit, rho: number): number =>
+  mirrorWhite + mirrorScale * Math.max(0, rho - mirrorLess);
+
+/** Body part of a spectrum. */
+export const bodySpectrum = (split: SheenSplit, rho: ReflectanceSpd): ReflectanceSpd =>
+  rho.map((value) => bodyOf(split, value)) as ReflectanceSpd;
