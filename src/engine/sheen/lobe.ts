@@ -1,6 +1,6 @@
 import { reverseBits, sobolSecond, unitInterval } from '../light/sobol';
 import type { Vec3 } from '../light/types';
-import { reachedOfSeen, visibleNormal } from './ggx';
+import { facetDensity, reachedOfSeen, seenByBoth, visibleNormal } from './ggx';
 
 /** A direction the eye sees mirrored: local (z along the normal), its share of the seen facets that light reaches, 0-1. */
 export interface LobeRay {
@@ -34,4 +34,24 @@ export function lobeRays(alpha: number, toEye: Vec3, count: number, seed = 0): L
     });
   }
   return rays;
+}
+
+/** Half the width of the sun as slopes of facets that show it: a quarter of 0.53 degrees. */
+const SLOPE_OF_SUN = 0.0023;
+
+/**
+ * A narrow beam from local direction `towards` as the lobe towards `toEye` shows it: luminance per lx on the surface where the facets
+ * are perfect mirrors, sr-1, and the cosine at which it meets them; null from below. A smooth mirror shows the sun's disk.
+ */
+export function beamInLobe(
+  alpha: number,
+  toEye: Vec3,
+  towards: Vec3,
+): { readonly density: number; readonly cosine: number } | null {
+  if (!(towards[2] > 0)) return null;
+  const width = Math.hypot(alpha, SLOPE_OF_SUN);
+  const half = [toEye[0] + towards[0], toEye[1] + towards[1], toEye[2] + towards[2]] as const;
+  const length = Math.hypot(...half);
+  const facets = facetDensity(width, half[2] / length) * seenByBoth(width, toEye[2], towards[2]);
+  return { density: facets / (4 * toEye[2] * towards[2]), cosine: length / 2 };
 }
