@@ -230,7 +230,7 @@ function partsOf(found: readonly (readonly [string | number, EmissionSpd])[]): M
   for (const [source, spectrum] of found) {
     const { y } = xyzFromEmission(spectrum, observer2);
     whole += y;
-    bySource.set(source, (bySource.get(source) ?? 0) + y);
+    if (y > 0) bySource.set(source, (bySource.get(source) ?? 0) + y);
   }
   if (!(whole > 0)) return [];
   return [...bySource].map(([source, y]) => ({ source, share: y / whole })).sort((a, b) => b.share - a.share);
