@@ -1,7 +1,7 @@
 import { layoutAtlas } from './atlas';
 import { endingEdges, insetFraction } from './edge-inset';
-import { gatherEight } from './gather-eight';
 import { finishGather, gatherPoint, startGather } from './gather-rows';
+import { lightKernel } from './kernel/kernel';
 import { rectNormal } from './rect-bvh';
 import { samplePoint } from './sample-point';
 import type { Transport } from './transport';
@@ -92,18 +92,6 @@ export function gatherNodes(
   bands: number,
   out: Float32Array = new Float32Array(gather.rows.count * bands),
 ): Float32Array {
-  const { count, start, column, value } = gather.rows;
-  const sums = new Float64Array(bands);
-  for (let i = 0; i < count; i++) {
-    let k0 = 0;
-    for (; k0 + 8 <= bands; k0 += 8)
-      gatherEight(start[i]!, start[i + 1]!, column, value, radiosity, bands, k0, sums, k0);
-    for (; k0 < bands; k0++) {
-      let sum = 0;
-      for (let e = start[i]!; e < start[i + 1]!; e++) sum += value[e]! * radiosity[column[e]! * bands + k0]!;
-      sums[k0] = sum;
-    }
-    out.set(sums, i * bands);
-  }
+  lightKernel().gatherRows(gather.rows, radiosity, bands, out);
   return out;
 }

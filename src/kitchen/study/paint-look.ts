@@ -1,6 +1,7 @@
 import type { Matrix3 } from '../../engine/color/types';
-import { BAND_COUNT } from '../../engine/light/bands';
 import { paneTransmittance } from '../../engine/light/glass';
+import { lightKernel } from '../../engine/light/kernel/kernel';
+import type { BandSum } from '../../engine/light/kernel/types';
 import type { AtlasLayout, LightRoom } from '../../engine/light/types';
 import type { ReflectanceSpd } from '../../engine/spectrum/types';
 import type { Look, SurfaceLook } from '../look';
@@ -117,25 +118,20 @@ function nodeColors(
 ): Uint16Array {
   const layer = atlas.width * atlas.height * 4;
   const out = new Uint16Array(layer * LAYERS);
-  const color = new Float32Array(3);
-  let node = 0;
+  const colors = sampleColors(lit.nodeLight, nodeSums(room, atlas, bands));
+  let at = 0;
   for (const [rect, { surface }] of room.fine.entries()) {
-    const [x0, y0, nu, nv] = atlas.blocks.subarray(rect * 4, rect * 4 + 4) as unknown as [
-      number,
-      number,
-      number,
-      number,
-    ];
-    const components = bands[surface] ?? [];
-    for (let v = 0; v < nv; v++) {
-      for (let u = 0; u < nu; u++, node++) {
-        const texel = ((y0 + v) * atlas.width + x0 + u) * 4;
-        for (let c = 0; c < components.length && c < LAYERS; c++) {
-          sumBands(lit.nodeLight, node, components[c]!, color);
-          const at = c * layer + texel;
-          out[at] = halfFromFloat(color[0]!);
-          out[at + 1] = halfFromFloat(color[1]!);
-          out[at + 2] = halfFromFloat(color[2]!);
+    const x0 = atlas.blocks[4 * rect]!;
+    const y0 = atlas.blocks[4 * rect + 1]!;
+    const nu = atlas.blocks[4 * rect + 2]!;
+    const nv = atlas.blocks[4 * rect + 3]!;
+    for (let c = 0; c < layersOf(bands[surface]); c++) {
+      for (let v = 0; v < nv; v++) {
+        let texel = c * layer + ((y0 + v) * atlas.width + x0) * 4;
+        for (let u = 0; u < nu; u++, at += 3, texel += 4) {
+          out[texel] = halfFromFloat(colors[at]!);
+          out[texel + 1] = halfFromFloat(colors[at + 1]!);
+          out[texel + 2] = halfFromFloat(colors[at + 2]!);
         }
       }
     }
@@ -143,47 +139,36 @@ function nodeColors(
   return out;
 }
 
-function propColors(study: RoomBasis, lit: LitScheme, bands: readonly ComponentBands[]): Float32Array[] {
-  const color = new Float32Array(3);
-  let sample = 0;
-  return study.room.light.props.map((prop) => {
-    const count = prop.positions.length / 3;
-    const out = new Float32Array(count * 3);
-    const first = bands[prop.surface]?.[0];
-    for (let vertex = 0; vertex < count; vertex++, sample++) {
-      if (!first) continue;
-      sumBands(lit.propLight, sample, first, color);
-      out.set(color, vertex * 3);
-    }
-    return out;
-  });
+const layersOf = (components: ComponentBands | undefined): number => Math.min(components?.length ?? 0, LAYERS);
+
+/** Rectangle after rectangle, and in each component after component. */
+function nodeSums(room: LightRoom, { blocks }: AtlasLayout, bands: readonly ComponentBands[]): BandSum[] {
+  const sums: BandSum[] = [];
+  let first = 0;
+  for (const [rect, { surface }] of room.fine.entries()) {
+    const count = blocks[4 * rect + 2]! * blocks[4 * rect + 3]!;
+    for (let c = 0; c < layersOf(bands[surface]); c++) sums.push({ first, count, colors: bands[surface]![c]! });
+    first += count;
+  }
+  return sums;
 }
 
-/** Colour of one component at one sample: sum over groups and bands. */
-function sumBands(
-  light: readonly (Float32Array | null)[],
-  sample: number,
-  groups: readonly (Float32Array | null)[],
-  out: Float32Array,
-): void {
-  let r = 0;
-  let g = 0;
-  let b = 0;
-  const base = sample * BAND_COUNT;
-  for (let group = 0; group < groups.length; group++) {
-    const colors = groups[group];
-    const values = light[group];
-    if (!colors || !values) continue;
-    for (let band = 0, at = 0; band < BAND_COUNT; band++, at += 3) {
-      const t = values[base + band]!;
-      r += t * colors[at]!;
-      g += t * colors[at + 1]!;
-      b += t * colors[at + 2]!;
-    }
-  }
-  out[0] = r;
-  out[1] = g;
-  out[2] = b;
+function propColors(study: RoomBasis, lit: LitScheme, bands: readonly ComponentBands[]): Float32Array[] {
+  const { props } = study.room.light;
+  let first = 0;
+  const sums = props.map((prop): BandSum => {
+    const count = prop.positions.length / 3;
+    first += count;
+    return { first: first - count, count, colors: bands[prop.surface]?.[0] ?? [] };
+  });
+  const colors = sampleColors(lit.propLight, sums);
+  return sums.map((sum) => colors.slice(3 * sum.first, 3 * (sum.first + sum.count)));
+}
+
+function sampleColors(light: readonly (Float32Array | null)[], sums: readonly BandSum[]): Float32Array {
+  const out = new Float32Array(3 * sums.reduce((samples, { count }) => samples + count, 0));
+  lightKernel().sumBands(light, sums, out);
+  return out;
 }
 
 /** A lamp face seen straight on: exitance of the face as if reflected by a perfect white under that many lx. */

@@ -1,0 +1,94 @@
+import type { SparseRows } from '../types';
+
+/** Where rows lie in a module's memory, in bytes. */
+export interface PlacedRows {
+  readonly start: number;
+  readonly column: number;
+  /** From a column to its weight. */
+  readonly toValue: number;
+}
+
+/** Rows kept beyond this are all dropped; those still used are copied again. Three large kitchens. */
+const KEPT_BYTES = 64 * 2 ** 20;
+const PAGE = 2 ** 16;
+
+/**
+ * A WebAssembly memory in two parts: rows that are used again and again, below, and above them what one call needs.
+ * `begin` frees the upper part.
+ */
+export class Arena {
+  private top = 0;
+  private kept = 0;
+  private places = new WeakMap<SparseRows, PlacedRows>();
+
+  constructor(private readonly memory: WebAssembly.Memory) {}
+
+  get bytes(): number {
+    return this.memory.buffer.byteLength;
+  }
+
+  /** Starts a call that works on `rows`, which are there already or copied now. */
+  begin(rows: SparseRows): PlacedRows {
+    this.top = this.kept;
+    const known = this.places.get(rows);
+    if (known) return known;
+    const bytes = 4 * rows.start.length + 8 * rows.column.length + 3 * 16;
+    if (this.kept + bytes > KEPT_BYTES) {
+      this.places = new WeakMap();
+      this.top = 0;
+    }
+    const start = this.place(rows.start);
+    const column = this.place(rows.column);
+    const placed = { start, column, toValue: this.place(rows.value) - column };
+    this.places.set(rows, placed);
+    this.kept = this.top;
+    return placed;
+  }
+
+  /** Starts a call that needs no rows. */
+  beginWithout(): void {
+    this.top = this.kept;
+  }
+
+  /** Room for `bytes`, at a multiple of 16; holds whatever was there. */
+  reserve(bytes: number): number {
+    const at = this.top;
+    this.top = (at + bytes + 15) & ~15;
+    const missing = this.top - this.bytes;
+    if (missing > 0) this.memory.grow(Math.ceil(missing / PAGE));
+    return at;
+  }
+
+  place(values: Float32Array | Uint32Array | Int32Array): number {
+    const at = this.reserve(values.byteLength);
+    const Numbers = values.constructor as Float32ArrayConstructor;
+    new Numbers(this.memory.buffer, at, values.length).set(values as Float32Array);
+    return at;
+  }
+
+  /** `length` floats at `at`, until memory grows. */
+  floats(at: number, length: number): Float32Array {
+    return new Float32Array(this.memory.buffer, at, length);
+  }
+
+  /** Values in groups of `width`, each filled up with zeros to `padded`; gives their place. */
+  placePadded(values: Float32Array | Float64Array, width: number, padded: number): number {
+    const count = values.length / width;
+    const at = this.reserve(4 * count * padded);
+    const to = this.floats(at, count * padded);
+    if (width === padded) to.set(values);
+    else {
+      to.fill(0);
+      for (let i = 0; i < count; i++) for (let k = 0; k < width; k++) to[i * padded + k] = values[i * width + k]!;
+    }
+    return at;
+  }
+
+  /** The reverse: what is at `at`, without the filling. */
+  readPadded(at: number, width: number, padded: number, out: Float32Array | Float64Array): void {
+    const count = out.length / width;
+    const from = this.floats(at, count * padded);
+    if (width === padded) out.set(from);
+    else for (let i = 0; i < count; i++) for (let k = 0; k < width; k++) out[i * width + k] = from[i * padded + k]!;
+  }
+}

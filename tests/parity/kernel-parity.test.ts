@@ -1,0 +1,132 @@
+import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { lightKernel, withKernel } from '../../src/engine/light/kernel/kernel';
+import { gatherNodes } from '../../src/engine/light/nodes';
+import { solveGroup } from '../../src/engine/light/solve';
+import { buildTransport } from '../../src/engine/light/transport';
+import { mulberry32 } from '../../src/engine/random';
+import { buildRoom } from '../../src/kitchen/build-room';
+import type { Kitchen } from '../../src/model/project';
+import { randomRoom, randomRows, worstDifference } from './kernel-rooms';
+
+/** What the kernels are held to: float32 with short runs of sums against float64. */
+const SAME = 1e-5;
+
+const both = <T>(work: () => T): [T, T] => [withKernel('typescript', work), withKernel('wasm', work)];
+
+describe('the kernel in WebAssembly and the one in TypeScript', () => {
+  it('the machine chooses WebAssembly where it can', () => {
+    expect(lightKernel().name).toBe('wasm');
+    expect(both(() => lightKernel().name)).toEqual(['typescript', 'wasm']);
+  });
+
+  it('solve the L kitchen alike, patch by patch and band by band (1e-5 of the value itself)', () => {
+    const kitchen = JSON.parse(readFileSync('scenes/l-island.json', 'utf8')) as Kitchen;
+    const room = buildRoom(kitchen).light;
+    const transport = buildTransport(room, { raysPerPatch: 64 });
+    const random = mulberry32(3);
+    const reflectance = Float32Array.from({ length: 24 * room.surfaces.length }, () => 0.03 + 0.87 * random());
+    for (const direct of transport.direct) {
+      const [exact, fast] = both(() => solveGroup(transport, reflectance, direct, { tolerance: 1e-6 }));
+      let worst = 0;
+      for (let i = 0; i < exact.length; i++) {
+        if (exact[i]! > 0) worst = Math.max(worst, Math.abs(fast[i]! / exact[i]! - 1));
+        else expect(fast[i]).toBe(exact[i]);
+      }
+      expect(worst).toBeLessThan(SAME);
+    }
+  });
+
+  it('solve any room alike, in any number of bands, cold or warm', () => {
+    fc.assert(
+      fc.property(randomRoom, fc.boolean(), ({ transport, reflectance, direct, bands }, warm) => {
+        const warmStart = warm ? new Float32Array(transport.patches.count * bands) : undefined;
+        if (warmStart) {
+          transport.patches.surface.forEach((s, i) => {
+            if (s >= 0) warmStart.fill(direct[0]!, i * bands, (i + 1) * bands);
+          });
+        }
+        const options = { bands, tolerance: 1e-6, ...(warmStart && { warmStart }) };
+        const [exact, fast] = both(() => solveGroup(transport, reflectance, direct, options));
+        expect(worstDifference(exact, fast, bands)).toBeLessThan(SAME);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it('settle alike: float32 needs no more sweeps, for what is rounding is not change', () => {
+    fc.assert(
+      fc.property(randomRoom, ({ transport, reflectance, direct, bands }) => {
+        const task = {
+          rows: transport.bounce,
+          surface: transport.patches.surface,
+          bands,
+          reflectance,
+          direct,
+          scale: new Float64Array(bands).fill(direct.reduce((sum, lx) => sum + lx / direct.length, 1e-9)),
+          relaxation: 1.1,
+          tolerance: 1e-6,
+        };
+        const start = () => new Float64Array(transport.patches.count * bands);
+        const [exact, fast] = both(() => lightKernel().relax(task, start()));
+        expect(exact).toBeLessThan(400);
+        // One more where the limit lies between the two.
+        expect(fast).toBeLessThanOrEqual(exact + 1);
+      }),
+    );
+  });
+
+  it('gather any rows alike', () => {
+    const shape = fc.record({
+      count: fc.integer({ min: 1, max: 50 }),
+      columns: fc.integer({ min: 1, max: 70 }),
+      longest: fc.integer({ min: 0, max: 200 }),
+      bands: fc.constantFrom(1, 3, 8, 24, 81),
+      seed: fc.nat(),
+    });
+    fc.assert(
+      fc.property(shape, ({ count, columns, longest, bands, seed }) => {
+        const rows = randomRows(count, columns, longest, 1, seed);
+        const random = mulberry32(seed + 1);
+        const radiosity = Float32Array.from({ length: columns * bands }, () => random() * 1000);
+        const [exact, fast] = both(() => gatherNodes({ rows }, radiosity, bands));
+        expect(fast.length).toBe(count * bands);
+        // All terms are positive: each sum is right to float32 itself.
+        for (let i = 0; i < exact.length; i++)
+          expect(Math.abs(fast[i]! - exact[i]!)).toBeLessThanOrEqual(1e-6 * exact[i]!);
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  it('add bands to colors alike, whichever groups are on', () => {
+    const shape = fc.record({
+      counts: fc.array(fc.integer({ min: 0, max: 9 }), { minLength: 1, maxLength: 12 }),
+      groups: fc.array(fc.constantFrom('on', 'off', 'not lit'), { minLength: 1, maxLength: 8 }),
+      seed: fc.nat(),
+    });
+    fc.assert(
+      fc.property(shape, ({ counts, groups, seed }) => {
+        const random = mulberry32(seed);
+        const numbers = (length: number, from: number) => Float32Array.from({ length }, () => from + random());
+        const samples = Math.max(1, ...counts) + 3;
+        const light = groups.map((state) => (state === 'not lit' ? null : numbers(samples * 24, 0)));
+        const sums = counts.map((count, i) => ({
+          first: i % 4,
+          count,
+          colors: groups.map((state) => (state === 'off' ? null : numbers(72, -0.5))),
+        }));
+        const total = 3 * counts.reduce((sum, count) => sum + count, 0);
+        const [exact, fast] = both(() => {
+          const out = new Float32Array(total);
+          lightKernel().sumBands(light, sums, out);
+          return out;
+        });
+        // Terms have both signs, up to 0.5 each and 192 of them: rounding is told from their size, not from the sum's.
+        for (let i = 0; i < total; i++) expect(Math.abs(fast[i]! - exact[i]!)).toBeLessThan(1e-5);
+      }),
+      { numRuns: 200 },
+    );
+  });
+});
