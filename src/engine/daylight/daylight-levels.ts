@@ -9,6 +9,9 @@ const YEARLY_SWING = 0.034;
 /** Atmospheric extinction of a clear sky per air mass (IES, see below). */
 const CLEAR_EXTINCTION = 0.21;
 
+/** Radius of the earth in scale heights of the atmosphere (Circular 171, see below). */
+const SCALE_HEIGHTS = 753.66156;
+
 /** Below, the sky counts as dark: by then it gives less than 0.01 lx. Our judgement. */
 const DARK_DEG = -12;
 
@@ -38,14 +41,14 @@ export function sunNormalLx(elevation_deg: number, dayOfYear: number): number {
 
 /** Horizontal illuminance of twilight against that at sunset, 0-1; `elevation_deg` at most 0. */
 function twilightShare(elevation_deg: number): number {
-  if (elevation_deg < DARK_DEG) return 0;
-  return 10 ** (logTwilightLx(elevation_deg) - logTwilightLx(0));
+  return elevation_deg < DARK_DEG ? 0 : relativeTwilight(elevation_deg) / relativeTwilight(0);
 }
 
-/** Decimal logarithm of lx over the part of the quarter circle, in three ranges of elevation (Circular 171, table). */
-function logTwilightLx(elevation_deg: number): number {
-  const x = elevation_deg / 90;
-  if (elevation_deg >= -0.8) return 2.88 + x * (22.26 + x * (-207.64 + x * 1034.3));
-  if (elevation_deg >= -5) return 2.88 + x * (21.81 + x * (-258.11 - x * 858.36));
-  return 2.7 + x * (12.17 + x * (-431.69 - x * 1899.83));
+/** Subroutine ATMOS of Circular 171, the part of the sky: scattered light over a path through a round atmosphere. */
+function relativeTwilight(elevation_deg: number): number {
+  const sine = Math.sin(elevation_deg * RADIANS);
+  const slant = (SCALE_HEIGHTS * Math.cos(elevation_deg * RADIANS)) / (SCALE_HEIGHTS + 1);
+  const cosine = Math.sqrt(1 - slant * slant);
+  const path = SCALE_HEIGHTS * (cosine - sine) + cosine;
+  return Math.exp(-0.042 * path) * (1 + (elevation_deg + 90) * RADIANS * sine);
 }

@@ -98,7 +98,7 @@ function skyOfLevel(kind: SkyKind, towardsSun: Vec3, sky_lx: number): SkyLuminan
   return { ...unit, zenith_cdm2: sky_lx / skyHorizontalLx(unit) };
 }
 
-/** Light from the walls that look back at the windows, as one; without windows, from a wall under the open sky's mix. */
+/** Light from the walls that look back at the windows, as one; without windows, the color of a wall under the sky alone. */
 function facingLight(
   open: Outdoors,
   walls: readonly Vec3[],

@@ -1,7 +1,7 @@
 import { gradation, indicatrix } from './sky-luminance';
 import type { SkyLuminance } from './types';
 
-/** Steps of either table; linear between. Against the formula: below 2e-5 of the luminance (see the tests). */
+/** Steps of either table; linear between. Against the formula: below 5e-5 of the luminance (see the tests). */
 const STEPS = 1024;
 
 /** A sky made ready to be read very often: its two factors in tables. */

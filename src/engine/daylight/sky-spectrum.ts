@@ -19,7 +19,7 @@ export const clearSkySpectrum = (sky: SkyLuminance, normals: readonly Vec3[] | n
   perLux(daylightSpdOfChromaticity(clearSkyMean(sky, normals)));
 
 /** Chromaticity of that mean, 2 degree observer. */
-export function clearSkyMean(sky: SkyLuminance, normals: readonly Vec3[] | null): Chromaticity {
+function clearSkyMean(sky: SkyLuminance, normals: readonly Vec3[] | null): Chromaticity {
   const colorAt = clearSkyChromaticity(sky.towardsSun);
   // A dark sky has a color, too: the level does not matter to a mean.
   const lit = { ...sky, zenith_cdm2: 1 };

@@ -26,7 +26,7 @@ export interface Atmosphere {
  * Exponent of the rural aerosol of Bird and Riordan; ozone and water of the US standard atmosphere. The amount of aerosol is
  * our judgement: the clear air in which the whole beam dims by the IES extinction of 0.21 per air mass.
  */
-export const CLEAR_AIR: Atmosphere = { aerosol500: 0.1, angstrom: 1.14, ozone: 0.34, water: 1.42 };
+const CLEAR_AIR: Atmosphere = { aerosol500: 0.1, angstrom: 1.14, ozone: 0.34, water: 1.42 };
 
 /** Height of the ozone layer over the radius of the earth (Bird and Riordan, equation 2-10). */
 const OZONE_HEIGHT = 22 / 6370;
