@@ -4,9 +4,9 @@ import { applyCommand } from '../model/apply-command';
 import { commandLabel } from '../model/command-label';
 import type { Command } from '../model/commands';
 import { record, redo, undo } from '../model/history';
-import { LAMP_GROUPS, settingsOfSameLamps } from '../model/lamp-settings';
+import { settingsOfSameLamps } from '../model/lamp-settings';
 import { layOnSurfaces } from '../model/lay-on-surfaces';
-import type { Finish, GroupId, Lamp, Laying, Setting } from '../model/project';
+import { type Finish, LAMP_GROUPS, type Lamp, type LampGroup, type Laying, type Setting } from '../model/project';
 import { problemTold } from '../ui/parts/told';
 import { LAMPS, lampName } from '../ui/words/lamps';
 import { type AppState, chosenOption, projectOf, shownSetting, withHistory } from './state';
@@ -21,7 +21,7 @@ export interface Actions {
   readonly layOwn: (surfaces: readonly SurfaceId[], finish: Finish) => void;
   readonly setState: (surfaces: readonly SurfaceId[], state: DecisionState) => void;
   readonly setLaying: (surfaces: readonly SurfaceId[], laying: Laying) => void;
-  readonly setLevel: (group: GroupId, level: number, continues: boolean) => void;
+  readonly setLevel: (group: LampGroup, level: number, continues: boolean) => void;
   /** The lamps of the setting on screen and of those that have the same. */
   readonly setLamp: (light: string, continues: boolean) => void;
   /** Takes new lamps into the project and lights the one of that id as `setLamp` does. */

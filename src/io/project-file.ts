@@ -5,12 +5,13 @@ import { checkProject } from '../model/check-project';
 import type { Finish, Project } from '../model/project';
 import { layOutJson } from './json-layout';
 import { locateJson } from './json-text';
+import { migrateProject } from './migrate-project';
 import { failureOf, placeProblem } from './place-problem';
 import { projectSchema } from './project-schema';
 import { schemaProblem, unknownFields } from './schema-problems';
 
 /** The version this program writes, and the newest it reads. */
-const VERSION = 1;
+const VERSION = 2;
 
 /**
  * Reads a project file. Everything that is wrong is listed, each with file, line, path and what to do; nothing is guessed.
@@ -25,10 +26,11 @@ export function parseProject(text: string, file?: string): Result<Project> {
 
   const kind = checkKind(value);
   if (kind) return failure(placed(kind));
-  const parsed = v.safeParse(projectSchema, value);
+  const current = migrateProject(value);
+  const parsed = v.safeParse(projectSchema, current);
   if (!parsed.success) return failureOf(parsed.issues.map(schemaProblem).map(placed));
 
-  const notices = unknownFields(value, parsed.output).map((path) => unknownFieldNotice(path));
+  const notices = unknownFields(current, parsed.output).map((path) => unknownFieldNotice(path));
   const library = parsed.output.library.map((finish, i) => mendShares(finish, `library[${i}]`, notices));
   const project: Project = { ...parsed.output, library };
   const problems = checkProject(project);

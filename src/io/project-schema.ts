@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { FINISH_CLASSES } from '../engine/finish/types';
 import { SURFACES, type SurfaceId } from '../engine/surface';
-import type { Finish, Kitchen, Lamp, Project } from '../model/project';
+import type { BeamRecord, Finish, Kitchen, Lamp, Project } from '../model/project';
 
 /**
  * Shapes of the project file: which fields there are and of what kind. Ranges and references are checked by the model.
@@ -84,7 +84,17 @@ const scheme = v.object(
   Object.fromEntries(SURFACES.map((surface) => [surface, placement])) as { [S in SurfaceId]: typeof placement },
 );
 
-const group = v.object({ level: number, light: text });
+const group = v.object({ level: number, light: text, dims: v.optional(v.literal('warm')) });
+
+const daylight = v.object({
+  sky: v.picklist(['overcast', 'clear']),
+  month: number,
+  day: number,
+  hour: number,
+  blind: number,
+  sky_lx: v.optional(number),
+  light: v.optional(text),
+});
 
 /** Lamps with a spectrum of their own. */
 const lamp = v.object({
@@ -96,6 +106,63 @@ const lamp = v.object({
   note: v.optional(text),
 }) satisfies v.GenericSchema<unknown, Lamp>;
 
+const beamRecord = v.object({
+  id: text,
+  label: text,
+  lumens: number,
+  vertical_deg: v.array(number),
+  horizontal_deg: v.array(number),
+  candela: v.array(v.array(number)),
+  note: v.optional(text),
+}) satisfies v.GenericSchema<unknown, BeamRecord>;
+
+const material = v.picklist(['unknown', 'paving', 'greenery', 'brick', 'snow', 'soil', 'light-render']);
+
+const beam = v.variant('kind', [
+  v.object({ kind: v.literal('wide') }),
+  v.object({ kind: v.literal('spread'), angle_deg: number }),
+  v.object({ kind: v.literal('file'), beam: text, turn_deg: number }),
+]);
+const switched = { id: text, group: v.picklist(['ceiling', 'under-cabinet', 'pendant', 'hood']), beam };
+const at = v.optional(v.array(size));
+
+const fixture = v.variant('kind', [
+  v.object({ kind: v.literal('downlight'), ...switched, count: number, diameter: number, lumens_each: number, at }),
+  v.object({
+    kind: v.literal('panel'),
+    ...switched,
+    count: number,
+    width: number,
+    length: number,
+    lumens_each: number,
+    at,
+  }),
+  v.object({
+    kind: v.literal('pendant'),
+    ...switched,
+    count: number,
+    diameter: number,
+    height: number,
+    lumens_each: number,
+    at,
+  }),
+  v.object({
+    kind: v.literal('strip'),
+    ...switched,
+    run: v.picklist(['above-wall-units', 'toe-kick']),
+    width: number,
+    lumens_per_m: number,
+  }),
+  v.object({
+    kind: v.literal('under-cabinet'),
+    ...switched,
+    run: v.picklist(['front', 'middle', 'back']),
+    width: number,
+    lumens_per_m: number,
+  }),
+  v.object({ kind: v.literal('hood'), ...switched, count: number, diameter: number, lumens_each: number }),
+]);
+
 const kitchenSchema = v.object({
   layout: v.literal('l-island'),
   name: text,
@@ -105,36 +172,54 @@ const kitchenSchema = v.object({
   counter: v.object({ depth: number, thickness: number, overhang: number }),
   wall_units: v.object({ depth: number, height: number, gap_above_counter: number }),
   tall_height: number,
+  sink: v.object({ center: number }),
   island: v.object({ x: number, y: number, width: number, depth: number, seat_overhang: number }),
-  window: v.object({
-    wall: v.literal('left'),
-    center: number,
-    width: number,
-    sill: number,
-    height: number,
-    reveal: number,
+  site: v.object({
+    latitude_deg: number,
+    longitude_deg: number,
+    utc_offset_h: number,
+    bearing_deg: number,
+    ground: material,
+    facing: material,
   }),
+  openings: v.array(
+    v.object({
+      id: text,
+      kind: v.picklist(['window', 'glazed-door']),
+      wall: v.picklist(['left', 'back', 'right', 'front']),
+      center: number,
+      width: number,
+      sill: number,
+      height: number,
+      reveal: number,
+      leaves: number,
+      panes: number,
+      facing_deg: number,
+    }),
+  ),
   door: v.object({ width: number, height: number, from_right: number }),
   skirting_height: number,
   upstand_height: number,
-  lamps: v.object({
-    ceiling: v.object({ count: number, size: number, lumens_each: number }),
-    under_cabinet: v.object({ width: number, lumens_per_m: number }),
-  }),
-  sky_lx: number,
+  fixtures: v.array(fixture),
 }) satisfies v.GenericSchema<unknown, Kitchen>;
 
 export const projectSchema = v.object({
   type: v.literal('upstand-project'),
-  version: v.literal(1),
+  version: v.literal(2),
   id: text,
   name: text,
   note: text,
   kitchen: kitchenSchema,
   settings: v.array(
-    v.object({ id: text, name: text, groups: v.object({ sky: group, ceiling: group, 'under-cabinet': group }) }),
+    v.object({
+      id: text,
+      name: text,
+      daylight: v.nullable(daylight),
+      lamps: v.object({ ceiling: group, 'under-cabinet': group, pendant: group, hood: group }),
+    }),
   ),
   lamps: v.optional(v.array(lamp)),
+  beams: v.optional(v.array(beamRecord)),
   library: v.array(finishSchema),
   options: v.array(v.object({ id: text, name: text, scheme })),
 }) satisfies v.GenericSchema<unknown, Project>;

@@ -1,6 +1,6 @@
 import type { FineRect } from '../engine/light/types';
 import { SURFACES } from '../engine/surface';
-import { GROUPS, type Kitchen } from '../model/project';
+import { type BeamRecord, GROUPS, type Kitchen } from '../model/project';
 import { buildCoarse } from './coarse';
 import { meetingSurfaces } from './edges';
 import { buildFine } from './fine';
@@ -19,7 +19,7 @@ import { eyeLimits, viewpoints } from './viewpoints';
  * Builds the L kitchen with island: geometry for light and for the picture, lamps, window and viewpoints, in m.
  * Expects a kitchen whose parts fit its room (see checkKitchen).
  */
-export function buildRoom(kitchen: Kitchen): Room {
+export function buildRoom(kitchen: Kitchen, _beams: readonly BeamRecord[] = []): Room {
   const plan = planKitchen(kitchen);
   const fine = buildFine(plan);
   return {

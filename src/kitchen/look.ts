@@ -1,14 +1,19 @@
+import type { SkyLuminance } from '../engine/daylight/types';
 import type { AtlasLayout } from '../engine/light/types';
 import type { PatternTexture } from '../engine/pattern/types';
 import type { SeenBy } from './seen-by';
 
-/** Light that depends on geometry only. `direct`: RGBA floats, one channel per light group, lx at level 1. */
+/** What comes of the two layers of direct light (daylight, lamps); null: as it was last. */
+export type ByLayer<T> = readonly [daylight: T | null, lamps: T | null];
+
+/** Direct light: it depends on geometry, and daylight on the outdoors. */
 export interface RoomLight {
   readonly directAtlas: AtlasLayout;
-  readonly direct: Float32Array;
+  /** RGBA floats, one channel per light group of the layer, lx at level 1. */
+  readonly direct: ByLayer<Float32Array>;
   readonly nodeAtlas: AtlasLayout;
-  /** Per prop mesh: RGBA per vertex, direct lx per group. */
-  readonly propDirect: readonly Float32Array[];
+  /** Per prop mesh: RGBA per vertex, direct lx per group of the layer. */
+  readonly propDirect: ByLayer<readonly Float32Array[]>;
   /** Grows each time `direct` is refined. */
   readonly revision: number;
   /** True when `direct` will not get any finer. */
@@ -40,10 +45,20 @@ export interface Look {
   /** Per prop mesh: r, g, b per vertex, indirect colour of component 0. */
   readonly propColors: readonly Float32Array[];
   readonly patterns: ReadonlyMap<string, PatternTexture>;
-  /** Colour of each lamp face (per room.light.lamps) and of sky and ground seen through a window; exposed linear sRGB. */
+  /** Colour of each lamp face (per room.light.lamps), exposed linear sRGB. */
   readonly lampColors: readonly (readonly [number, number, number])[];
-  readonly sky: {
-    readonly zenith: readonly [number, number, number];
-    readonly ground: readonly [number, number, number];
-  };
+  /** Null by night. */
+  readonly outside: OutsideLook | null;
+}
+
+/** What is seen through a window: pi times luminance behind the glass of straight incidence, exposed linear sRGB. */
+export interface OutsideLook {
+  readonly zenith: readonly [number, number, number];
+  readonly ground: readonly [number, number, number];
+  /** A wall across the way of the first window that has one; black where none has. */
+  readonly facing: readonly [number, number, number];
+  /** How the sky's luminance is spread, relative to its zenith. */
+  readonly sky: SkyLuminance;
+  /** Blinds let through this share; 1 = none. */
+  readonly blind: number;
 }

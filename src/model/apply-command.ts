@@ -1,12 +1,13 @@
-import { failure, type Problem, type Result, success } from '../engine/result';
+import { failure, type Result, success } from '../engine/result';
+import { changeLight } from './change-light';
+import { bad, replace, unknown } from './change-problems';
 import { checkFinish } from './check-finish';
-import { checkLamp } from './check-lamp';
 import { checkText } from './check-number';
-import { checkGroup, checkPlacement, libraryOf, unknownFinish } from './check-project';
-import { type Command, type FinishChanges, optionById, type Rename, type SetGroup } from './commands';
+import { checkPlacement, libraryOf, unknownFinish } from './check-project';
+import { type Command, type FinishChanges, optionById, type Rename } from './commands';
 import { isSurfaceId } from './decision-order';
 import { layFinishOn } from './lay-finish';
-import { type Finish, GROUPS, type Lamp, type Option, type Placement, type Project, type Setting } from './project';
+import type { Finish, Option, Placement, Project } from './project';
 
 /**
  * The document after a command. Pure: the document given is never changed, and a command that is wrong (unknown id, value
@@ -27,9 +28,15 @@ export function applyCommand(project: Project, command: Command): Result<Project
     case 'remove-finish':
       return removeFinish(project, command.finish);
     case 'add-lamp':
-      return addLamp(project, command.lamp);
+    case 'add-beam':
     case 'set-group':
-      return setGroup(project, command);
+    case 'set-daylight':
+    case 'copy-setting':
+    case 'remove-setting':
+    case 'set-site':
+    case 'set-openings':
+    case 'set-fixtures':
+      return changeLight(project, command);
     case 'copy-option':
       return copyOption(project, command.option, command.id, command.name);
     case 'remove-option':
@@ -110,27 +117,6 @@ function removeFinish(project: Project, id: string): Result<Project> {
   return success({ ...project, library: project.library.filter((one) => one !== finish) });
 }
 
-function addLamp(project: Project, lamp: Lamp): Result<Project> {
-  const before = project.lamps ?? [];
-  if (before.some((one) => one.id === lamp.id)) {
-    return failure(bad('duplicate-id', 'lamp.id', `The project has a lamp "${lamp.id}" already.`));
-  }
-  const [problem, ...more] = checkLamp(lamp, 'lamp');
-  return problem ? failure(problem, more) : success({ ...project, lamps: [...before, lamp] });
-}
-
-function setGroup(project: Project, command: SetGroup): Result<Project> {
-  const setting = project.settings.find((one) => one.id === command.setting);
-  if (!setting) return unknown('setting', command.setting, project.settings);
-  const before = GROUPS.includes(command.group) ? setting.groups[command.group] : undefined;
-  if (!before) return failure(bad('unknown-group', 'group', `There is no light group "${command.group}".`));
-  const after = { level: command.level ?? before.level, light: command.light ?? before.light };
-  const [problem, ...more] = checkGroup(project, after, `groups.${command.group}`);
-  if (problem) return failure(problem, more);
-  const changed: Setting = { ...setting, groups: { ...setting.groups, [command.group]: after } };
-  return success({ ...project, settings: replace(project.settings, setting, changed) });
-}
-
 function copyOption(project: Project, from: string, id: string, name: string): Result<Project> {
   const option = optionById(project, from);
   if (!option) return unknown('option', from, project.options);
@@ -169,21 +155,3 @@ function usesOf(project: Project, id: string): readonly { readonly placement: Pl
       .map(([surface, placement]) => ({ placement, at: `${surface} in "${option.name}"` })),
   );
 }
-
-const replace = <T>(list: readonly T[], before: T, after: T): readonly T[] =>
-  list.map((one) => (one === before ? after : one));
-
-const bad = (code: string, path: string, text: string): Problem => ({
-  code,
-  text,
-  at: { path },
-  remedy: 'Nothing was changed. Choose something else.',
-});
-
-const unknown = (what: string, id: string, known: readonly { readonly id: string }[]): Result<never> =>
-  failure({
-    code: `unknown-${what}`,
-    text: `There is no ${what} "${id}".`,
-    at: { path: what },
-    remedy: `Name one of: ${known.map((one) => one.id).join(', ')}.`,
-  });

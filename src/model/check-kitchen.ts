@@ -1,5 +1,8 @@
 import type { Problem } from '../engine/result';
+import { checkSite } from './check-daylight';
+import { checkFixtures } from './check-fixtures';
 import { type Bounds, checkNumber } from './check-number';
+import { checkOpenings } from './check-openings';
 import { kitchenMisfits } from './kitchen-misfits';
 import type { Kitchen } from './project';
 
@@ -26,32 +29,22 @@ const BOUNDS: readonly (readonly [path: string, read: (kitchen: Kitchen) => numb
   ['island.width', (k) => k.island.width, mm(400, 5000)],
   ['island.depth', (k) => k.island.depth, mm(400, 2500)],
   ['island.seat_overhang', (k) => k.island.seat_overhang, mm(0, 600)],
-  ['window.center', (k) => k.window.center, mm(0, 12000)],
-  ['window.width', (k) => k.window.width, mm(200, 6000)],
-  ['window.sill', (k) => k.window.sill, mm(0, 2500)],
-  ['window.height', (k) => k.window.height, mm(200, 3500)],
-  ['window.reveal', (k) => k.window.reveal, mm(0, 800)],
+  ['sink.center', (k) => k.sink.center, mm(0, 12000)],
   ['door.width', (k) => k.door.width, mm(500, 2500)],
   ['door.height', (k) => k.door.height, mm(1700, 3500)],
   ['door.from_right', (k) => k.door.from_right, mm(0, 12000)],
   ['skirting_height', (k) => k.skirting_height, mm(0, 400)],
   ['upstand_height', (k) => k.upstand_height, mm(0, 400)],
-  ['lamps.ceiling.count', (k) => k.lamps.ceiling.count, [1, 24, 'lamps']],
-  ['lamps.ceiling.size', (k) => k.lamps.ceiling.size, mm(50, 1500)],
-  ['lamps.ceiling.lumens_each', (k) => k.lamps.ceiling.lumens_each, [0, 20000, 'lm']],
-  ['lamps.under_cabinet.width', (k) => k.lamps.under_cabinet.width, mm(5, 100)],
-  ['lamps.under_cabinet.lumens_per_m', (k) => k.lamps.under_cabinet.lumens_per_m, [0, 5000, 'lm/m']],
-  ['sky_lx', (k) => k.sky_lx, [0, 100000, 'lx']],
 ];
 
 /** What is wrong with the sizes of a kitchen: each value alone, then what must fit into the room. */
 export function checkKitchen(kitchen: Kitchen, path: string): readonly Problem[] {
-  const problems = BOUNDS.flatMap(([name, read, bounds]) => checkNumber(read(kitchen), bounds, `${path}.${name}`));
-  if (!Number.isInteger(kitchen.lamps.ceiling.count)) {
-    problems.push(
-      misfit(`${path}.lamps.ceiling.count`, 'The number of ceiling lamps is not whole.', 'Give a whole number.'),
-    );
-  }
+  const problems = [
+    ...BOUNDS.flatMap(([name, read, bounds]) => checkNumber(read(kitchen), bounds, `${path}.${name}`)),
+    ...checkSite(kitchen.site, `${path}.site`),
+    ...checkOpenings(kitchen.openings, `${path}.openings`),
+    ...checkFixtures(kitchen.fixtures, `${path}.fixtures`),
+  ];
   if (problems.length > 0) return problems;
   return kitchenMisfits(kitchen).map(({ text, at, remedy }) => misfit(`${path}.${at?.path}`, text, remedy));
 }

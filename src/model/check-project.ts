@@ -1,5 +1,7 @@
 import type { Problem } from '../engine/result';
 import { SURFACES } from '../engine/surface';
+import { checkBeam } from './check-beam';
+import { checkDaylight } from './check-daylight';
 import { checkFinish } from './check-finish';
 import { checkKitchen } from './check-kitchen';
 import { checkLamp } from './check-lamp';
@@ -7,8 +9,8 @@ import { checkNumber, checkText, checkUnique } from './check-number';
 import { JOINT_MM } from './laying';
 import {
   type Finish,
-  GROUPS,
   type GroupSetting,
+  LAMP_GROUPS,
   type Option,
   type Placement,
   type Project,
@@ -25,12 +27,15 @@ export function checkProject(project: Project): readonly Problem[] {
     ...checkKitchen(project.kitchen, 'kitchen'),
     ...checkUnique(ids(project.settings), 'settings'),
     ...checkUnique(ids(project.lamps ?? []), 'lamps'),
+    ...checkUnique(ids(project.beams ?? []), 'beams'),
     ...checkUnique(ids(project.library), 'library'),
     ...checkUnique(ids(project.options), 'options'),
     ...checkNotEmpty(project.settings, 'settings', 'setting'),
     ...checkNotEmpty(project.options, 'options', 'option'),
     ...project.settings.flatMap((setting, i) => checkSetting(project, setting, `settings[${i}]`)),
     ...(project.lamps ?? []).flatMap((lamp, i) => checkLamp(lamp, `lamps[${i}]`)),
+    ...(project.beams ?? []).flatMap((beam, i) => checkBeam(beam, `beams[${i}]`)),
+    ...checkFixtureBeams(project, 'kitchen'),
     ...project.library.flatMap((finish, i) => checkFinish(finish, `library[${i}]`)),
     ...project.options.flatMap((option, i) => checkOption(option, library, `options[${i}]`)),
   ];
@@ -44,10 +49,30 @@ export const libraryOf = (project: Project): ReadonlyMap<string, Finish> =>
 const checkSetting = (project: Pick<Project, 'lamps'>, setting: Setting, path: string): readonly Problem[] => [
   ...checkText(setting.id, `${path}.id`),
   ...checkText(setting.name, `${path}.name`),
-  ...GROUPS.flatMap((group) => checkGroup(project, setting.groups[group], `${path}.groups.${group}`)),
+  ...(setting.daylight ? checkDaylight(setting.daylight, `${path}.daylight`, project) : []),
+  ...LAMP_GROUPS.flatMap((group) => checkGroup(project, setting.lamps[group], `${path}.lamps.${group}`)),
 ];
 
-/** What is wrong with one light group of a setting of the project. */
+/** Fixtures whose beam is none of the project's. */
+export function checkFixtureBeams(
+  { kitchen, beams }: Pick<Project, 'kitchen' | 'beams'>,
+  path: string,
+): readonly Problem[] {
+  return kitchen.fixtures.flatMap(({ beam }, i) => {
+    if (beam.kind !== 'file' || beams?.some(({ id }) => id === beam.beam)) return [];
+    const at = `${path}.fixtures[${i}].beam.beam`;
+    return [
+      {
+        code: 'unknown-beam',
+        text: `${at}: there is no beam "${beam.beam}" in the project.`,
+        at: { path: at },
+        remedy: "Open the lamp's IES file again, or choose another beam.",
+      },
+    ];
+  });
+}
+
+/** What is wrong with one group of lamps of a setting of the project. */
 export function checkGroup(project: Pick<Project, 'lamps'>, group: GroupSetting, path: string): readonly Problem[] {
   const problems = [...checkNumber(group.level, [0, 1, ''], `${path}.level`)];
   // A lamp of the project that is itself wrong is told of where it stands, once.

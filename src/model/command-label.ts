@@ -22,6 +22,20 @@ export function commandLabel(project: Project, command: Command): string {
       return `add lamp ${command.lamp.label}`;
     case 'set-group':
       return command.light === undefined ? `dim ${command.group} light` : `lamp of ${command.group} light`;
+    case 'add-beam':
+      return `add beam ${command.beam.label}`;
+    case 'set-daylight':
+      return command.daylight ? 'daylight' : 'no daylight';
+    case 'copy-setting':
+      return `copy setting as "${command.name}"`;
+    case 'remove-setting':
+      return `remove setting "${project.settings.find((one) => one.id === command.setting)?.name ?? command.setting}"`;
+    case 'set-site':
+      return 'place and bearing';
+    case 'set-openings':
+      return 'windows';
+    case 'set-fixtures':
+      return 'lamps of the room';
     case 'copy-option':
       return `copy option as "${command.name}"`;
     case 'remove-option':

@@ -1,5 +1,17 @@
 import type { DecisionState, SurfaceId } from '../engine/surface';
-import type { Finish, GroupId, Lamp, Laying, Option, Project } from './project';
+import type {
+  BeamRecord,
+  Daylight,
+  Finish,
+  Fixture,
+  KitchenSite,
+  Lamp,
+  LampGroup,
+  Laying,
+  Opening,
+  Option,
+  Project,
+} from './project';
 
 /**
  * Everything that can be done to a document, as plain data: it can be logged, sent to a worker and replayed.
@@ -13,7 +25,14 @@ export type Command =
   | { readonly kind: 'edit-finish'; readonly finish: string; readonly changes: FinishChanges }
   | { readonly kind: 'remove-finish'; readonly finish: string }
   | { readonly kind: 'add-lamp'; readonly lamp: Lamp }
+  | { readonly kind: 'add-beam'; readonly beam: BeamRecord }
   | SetGroup
+  | { readonly kind: 'set-daylight'; readonly setting: string; readonly daylight: Daylight | null }
+  | { readonly kind: 'copy-setting'; readonly setting: string; readonly id: string; readonly name: string }
+  | { readonly kind: 'remove-setting'; readonly setting: string }
+  | { readonly kind: 'set-site'; readonly site: KitchenSite }
+  | { readonly kind: 'set-openings'; readonly openings: readonly Opening[] }
+  | { readonly kind: 'set-fixtures'; readonly fixtures: readonly Fixture[] }
   | { readonly kind: 'copy-option'; readonly option: string; readonly id: string; readonly name: string }
   | { readonly kind: 'remove-option'; readonly option: string }
   | Rename
@@ -28,13 +47,14 @@ export interface LayFinish {
   readonly laying?: Laying;
 }
 
-/** Dims a light group (0-1), or gives it another lamp, or both. */
+/** Dims a group of lamps (0-1), gives it another lamp, says what dimming does to its color, or all of it. */
 export interface SetGroup {
   readonly kind: 'set-group';
   readonly setting: string;
-  readonly group: GroupId;
+  readonly group: LampGroup;
   readonly level?: number;
   readonly light?: string;
+  readonly dims?: 'same' | 'warm';
 }
 
 /** `id` names the option or setting; a project has none. */

@@ -1,5 +1,5 @@
 import type { Problem } from '../engine/result';
-import type { Kitchen } from './project';
+import type { Kitchen, Opening } from './project';
 
 /** Below this nobody passes between two rows of units, mm. Planners ask for 900 to 1200 (common practice). */
 const LEAST_PASSAGE = 600;
@@ -17,23 +17,17 @@ export function kitchenMisfits(kitchen: Kitchen): readonly Problem<'does-not-fit
     .map(([path, , text, remedy]) => ({ code: 'does-not-fit', text, at: { path }, remedy }));
 }
 
-function roomChecks({ room, base, window, lamps }: Kitchen): Check[] {
+function roomChecks({ room, base, sink }: Kitchen): Check[] {
   const backRun = room.width - base.depth;
-  const sinkEnd = window.center - 400;
+  const sinkEnd = sink.center - 400;
   return [
     ['room.width', backRun >= LEAST_BACK_RUN, 'The back wall is too short for tall units and a cooktop.', 'Widen it.'],
-    ['window.center', sinkEnd >= LEAST_PASSAGE, 'The sink under the window blocks the door wall.', 'Move the window.'],
+    ['sink.center', sinkEnd >= LEAST_PASSAGE, 'The sink blocks the door wall.', 'Move the sink.'],
     [
-      'window.center',
-      window.center + 400 <= room.depth - base.depth,
-      'The sink under the window runs into the corner.',
-      'Move the window towards the door.',
-    ],
-    [
-      'lamps.ceiling',
-      lamps.ceiling.count >= 1 && lamps.ceiling.size * lamps.ceiling.count <= Math.min(room.width, room.depth),
-      'The ceiling lamps do not fit the ceiling.',
-      'Use fewer or smaller lamps, at least one.',
+      'sink.center',
+      sink.center + 400 <= room.depth - base.depth,
+      'The sink runs into the corner.',
+      'Move the sink towards the door.',
     ],
   ];
 }
@@ -85,26 +79,10 @@ function islandChecks({ room, counter, island }: Kitchen): Check[] {
   ];
 }
 
-function openingChecks({ room, base, counter, wall_units, upstand_height, window, door }: Kitchen): Check[] {
-  const counterTop = base.plinth_height + base.carcass_height + counter.thickness;
-  const half = window.width / 2;
+function openingChecks(kitchen: Kitchen): Check[] {
+  const { room, door } = kitchen;
   return [
-    [
-      'window.sill',
-      window.sill >= counterTop + upstand_height + 25,
-      'The window sill lies below the upstand.',
-      'Raise the sill or lower the upstand.',
-    ],
-    ['window.height', window.sill + window.height <= room.height, 'The window is higher than the room.', 'Lower it.'],
-    ['window.width', window.width >= 500, 'The window is too narrow for two casements.', 'Widen it.'],
-    ['window.height', window.height >= 400, 'The window is too low for its casements.', 'Make it higher.'],
-    ['window.reveal', window.reveal >= 65, 'The wall is too thin for the window frame.', 'Use 65 mm or more.'],
-    [
-      'window.center',
-      window.center - half >= 50 && window.center + half <= room.depth - wall_units.depth,
-      'The window reaches beyond its wall or behind the wall units.',
-      'Move it or make it narrower.',
-    ],
+    ...kitchen.openings.flatMap((opening, i) => windowChecks(kitchen, opening, `openings[${i}]`)),
     [
       'door',
       door.from_right >= CASING && door.from_right + door.width + CASING <= room.width,
@@ -112,5 +90,32 @@ function openingChecks({ room, base, counter, wall_units, upstand_height, window
       'Move it.',
     ],
     ['door.height', door.height + CASING <= room.height, 'The door is higher than the room.', 'Make it lower.'],
+  ];
+}
+
+function windowChecks(
+  { room, base, counter, wall_units, upstand_height }: Kitchen,
+  window: Opening,
+  path: string,
+): Check[] {
+  const counterTop = base.plinth_height + base.carcass_height + counter.thickness;
+  const half = window.width / 2;
+  return [
+    [
+      `${path}.sill`,
+      window.sill >= counterTop + upstand_height + 25,
+      'The window sill lies below the upstand.',
+      'Raise the sill or lower the upstand.',
+    ],
+    [`${path}.height`, window.sill + window.height <= room.height, 'The window is higher than the room.', 'Lower it.'],
+    [`${path}.width`, window.width >= 500, 'The window is too narrow for two casements.', 'Widen it.'],
+    [`${path}.height`, window.height >= 400, 'The window is too low for its casements.', 'Make it higher.'],
+    [`${path}.reveal`, window.reveal >= 65, 'The wall is too thin for the window frame.', 'Use 65 mm or more.'],
+    [
+      `${path}.center`,
+      window.center - half >= 50 && window.center + half <= room.depth - wall_units.depth,
+      'The window reaches beyond its wall or behind the wall units.',
+      'Move it or make it narrower.',
+    ],
   ];
 }

@@ -1,16 +1,13 @@
-import { GROUPS, type GroupId, type Project, type Setting } from './project';
-
-/** The groups of lamps; the sky is none. */
-export type LampGroup = Exclude<GroupId, 'sky'>;
-export const LAMP_GROUPS: readonly LampGroup[] = ['ceiling', 'under-cabinet'];
+import { LAMP_GROUPS, type Project, type Setting } from './project';
 
 /** Whether no lamp of a setting is on. */
 export const areLampsOff = (setting: Setting): boolean =>
-  LAMP_GROUPS.every((group) => setting.groups[group].level === 0);
+  LAMP_GROUPS.every((group) => setting.lamps[group].level === 0);
 
-/** Whether all that is on in a setting is CIE D65, the daylight that white is shown by on a display. */
-export const isLitByDaylight = ({ groups }: Setting): boolean =>
-  GROUPS.every((group) => groups[group].level === 0 || groups[group].light === 'D65');
+/** Whether all that is on in a setting is the overcast sky's CIE D65, the daylight that white is shown by on a display. */
+export const isLitByDaylight = ({ daylight, lamps }: Setting): boolean =>
+  (daylight === null || (daylight.sky === 'overcast' && (daylight.light ?? 'D65') === 'D65')) &&
+  LAMP_GROUPS.every((group) => lamps[group].level === 0 || lamps[group].light === 'D65');
 
 /**
  * The settings whose lamps change with those of one of them: a lamp bought hangs there by day and in the evening. Settings
@@ -20,4 +17,4 @@ export const settingsOfSameLamps = ({ settings }: Pick<Project, 'settings'>, one
   settings.filter((other) => areLampsOff(other) || haveSameLamps(other, one));
 
 const haveSameLamps = (a: Setting, b: Setting): boolean =>
-  LAMP_GROUPS.every((group) => a.groups[group].light === b.groups[group].light);
+  LAMP_GROUPS.every((group) => a.lamps[group].light === b.lamps[group].light);

@@ -1,21 +1,20 @@
-import { GLSL3, type IUniform, RawShaderMaterial, Vector2, Vector3 } from 'three';
+import { GLSL3, type IUniform, RawShaderMaterial, Vector2 } from 'three';
 import type { PatternTexture } from '../engine/pattern/types';
 import type { SurfaceLook } from '../kitchen/look';
 import type { PatternTextures } from './pattern-textures';
 import { SURFACE_SHADERS } from './shader-sources';
-import { sheenOfGloss } from './sheen';
+import { sheenOfLook } from './sheen';
 
 const MOST_COMPONENTS = 4;
-const MOST_GROUPS = 4;
+/** Light groups: four of daylight, four of lamps. */
+const MOST_GROUPS = 8;
 
 /** The material of a surface or a prop; `shared` uniforms are taken by reference. */
 export function createFinishMaterial(
   kind: 'surface' | 'prop',
-  groups: number,
   shared: Readonly<Record<string, IUniform>>,
 ): RawShaderMaterial {
   const defines: Record<string, number> = {
-    GROUPS: Math.min(MOST_GROUPS, Math.max(1, groups)),
     COMPONENTS: 1,
     SHEEN: 0,
   };
@@ -27,12 +26,15 @@ export function createFinishMaterial(
     uniforms: {
       ...shared,
       groupColors: { value: new Float32Array(3 * MOST_COMPONENTS * MOST_GROUPS) },
+      daylightOn: { value: 0 },
+      lampsOn: { value: 0 },
       pattern: { value: null },
       patternPeriod: { value: new Vector2(1, 1) },
       cone: { value: 0 },
-      roughness: { value: 1 },
-      strength: { value: 0 },
-      mirrorTint: { value: new Vector3() },
+      mirrorPart: { value: 0 },
+      mirrorAlbedo: { value: new Float32Array(17) },
+      mirrorTint: { value: [0, 0, 0] },
+      bodyGain: { value: new Float32Array(12) },
     },
   });
 }
@@ -50,24 +52,27 @@ export function showFinish(
   look?.groupColors.slice(0, MOST_COMPONENTS).forEach((ofComponent, component) => {
     colors.set(ofComponent.subarray(0, 3 * MOST_GROUPS), 3 * MOST_GROUPS * component);
   });
+  uniforms['daylightOn']!.value = isLit(colors, 0);
+  uniforms['lampsOn']!.value = isLit(colors, 1);
 
   const isProp = material.defines['PROP'] === 1;
   const pattern = look?.pattern != null && !isProp ? patternOf(look.pattern) : undefined;
   uniforms['pattern']!.value = pattern ? textures.textureOf(pattern) : null;
   if (pattern) (uniforms['patternPeriod']!.value as Vector2).set(pattern.width_m, pattern.height_m);
 
-  const sheen = look ? sheenOfGloss(look.glossGu) : null;
-  if (sheen && look) {
-    uniforms['cone']!.value = sheen.cone;
-    uniforms['roughness']!.value = sheen.roughness;
-    uniforms['strength']!.value = sheen.strength;
-    (uniforms['mirrorTint']!.value as Vector3).set(...(look.flat[0] ?? [0, 0, 0]));
-  }
+  const sheen = look ? sheenOfLook(look) : null;
+  if (sheen) for (const [name, value] of Object.entries(sheen)) uniforms[name]!.value = value;
   chooseVariant(material, {
     COMPONENTS: pattern ? Math.min(MOST_COMPONENTS, Math.max(2, look!.groupColors.length)) : 1,
     SHEEN: sheen ? (look!.metal ? 2 : 1) : 0,
     PATTERNED: pattern ? 1 : undefined,
   });
+}
+
+/** 1 where any component has a color under any group of a layer. */
+function isLit(colors: Float32Array, layer: 0 | 1): 0 | 1 {
+  const ofLayer = (3 * MOST_GROUPS) / 2;
+  return colors.some((value, i) => value !== 0 && Math.floor(i / ofLayer) % 2 === layer) ? 1 : 0;
 }
 
 function chooseVariant(material: RawShaderMaterial, wanted: Readonly<Record<string, number | undefined>>): void {

@@ -42,9 +42,8 @@ export class LookSlot {
   ) {
     this.#nodes = createNodeTexture(light.nodeAtlas, texels);
     const uniforms = { ...shared, nodeAtlas: { value: this.#nodes }, mirrorCube: this.mirror };
-    const groups = room.groups.length;
-    this.surfaces = room.surfaces.map(() => createFinishMaterial('surface', groups, uniforms));
-    this.props = room.props.map(() => createFinishMaterial('prop', groups, uniforms));
+    this.surfaces = room.surfaces.map(() => createFinishMaterial('surface', uniforms));
+    this.props = room.props.map(() => createFinishMaterial('prop', uniforms));
     this.propGeometries = room.props.map(propGeometry);
     const over = { polygonOffset: true, polygonOffsetFactor: -1, polygonOffsetUnits: -2 };
     this.lamps = new RawShaderMaterial({
@@ -65,7 +64,8 @@ export class LookSlot {
   /** Takes over a state of the direct light of the props (that of surfaces is a shared texture). */
   showLight(light: RoomLight): void {
     this.propGeometries.forEach((geometry, i) => {
-      updatePropLight(geometry, 'direct', light.propDirect[i]);
+      updatePropLight(geometry, 'daylight', light.propDirect[0]?.[i]);
+      updatePropLight(geometry, 'lamps', light.propDirect[1]?.[i]);
     });
     this.cubeIsStale = true;
   }
@@ -86,8 +86,8 @@ export class LookSlot {
     look.lampColors.slice(0, this.room.lamps.length).forEach((color, i) => {
       lampColors.set(color, 3 * i);
     });
-    this.windows.uniforms['zenith']!.value = look.sky.zenith;
-    this.windows.uniforms['ground']!.value = look.sky.ground;
+    this.windows.uniforms['zenith']!.value = look.outside?.zenith ?? [0, 0, 0];
+    this.windows.uniforms['ground']!.value = look.outside?.ground ?? [0, 0, 0];
     this.#look = look;
     this.cubeIsStale = true;
   }

@@ -7,14 +7,19 @@ export function propGeometry(prop: PropMesh): BufferGeometry {
   const vertices = prop.positions.length / 3;
   geometry.setAttribute('position', new BufferAttribute(prop.positions, 3));
   geometry.setAttribute('normal', new BufferAttribute(withOnes(prop.normals), 4));
-  geometry.setAttribute('direct', new BufferAttribute(new Float32Array(4 * vertices), 4));
+  geometry.setAttribute('daylight', new BufferAttribute(new Float32Array(4 * vertices), 4));
+  geometry.setAttribute('lamps', new BufferAttribute(new Float32Array(4 * vertices), 4));
   geometry.setAttribute('indirect', new BufferAttribute(new Float32Array(3 * vertices), 3));
   geometry.setIndex(new BufferAttribute(prop.indices, 1));
   return geometry;
 }
 
 /** Overwrites one attribute of a prop; values of another length (a stale room) are left out. */
-export function updatePropLight(geometry: BufferGeometry, name: 'direct' | 'indirect', values?: Float32Array): void {
+export function updatePropLight(
+  geometry: BufferGeometry,
+  name: 'daylight' | 'lamps' | 'indirect',
+  values?: Float32Array,
+): void {
   const attribute = geometry.getAttribute(name) as BufferAttribute;
   if (!values || values.length !== attribute.array.length) return;
   attribute.array.set(values);

@@ -19,7 +19,7 @@ export class RoomStage {
   /** Small things first: they hide parts of the large ones, whose pixels then need no shading. */
   readonly drawOrder: readonly number[];
   readonly shared: SharedUniforms;
-  readonly #direct: DataTexture;
+  readonly #direct: readonly [daylight: DataTexture, lamps: DataTexture];
   readonly #patterns: PatternTextures;
   #light: RoomLight | null = null;
 
@@ -41,7 +41,8 @@ export class RoomStage {
       'pane',
     );
     this.drawOrder = ranksByExtent(this.surfaces);
-    this.#direct = createDirectTexture(firstLight.directAtlas, texels);
+    const texture = () => createDirectTexture(firstLight.directAtlas, texels);
+    this.#direct = [texture(), texture()];
     this.shared = createSharedUniforms(this.#direct, room.size);
     this.#patterns = new PatternTextures(anisotropy);
   }
@@ -51,7 +52,10 @@ export class RoomStage {
   }
 
   showLight(light: RoomLight, slots: readonly LookSlot[]): void {
-    if (light !== this.#light) updateDirectTexture(this.#direct, light.direct);
+    for (const layer of [0, 1] as const) {
+      const direct = light.direct[layer];
+      if (direct && direct !== this.#light?.direct[layer]) updateDirectTexture(this.#direct[layer], direct);
+    }
     this.#light = light;
     for (const slot of slots) slot.showLight(light);
   }
@@ -63,7 +67,7 @@ export class RoomStage {
 
   dispose(): void {
     for (const geometry of [...this.surfaces, this.black, this.lamps, this.windows]) geometry?.dispose();
-    this.#direct.dispose();
+    for (const texture of this.#direct) texture.dispose();
     this.#patterns.dispose();
   }
 }

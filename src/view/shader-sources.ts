@@ -8,13 +8,17 @@ import maskFragment from '../../shaders/mask.frag?raw';
 import mirror from '../../shaders/mirror.glsl?raw';
 import outlineFragment from '../../shaders/outline.frag?raw';
 import placedVertex from '../../shaders/placed.vert?raw';
+import sheen from '../../shaders/sheen.glsl?raw';
 import surfaceFragment from '../../shaders/surface.frag?raw';
 import surfaceVertex from '../../shaders/surface.vert?raw';
 import windowFragment from '../../shaders/window.frag?raw';
 import windowVertex from '../../shaders/window.vert?raw';
 
 const withParts = (source: string): string =>
-  source.replace('#include "display"', () => display).replace('#include "mirror"', () => mirror);
+  source
+    .replace('#include "display"', () => display)
+    .replace('#include "mirror"', () => mirror)
+    .replace('#include "sheen"', () => sheen);
 
 export const SURFACE_SHADERS = { vertexShader: surfaceVertex, fragmentShader: withParts(surfaceFragment) };
 export const LAMP_SHADERS = { vertexShader: lampVertex, fragmentShader: withParts(lampFragment) };

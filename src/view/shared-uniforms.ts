@@ -3,7 +3,8 @@ import type { Vec3 } from '../engine/light/types';
 
 /** Uniforms that all materials of the picture share by reference: set once, seen everywhere. */
 export interface SharedUniforms {
-  readonly directAtlas: { value: DataTexture };
+  readonly daylightAtlas: { value: DataTexture };
+  readonly lampsAtlas: { value: DataTexture };
   /** 1: encode for the display; 0: linear, for capturing the room. */
   readonly encode: { value: number };
   readonly sheenOn: { value: number };
@@ -12,10 +13,14 @@ export interface SharedUniforms {
   readonly roomMax: { value: Vector3 };
 }
 
-export function createSharedUniforms(direct: DataTexture, roomSize: Vec3): SharedUniforms {
+export function createSharedUniforms(
+  [daylight, lamps]: readonly [DataTexture, DataTexture],
+  roomSize: Vec3,
+): SharedUniforms {
   const size = new Vector3(...roomSize);
   return {
-    directAtlas: { value: direct },
+    daylightAtlas: { value: daylight },
+    lampsAtlas: { value: lamps },
     encode: { value: 1 },
     sheenOn: { value: 1 },
     mirrorCenter: { value: size.clone().multiplyScalar(0.5) },

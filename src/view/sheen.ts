@@ -1,43 +1,52 @@
-/**
- * Roughness of a face by its gloss: [gloss units at 60 degrees, roughness]. Gloss bands follow the paint trade's names
- * (matte to 10, low sheen 25, satin 35, semi-gloss to 70, gloss to 85, high gloss over; common practice, no source); the
- * roughness and the share of a clear mirror, third, are ours, chosen by eye. They only decide how reflections look, never a finding.
- */
-const ROUGHNESS_BY_GU: readonly (readonly [number, number, number])[] = [
-  [5, 1, 0],
-  [10, 0.75, 0.35],
-  [25, 0.55, 0.6],
-  [35, 0.42, 0.8],
-  [70, 0.28, 1],
-  [85, 0.15, 1],
-  [100, 0.05, 1],
-];
+import { albedoRow } from '../engine/sheen/albedo';
+import { baseReflectance, sheenOfFinish } from '../engine/sheen/sheen';
+import type { SurfaceLook } from '../kitchen/look';
 
-export interface Sheen {
-  /** 0 = mirror, 1 = matte. */
-  readonly roughness: number;
-  /** How much of the mirrored light is shown, 0-1. */
-  readonly strength: number;
-  /** Half-angle of the cone that is mirrored together, rad. */
+type Rgb = readonly [number, number, number];
+
+/** What the picture needs of a finish that mirrors: the uniforms of sheen.glsl and the cone of mirror.glsl, by their names. */
+export interface SheenUniforms {
+  readonly mirrorPart: number;
+  readonly mirrorAlbedo: Float32Array;
+  readonly mirrorTint: Rgb;
+  /** r, g, b of four components. */
+  readonly bodyGain: Float32Array;
+  /** Half angle of what is mirrored together, rad: half of the lobe's light comes from within. */
   readonly cone: number;
 }
 
-/** The sheen of a face of `gloss` gloss units at 60 degrees; null = none (5 GU and less). */
-export function sheenOfGloss(gloss: number): Sheen | null {
-  if (!(gloss > 5)) return null;
-  const top = ROUGHNESS_BY_GU[ROUGHNESS_BY_GU.length - 1]!;
-  const above = ROUGHNESS_BY_GU.findIndex(([gu]) => gloss <= gu);
-  const [, roughness, strength] =
-    above < 0 ? top : between(ROUGHNESS_BY_GU[above - 1]!, ROUGHNESS_BY_GU[above]!, gloss);
-  // Width of the microfacet lobe: alpha = roughness squared.
-  return { roughness, strength, cone: Math.atan(roughness * roughness) };
+const COMPONENTS = 4;
+/** A channel that a finish hardly has stays as it is. */
+const LEAST_CHANNEL = 1e-4;
+
+/**
+ * The sheen of a surface as it looks; null for a matt one. Its colours beside white stand for spectra, channel by channel: exact for
+ * grays, and for others as far as the light's tint at the place is that of the setting.
+ */
+export function sheenOfLook({
+  glossGu,
+  metal,
+  flat,
+}: Pick<SurfaceLook, 'glossGu' | 'metal' | 'flat'>): SheenUniforms | null {
+  const base = flat[0] ?? [0, 0, 0];
+  const sheen = sheenOfFinish(glossGu, Math.min(1, Math.max(0, luminance(base))), metal);
+  if (!sheen) return null;
+  const bodyGain = new Float32Array(3 * COMPONENTS).fill(1);
+  if (!metal) {
+    flat.slice(0, COMPONENTS).forEach((color, component) => {
+      color.forEach((channel, k) => {
+        if (channel > LEAST_CHANNEL) bodyGain[3 * component + k] = baseReflectance(sheen, channel) / channel;
+      });
+    });
+  }
+  return {
+    mirrorPart: sheen.part,
+    mirrorAlbedo: albedoRow(sheen.alpha, metal),
+    mirrorTint: metal ? (base.map((channel) => baseReflectance(sheen, channel)) as unknown as Rgb) : [0, 0, 0],
+    bodyGain,
+    cone: 2 * Math.atan(sheen.alpha),
+  };
 }
 
-function between(
-  low: readonly [number, number, number],
-  high: readonly [number, number, number],
-  gloss: number,
-): readonly [number, number, number] {
-  const f = (gloss - low[0]) / (high[0] - low[0]);
-  return [gloss, low[1] + f * (high[1] - low[1]), low[2] + f * (high[2] - low[2])];
-}
+/** Of linear sRGB, IEC 61966-2-1. */
+const luminance = ([r, g, b]: Rgb): number => 0.2126 * r + 0.7152 * g + 0.0722 * b;

@@ -1,5 +1,5 @@
 import { samplePattern } from '../engine/pattern/sample';
-import type { Look } from '../kitchen/look';
+import type { ByLayer, Look, RoomLight } from '../kitchen/look';
 import type { FinishInLights } from '../kitchen/study/finish-in-lights';
 import type { PointReading } from '../kitchen/study/point-reading';
 import type { Room } from '../kitchen/types';
@@ -18,6 +18,7 @@ export function createStudio(events: StudioEvents): Studio {
   const readers = new Map<number, (reading: PointReading | null) => void>();
   const lightReaders = new Map<number, (found: FinishInLights | null) => void>();
   let room: Room | null = null;
+  let lit: RoomLight | null = null;
   let revision = 0;
   let tickets = 0;
   let asked: { readonly project: Project; readonly shown: Shown } | null = null;
@@ -35,9 +36,11 @@ export function createStudio(events: StudioEvents): Studio {
     switch (data.kind) {
       case 'room':
         room = data.room;
+        lit = null;
         return events.room(data.room);
       case 'light':
-        return events.light(data.light);
+        lit = mergedLight(data.light, lit);
+        return events.light(lit);
       case 'patterns':
         return queue.prepare(data.patterns);
       case 'look':
@@ -118,3 +121,15 @@ export function createStudio(events: StudioEvents): Studio {
     },
   };
 }
+
+/** A message brings the layers that changed; the page has both. */
+const mergedLight = (now: RoomLight, before: RoomLight | null): RoomLight => ({
+  ...now,
+  direct: merged(now.direct, before?.direct),
+  propDirect: merged(now.propDirect, before?.propDirect),
+});
+
+const merged = <T>([daylight, lamps]: ByLayer<T>, before: ByLayer<T> | undefined): ByLayer<T> => [
+  daylight ?? before?.[0] ?? null,
+  lamps ?? before?.[1] ?? null,
+];

@@ -1,25 +1,24 @@
 import type { DirectMap } from '../engine/light/direct-map';
+import type { DirectLayer } from '../engine/light/direct-scene';
 import { directTexels } from '../engine/light/direct-texels';
 import { propDirect } from '../engine/light/prop-gather';
-import type { RoomLight } from '../kitchen/look';
 import type { RoomBasis } from '../kitchen/study/room-study';
 
-/** Draws the direct light of a room step by step, and hands out copies for the picture. */
+/** Draws one layer of the direct light of a room step by step, and hands out copies for the picture. */
 export interface DirectDesk {
   readonly map: DirectMap | null;
   readonly done: boolean;
   /** One slice of work; says how far the present stage is. */
   step(): { readonly stage: 'lattice' | 'refine' | 'done'; readonly share: number };
-  /** What the picture needs now. */
-  roomLight(): RoomLight;
+  /** What the picture needs now: texels, and light on props. */
+  light(): { readonly direct: Float32Array; readonly props: readonly Float32Array[] };
 }
 
-export function createDirectDesk({ room, transport, nodes }: RoomBasis): DirectDesk {
-  const steps = directTexels(room.light, transport);
-  const props = propDirect(room.light, transport);
+export function createDirectDesk({ room, transport }: RoomBasis, layer: DirectLayer): DirectDesk {
+  const steps = directTexels(room.light, transport, { layer });
+  const props = propDirect(room.light, transport, layer);
   let map: DirectMap | null = null;
   let done = false;
-  let revision = 0;
   return {
     get map() {
       return map;
@@ -37,16 +36,9 @@ export function createDirectDesk({ room, transport, nodes }: RoomBasis): DirectD
       map = next.value.map;
       return next.value;
     },
-    roomLight() {
+    light() {
       if (!map) throw new Error('no direct light has been drawn yet');
-      return {
-        directAtlas: map.atlas,
-        direct: map.data.slice(),
-        nodeAtlas: nodes.atlas,
-        propDirect: props,
-        revision: ++revision,
-        isFinal: done,
-      };
+      return { direct: map.data.slice(), props };
     },
   };
 }

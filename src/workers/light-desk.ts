@@ -11,16 +11,26 @@ import { type SettingLight, settingLight } from '../kitchen/study/setting-light'
 import { beginScheme, solveSchemeGroup } from '../kitchen/study/solved-scheme';
 import { findTints } from '../kitchen/study/tints';
 import { worktopLights } from '../kitchen/study/worktop-lights';
-import { type Finish, GROUPS, type Kitchen, type Lamp, type Project } from '../model/project';
+import {
+  DAYLIGHT_GROUPS,
+  type Finish,
+  GROUPS,
+  type GroupId,
+  type Kitchen,
+  LAMP_GROUPS,
+  type Lamp,
+  type Project,
+} from '../model/project';
 import { calculationFailed } from './failure';
 import { createInterner } from './intern-records';
 import type { Post, ReadLights, ReadPoint, SeeBy, Show, ToLight } from './messages';
-import { RoomAtWork } from './room-desk';
+import { type Lit, RoomAtWork } from './room-desk';
 
 /** A scheme worked out, kept until its option changes. `key` says what it was made from. */
 interface Kept {
   readonly key: string;
-  readonly lit: LitScheme;
+  /** By the outdoors whose daylight it holds; what lamps do is the same in all. */
+  readonly lits: Map<string, LitScheme>;
 }
 
 /** One request being served. */
@@ -107,7 +117,9 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
     const setting = settingLight(show.project, chosen);
     if (!setting.ok) return post({ kind: 'problem', problem: setting.problem });
     postPatterns(show);
-    const job: Job = { show, room: await roomOf(show.project.kitchen), setting: setting.value, stale };
+    const job: Job = { show, room: await roomOf(show.project), setting: setting.value, stale };
+    const lit = litLayers(setting.value);
+    if (!(await job.room.under(setting.value.daylight, lit, stale))) return;
     current = job;
     for (const option of show.options) if (!(await picture(job, option))) return;
     if (!job.room.isFinal) {
@@ -115,11 +127,11 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
       for (const option of show.options) if (!(await picture(job, option))) return;
     }
     for (const option of show.options) if (!(await completeReadings(job, option))) return;
-    if (!(await job.room.refineDirect(stale))) return;
+    if (!(await job.room.refineDirect(lit, stale))) return;
     for (const option of show.options) {
-      const lit = kept.get(option)?.lit;
-      for (const group of GROUPS.keys()) {
-        if (lit && !((await solve(job, lit, group)) && (await gather(job, lit, group)))) return;
+      const scheme = litOf(job, option);
+      for (const group of groupsThere(job)) {
+        if (scheme && !((await solve(job, scheme, group)) && (await gather(job, scheme, group)))) return;
       }
     }
   }
@@ -135,10 +147,10 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
   }
 
   /** The room of a kitchen; built anew only when the kitchen changed. */
-  async function roomOf(kitchen: Kitchen): Promise<RoomAtWork> {
-    const key = JSON.stringify(kitchen);
+  async function roomOf({ kitchen, beams = [] }: Project): Promise<RoomAtWork> {
+    const key = JSON.stringify([withoutSite(kitchen), beams]);
     if (!room || key !== kitchenKey) {
-      room = await RoomAtWork.begin(kitchen, post, pause);
+      room = await RoomAtWork.begin({ kitchen, beams }, post, pause);
       kitchenKey = key;
       kept.clear();
     }
@@ -179,7 +191,7 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
     if (!current || current.stale()) return;
     const { levels } = current.setting;
     for (const option of current.show.options) {
-      const lit = kept.get(option)?.lit;
+      const lit = litOf(current, option);
       if (lit && levels.every((level, group) => level === 0 || lit.nodeLight[group])) paint(current, lit);
     }
   }
@@ -187,21 +199,35 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
   /** The kept scheme of an option as far as it still holds, else a new one; null when it cannot be laid. */
   function lay({ show, room }: Job, option: string): LitScheme | null {
     const key = schemeKey(show.project, option);
-    const before = kept.get(option);
-    if (before?.key === key && before.lit.nodes === room.basis.nodes) return before.lit;
-    let solved = before?.key === key ? before.lit.solved : null;
-    if (!solved) {
-      const scheme = layScheme(show.project, option, room.basis.room.surfaces);
-      if (!scheme.ok) {
+    const { basis } = room;
+    let before = kept.get(option);
+    if (before?.key !== key) before = undefined;
+    const same = before?.lits.get(basis.outdoors);
+    if (same?.nodes === basis.nodes) return same;
+    const other = same ?? [...(before?.lits.values() ?? [])].at(-1);
+    let scheme = other?.solved.scheme;
+    if (!scheme) {
+      const laid = layScheme(show.project, option, basis.room.surfaces);
+      if (!laid.ok) {
         kept.delete(option);
-        post({ kind: 'problem', problem: scheme.problem });
+        post({ kind: 'problem', problem: laid.problem });
         return null;
       }
-      solved = beginScheme(scheme.value, GROUPS.length);
+      scheme = laid.value;
     }
-    const lit = beginLight(room.basis, solved);
-    kept.set(option, { key, lit });
+    const solved = same?.solved ?? beginScheme(scheme, GROUPS.length);
+    const lit = beginLight(basis, solved);
+    if (!same && other) shareLamps(lit, other);
+    const lits = before?.lits ?? new Map<string, LitScheme>();
+    lits.delete(basis.outdoors);
+    lits.set(basis.outdoors, lit);
+    if (lits.size > MOST_SKIES) lits.delete(lits.keys().next().value!);
+    kept.set(option, { key, lits });
     return lit;
+  }
+
+  function litOf({ room }: Job, option: string): LitScheme | undefined {
+    return kept.get(option)?.lits.get(room.basis.outdoors);
   }
 
   async function solve(job: Job, lit: LitScheme, group: number): Promise<boolean> {
@@ -219,8 +245,9 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
   }
 
   /** Findings again, now with the sources of every tint. */
-  async function completeReadings({ show, room, setting, stale }: Job, option: string): Promise<boolean> {
-    const lit = kept.get(option)?.lit;
+  async function completeReadings(job: Job, option: string): Promise<boolean> {
+    const { show, room, setting, stale } = job;
+    const lit = litOf(job, option);
     if (!lit) return true;
     const steps = findTints(room.study, lit.solved, setting);
     for (;;) {
@@ -236,20 +263,19 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
   }
 
   function answer({ ticket, option, rect, u, v, place }: ReadPoint): void {
-    const lit = kept.get(option)?.lit;
-    const map = current?.room.directMap;
+    const lit = current && litOf(current, option);
     const reading =
-      current && lit && map
-        ? readPoint(current.room.basis, lit, current.setting, map, rect, u, v, place, seenBy)
+      current && lit
+        ? readPoint(current.room.basis, lit, current.setting, current.room.directMaps, rect, u, v, place, seenBy)
         : null;
     post({ kind: 'point', ticket, reading });
   }
 
   function answerLights({ ticket, option, surface, beside }: ReadLights): void {
-    const surfaces = kept.get(option)?.lit.solved.scheme.surfaces;
+    const surfaces = current && litOf(current, option)?.solved.scheme.surfaces;
     const finishOn = (wanted: SurfaceId | null) => surfaces?.find((laid) => laid.surface === wanted)?.finish ?? null;
     const finish = finishOn(surface);
-    const lights = current && worktopLights(current.show.project, current.room.basis.worktopDirect);
+    const lights = current && worktopLights(current.show.project, current.room.basis);
     const found = finish && lights?.ok ? finishInLights(finish, lights.value, finishOn(beside)) : null;
     post({ kind: 'lights', ticket, found });
   }
@@ -260,6 +286,32 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
 
   function noLights({ ticket }: ReadLights): void {
     post({ kind: 'lights', ticket, found: null });
+  }
+}
+
+/** Skies for which solved schemes are kept. */
+const MOST_SKIES = 6;
+
+/** Bearing and surroundings are no part of the room's geometry. */
+const withoutSite = ({ site: _, ...kitchen }: Kitchen): Omit<Kitchen, 'site'> => kitchen;
+
+/** Which layers of direct light a setting has on. */
+const litLayers = ({ levels }: SettingLight): Lit => {
+  const isOn = (group: GroupId) => levels[GROUPS.indexOf(group)]! > 0;
+  return [DAYLIGHT_GROUPS.some(isOn), LAMP_GROUPS.some(isOn)];
+};
+
+/** Groups that light the room as it is now: by night there is no daylight to work out. */
+const groupsThere = ({ room }: Job): readonly number[] =>
+  [...GROUPS.keys()].filter((group) => room.basis.outdoors !== '' || group >= DAYLIGHT_GROUPS.length);
+
+/** What lamps do to a scheme does not depend on the sky: it is taken over. */
+function shareLamps(lit: LitScheme, other: LitScheme): void {
+  for (let group = DAYLIGHT_GROUPS.length; group < GROUPS.length; group++) {
+    lit.solved.radiosity[group] = other.solved.radiosity[group]!;
+    if (lit.nodes !== other.nodes) continue;
+    lit.nodeLight[group] = other.nodeLight[group]!;
+    lit.propLight[group] = other.propLight[group]!;
   }
 }
 

@@ -1,6 +1,9 @@
 // Spectral reflectance of what lies outside a window, 380-780 nm at 20 nm. The shapes are our judgement, drawn after what
 // published spectra of such materials show; the level of each is set by the luminous reflectance beside it.
 
+/** Not known: the same at every wavelength. */
+export const GRAY: readonly number[] = new Array<number>(21).fill(0.2);
+
 /** Weathered concrete slabs: climbs gently from the blue. */
 export const PAVING: readonly number[] = [
   0.155, 0.175, 0.195, 0.212, 0.228, 0.242, 0.255, 0.267, 0.278, 0.288, 0.296, 0.302, 0.307, 0.311, 0.314, 0.317, 0.32,

@@ -2,7 +2,7 @@ import { lightById } from '../spectrum/lights';
 import { reflectanceOnGrid } from '../spectrum/resample';
 import type { ReflectanceSpd } from '../spectrum/types';
 import { luminousReflectance } from './luminous-reflectance';
-import { BRICK, GREENERY, LIGHT_RENDER, PAVING, SNOW, SOIL } from './outdoor-materials.data';
+import { BRICK, GRAY, GREENERY, LIGHT_RENDER, PAVING, SNOW, SOIL } from './outdoor-materials.data';
 import type { OutdoorMaterial } from './types';
 
 interface Outdoor {
@@ -14,6 +14,8 @@ interface Outdoor {
 // Levels are our judgement within what is published. [S]: W. Smith, Modern Optical Engineering, figure 12.9. [I]: IES Lighting
 // Handbook, reflectances of outside surfaces, from memory.
 const OUTDOOR: Readonly<Record<OutdoorMaterial, Outdoor>> = {
+  // What daylight is reckoned with where nobody said (common practice, no source).
+  unknown: { shape: GRAY, luminous: 0.2 },
   // Concrete 0.40 [S, I], asphalt 0.05 [S], 0.07 [I], macadam 0.18 [I]: slabs that have weathered.
   paving: { shape: PAVING, luminous: 0.28 },
   // Dark green grass 0.06 [I], trees and grass 0.20 [S], mean of vegetation 0.25 [I]: a lawn's spectrum gives 0.07-0.10.

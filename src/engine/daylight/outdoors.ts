@@ -94,7 +94,8 @@ export function outdoorsAt(setting: OutdoorSetting): OutdoorLight {
 
 /** A sky scaled to what it gives on the open horizontal. */
 function skyOfLevel(kind: SkyKind, towardsSun: Vec3, sky_lx: number): SkyLuminance {
-  const unit = skyLuminance(kind, towardsSun, 1);
+  // Daylight factors, and every figure that kitchens are planned by, rest on the traditional overcast sky.
+  const unit = skyLuminance(kind === 'overcast' ? 'traditional' : kind, towardsSun, 1);
   return { ...unit, zenith_cdm2: sky_lx / skyHorizontalLx(unit) };
 }
 

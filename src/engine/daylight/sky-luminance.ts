@@ -20,7 +20,8 @@ export function indicatrix({ c, d, e }: SkyLuminance, cosChi: number): number {
   return 1 + c * (Math.exp(d * Math.acos(cosine)) - Math.exp((d * Math.PI) / 2)) + e * cosine * cosine;
 }
 
-/** phi(Z) of ISO 15469 by the cosine of Z, the angle to the zenith: 1 at the horizon, where b / cos Z runs to -infinity. */
-export function gradation({ a, b }: SkyLuminance, cosZ: number): number {
+/** phi(Z) of ISO 15469 (or of the traditional overcast sky, 1 at the zenith) by the cosine of Z, the angle to the zenith: 1 at the horizon, where b / cos Z runs to -infinity. */
+export function gradation({ a, b, traditional }: SkyLuminance, cosZ: number): number {
+  if (traditional) return (1 + 2 * Math.max(0, cosZ)) / 3;
   return cosZ > 0 ? 1 + a * Math.exp(b / cosZ) : 1;
 }

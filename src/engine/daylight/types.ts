@@ -35,6 +35,8 @@ export interface SkyLuminance {
   readonly c: number;
   readonly d: number;
   readonly e: number;
+  /** The traditional overcast sky: phi(Z) = (1 + 2 cos Z) / 3, whatever a and b are. */
+  readonly traditional?: true;
   /** Unit vector; of no consequence where c = e = 0. */
   readonly towardsSun: Vec3;
 }
@@ -64,5 +66,5 @@ export interface DaylightSpectra {
   readonly facing: EmissionSpd;
 }
 
-/** What lies outside a window, by what it is. */
-export type OutdoorMaterial = 'paving' | 'greenery' | 'brick' | 'snow' | 'soil' | 'light-render';
+/** What lies outside a window, by what it is; `unknown` is gray and sends back a fifth. */
+export type OutdoorMaterial = 'unknown' | 'paving' | 'greenery' | 'brick' | 'snow' | 'soil' | 'light-render';

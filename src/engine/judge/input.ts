@@ -39,7 +39,7 @@ export interface JudgeInput {
   readonly option: string;
   readonly setting: { readonly id: string; readonly cct_k: number | null; readonly duv: number | null };
   /** Which lights burn together: of one spectrum, or a mix. */
-  readonly lights: 'one' | 'daylight-and-lamps' | 'lamps';
+  readonly lights: 'one' | 'daylight' | 'daylight-and-lamps' | 'lamps';
   readonly surfaces: readonly JudgedSurface[];
   readonly overviews: readonly string[];
 }

@@ -20,6 +20,13 @@ interface MixedPlace {
 
 const WHITE: Lab<'D65-2'> = { l: 100, a: 0, b: 0 };
 
+const MIXES: Readonly<Record<JudgeInput['lights'], string>> = {
+  one: 'one light',
+  daylight: 'what comes from the sky and what from outside below it',
+  'daylight-and-lamps': 'daylight and lamps',
+  lamps: 'lamps of different color',
+};
+
 /** Colors named in the sentence: the strongest are enough to see what happens. */
 const MOST_COLORS = 2;
 
@@ -34,7 +41,7 @@ export function lightMixWarnings(input: JudgeInput): Warning[] {
   if (!worst) return [];
   const colors = groupedBy(places, ({ white }) => whiteWord(white)).slice(0, MOST_COLORS);
   const read = colors.map((group) => `${whiteWord(group[0]!.white)} ${where(group)}`);
-  const mix = input.lights === 'lamps' ? 'lamps of different color' : 'daylight and lamps';
+  const mix = MIXES[input.lights];
   return [
     {
       code: 'light-shift',

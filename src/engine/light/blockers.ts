@@ -1,17 +1,16 @@
-import type { Emitter } from './emitters';
 import { rectNormal } from './rect-bvh';
 import type { Rect } from './types';
 
 const SAME_PLANE_M = 1e-6;
 
 /**
- * The rectangles that can stand between a point of the room and an emitter. Outer walls, floor and ceiling cannot: a
+ * The rectangles that can stand between a point of the room and the face of a lamp or window. Outer walls, floor and ceiling cannot: a
  * rectangle with nothing behind its plane blocks no line between points in front of it.
  */
-export function blockersOf(rects: readonly Rect[], emitters: readonly Emitter[]): Rect[] {
+export function blockersOf(rects: readonly Rect[], faces: readonly Rect[]): Rect[] {
   const low = [Infinity, Infinity, Infinity];
   const high = [-Infinity, -Infinity, -Infinity];
-  for (const { origin, u, v } of [...rects, ...emitters.map(({ rect }) => rect)]) {
+  for (const { origin, u, v } of [...rects, ...faces]) {
     for (let k = 0; k < 3; k++) {
       const far = origin[k]! + u[k]! + v[k]!;
       low[k] = Math.min(low[k]!, origin[k]!, far);

@@ -1,18 +1,16 @@
 import { layoutAtlas, sampleFraction } from './atlas';
-import { addDirect, type DirectScene, directScene } from './direct-scene';
+import { addDirect, CHANNELS, type DirectLayer, type DirectScene, directScene } from './direct-scene';
 import type { Emitter } from './emitters';
 import { rectNormal } from './rect-bvh';
 import { samplePoint } from './sample-point';
 import type { Transport } from './transport';
 import type { AtlasLayout, LightRoom, Rect, Vec3 } from './types';
 
-/** Direct light over the fine rectangles: four channels per texel, one per light group, lx at level 1. */
+/** Direct light of one layer over the fine rectangles: four channels per texel, one per light group, lx at level 1. */
 export interface DirectMap {
   readonly atlas: AtlasLayout;
   readonly data: Float32Array;
 }
-
-export const CHANNELS = 4;
 
 const SPACING_M = 0.02;
 const FINE_SPACING_M = 0.01;
@@ -21,9 +19,8 @@ const NEAR_LAMP_M = 0.3;
 
 /** Samples 2 cm apart; 1 cm across narrow rectangles, and both ways near a lamp that shines on them. */
 function layoutDirectAtlas(room: LightRoom, transport: Transport): AtlasLayout {
-  const lamps = transport.emitters.filter((emitter) => !emitter.outside);
   return layoutAtlas(room.fine, (rect) => {
-    if (lamps.some((lamp) => shinesClose(lamp, rect))) return FINE_SPACING_M;
+    if (transport.emitters.some((lamp) => shinesClose(lamp, rect))) return FINE_SPACING_M;
     return [acrossSpacing(rect.u), acrossSpacing(rect.v)];
   });
 }
@@ -56,6 +53,8 @@ export function directAt(room: LightRoom, transport: Transport, point: Vec3, nor
 /** Evaluates texels of a map on demand. */
 export interface TexelPen {
   readonly map: DirectMap;
+  /** Group of the first channel. */
+  readonly firstGroup: number;
   readonly scene: DirectScene;
   readonly rects: readonly Rect[];
   /** 1 where a texel was computed, 0 where it is interpolated. */
@@ -67,14 +66,15 @@ export interface TexelPen {
   readonly drawn: { count: number };
 }
 
-/** A pen over an empty map of the room. */
-export function startMap(room: LightRoom, transport: Transport): TexelPen {
+/** A pen over an empty map of the room; without a layer all light, the first four groups. */
+export function startMap(room: LightRoom, transport: Transport, layer?: DirectLayer): TexelPen {
   const atlas = layoutDirectAtlas(room, transport);
   const texels = atlas.width * atlas.height;
   const normals = room.fine.map(rectNormal);
   return {
     map: { atlas, data: new Float32Array(CHANNELS * texels) },
-    scene: directScene(transport),
+    firstGroup: layer?.firstGroup ?? 0,
+    scene: directScene(transport, layer),
     rects: room.fine,
     exact: new Uint8Array(texels),
     axis: Uint8Array.from(normals, ({ axis }) => axis),
@@ -101,7 +101,7 @@ export function drawTexel(pen: TexelPen, r: number, i: number, j: number): void 
   const ny = axis === 1 ? sign : 0;
   addDirect(pen.scene, point[0]!, point[1]!, point[2]!, nx, ny, axis === 2 ? sign : 0, light);
   pen.drawn.count++;
-  for (let g = 0; g < CHANNELS; g++) pen.map.data[CHANNELS * texel + g] = light[g]!;
+  for (let g = 0; g < CHANNELS; g++) pen.map.data[CHANNELS * texel + g] = light[pen.firstGroup + g]!;
 }
 
 /** Fills the cell between samples i0-i1 and j0-j1 of a rectangle from its corners, sparing what is computed. */

@@ -2,16 +2,35 @@ import { emitterIrradiance } from './emitter-irradiance';
 import type { Emitter } from './emitters';
 import type { RectBvh } from './rect-bvh';
 import type { Transport } from './transport';
+import { addWindowDirect } from './window-direct';
+import type { WindowLight } from './window-light';
 
 /** Everything that lights points directly, and what stands in its way. */
 export interface DirectScene {
   readonly emitters: readonly Emitter[];
+  readonly windows: readonly WindowLight[];
   readonly bvh: RectBvh;
 }
 
-/** The direct light of a room, shadows by its fine rectangles. */
-export const directScene = ({ emitters, shadowBvh }: Pick<Transport, 'emitters' | 'shadowBvh'>): DirectScene => ({
-  emitters,
+/** Light that changes apart: daylight with the hour, lamps with the room. A layer's four groups stand together. */
+export interface DirectLayer {
+  readonly id: 'daylight' | 'lamps';
+  readonly firstGroup: number;
+}
+export const DIRECT_LAYERS: readonly [daylight: DirectLayer, lamps: DirectLayer] = [
+  { id: 'daylight', firstGroup: 0 },
+  { id: 'lamps', firstGroup: 4 },
+];
+/** Groups of a layer. */
+export const CHANNELS = 4;
+
+/** The direct light of a room, of one layer or both, shadows by its fine rectangles. */
+export const directScene = (
+  { emitters, windows, shadowBvh }: Pick<Transport, 'emitters' | 'windows' | 'shadowBvh'>,
+  layer?: DirectLayer,
+): DirectScene => ({
+  emitters: layer?.id === 'daylight' ? [] : emitters,
+  windows: layer?.id === 'lamps' ? [] : windows,
   bvh: shadowBvh,
 });
 
@@ -26,9 +45,10 @@ export function addDirect(
   nz: number,
   out: Float64Array,
 ): void {
-  const { emitters, bvh } = scene;
+  const { emitters, windows, bvh } = scene;
   for (let e = 0; e < emitters.length; e++) {
     const emitter = emitters[e]!;
     out[emitter.group]! += emitterIrradiance(emitter, bvh, x, y, z, nx, ny, nz, true);
   }
+  for (let w = 0; w < windows.length; w++) addWindowDirect(windows[w]!, bvh, x, y, z, nx, ny, nz, true, out);
 }

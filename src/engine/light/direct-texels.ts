@@ -1,4 +1,5 @@
-import { CHANNELS, type DirectMap, drawTexel, fillCell, startMap, type TexelPen } from './direct-map';
+import { type DirectMap, drawTexel, fillCell, startMap, type TexelPen } from './direct-map';
+import { CHANNELS, type DirectLayer } from './direct-scene';
 import { shadowRayCount } from './rect-trace';
 import type { Transport } from './transport';
 import type { LightRoom } from './types';
@@ -8,6 +9,8 @@ export interface DirectOptions {
   readonly tolerance?: number;
   /** Work between two yields, in shadow rays: 10 000 take about 10 ms. */
   readonly raysPerStep?: number;
+  /** Only the light of one layer. */
+  readonly layer?: DirectLayer;
 }
 
 export interface DirectProgress {
@@ -32,9 +35,9 @@ const DARK_SHARE = 0.005;
 export function* directTexels(
   room: LightRoom,
   transport: Transport,
-  { tolerance = 0.01, raysPerStep = 10_000 }: DirectOptions = {},
+  { tolerance = 0.01, raysPerStep = 10_000, layer }: DirectOptions = {},
 ): Generator<DirectProgress, DirectMap> {
-  const pen = startMap(room, transport);
+  const pen = startMap(room, transport, layer);
   const { map } = pen;
   const { atlas } = map;
   // The worktop is looked at first.

@@ -2,9 +2,8 @@ import type { Emitter } from './emitters';
 import { lampIrradiance } from './lamp-irradiance';
 import type { RectBvh } from './rect-bvh';
 import { visibleShare } from './visible-share';
-import { windowIrradiance } from './window-irradiance';
 
-const ORIGIN_OFFSET_M = 1e-4;
+export const ORIGIN_OFFSET_M = 1e-4;
 /** Beside a narrow beam no shadow rays are sent for less light than this share of the face's exitance (our judgement). */
 const DARK = 1e-9;
 
@@ -35,13 +34,19 @@ export function emitterIrradiance(
   }
   const share = visibleShare(emitter, bvh, ox, oy, oz, nx, ny, nz, finest);
   if (share === 0) return 0;
-  const whole = emitter.outside
-    ? windowIrradiance(emitter, x, y, z, nx, ny, nz)
-    : lampIrradiance(emitter, x, y, z, nx, ny, nz);
-  return whole * share;
+  return lampIrradiance(emitter, x, y, z, nx, ny, nz) * share;
 }
 
-function anyAbove(corners: Float64Array, x: number, y: number, z: number, nx: number, ny: number, nz: number): boolean {
+/** Whether any of four corners lies in front of a plane through a point. */
+export function anyAbove(
+  corners: Float64Array,
+  x: number,
+  y: number,
+  z: number,
+  nx: number,
+  ny: number,
+  nz: number,
+): boolean {
   for (let k = 0; k < 12; k += 3) {
     if ((corners[k]! - x) * nx + (corners[k + 1]! - y) * ny + (corners[k + 2]! - z) * nz > 1e-9) return true;
   }

@@ -1,4 +1,4 @@
-import { directAt } from './direct-map';
+import { addDirect, type DirectLayer, directScene } from './direct-scene';
 import { directionThrough, lensTowards } from './lens';
 import type { NodeGather } from './nodes';
 import { castRay } from './ray';
@@ -17,17 +17,22 @@ const ASPECT = 1.6;
 
 /**
  * Illuminance of what one sees from the given viewpoints in a room of standard reflectances: one row of points per group at
- * level 1, lx. The exposure is taken from it, which so depends on the room and its lamps and not on the finishes compared.
+ * level 1, lx. The exposure is taken from it, which so depends on the room and its lamps and not on the finishes compared. With a
+ * layer only its groups are filled. Sun that falls on a place directly is left out: a patch of it may burn out, as to the eye.
  */
 export function referenceView(
   room: LightRoom,
   transport: Transport,
   nodes: NodeGather,
   viewpoints: readonly Viewpoint[],
+  anew?: DirectLayer,
 ): Float64Array[] {
   const reflectance = Float32Array.from(room.surfaces, (name) => REFERENCE_REFLECTANCE[name] ?? REFERENCE_OTHER);
+  const scene = directScene(transport, anew);
+  const suns = new Set(transport.windows.map(({ sunGroup }) => sunGroup));
   const radiosity = transport.direct.map((direct) => solveGroup(transport, reflectance, direct, { bands: 1 }));
   const seen: number[][] = radiosity.map(() => []);
+  const direct = new Float64Array(room.groups.length);
   for (const viewpoint of viewpoints) {
     for (const direction of directionsOf(viewpoint)) {
       const hit = castRay(transport.fineBvh, viewpoint.eye, direction);
@@ -36,7 +41,9 @@ export function referenceView(
       const { axis, sign } = rectNormal(rect);
       const at = (k: 0 | 1 | 2) => rect.origin[k] + rect.u[k] * hit.u + rect.v[k] * hit.v;
       const normal = [0, 1, 2].map((k) => (k === axis ? sign : 0)) as unknown as Vec3;
-      const direct = directAt(room, transport, [at(0), at(1), at(2)], normal);
+      direct.fill(0);
+      addDirect(scene, at(0), at(1), at(2), ...normal, direct);
+      for (const sun of suns) direct[sun] = 0;
       const row = nearestNode(nodes, hit.rect, hit.u, hit.v);
       for (const [group, b] of radiosity.entries()) seen[group]!.push(direct[group]! + rowTimes(nodes, row, b));
     }

@@ -94,14 +94,14 @@ const p = new Float64Array(3);
 /** Casts the rays of patch i; patches must come in order. */
 function castPatch(rects: readonly Rect[], patches: Patches, bvh: RectBvh, hits: Hits, i: number): void {
   const { column, rays, slotOf, sequence } = hits;
+  const { span } = patches;
   let [su, sv, r2, turn] = sequence as unknown as [number, number, number, number];
   const r = patches.rect[i]!;
   const rect = rects[r]!;
-  const nu = patches.alongU[r]!;
-  const nv = patches.alongV[r]!;
-  const local = i - patches.first[r]!;
-  const pu = local % nu;
-  const pv = (local - pu) / nu;
+  const u0 = span[4 * i]!;
+  const du = span[4 * i + 1]!;
+  const v0 = span[4 * i + 2]!;
+  const dv = span[4 * i + 3]!;
   const a = patches.axis[r]!;
   const b = (a + 1) % 3;
   const c = (a + 2) % 3;
@@ -111,8 +111,8 @@ function castPatch(rects: readonly Rect[], patches: Patches, bvh: RectBvh, hits:
   for (let k = 0; k < hits.perPatch; k++) {
     su = next(su, STEP_U);
     sv = next(sv, STEP_V);
-    const fu = (pu + su) / nu;
-    const fv = (pv + sv) / nv;
+    const fu = u0 + du * su;
+    const fv = v0 + dv * sv;
     for (let m = 0; m < 3; m++) o[m] = rect.origin[m]! + rect.u[m]! * fu + rect.v[m]! * fv;
     o[a]! += sign * RAY_OFFSET_M;
     r2 = next(r2, STEP_R);

@@ -8,6 +8,8 @@ const GAUSS = 0.5 / Math.sqrt(3);
 const MAX_DEPTH = 12;
 /** Cells this small against their distance, or against the beam's width, need 2 x 2 points only. */
 const CELL_ANGLE = 0.25;
+/** In beams of under 6 degrees cells stay this large, or a large face would take thousands; nothing one sees is that sharp. */
+const LEAST_CELL_ANGLE = 0.05;
 
 /**
  * Unshadowed direct illuminance in lx (level 1) that a lamp face gives at a point with unit normal n. Lambert: exactly, by
@@ -28,7 +30,7 @@ export function lampIrradiance(
   const { origin, u, v } = rect;
   const lu = Math.hypot(u[0], u[1], u[2]);
   const lv = Math.hypot(v[0], v[1], v[2]);
-  const widest = Math.min(CELL_ANGLE, beam.width);
+  const widest = Math.max(LEAST_CELL_ANGLE, Math.min(CELL_ANGLE, beam.width));
   let depth = push(0, 0, 1, 0, 1, 0);
   let sum = 0;
   while (depth > 0) {

@@ -1,4 +1,4 @@
-import { addDirect, directScene } from './direct-scene';
+import { addDirect, CHANNELS, type DirectLayer, directScene } from './direct-scene';
 import { finishGather, gatherPoint, startGather } from './gather-rows';
 import type { Transport } from './transport';
 import type { LightRoom, SparseRows } from './types';
@@ -26,16 +26,17 @@ export function buildPropGather(
   return { rows: finishGather(gatherer), first };
 }
 
-/** Direct light per prop and vertex: four channels, one per light group, lx at level 1. Props cast no shadows. */
-export function propDirect(room: LightRoom, transport: Transport): Float32Array[] {
-  const scene = directScene(transport);
-  const sum = new Float64Array(Math.max(4, room.groups.length));
+/** Direct light per prop and vertex: the four groups of a layer (or the first four), lx at level 1. Props cast no shadows. */
+export function propDirect(room: LightRoom, transport: Transport, layer?: DirectLayer): Float32Array[] {
+  const scene = directScene(transport, layer);
+  const firstGroup = layer?.firstGroup ?? 0;
+  const sum = new Float64Array(Math.max(firstGroup + CHANNELS, room.groups.length));
   return room.props.map(({ positions, normals }) => {
-    const out = new Float32Array((4 * positions.length) / 3);
+    const out = new Float32Array((CHANNELS * positions.length) / 3);
     for (let k = 0; k < positions.length; k += 3) {
       sum.fill(0);
       addDirect(scene, positions[k]!, positions[k + 1]!, positions[k + 2]!, ...unit(normals, k), sum);
-      for (let g = 0; g < 4; g++) out[(4 * k) / 3 + g] = sum[g]!;
+      for (let g = 0; g < CHANNELS; g++) out[(CHANNELS * k) / 3 + g] = sum[firstGroup + g]!;
     }
     return out;
   });

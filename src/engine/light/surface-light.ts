@@ -1,7 +1,7 @@
 import type { Facing } from '../surface';
 import { sampleFraction } from './atlas';
 import { BAND_COUNT } from './bands';
-import { addDirect, directScene } from './direct-scene';
+import { addDirect, CHANNELS, type DirectLayer, type DirectScene, directScene } from './direct-scene';
 import type { NodeGather } from './nodes';
 import { rectNormal } from './rect-bvh';
 import { samplePoint } from './sample-point';
@@ -19,13 +19,14 @@ export function facingOf(rect: Rect): Facing {
 
 /**
  * Area means of direct light and gather rows over the fine rectangles, per surface and facing. Black is left out. `before`:
- * the same room's lights from other nodes, whose direct light is kept.
+ * lights of the same room, from other nodes or under another sky; their direct light is kept but for that of `anew`.
  */
 export function surfaceLights(
   room: LightRoom,
   transport: Transport,
   nodes: NodeGather,
   before?: readonly SurfaceLight[],
+  anew?: DirectLayer,
 ): SurfaceLight[] {
   const byKey = new Map<string, number[]>();
   room.fine.forEach((rect, r) => {
@@ -35,7 +36,7 @@ export function surfaceLights(
     if (list) list.push(r);
     else byKey.set(key, [r]);
   });
-  return [...byKey.values()].map((rects, index) => meanLight(room, transport, nodes, rects, before?.[index]));
+  return [...byKey.values()].map((rects, index) => meanLight(room, transport, nodes, rects, before?.[index], anew));
 }
 
 /** Area mean of light over some fine rectangles, as if they were one surface with the facing of the first. */
@@ -45,6 +46,7 @@ export function meanLight(
   nodes: NodeGather,
   rects: readonly number[],
   before?: SurfaceLight,
+  anew?: DirectLayer,
 ): SurfaceLight {
   const first = room.fine[rects[0]!]!;
   const groups = room.groups.length;
@@ -56,28 +58,39 @@ export function meanLight(
     const rect = room.fine[r]!;
     const rectArea = Math.hypot(...rect.u) * Math.hypot(...rect.v);
     area += rectArea;
-    if (!before) addRectDirect(room, transport, rect, rectArea, direct, directMin);
+    if (!before || anew) addRectDirect(room, directScene(transport, before && anew), rect, rectArea, direct, directMin);
     addRectGather(nodes, r, rectArea, gather);
   }
   return {
     surface: first.surface,
     facing: facingOf(first),
     area_m2: area,
-    direct: before?.direct ?? direct.map((sum) => sum / area),
-    directMin: before?.directMin ?? directMin,
+    direct: merged(
+      before?.direct,
+      direct.map((sum) => sum / area),
+      anew,
+    ),
+    directMin: merged(before?.directMin, directMin, anew),
     gather: Float32Array.from(gather, (sum) => sum / area),
   };
 }
 
+/** Values of before, those of one layer's groups replaced; without a layer all are kept. */
+function merged(before: Float64Array | undefined, now: Float64Array, anew: DirectLayer | undefined): Float64Array {
+  if (!before) return now;
+  if (!anew) return before;
+  const end = anew.firstGroup + CHANNELS;
+  return before.map((value, group) => (group >= anew.firstGroup && group < end ? now[group]! : value));
+}
+
 function addRectDirect(
   room: LightRoom,
-  transport: Transport,
+  scene: DirectScene,
   rect: Rect,
   area: number,
   direct: Float64Array,
   directMin: Float64Array,
 ): void {
-  const scene = directScene(transport);
   const { axis, sign } = rectNormal(rect);
   const nu = pointsAlong(Math.hypot(...rect.u));
   const nv = pointsAlong(Math.hypot(...rect.v));

@@ -5,6 +5,7 @@ import { formFactorsInSteps } from './form-factors';
 import { layoutPatches, type Patches } from './patches';
 import { buildRectBvh, type RectBvh } from './rect-bvh';
 import type { LightRoom, SparseRows } from './types';
+import type { WindowLight } from './window-light';
 
 export interface TransportOptions {
   /** Rays per patch for form factors; a square number is used as it is, others are rounded to one. */
@@ -26,9 +27,14 @@ export interface Transport {
   /** Share of form factor rays that left the room or met a back, and the same per coarse rectangle. */
   readonly leak: number;
   readonly leakByRect: Float32Array;
-  /** Per emitter (lamps, then windows): flux found on the patches over flux sent, before it is corrected. */
+  /** Per lamp: flux found on the patches over flux sent, before it is corrected. */
   readonly caught: Float64Array;
   readonly emitters: readonly Emitter[];
+  /** Windows under one state of the outdoors; none until there is one (see `withDaylight`). */
+  readonly windows: readonly WindowLight[];
+  readonly daylightCaught: readonly Float64Array[];
+  /** Coarse rectangles without openings and lamp faces. */
+  readonly opaqueBvh: RectBvh;
   readonly coarseBvh: RectBvh;
   readonly fineBvh: RectBvh;
   /** The fine rectangles that can cast shadows. */
@@ -50,9 +56,10 @@ export function buildTransport(room: LightRoom, options: TransportOptions = {}):
 
 /** The same, yielding the share done (0-1, roughly by time) every few milliseconds, so that a worker can listen. */
 export function* buildTransportInSteps(room: LightRoom, options: TransportOptions = {}): Generator<number, Transport> {
-  const { raysPerPatch = 196, patchSize = 0.3, seed = 1 } = options;
+  const { raysPerPatch = 121, patchSize = 0.3, seed = 1 } = options;
   const coarseBvh = buildRectBvh(room.coarse);
-  const patches = layoutPatches(room.coarse, patchSize);
+  const faces = [...room.lamps, ...room.windows].map(({ rect }) => rect);
+  const patches = layoutPatches(room.coarse, patchSize, faces);
   const { factors, leak, leakByRect } = yield* part(
     formFactorsInSteps(room.coarse, patches, coarseBvh, raysPerPatch, seed),
     0,
@@ -60,14 +67,14 @@ export function* buildTransportInSteps(room: LightRoom, options: TransportOption
   );
   const emitters = prepareEmitters(room);
   // Openings and lamp faces let light through here: a window's glass may lie behind the black rectangle that closes it.
-  const opaque = buildRectBvh(
+  const opaqueBvh = buildRectBvh(
     blockersOf(
       room.coarse.filter((rect) => rect.surface >= 0),
-      emitters,
+      faces,
     ),
   );
   const { direct, caught } = yield* part(
-    coarseDirectInSteps(room.coarse, patches, opaque, emitters, room.groups.length),
+    coarseDirectInSteps(room.coarse, patches, opaqueBvh, emitters, room.groups.length),
     FACTOR_SHARE,
     LAST_SHARE,
   );
@@ -82,9 +89,12 @@ export function* buildTransportInSteps(room: LightRoom, options: TransportOption
     leakByRect,
     caught,
     emitters,
+    windows: [],
+    daylightCaught: [],
+    opaqueBvh,
     coarseBvh,
     fineBvh,
-    shadowBvh: buildRectBvh(blockersOf(room.fine, emitters)),
+    shadowBvh: buildRectBvh(blockersOf(room.fine, faces)),
   };
 }
 

@@ -52,17 +52,15 @@ export interface LampFace {
   readonly beam?: Beam;
 }
 
-/**
- * A glazed opening to an overcast sky over a level ground. `rect` lies in the glass plane, front towards the room.
- * Sky: CIE overcast, `skyLx` = illuminance of the unobstructed horizontal, lx. Ground: Lambert, neutral `groundReflectance`.
- */
+/** A glazed opening. `rect` lies in the glass plane, front towards the room; what is outside is said by `Outdoors`. */
 export interface WindowAperture {
-  readonly group: number;
   readonly rect: Rect;
-  readonly skyLx: number;
-  readonly groundReflectance: number;
   /** Panes of clear glass, refractive index 1.52: transmittance by angle is computed from Fresnel's equations. */
   readonly panes: number;
+  /** Elevation of the top of a long wall across the way, seen straight on; 0 = open view. */
+  readonly facing_deg: number;
+  /** The light groups of what comes through. */
+  readonly groups: { readonly sky: number; readonly sun: number; readonly ground: number; readonly facing: number };
 }
 
 /** A point-lit mesh for what is not a rectangle (tap, knob, pendant). Triangles, counter-clockwise from outside. */

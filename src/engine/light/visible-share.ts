@@ -1,6 +1,5 @@
 import type { Emitter } from './emitters';
 import { intensityTowards } from './lamp-irradiance';
-import { luminanceThrough } from './overcast-sky';
 import type { RectBvh } from './rect-bvh';
 import { isBlocked } from './rect-trace';
 
@@ -60,14 +59,11 @@ function sampleWeight(
   ny: number,
   nz: number,
 ): number {
-  const { normal, outside, beam } = emitter;
+  const { normal, beam } = emitter;
   const toReceiver = dx * nx + dy * ny + dz * nz;
   const toFace = -(dx * normal[0]! + dy * normal[1]! + dz * normal[2]!);
   if (toReceiver <= 0 || toFace <= 0) return 0;
   const d2 = dx * dx + dy * dy + dz * dz;
   if (beam) return (toReceiver * intensityTowards(emitter, beam, -dx, -dy, -dz)) / (d2 * Math.sqrt(d2));
-  const w = (toReceiver * toFace) / (d2 * d2);
-  if (!outside) return w;
-  const d = Math.sqrt(d2);
-  return w * luminanceThrough(outside, dz / d, toFace / d);
+  return (toReceiver * toFace) / (d2 * d2);
 }

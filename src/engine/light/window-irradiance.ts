@@ -1,31 +1,37 @@
-import type { Emitter } from './emitters';
-import { luminanceThrough } from './overcast-sky';
+import { readGlass } from './glass';
 import { quadFactor } from './polygon-factor';
+import { luminanceOutside, PARTS, partTowards, type WindowLight } from './window-light';
 
 const cellStack = new Float64Array(5 * 64);
 const quad = new Float64Array(12);
+const means = new Float64Array(PARTS);
 const GAUSS = 0.5 / Math.sqrt(3);
 const MAX_DEPTH = 6;
 const CELL_ANGLE = 0.7;
+/** A wall across the way has an upper edge that no cell follows: smaller cells find it. */
+const WALL_CELL_ANGLE = 0.25;
 
 /**
- * Unshadowed light of a window: the aperture cut into cells small against their distance (and along the horizon),
- * each with its exact form factor times the mean luminance at 2 x 2 Gauss points.
+ * Unshadowed light of a window by what is seen through it, pi times luminance summed into `out` (sky, ground, facing wall;
+ * lx): the aperture cut into cells small against their distance (and along the horizon), each with its exact form factor
+ * times the mean luminance at 2 x 2 Gauss points.
  */
 export function windowIrradiance(
-  emitter: Emitter,
+  window: WindowLight,
   x: number,
   y: number,
   z: number,
   nx: number,
   ny: number,
   nz: number,
-): number {
-  const { origin, u, v } = emitter.rect;
+  out: Float64Array,
+): void {
+  out.fill(0);
+  const { origin, u, v } = window.rect;
   const lu = Math.hypot(u[0], u[1], u[2]);
   const lv = Math.hypot(v[0], v[1], v[2]);
-  let depth = pushRoots(emitter, z);
-  let sum = 0;
+  const angle = window.wallTangent > 0 ? WALL_CELL_ANGLE : CELL_ANGLE;
+  let depth = pushRoots(window, z);
   while (depth > 0) {
     const at = 5 * --depth;
     const u0 = cellStack[at]!;
@@ -42,8 +48,7 @@ export function windowIrradiance(
     );
     const du = (u1 - u0) * lu;
     const dv = (v1 - v0) * lv;
-    const longest = Math.max(du, dv);
-    if (longest > CELL_ANGLE * distance && level < 2 * MAX_DEPTH) {
+    if (Math.max(du, dv) > angle * distance && level < 2 * MAX_DEPTH) {
       if (du >= dv) {
         depth = push(depth, u0, um, v0, v1, level + 1);
         depth = push(depth, um, u1, v0, v1, level + 1);
@@ -63,9 +68,10 @@ export function windowIrradiance(
       quad[9 + k] = o + uk * u0 + vk * v1;
     }
     const factor = quadFactor(x, y, z, nx, ny, nz, quad);
-    if (factor > 0) sum += factor * meanLuminance(emitter, x, y, z, nx, ny, nz, u0, u1, v0, v1);
+    if (factor <= 0) continue;
+    meanLuminances(window, x, y, z, nx, ny, nz, u0, u1, v0, v1);
+    for (let part = 0; part < PARTS; part++) out[part]! += Math.PI * factor * means[part]!;
   }
-  return Math.PI * sum;
 }
 
 function push(depth: number, u0: number, u1: number, v0: number, v1: number, level: number): number {
@@ -79,8 +85,8 @@ function push(depth: number, u0: number, u1: number, v0: number, v1: number, lev
 }
 
 /** The whole aperture, or its parts above and below the horizon of a point at height z. */
-function pushRoots(emitter: Emitter, z: number): number {
-  const { origin, u, v } = emitter.rect;
+function pushRoots(window: WindowLight, z: number): number {
+  const { origin, u, v } = window.rect;
   const alongU = u[2] !== 0 ? (z - origin[2]) / u[2] : -1;
   const alongV = v[2] !== 0 ? (z - origin[2]) / v[2] : -1;
   if (alongU > 0 && alongU < 1) return push(push(0, 0, alongU, 0, 1, 0), alongU, 1, 0, 1, 0);
@@ -88,8 +94,9 @@ function pushRoots(emitter: Emitter, z: number): number {
   return push(0, 0, 1, 0, 1, 0);
 }
 
-function meanLuminance(
-  emitter: Emitter,
+/** Mean luminance of a cell by part, weighted by what each point gives, into `means`. */
+function meanLuminances(
+  window: WindowLight,
   x: number,
   y: number,
   z: number,
@@ -100,26 +107,29 @@ function meanLuminance(
   u1: number,
   v0: number,
   v1: number,
-): number {
-  const { rect, normal, outside } = emitter;
+): void {
+  const { rect, normal } = window;
   const { origin, u, v } = rect;
-  let sum = 0;
+  means.fill(0);
   let weights = 0;
-  let plain = 0;
-  for (let g = 0; g < 4; g++) {
-    const fu = (u0 + u1) / 2 + (g & 1 ? GAUSS : -GAUSS) * (u1 - u0);
-    const fv = (v0 + v1) / 2 + (g & 2 ? GAUSS : -GAUSS) * (v1 - v0);
-    const dx = origin[0] + u[0] * fu + v[0] * fv - x;
-    const dy = origin[1] + u[1] * fu + v[1] * fv - y;
-    const dz = origin[2] + u[2] * fu + v[2] * fv - z;
-    const d2 = dx * dx + dy * dy + dz * dz;
-    const d = Math.sqrt(d2);
-    const toFace = -(dx * normal[0]! + dy * normal[1]! + dz * normal[2]!);
-    const luminance = luminanceThrough(outside!, dz / d, Math.min(1, Math.max(0, toFace / d)));
-    const w = Math.max(0, dx * nx + dy * ny + dz * nz) * (toFace / (d2 * d2));
-    sum += w * luminance;
-    weights += w;
-    plain += luminance / 4;
+  for (let pass = 0; pass < 2 && weights === 0; pass++) {
+    for (let g = 0; g < 4; g++) {
+      const fu = (u0 + u1) / 2 + (g & 1 ? GAUSS : -GAUSS) * (u1 - u0);
+      const fv = (v0 + v1) / 2 + (g & 2 ? GAUSS : -GAUSS) * (v1 - v0);
+      const dx = origin[0] + u[0] * fu + v[0] * fv - x;
+      const dy = origin[1] + u[1] * fu + v[1] * fv - y;
+      const dz = origin[2] + u[2] * fu + v[2] * fv - z;
+      const d2 = dx * dx + dy * dy + dz * dz;
+      const d = Math.sqrt(d2);
+      const toFace = -(dx * normal[0]! + dy * normal[1]! + dz * normal[2]!);
+      // A cell cut by the receiver's own plane may show it none of its four points: then all count alike.
+      const w = pass === 0 ? Math.max(0, dx * nx + dy * ny + dz * nz) * (toFace / (d2 * d2)) : 1;
+      if (w === 0) continue;
+      const part = partTowards(window, dx / d, dy / d, dz / d);
+      const luminance = luminanceOutside(window, part, dx / d, dy / d, dz / d);
+      means[part]! += w * luminance * readGlass(window.glass, Math.min(1, Math.max(0, toFace / d)));
+      weights += w;
+    }
   }
-  return weights > 0 ? sum / weights : plain;
+  for (let part = 0; part < PARTS; part++) means[part]! /= weights;
 }

@@ -59,11 +59,22 @@ export interface SheenSplit {
   readonly mirrorScale: number;
 }
 
+/** What a sphere instrument at 8 degrees gets of a coat's mirror, and of the white in a metal's, 0-1. */
+const measuredWhite = ({ alpha, part, metal }: Sheen): number =>
+  metal ? metalWhite(alpha, COSINE_OF_SPHERE) : part * coatAlbedo(alpha, COSINE_OF_SPHERE);
+
+/** The body under a coat, or F0 of a metal, whose reflectance as measured is `rho`; per wavelength or colour channel, 0-1. */
+export function baseReflectance(sheen: Sheen, rho: number): number {
+  const measured = measuredWhite(sheen);
+  return Math.max(0, rho - measured) / (1 - measured);
+}
+
 /** The parts for an eye at an angle to the normal of that cosine, 0-1. */
-export function splitSheen({ alpha, part, metal }: Sheen, cosine: number): SheenSplit {
+export function splitSheen(sheen: Sheen, cosine: number): SheenSplit {
+  const { alpha, part, metal } = sheen;
+  const measured = measuredWhite(sheen);
   if (metal) {
     const white = metalWhite(alpha, cosine);
-    const measured = metalWhite(alpha, COSINE_OF_SPHERE);
     return {
       bodyLess: 0,
       bodyScale: 1 - part,
@@ -73,7 +84,6 @@ export function splitSheen({ alpha, part, metal }: Sheen, cosine: number): Sheen
     };
   }
   const mirror = part * coatAlbedo(alpha, cosine);
-  const measured = part * coatAlbedo(alpha, COSINE_OF_SPHERE);
   return {
     bodyLess: measured,
     bodyScale: (1 - mirror) / (1 - measured),

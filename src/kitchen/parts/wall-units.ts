@@ -29,7 +29,7 @@ export function addWallCarcass(parts: Assembly, plan: Plan, row: Span, depth: nu
     z: [bottom, top],
   });
   parts.box(skin, min, max, ['z-']);
-  parts.face(skin, min, max, 'z-', [stripHole(plan, row)]);
+  parts.face(skin, min, max, 'z-', [stripHole(plan, row, 0.02)]);
 }
 
 function addWallFronts(parts: Assembly, plan: Plan, row: Row): void {

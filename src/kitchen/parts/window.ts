@@ -1,6 +1,6 @@
 import type { Solid, WindowAperture } from '../../engine/light/types';
 import { GROUPS } from '../../model/project';
-import type { Plan } from '../plan/types';
+import type { Plan, PlannedOpening } from '../plan/types';
 import { type Assembly, faceRect, type Skin } from './assembly';
 import { plainRect } from './cut-holes';
 import { blank, grained, inPlane } from './pattern-coordinates';
@@ -9,14 +9,13 @@ import { blank, grained, inPlane } from './pattern-coordinates';
 const FRAME = { width: 0.045, depth: 0.05 };
 const SASH = { width: 0.05, depth: 0.062 };
 const NOSING = { depth: 0.03, ear: 0.03, thickness: 0.022 };
-/** Double glazing over garden or street. */
-const PANES = 2;
-const GROUND_REFLECTANCE = 0.2;
+
+const theWindow = ({ openings }: Plan): PlannedOpening => openings[0]!;
 
 /** The opening through the left wall. */
 export const windowHole = (plan: Plan): Solid => ({
-  min: [-1, plan.window.from, plan.window.sill],
-  max: [0.01, plan.window.to, plan.window.head],
+  min: [-1, theWindow(plan).from, theWindow(plan).sill],
+  max: [0.01, theWindow(plan).to, theWindow(plan).head],
 });
 
 type Range = readonly [number, number];
@@ -27,7 +26,8 @@ interface Light {
 }
 
 /** The two lights between fixed frame and mullion, each filled by a casement. */
-function lights({ window: { from, to, sill, head } }: Plan): readonly Light[] {
+function lights(plan: Plan): readonly Light[] {
+  const { from, to, sill, head } = theWindow(plan);
   const middle = (from + to) / 2;
   const half = FRAME.width / 2;
   const z: Range = [sill + FRAME.width, head - FRAME.width];
@@ -45,21 +45,26 @@ const glass = ({ y, z }: Light): Light => ({
 
 /** One aperture per casement: its glass, in the glass plane at the outer end of the reveal. */
 export function windowApertures(plan: Plan): WindowAperture[] {
-  const x = -plan.window.reveal;
+  const { reveal, panes, facing_deg } = theWindow(plan);
+  const x = -reveal;
   return lights(plan)
     .map(glass)
     .map(({ y, z }) => ({
-      group: GROUPS.indexOf('sky'),
       rect: plainRect(faceRect({ surface: 'black', coordinates: blank }, [x, y[0], z[0]], [x, y[1], z[1]], 'x+')),
-      skyLx: plan.skyLx,
-      groundReflectance: GROUND_REFLECTANCE,
-      panes: PANES,
+      panes,
+      facing_deg,
+      groups: {
+        sky: GROUPS.indexOf('sky'),
+        sun: GROUPS.indexOf('sun'),
+        ground: GROUPS.indexOf('ground'),
+        facing: GROUPS.indexOf('facing'),
+      },
     }));
 }
 
 /** Reveals round the opening (the sill is a board), the glass in black, the frame's face round it. */
 export function addOpening(parts: Assembly, plan: Plan): void {
-  const { from, to, sill, head, reveal } = plan.window;
+  const { from, to, sill, head, reveal } = theWindow(plan);
   const wall: Skin = { surface: 'wall', coordinates: inPlane() };
   const frame: Skin = { surface: 'frame', coordinates: grained(1, 0) };
   parts.face(wall, [-reveal, from, head], [0, to, head], 'z-');
@@ -78,7 +83,7 @@ export function addOpening(parts: Assembly, plan: Plan): void {
 
 /** Frame, mullion, two casements and the nosing of the sill board. */
 export function addWindowJoinery(parts: Assembly, plan: Plan): void {
-  const { from, to, sill, head, reveal } = plan.window;
+  const { from, to, sill, head, reveal } = theWindow(plan);
   const ring = (y0: number, y1: number, z0: number, z1: number, bar: typeof FRAME): void => {
     const x: Range = [-reveal, -reveal + bar.depth];
     const w = bar.width;

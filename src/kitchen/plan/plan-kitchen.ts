@@ -1,7 +1,6 @@
-import type { Kitchen } from '../../model/project';
+import type { Kitchen, Opening } from '../../model/project';
 import { PANEL, planRows } from './plan-rows';
-import { spreadLamps } from './spread-lamps';
-import type { Plan, Row, Span } from './types';
+import type { Plan, PlannedOpening, Row, Span } from './types';
 
 /** Hood over an electric cooktop, above the counter, mm. Common practice; the maker's rules win. */
 const HOOD_CLEARANCE = 650;
@@ -13,7 +12,7 @@ const SEAT_WIDTH = 600;
  * Expects a kitchen that fits its room (see checkKitchen); throws when not even a cooktop fits the back wall.
  */
 export function planKitchen(kitchen: Kitchen): Plan {
-  const { room, base, island, window, door, lamps } = kitchen;
+  const { room, base, island, door } = kitchen;
   const rows = planRows(kitchen);
   const bottom = base.plinth_height + base.carcass_height;
   const top = bottom + kitchen.counter.thickness;
@@ -62,13 +61,7 @@ export function planKitchen(kitchen: Kitchen): Plan {
       row: row(rows.island.row),
       stools: Array.from({ length: seats }, (_, i) => m(island.x + (island.width * (i + 0.5)) / seats)),
     },
-    window: {
-      from: m(window.center - window.width / 2),
-      to: m(window.center + window.width / 2),
-      sill: m(window.sill),
-      head: m(window.sill + window.height),
-      reveal: m(window.reveal),
-    },
+    openings: kitchen.openings.map(planOpening),
     door: {
       from: m(room.width - door.from_right - door.width),
       to: m(room.width - door.from_right),
@@ -76,23 +69,20 @@ export function planKitchen(kitchen: Kitchen): Plan {
     },
     skirting: m(kitchen.skirting_height),
     upstand: m(kitchen.upstand_height),
-    lamps: {
-      size: m(lamps.ceiling.size),
-      lumens: lamps.ceiling.lumens_each,
-      centers: spreadLamps(lamps.ceiling.count, {
-        x0: m(kitchen.counter.depth),
-        x1: m(room.width),
-        y0: 0,
-        y1: m(room.depth - kitchen.counter.depth),
-      }),
-      stripWidth: m(lamps.under_cabinet.width),
-      stripLumensPerM: lamps.under_cabinet.lumens_per_m,
-    },
-    skyLx: kitchen.sky_lx,
+    fixtures: kitchen.fixtures,
   };
 }
 
 const m = (mm: number): number => mm / 1000;
+
+const planOpening = ({ center, width, sill, height, reveal, ...opening }: Opening): PlannedOpening => ({
+  ...opening,
+  from: m(center - width / 2),
+  to: m(center + width / 2),
+  sill: m(sill),
+  head: m(sill + height),
+  reveal: m(reveal),
+});
 
 const span = (s: Span): Span => ({ from: m(s.from), to: m(s.to) });
 

@@ -103,7 +103,7 @@ function wallRows(back: BackRow, to: number): (Row & Span)[] {
 /** From the corner towards the door: filler, units, sink under the window, dishwasher, end unit, end panel. */
 function leftRow(kitchen: Kitchen): Rows['left'] {
   const corner = kitchen.room.depth - kitchen.base.depth;
-  const free = corner - (kitchen.window.center + SINK_MODULE / 2);
+  const free = corner - (kitchen.sink.center + SINK_MODULE / 2);
   const { filler, widths } = cornerFit(free);
   const sinkTo = corner - filler - sum(widths);
   const sinkFrom = sinkTo - SINK_MODULE;

@@ -1,3 +1,5 @@
+import type { Fixture, Opening } from '../../model/project';
+
 /** What stands in one module of a row. */
 export type UnitKind = 'door' | 'pair' | 'drawers' | 'sink' | 'dishwasher' | 'cooktop';
 
@@ -33,6 +35,15 @@ interface Footprint {
   readonly x1: number;
   readonly y0: number;
   readonly y1: number;
+}
+
+/** A window or glazed door: its span along the wall (x or y), and heights, m. */
+export interface PlannedOpening
+  extends Span,
+    Pick<Opening, 'id' | 'kind' | 'wall' | 'leaves' | 'panes' | 'facing_deg'> {
+  readonly sill: number;
+  readonly head: number;
+  readonly reveal: number;
 }
 
 /** The kitchen worked out: where every part goes, in metres. */
@@ -74,16 +85,10 @@ export interface Plan {
     readonly row: Row;
     readonly stools: readonly number[];
   };
-  readonly window: Span & { readonly sill: number; readonly head: number; readonly reveal: number };
+  readonly openings: readonly PlannedOpening[];
   readonly door: Span & { readonly height: number };
   readonly skirting: number;
   readonly upstand: number;
-  readonly lamps: {
-    readonly size: number;
-    readonly lumens: number;
-    readonly centers: readonly (readonly [x: number, y: number])[];
-    readonly stripWidth: number;
-    readonly stripLumensPerM: number;
-  };
-  readonly skyLx: number;
+  /** As the kitchen has them, in mm. */
+  readonly fixtures: readonly Fixture[];
 }

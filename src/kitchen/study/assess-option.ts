@@ -26,7 +26,7 @@ export function studyOption(project: Project, optionId: string, settingId: strin
   if (!light.ok) return light;
   const scheme = layScheme(project, optionId, SURFACES);
   if (!scheme.ok) return scheme;
-  const study = studyRoomNow(project.kitchen);
+  const study = studyRoomNow(project, light.value.daylight);
   const solved = beginScheme(scheme.value, GROUPS.length);
   GROUPS.forEach((_, group) => {
     if (light.value.levels[group]! > 0) solveSchemeGroup(study, solved, group);

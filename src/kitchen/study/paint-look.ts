@@ -1,10 +1,12 @@
 import type { Matrix3 } from '../../engine/color/types';
+import { facingLuminance } from '../../engine/daylight/upright-lx';
 import { paneTransmittance } from '../../engine/light/glass';
 import { lightKernel } from '../../engine/light/kernel/kernel';
 import type { BandSum } from '../../engine/light/kernel/types';
-import type { AtlasLayout, LightRoom } from '../../engine/light/types';
+import { rectNormal } from '../../engine/light/rect-bvh';
+import type { AtlasLayout, LightRoom, Vec3 } from '../../engine/light/types';
 import type { ReflectanceSpd } from '../../engine/spectrum/types';
-import type { Look, SurfaceLook } from '../look';
+import type { Look, OutsideLook, SurfaceLook } from '../look';
 import type { SeenBy } from '../seen-by';
 import { exposedBandColors, exposedColor } from './component-colors';
 import { exposureMatrix } from './exposure';
@@ -52,7 +54,7 @@ export function paintLook(
       nodeColors: nodeColors(study.room.light, study.nodes.atlas, lit, bands),
       propColors: propColors(study, lit, bands),
       lampColors: lampColors(study.room.light, setting, exposure),
-      sky: skyColors(study.room.light, setting, exposure),
+      outside: outsideLook(study.room.light, setting, exposure),
     },
     patterns: [...patterns.values()],
   };
@@ -180,18 +182,27 @@ function lampColors(room: LightRoom, setting: SettingLight, exposure: Matrix3): 
   });
 }
 
-/**
- * Sky at the zenith and level ground as seen straight through the glass, in the same scale (pi times luminance). CIE overcast sky:
- * illuminance of the horizontal = 7/9 pi Lz.
- */
-function skyColors(room: LightRoom, setting: SettingLight, exposure: Matrix3): Look['sky'] {
-  const window = room.windows[0];
-  if (!window) return { zenith: [0, 0, 0], ground: [0, 0, 0] };
-  const color = exposedColor(setting.spectra[window.group]!, null, exposure);
-  const level = setting.levels[window.group]! * paneTransmittance(1) ** window.panes;
+/** Sky, ground and facing wall as seen straight through the glass, in the same scale (pi times luminance). */
+function outsideLook(
+  room: LightRoom,
+  { daylight, spectra, levels }: SettingLight,
+  exposure: Matrix3,
+): OutsideLook | null {
+  const [window] = room.windows;
+  if (!window || !daylight) return null;
+  const { outdoors } = daylight;
+  const wall = room.windows.find(({ facing_deg }) => facing_deg > 0);
+  const { axis, sign } = rectNormal((wall ?? window).rect);
+  const outward = [0, 1, 2].map((k) => (k === axis ? -sign : 0)) as unknown as Vec3;
+  const through = Math.PI * paneTransmittance(1) ** window.panes;
+  const color = (group: number, luminance: number) =>
+    scaled(exposedColor(spectra[group]!, null, exposure), luminance * through * levels[group]!);
   return {
-    zenith: scaled(color, (window.skyLx * 9 * level) / 7),
-    ground: scaled(color, window.skyLx * window.groundReflectance * level),
+    zenith: color(window.groups.sky, outdoors.sky.zenith_cdm2),
+    ground: color(window.groups.ground, outdoors.ground_cdm2),
+    facing: wall ? color(window.groups.facing, facingLuminance(outdoors, outward)) : [0, 0, 0],
+    sky: outdoors.sky,
+    blind: levels[window.groups.sky]!,
   };
 }
 

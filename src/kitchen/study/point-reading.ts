@@ -4,11 +4,13 @@ import { xyzFromEmission } from '../../engine/color/xyz';
 import type { ComponentRole } from '../../engine/finish/types';
 import { BAND_COUNT } from '../../engine/light/bands';
 import type { DirectMap } from '../../engine/light/direct-map';
+import { CHANNELS, DIRECT_LAYERS } from '../../engine/light/direct-scene';
 import { installedLab, irradianceSpectrum } from '../../engine/light/reading';
 import type { PatternSample } from '../../engine/pattern/sample';
 import { emissionSpd } from '../../engine/spectrum/grid';
 import { observer2 } from '../../engine/spectrum/observers';
 import type { ReflectanceSpd } from '../../engine/spectrum/types';
+import type { ByLayer } from '../look';
 import type { SeenBy } from '../seen-by';
 import { exposureMatrix } from './exposure';
 import type { LitScheme } from './lit-scheme';
@@ -34,7 +36,7 @@ export function readPoint(
   study: RoomBasis,
   lit: LitScheme,
   setting: SettingLight,
-  map: DirectMap,
+  maps: ByLayer<DirectMap>,
   rect: number,
   u: number,
   v: number,
@@ -44,9 +46,12 @@ export function readPoint(
   const fine = study.room.light.fine[rect];
   const laid = fine ? lit.solved.scheme.surfaces[fine.surface] : undefined;
   if (!fine || !laid) return null;
-  const direct = setting.levels.map((_, group) =>
-    sampleAtlas(map.atlas, rect, u, v, (texel) => map.data[4 * texel + group]!),
-  );
+  const direct = setting.levels.map((_, group) => {
+    const layer = DIRECT_LAYERS.findLastIndex(({ firstGroup }) => group >= firstGroup);
+    const map = maps[layer];
+    const channel = group - DIRECT_LAYERS[layer]!.firstGroup;
+    return map ? sampleAtlas(map.atlas, rect, u, v, (texel) => map.data[CHANNELS * texel + channel]!) : 0;
+  });
   const indirect = setting.levels.map((level, group) => {
     const light = lit.nodeLight[group];
     return level > 0 && light ? nodeBands(study, light, rect, u, v) : null;

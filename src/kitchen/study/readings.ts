@@ -10,7 +10,7 @@ import type { SurfaceLight } from '../../engine/light/types';
 import { plausibleCurves } from '../../engine/plausible/curves';
 import { observer2 } from '../../engine/spectrum/observers';
 import type { EmissionSpd, ReflectanceSpd } from '../../engine/spectrum/types';
-import { GROUPS, type Project } from '../../model/project';
+import { DAYLIGHT_GROUPS, GROUPS, type GroupId, LAMP_GROUPS, type Project } from '../../model/project';
 import { placeColors } from './place-colors';
 import { counterLight, type RoomStudy, shareKey } from './room-study';
 import { adoptedWhite, type SettingLight, settingTemperature } from './setting-light';
@@ -92,7 +92,9 @@ export function judgeInput(
 /** Whether the setting burns lights of different spectra, and whether daylight is one of them. */
 function mixOf({ spectra, levels }: SettingLight): JudgeInput['lights'] {
   if (areOneSpectrum(spectra, levels)) return 'one';
-  return levels[GROUPS.indexOf('sky')]! > 0 ? 'daylight-and-lamps' : 'lamps';
+  const isOn = (group: GroupId) => levels[GROUPS.indexOf(group)]! > 0;
+  if (!DAYLIGHT_GROUPS.some(isOn)) return 'lamps';
+  return LAMP_GROUPS.some(isOn) ? 'daylight-and-lamps' : 'daylight';
 }
 
 /** CIELAB L* of a surface in place, white = a perfect white on the worktop at its mean illuminance. */

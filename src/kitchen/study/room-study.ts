@@ -1,14 +1,17 @@
+import { daylightInSteps } from '../../engine/light/daylight';
+import { CHANNELS, DIRECT_LAYERS } from '../../engine/light/direct-scene';
 import { referenceView } from '../../engine/light/exposure';
 import { buildNodesInSteps, FIRST_RAYS, type NodeGather } from '../../engine/light/nodes';
 import { buildPropGather, type PropGather } from '../../engine/light/prop-gather';
 import { meanLight, surfaceLights } from '../../engine/light/surface-light';
-import { buildTransport, type Transport } from '../../engine/light/transport';
+import { buildTransportInSteps, type Transport } from '../../engine/light/transport';
 import type { SurfaceLight, Viewpoint } from '../../engine/light/types';
 import { viewShares } from '../../engine/light/view-shares';
 import type { Facing } from '../../engine/surface';
-import type { Kitchen } from '../../model/project';
+import type { BeamRecord, Kitchen } from '../../model/project';
 import { buildRoom } from '../build-room';
 import type { Room } from '../types';
+import type { DaylightState } from './daylight-of';
 
 /** Rays of one overview picture: shares of the view are known to about half a percent. */
 const VIEW_COLUMNS = 128;
@@ -16,8 +19,10 @@ const VIEW_ROWS = 80;
 /** Rays of a prop's vertex for a first picture. */
 const FIRST_PROP_RAYS = 48;
 
-/** All that depends on the kitchen's geometry and lamps only, and that a picture needs. */
+/** All that depends on the kitchen's geometry, its lamps and the outdoors only, and that a picture needs. */
 export interface RoomBasis {
+  /** Key of the outdoors whose light the daylight groups hold; empty: they are dark. */
+  readonly outdoors: string;
   readonly room: Room;
   readonly transport: Transport;
   readonly nodes: NodeGather;
@@ -41,22 +46,56 @@ type Quality = 'first' | 'final';
 
 export const shareKey = (surface: number, facing: Facing): string => `${surface}:${facing}`;
 
-/** Geometry and transport of a kitchen, enough for a first picture; yields between slices so that a worker can listen. */
-export function* studyBasis(kitchen: Kitchen): Generator<null, RoomBasis> {
-  const room = buildRoom(kitchen);
+/** What a room is built from. */
+export interface RoomParts {
+  readonly kitchen: Kitchen;
+  readonly beams?: readonly BeamRecord[];
+}
+
+/**
+ * Geometry and transport of a kitchen by lamplight, enough for a first picture; yields between slices so that a worker can
+ * listen.
+ */
+export function* studyBasis({ kitchen, beams }: RoomParts): Generator<null, RoomBasis> {
+  const room = buildRoom(kitchen, beams);
   yield null;
-  const transport = buildTransport(room.light);
-  yield null;
+  const transport = yield* silently(buildTransportInSteps(room.light));
   const { nodes, props } = yield* gather(room, transport, 'first');
-  const worktop = meanLight(room.light, transport, nodes, room.light.worktop);
   return {
+    outdoors: '',
     room,
     transport,
     nodes,
     props,
-    worktopDirect: worktop.direct,
+    worktopDirect: meanLight(room.light, transport, nodes, room.light.worktop).direct,
     referenceView: referenceView(room.light, transport, nodes, overviewsOf(room)),
   };
+}
+
+/** The basis under other outdoors (null: by night, where it stays as it is): only daylight is worked out anew. */
+export function* basisUnder(basis: RoomBasis, state: DaylightState | null): Generator<null, RoomBasis> {
+  if (!state || state.key === basis.outdoors) return basis;
+  const { room, nodes } = basis;
+  const transport = yield* silently(daylightInSteps(room.light, basis.transport, state.outdoors));
+  const [daylight] = DIRECT_LAYERS;
+  const before = meanLight(room.light, transport, nodes, room.light.worktop);
+  yield null;
+  const view = referenceView(room.light, transport, nodes, overviewsOf(room), daylight);
+  return {
+    ...basis,
+    outdoors: state.key,
+    transport,
+    worktopDirect: before.direct,
+    referenceView: basis.referenceView.map((lamps, group) => (group < CHANNELS ? view[group]! : lamps)),
+  };
+}
+
+function* silently<T>(steps: Generator<unknown, T>): Generator<null, T> {
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+    yield null;
+  }
 }
 
 /** The basis with nodes of final quality. Exposure and adopted white stay: they must not move under one's eyes. */
@@ -64,24 +103,26 @@ export function* refineBasis(basis: RoomBasis): Generator<null, RoomBasis> {
   return { ...basis, ...(yield* gather(basis.room, basis.transport, 'final')) };
 }
 
-/** Adds what findings need; `before` spares the direct light of a study of the same room. */
+/** Adds what findings need; `before` spares the direct light of a study of the same room, but for daylight where that is another. */
 export function studyReadings(basis: RoomBasis, before?: RoomStudy): RoomStudy {
   const { room, transport, nodes } = basis;
   const overviews = overviewsOf(room);
+  const anew = before && before.outdoors !== basis.outdoors ? DIRECT_LAYERS[0] : undefined;
   return {
     ...basis,
-    surfaceLights: surfaceLights(room.light, transport, nodes, before?.surfaceLights),
+    surfaceLights: surfaceLights(room.light, transport, nodes, before?.surfaceLights, anew),
     overviews,
     shares: before?.shares ?? overviews.map((viewpoint) => sharesFrom(room, transport, viewpoint)),
   };
 }
 
-/** The basis at once: all that lamps on the worktop need. */
-export const studyBasisNow = (kitchen: Kitchen): RoomBasis => finished(studyBasis(kitchen));
+/** The basis at once: all that light on the worktop needs. */
+export const studyBasisNow = (parts: RoomParts, state: DaylightState | null): RoomBasis =>
+  finished(basisUnder(finished(studyBasis(parts)), state));
 
 /** A study of final quality at once, for the command line and tests: the same numbers as on the page. */
-export function studyRoomNow(kitchen: Kitchen): RoomStudy {
-  return studyReadings(finished(refineBasis(finished(studyBasis(kitchen)))));
+export function studyRoomNow(parts: RoomParts, state: DaylightState | null): RoomStudy {
+  return studyReadings(finished(refineBasis(studyBasisNow(parts, state))));
 }
 
 function* gather(

@@ -3,31 +3,47 @@ import type { Xyz } from '../../engine/color/types';
 import { D65_2 } from '../../engine/color/whites';
 import { xyzFromEmission } from '../../engine/color/xyz';
 import { failure, type Result, success } from '../../engine/result';
-import { perLux } from '../../engine/spectrum/lights';
+import { lightById, perLux } from '../../engine/spectrum/lights';
 import { observer2 } from '../../engine/spectrum/observers';
 import type { EmissionSpd } from '../../engine/spectrum/types';
-import { GROUPS, type Project, type Setting } from '../../model/project';
+import { dimmedLight } from '../../model/dim-to-warm';
+import { DAYLIGHT_GROUPS, LAMP_GROUPS, type Project, type Setting } from '../../model/project';
 import { lightOfProject } from '../../model/project-lights';
+import { type DaylightState, daylightOf } from './daylight-of';
 
 /** A setting turned into numbers: per light group its level and its spectrum per lux, in the order of GROUPS. */
 export interface SettingLight {
   readonly id: string;
   readonly levels: readonly number[];
   readonly spectra: readonly EmissionSpd[];
+  /** Null by night. */
+  readonly daylight: DaylightState | null;
 }
 
 /** The lights of a setting of the project; a light that is not known is refused with its place. */
-export function settingLight(project: Pick<Project, 'lamps'>, setting: Setting): Result<SettingLight> {
-  const spectra: EmissionSpd[] = [];
-  for (const group of GROUPS) {
-    const light = lightOfProject(project, setting.groups[group].light);
-    if (!light.ok) {
-      return failure({ ...light.problem, at: { path: `settings.${setting.id}.groups.${group}.light` } });
-    }
-    spectra.push(perLux(light.value));
+export function settingLight(project: Pick<Project, 'lamps' | 'kitchen'>, setting: Setting): Result<SettingLight> {
+  const daylight = daylightOf(project.kitchen, setting.daylight);
+  const given = setting.daylight?.light;
+  const sky = given === undefined ? null : lightOfProject(project, given);
+  if (sky && !sky.ok) return failure({ ...sky.problem, at: { path: `settings.${setting.id}.daylight.light` } });
+  const spectra = DAYLIGHT_GROUPS.map((group) => {
+    if (!daylight) return NONE;
+    if (group === 'sky' && sky) return perLux(sky.value);
+    return perLux(daylight.spectra[group]);
+  });
+  const levels = DAYLIGHT_GROUPS.map(() => setting.daylight?.blind ?? 0);
+  for (const group of LAMP_GROUPS) {
+    const { level, light, dims } = setting.lamps[group];
+    const found = lightOfProject(project, light);
+    if (!found.ok) return failure({ ...found.problem, at: { path: `settings.${setting.id}.lamps.${group}.light` } });
+    spectra.push(perLux(dims === 'warm' ? dimmedLight(found.value, level) : found.value));
+    levels.push(level);
   }
-  return success({ id: setting.id, levels: GROUPS.map((group) => setting.groups[group].level), spectra });
+  return success({ id: setting.id, levels, spectra, daylight });
 }
+
+/** Stands where there is no daylight; its level is 0. */
+const NONE = perLux(lightById('D65')!);
 
 /**
  * The adopted white: a perfect white under the mean direct light of the worktop, Y = 100.

@@ -17,7 +17,7 @@ export function shiftReport(project: Project, finishId: string, besideId: string
   if (!finish.ok) return finish;
   const beside = besideId === null ? success(null) : finishOf(project, besideId);
   if (!beside.ok) return beside;
-  const lights = worktopLights(project, studyBasisNow(project.kitchen).worktopDirect);
+  const lights = worktopLights(project, studyBasisNow(project, null));
   if (!lights.ok) return lights;
   return success({ project: project.id, ...finishInLights(finish.value, lights.value, beside.value) });
 }

@@ -6,7 +6,9 @@ import { lightById } from '../../engine/spectrum/lights';
 import { observer2 } from '../../engine/spectrum/observers';
 import type { EmissionSpd } from '../../engine/spectrum/types';
 import type { Project } from '../../model/project';
+import type { RoomBasis } from './room-study';
 import { type SettingLight, settingLight } from './setting-light';
+import { worktopDirectUnder } from './worktop-direct';
 
 /** One light to look at a finish under: a setting's mix on the worktop, or a standard light as one may meet it elsewhere. */
 export interface WorktopLight {
@@ -29,17 +31,16 @@ const REFERENCES: readonly (readonly [id: string, name: string])[] = [
 /**
  * Every setting of a project as its direct light mixes on the worktop, to which eyes adapt (`adoptedWhite`), then the
  * standard lights. A setting that leaves the worktop dark is left out.
- * @param worktopDirect lx per group at level 1
  */
 export function worktopLights(
-  project: Pick<Project, 'lamps' | 'settings'>,
-  worktopDirect: ArrayLike<number>,
+  project: Pick<Project, 'lamps' | 'settings' | 'kitchen'>,
+  basis: Pick<RoomBasis, 'room' | 'transport' | 'nodes'>,
 ): Result<readonly WorktopLight[]> {
   const lights: WorktopLight[] = [];
   for (const setting of project.settings) {
     const light = settingLight(project, setting);
     if (!light.ok) return light;
-    const spd = mixOf(light.value, worktopDirect);
+    const spd = mixOf(light.value, worktopDirectUnder(basis, light.value.daylight));
     if (spd) lights.push({ kind: 'setting', id: setting.id, name: setting.name, spd, ...temperatureOf(spd) });
   }
   for (const [id, name] of REFERENCES) {

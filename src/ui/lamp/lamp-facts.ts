@@ -1,6 +1,5 @@
 import { type LampRecord, lampRecord } from '../../engine/lamp/lamp-record';
-import { LAMP_GROUPS, type LampGroup } from '../../model/lamp-settings';
-import type { Project, Setting } from '../../model/project';
+import { LAMP_GROUPS, type LampGroup, type Project, type Setting } from '../../model/project';
 import { lightOfProject } from '../../model/project-lights';
 
 /** One kind of lamp of a setting: its light, where it hangs, and its figures (null where the light is not known). */
@@ -12,10 +11,10 @@ export interface LampFacts {
 
 /** The lamps of a setting, each kind once, the one of the ceiling first. */
 export function lampsOfSetting(project: Pick<Project, 'lamps'>, setting: Setting): readonly LampFacts[] {
-  const lights = [...new Set(LAMP_GROUPS.map((group) => setting.groups[group].light))];
+  const lights = [...new Set(LAMP_GROUPS.map((group) => setting.lamps[group].light))];
   return lights.map((light) => {
     const spd = lightOfProject(project, light);
-    const groups = LAMP_GROUPS.filter((group) => setting.groups[group].light === light);
+    const groups = LAMP_GROUPS.filter((group) => setting.lamps[group].light === light);
     return { light, groups, record: spd.ok ? lampRecord(spd.value) : null };
   });
 }

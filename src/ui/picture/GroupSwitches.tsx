@@ -1,12 +1,12 @@
 import { useId, useRef, useState } from 'react';
-import { GROUPS, type GroupId, type Setting } from '../../model/project';
+import { LAMP_GROUPS, type LampGroup, type Setting } from '../../model/project';
 import { percent } from '../words/numbers';
 import { PICTURE } from '../words/picture';
 import { useDrag } from './use-drag';
 
 interface GroupSwitchesProps {
   readonly setting: Setting;
-  readonly onLevel: (group: GroupId, level: number, continues: boolean) => void;
+  readonly onLevel: (group: LampGroup, level: number, continues: boolean) => void;
 }
 
 /** Each group of lights on or off, and one step away, how bright. */
@@ -14,17 +14,17 @@ export function GroupSwitches({ setting, onLevel }: GroupSwitchesProps) {
   const panel = useId();
   const [open, setOpen] = useState(false);
   const lastOn = useRef(new Map<string, number>());
-  const toggle = (group: GroupId) => {
+  const toggle = (group: LampGroup) => {
     const key = `${setting.id}/${group}`;
-    const { level } = setting.groups[group];
+    const { level } = setting.lamps[group];
     if (level > 0) lastOn.current.set(key, level);
     onLevel(group, level > 0 ? 0 : (lastOn.current.get(key) ?? 1), false);
   };
   return (
     <div className="groups">
-      {GROUPS.map((group) => (
+      {LAMP_GROUPS.map((group) => (
         <label key={group} className="group-switch">
-          <input type="checkbox" checked={setting.groups[group].level > 0} onChange={() => toggle(group)} />
+          <input type="checkbox" checked={setting.lamps[group].level > 0} onChange={() => toggle(group)} />
           <span>{PICTURE.groups[group]}</span>
         </label>
       ))}
@@ -38,8 +38,8 @@ export function GroupSwitches({ setting, onLevel }: GroupSwitchesProps) {
         {PICTURE.dim}
       </button>
       <fieldset id={panel} className="dim" aria-label={PICTURE.dimTitle} hidden={!open}>
-        {GROUPS.map((group) => (
-          <DimSlider key={group} group={group} level={setting.groups[group].level} onLevel={onLevel} />
+        {LAMP_GROUPS.map((group) => (
+          <DimSlider key={group} group={group} level={setting.lamps[group].level} onLevel={onLevel} />
         ))}
       </fieldset>
     </div>
@@ -47,7 +47,7 @@ export function GroupSwitches({ setting, onLevel }: GroupSwitchesProps) {
 }
 
 interface DimSliderProps {
-  readonly group: GroupId;
+  readonly group: LampGroup;
   readonly level: number;
   readonly onLevel: GroupSwitchesProps['onLevel'];
 }

@@ -1,4 +1,4 @@
-import type { GroupId, Lamp, Setting } from '../../model/project';
+import type { Lamp, LampGroup, Setting } from '../../model/project';
 import { LampControl } from '../lamp/LampControl';
 import { Choices } from '../parts/Choices';
 import { PICTURE, settingShortName } from '../words/picture';
@@ -12,7 +12,7 @@ export interface PictureFootProps {
   readonly setting: Setting;
   readonly onSetting: (id: string) => void;
   /** `continues`: the change belongs to the one before (a drag is one step). */
-  readonly onLevel: (group: GroupId, level: number, continues: boolean) => void;
+  readonly onLevel: (group: LampGroup, level: number, continues: boolean) => void;
   readonly onLamp: (light: string, continues: boolean) => void;
   /** The project's own lamps. */
   readonly lamps: readonly Lamp[];

@@ -1,7 +1,6 @@
 import { lightName } from '../../engine/lamp/light-words';
 import { ledOfLight, OTHER_LAMPS, type RenderingClass } from '../../model/lamp-kinds';
-import type { LampGroup } from '../../model/lamp-settings';
-import type { Lamp, Setting } from '../../model/project';
+import { LAMP_GROUPS, type Lamp, type LampGroup, type Setting } from '../../model/project';
 import { listed } from './numbers';
 import { PICTURE, settingShortName } from './picture';
 
@@ -68,8 +67,10 @@ export function lampName(light: string, lamps: readonly Lamp[] = []): string {
 }
 
 /** A setting by name and by the lamps that are on in it, as they are now. */
-export function settingWithLamps({ name, groups }: Setting, lamps: readonly Lamp[] = []): string {
-  const lights = [groups.ceiling, groups['under-cabinet']].filter(({ level }) => level > 0).map(({ light }) => light);
+export function settingWithLamps({ name, lamps: groups }: Setting, lamps: readonly Lamp[] = []): string {
+  const lights = LAMP_GROUPS.map((group) => groups[group])
+    .filter(({ level }) => level > 0)
+    .map(({ light }) => light);
   const short = settingShortName(name);
   if (lights.length === 0) return short;
   const leds = lights.map((light) => ledOfLight(light));

@@ -1,0 +1,137 @@
+import type { Patches } from './patches';
+import type { RectBvh } from './rect-bvh';
+import type { Rect } from './types';
+import { addWindowDirect } from './window-direct';
+import { PARTS, type WindowLight } from './window-light';
+
+/** Quadrature errors up to this share are scaled away so that lumens are kept; a larger gap is light that frames keep out. */
+const MAX_CORRECTION = 0.03;
+/** Patches between two yields: some milliseconds. */
+const PATCHES_PER_STEP = 250;
+/** Points along an edge of a patch in the sun, whose edges are sharp. */
+const SUN_POINTS = 8;
+
+export interface CoarseDaylight {
+  /** Per group and patch: mean direct illuminance, lx; groups that no window serves are left as they are. */
+  readonly direct: Float32Array[];
+  /** Per window: flux found on the patches over flux sent, before it is scaled, of sky, ground, facing wall and sun. */
+  readonly caught: readonly Float64Array[];
+}
+
+/** Mean direct daylight on every patch. Yields the share done. */
+export function* coarseDaylightInSteps(
+  rects: readonly Rect[],
+  patches: Patches,
+  bvh: RectBvh,
+  windows: readonly WindowLight[],
+  groups: number,
+): Generator<number, CoarseDaylight> {
+  const direct = Array.from({ length: groups }, () => new Float32Array(patches.count));
+  const caught: Float64Array[] = [];
+  const parts = PARTS + 1;
+  const found = new Float64Array(parts * patches.count);
+  const here = new Float64Array(groups);
+  for (const [index, window] of windows.entries()) {
+    const groupOf = [...window.groups, window.sunGroup];
+    const flux = new Float64Array(parts);
+    for (let p = 0; p < patches.count; p++) {
+      patchMean(rects[patches.rect[p]!]!, patches, p, bvh, window, here);
+      for (let k = 0; k < parts; k++) {
+        found[parts * p + k] = here[groupOf[k]!]!;
+        flux[k]! += here[groupOf[k]!]! * patches.area[p]!;
+      }
+      if ((p + 1) % PATCHES_PER_STEP === 0) yield (index + p / patches.count) / windows.length;
+    }
+    const ratio = flux.map((value, k) => {
+      const sent = window.area * (k < PARTS ? window.exitance[k]! : window.sunExitance);
+      return sent > 0 ? value / sent : 1;
+    });
+    caught.push(ratio);
+    for (let k = 0; k < parts; k++) {
+      const scale = Math.abs(ratio[k]! - 1) <= MAX_CORRECTION ? 1 / ratio[k]! : 1;
+      const to = direct[groupOf[k]!]!;
+      for (let p = 0; p < patches.count; p++) to[p]! += found[parts * p + k]! * scale;
+    }
+  }
+  return { direct, caught };
+}
+
+/** Means over a patch per group, into `out`. */
+function patchMean(
+  rect: Rect,
+  patches: Patches,
+  p: number,
+  bvh: RectBvh,
+  window: WindowLight,
+  out: Float64Array,
+): void {
+  out.fill(0);
+  const r = patches.rect[p]!;
+  const nu = patches.alongU[r]!;
+  const nv = patches.alongV[r]!;
+  const local = p - patches.first[r]!;
+  const pu = local % nu;
+  const pv = (local - pu) / nu;
+  const axis = patches.axis[r]!;
+  const sign = patches.sign[r]!;
+  const lu = Math.hypot(rect.u[0], rect.u[1], rect.u[2]) / nu;
+  const lv = Math.hypot(rect.v[0], rect.v[1], rect.v[2]) / nv;
+  const gap = distanceToGlass(patches.center, 3 * p, window) + 1e-9;
+  const inSun = mayBeInSun(patches.center, 3 * p, lu + lv, window);
+  const su = inSun ? SUN_POINTS : pointsAlong(lu, gap);
+  const sv = inSun ? SUN_POINTS : pointsAlong(lv, gap);
+  for (let j = 0; j < sv; j++) {
+    const fv = (pv + (j + 0.5) / sv) / nv;
+    for (let i = 0; i < su; i++) {
+      const fu = (pu + (i + 0.5) / su) / nu;
+      const x = rect.origin[0] + rect.u[0] * fu + rect.v[0] * fv;
+      const y = rect.origin[1] + rect.u[1] * fu + rect.v[1] * fv;
+      const z = rect.origin[2] + rect.u[2] * fu + rect.v[2] * fv;
+      const nx = axis === 0 ? sign : 0;
+      const ny = axis === 1 ? sign : 0;
+      addWindowDirect(window, bvh, x, y, z, nx, ny, axis === 2 ? sign : 0, false, out);
+    }
+  }
+  for (let g = 0; g < out.length; g++) out[g]! /= su * sv;
+}
+
+/** Sample points along an edge: two far away, up to eight where the light changes fast. */
+const pointsAlong = (edge: number, gap: number): number =>
+  Math.min(8, Math.max(edge < 0.1 ? 1 : 2, Math.ceil((2 * edge) / gap)));
+
+/** Whether the beam of sun through the glass passes a patch: no farther from it than the patch is long. */
+function mayBeInSun(center: Float64Array, at: number, reach: number, window: WindowLight): boolean {
+  const { sun, normal, corners, rect } = window;
+  if (!sun) return false;
+  const { origin, u, v } = rect;
+  const c = [center[at]!, center[at + 1]!, center[at + 2]!];
+  let before = 0;
+  let cosine = 0;
+  for (let k = 0; k < 3; k++) {
+    before += (c[k]! - corners[k]!) * normal[k]!;
+    cosine -= sun.towards[k]! * normal[k]!;
+  }
+  const t = before / cosine;
+  let off = 0;
+  for (let k = 0; k < 3; k++) {
+    if (normal[k] !== 0) continue;
+    const q = c[k]! + sun.towards[k]! * t;
+    const low = Math.min(origin[k]!, origin[k]! + u[k]! + v[k]!);
+    const high = Math.max(origin[k]!, origin[k]! + u[k]! + v[k]!);
+    off = Math.max(off, low - q, q - high);
+  }
+  return off <= reach / cosine;
+}
+
+/** Distance from a point to the nearest point of the glass, m. */
+function distanceToGlass(center: Float64Array, at: number, { corners }: WindowLight): number {
+  let sum = 0;
+  for (let k = 0; k < 3; k++) {
+    const low = Math.min(corners[k]!, corners[6 + k]!);
+    const high = Math.max(corners[k]!, corners[6 + k]!);
+    const c = center[at + k]!;
+    const off = c < low ? low - c : c > high ? c - high : 0;
+    sum += off * off;
+  }
+  return Math.sqrt(sum);
+}

@@ -1,0 +1,83 @@
+/**
+ * Documents of older versions in the shape of the newest, as far as they have the shape of theirs; anything else comes back
+ * as it is, for the schema to tell what is wrong.
+ * Version 2 brought windows on any wall, lamps of every kind, and daylight by sky, place and hour.
+ */
+export function migrateProject(value: unknown): unknown {
+  if (!isRecord(value) || value['version'] !== 1) return value;
+  const { kitchen, settings, ...rest } = value;
+  return {
+    ...rest,
+    version: 2,
+    kitchen: kitchenOf1(kitchen),
+    settings: Array.isArray(settings) ? settings.map((setting) => settingOf1(setting, kitchen)) : settings,
+  };
+}
+
+type Fields = Readonly<Record<string, unknown>>;
+
+const isRecord = (value: unknown): value is Fields =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** Version 1 knew no place and no bearing: noon of an equinox in the middle latitudes, whose sky it gave in lux. */
+const SITE = {
+  latitude_deg: 50,
+  longitude_deg: 0,
+  utc_offset_h: 0,
+  bearing_deg: 0,
+  ground: 'unknown',
+  facing: 'unknown',
+};
+const EQUINOX_NOON = { sky: 'overcast', month: 3, day: 21, hour: 12 };
+
+/** One window on the left wall with the sink below it, square ceiling lamps, strips under the wall units. */
+function kitchenOf1(kitchen: unknown): unknown {
+  if (!isRecord(kitchen)) return kitchen;
+  const { window, lamps, sky_lx: _, ...rest } = kitchen;
+  if (!isRecord(window) || !isRecord(lamps)) return kitchen;
+  const { ceiling, under_cabinet } = lamps;
+  if (!isRecord(ceiling) || !isRecord(under_cabinet)) return kitchen;
+  const wide = { kind: 'wide' };
+  return {
+    ...rest,
+    sink: { center: window['center'] },
+    site: SITE,
+    openings: [{ ...window, id: 'window', kind: 'window', leaves: 2, panes: 2, facing_deg: 0 }],
+    fixtures: [
+      {
+        kind: 'panel',
+        id: 'ceiling',
+        group: 'ceiling',
+        beam: wide,
+        count: ceiling['count'],
+        width: ceiling['size'],
+        length: ceiling['size'],
+        lumens_each: ceiling['lumens_each'],
+      },
+      {
+        kind: 'under-cabinet',
+        id: 'under-cabinet',
+        group: 'under-cabinet',
+        beam: wide,
+        run: 'front',
+        ...under_cabinet,
+      },
+    ],
+  };
+}
+
+/** The sky's level becomes a blind; lamps there were none of take the ceiling's light. */
+function settingOf1(setting: unknown, kitchen: unknown): unknown {
+  if (!isRecord(setting) || !isRecord(setting['groups'])) return setting;
+  const { groups, ...rest } = setting;
+  const { sky, ceiling, ...others } = groups as Fields;
+  if (!isRecord(sky)) return setting;
+  const sky_lx = isRecord(kitchen) ? kitchen['sky_lx'] : undefined;
+  const light = sky['light'] === 'D65' ? {} : { light: sky['light'] };
+  const isDark = sky['level'] === 0;
+  return {
+    ...rest,
+    daylight: isDark ? null : { ...EQUINOX_NOON, blind: sky['level'], sky_lx, ...light },
+    lamps: { ceiling, ...others, pendant: ceiling, hood: ceiling },
+  };
+}

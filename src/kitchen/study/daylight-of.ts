@@ -1,0 +1,53 @@
+import { outdoorsAt } from '../../engine/daylight/outdoors';
+import type { DaylightSpectra, Outdoors, SunPosition } from '../../engine/daylight/types';
+import { rectNormal } from '../../engine/light/rect-bvh';
+import type { Vec3 } from '../../engine/light/types';
+import type { Daylight, Kitchen } from '../../model/project';
+import { windowApertures } from '../parts/window';
+import { planKitchen } from '../plan/plan-kitchen';
+
+/** What is outside the windows in a setting. */
+export interface DaylightState {
+  /** Same key, same outdoors: what its light does in a room need not be worked out again. */
+  readonly key: string;
+  readonly outdoors: Outdoors;
+  readonly spectra: DaylightSpectra;
+  readonly sun: SunPosition;
+  /** Illuminance of the open horizontal by the sky, and by the sun, lx. */
+  readonly sky_lx: number;
+  readonly sun_lx: number;
+}
+
+const known = new WeakMap<Kitchen, Map<string, DaylightState>>();
+
+/** The outdoors of a setting's daylight; null by night. Worked out once for each kitchen and moment. */
+export function daylightOf(kitchen: Kitchen, daylight: Daylight | null): DaylightState | null {
+  if (!daylight) return null;
+  const { sky, month, day, hour, sky_lx } = daylight;
+  const key = JSON.stringify([sky, month, day, hour, sky_lx]);
+  let states = known.get(kitchen);
+  if (!states) {
+    states = new Map();
+    known.set(kitchen, states);
+  }
+  const before = states.get(key);
+  if (before) return before;
+  const { latitude_deg, longitude_deg, utc_offset_h, bearing_deg, ground, facing } = kitchen.site;
+  const found = outdoorsAt({
+    site: { latitude_deg, longitude_deg, utc_offset_h },
+    moment: { month, day, hour },
+    sky,
+    ...(sky_lx === undefined ? {} : { sky_lx }),
+    bearing_deg,
+    ground,
+    facing,
+    windowNormals: windowApertures(planKitchen(kitchen)).map(({ rect }) => outward(rectNormal(rect))),
+  });
+  const state: DaylightState = { key, ...found };
+  states.set(key, state);
+  return state;
+}
+
+/** Away from the room. */
+const outward = ({ axis, sign }: ReturnType<typeof rectNormal>): Vec3 =>
+  [0, 1, 2].map((k) => (k === axis ? -sign : 0)) as unknown as Vec3;
