@@ -67,23 +67,19 @@ function patchMean(
 ): void {
   out.fill(0);
   const r = patches.rect[p]!;
-  const nu = patches.alongU[r]!;
-  const nv = patches.alongV[r]!;
-  const local = p - patches.first[r]!;
-  const pu = local % nu;
-  const pv = (local - pu) / nu;
+  const [u0, du, v0, dv] = patches.span.subarray(4 * p, 4 * p + 4) as unknown as [number, number, number, number];
   const axis = patches.axis[r]!;
   const sign = patches.sign[r]!;
-  const lu = Math.hypot(rect.u[0], rect.u[1], rect.u[2]) / nu;
-  const lv = Math.hypot(rect.v[0], rect.v[1], rect.v[2]) / nv;
+  const lu = Math.hypot(rect.u[0], rect.u[1], rect.u[2]) * du;
+  const lv = Math.hypot(rect.v[0], rect.v[1], rect.v[2]) * dv;
   const gap = distanceToGlass(patches.center, 3 * p, window) + 1e-9;
   const inSun = mayBeInSun(patches.center, 3 * p, lu + lv, window);
   const su = inSun ? SUN_POINTS : pointsAlong(lu, gap);
   const sv = inSun ? SUN_POINTS : pointsAlong(lv, gap);
   for (let j = 0; j < sv; j++) {
-    const fv = (pv + (j + 0.5) / sv) / nv;
+    const fv = v0 + (dv * (j + 0.5)) / sv;
     for (let i = 0; i < su; i++) {
-      const fu = (pu + (i + 0.5) / su) / nu;
+      const fu = u0 + (du * (i + 0.5)) / su;
       const x = rect.origin[0] + rect.u[0] * fu + rect.v[0] * fv;
       const y = rect.origin[1] + rect.u[1] * fu + rect.v[1] * fv;
       const z = rect.origin[2] + rect.u[2] * fu + rect.v[2] * fv;
