@@ -91,7 +91,7 @@ function patchMean(rect: Rect, patches: Patches, p: number, bvh: RectBvh, emitte
 
 /** Sample points along an edge: two far away, up to eight where the light changes fast, more in a narrow beam. */
 const samplesAlong = (edge: number, gap: number, width: number): number =>
-  Math.min(width < 0.5 ? 16 : 8, Math.max(edge < 0.1 ? 1 : 2, Math.ceil(edge / (gap * Math.min(0.5, width)))));
+  Math.min(width < 0.5 ? 16 : 8, Math.max(edge < 0.1 ? 1 : 2, Math.ceil((2 * edge) / (gap * width))));
 
 /** Distance from a point to the nearest point of an emitter's rectangle, m. */
 function distanceToFace(center: Float64Array, at: number, emitter: Emitter): number {
