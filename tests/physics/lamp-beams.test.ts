@@ -9,6 +9,7 @@ import type { LampFace, Rect, Vec3 } from '../../src/engine/light/types';
 import { relativeIntensity } from '../../src/engine/photometry/relative-intensity';
 import type { Beam, PhotometricWeb } from '../../src/engine/photometry/types';
 import { webFromRecord } from '../../src/engine/photometry/web-from-record';
+import { webFromIes } from '../../src/io/ies-file';
 import '../seed';
 import { boxRects, ceilingLamp, roomOf } from './box-room';
 
@@ -127,7 +128,7 @@ it.each([
   }
 });
 
-describe('5.4 flux: the patches of a closed room catch what leaves the face, before any correction', () => {
+describe('5.4 flux: the patches of a closed room catch what leaves the face, before any correction (0.5 %)', () => {
   it.each([
     ['cos^20 in the middle of the ceiling', 1.9, 1.4, power(20), 1],
     ['cos^20 close to a corner', 0.35, 0.3, power(20), 1],
@@ -136,7 +137,7 @@ describe('5.4 flux: the patches of a closed room catch what leaves the face, bef
     ['a web with lobes', 1.2, 0.9, asBeam(lobes, 30), 1],
     // Of an isotropic web half goes up and is lost behind the face.
     ['an isotropic web', 1.9, 1.4, asBeam(webOf(() => 1, [0, 90, 180])), 0.5],
-  ])('%s (0.5 %%)', (_, x, y, beam, front) => {
+  ])('%s', (_, x, y, beam, front) => {
     const lamp = { ...ceilingLamp(x, y, 2.5, 0.1, 800), beam };
     const { caught, patches, direct } = buildTransport(roomOf(boxRects(4, 3, 2.5), { lamps: [lamp] }));
     expect(Math.abs(caught[0]! - 1)).toBeLessThan(0.005);
@@ -151,6 +152,22 @@ describe('5.4 flux: the patches of a closed room catch what leaves the face, bef
     const { caught } = buildTransport(roomOf(boxRects(2.4, 0.65, 0.5), { lamps: [lamp] }));
     expect(Math.abs(caught[0]! - 1)).toBeLessThan(0.005);
   });
+});
+
+it('5.4 flux after reading an IES file: 1000 lm in the file are 1000 lm on the surfaces of the room (0.1 %)', () => {
+  const vertical = steps(90, 2.5);
+  const candela = vertical.map((v) => ((2000 / Math.PI) * Math.cos(v * RADIANS) ** 3).toFixed(2));
+  const text = `IES:LM-63-2019\n[TEST] invented\nTILT=NONE\n1 -1 1 37 1 1 2 0.1 0.1 0\n1 1 9\n${vertical.join(' ')}\n0\n${candela.join(' ')}`;
+  const read = webFromIes(text);
+  if (!read.ok) throw new Error(read.problem.text);
+  const { web, lumens } = read.value;
+  const lamp = { ...ceilingLamp(1.9, 1.4, 2.5, 0.1, lumens), beam: asBeam(web) };
+  const { caught, patches, direct } = buildTransport(roomOf(boxRects(4, 3, 2.5), { lamps: [lamp] }));
+  let flux = 0;
+  for (let p = 0; p < patches.count; p++) flux += patches.area[p]! * direct[0]![p]!;
+  // 2000 cos^3 / pi cd is 1000 lm.
+  expect(Math.abs(flux / 1000 - 1)).toBeLessThan(1e-3);
+  expect(Math.abs(caught[0]! - 1)).toBeLessThan(1e-3);
 });
 
 describe('where a web points', () => {
