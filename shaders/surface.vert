@@ -7,9 +7,11 @@ uniform mat4 projectionMatrix;
 in vec3 position;
 
 #ifdef PROP
-in vec4 direct;
+in vec4 daylight;
+in vec4 lamps;
 in vec3 indirect;
-out vec4 vDirect;
+out vec4 vDaylight;
+out vec4 vLamps;
 out vec3 vIndirect;
 #else
 in vec2 directUv;
@@ -34,7 +36,8 @@ out vec3 vWorld;
 
 void main() {
 #ifdef PROP
-  vDirect = direct;
+  vDaylight = daylight;
+  vLamps = lamps;
   vIndirect = indirect;
 #else
   vDirectUv = directUv;

@@ -1,0 +1,105 @@
+import { readFileSync } from 'node:fs';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { bodyOf, mirrorOf, sheenOfFinish, splitSheen } from '../../src/engine/sheen/sheen';
+import { sheenOfLook } from '../../src/view/sheen';
+import { openPictureLab, type PictureLab } from './browser';
+
+// The picture's shader against the engine's formulas: same body, same mirrored light, every angle.
+
+const COSINES = 64;
+let lab: PictureLab;
+
+beforeAll(async () => {
+  lab = await openPictureLab();
+}, 120_000);
+afterAll(() => lab?.close());
+
+const BODY = [0.31, 0.42, 0.53] as const;
+const MIRRORED = [1.7, 0.9, 0.4] as const;
+
+/** bodyAndMirror of the shader for cosines (i + 0.5) / COSINES. */
+function byShader(metal: boolean, uniforms: Readonly<Record<string, readonly number[]>>): Promise<number[]> {
+  const fragment = `#version 300 es
+precision highp float;
+#define SHEEN ${metal ? 2 : 1}
+${readFileSync(new URL('../../shaders/sheen.glsl', import.meta.url), 'utf8')}
+uniform vec3 body;
+uniform vec3 mirrored;
+out vec4 fragColor;
+void main() {
+  fragColor = vec4(bodyAndMirror(body * bodyGain[0], mirrored, gl_FragCoord.x / ${COSINES}.0), 1.0);
+}`;
+  return lab.page.evaluate(
+    ({ source, values, width }) => {
+      const gl = document.createElement('canvas').getContext('webgl2')!;
+      gl.getExtension('EXT_color_buffer_float');
+      const program = gl.createProgram()!;
+      const vertex = `#version 300 es
+void main() { gl_Position = vec4(vec2[](vec2(-1, -1), vec2(3, -1), vec2(-1, 3))[gl_VertexID], 0, 1); }`;
+      for (const [type, text] of [
+        [gl.VERTEX_SHADER, vertex],
+        [gl.FRAGMENT_SHADER, source],
+      ] as const) {
+        const made = gl.createShader(type)!;
+        gl.shaderSource(made, text);
+        gl.compileShader(made);
+        if (!gl.getShaderParameter(made, gl.COMPILE_STATUS)) throw new Error(gl.getShaderInfoLog(made) ?? 'shader');
+        gl.attachShader(program, made);
+      }
+      gl.linkProgram(program);
+      gl.useProgram(program);
+      for (const [name, value] of Object.entries(values)) {
+        const place = gl.getUniformLocation(program, name);
+        if (name === 'mirrorPart' || name === 'mirrorAlbedo') gl.uniform1fv(place, value);
+        else gl.uniform3fv(place, value);
+      }
+      gl.bindFramebuffer(gl.FRAMEBUFFER, gl.createFramebuffer());
+      const texture = gl.createTexture();
+      gl.bindTexture(gl.TEXTURE_2D, texture);
+      gl.texStorage2D(gl.TEXTURE_2D, 1, gl.RGBA32F, width, 1);
+      gl.framebufferTexture2D(gl.FRAMEBUFFER, gl.COLOR_ATTACHMENT0, gl.TEXTURE_2D, texture, 0);
+      gl.viewport(0, 0, width, 1);
+      gl.drawArrays(gl.TRIANGLES, 0, 3);
+      const out = new Float32Array(4 * width);
+      gl.readPixels(0, 0, width, 1, gl.RGBA, gl.FLOAT, out);
+      return Array.from(out);
+    },
+    { source: fragment, values: uniforms, width: COSINES },
+  );
+}
+
+it.each([
+  ['a satin paint', 25, false, [0.6, 0.55, 0.4]],
+  ['a polished black', 85, false, [0.05, 0.045, 0.05]],
+  ['a finish that has hardly a sheen', 7, false, [0.3, 0.3, 0.3]],
+  ['brushed brass', 60, true, [0.75, 0.6, 0.35]],
+] as const)('parts %s as the engine does', async (_, glossGu, metal, color) => {
+  const sheenUniforms = sheenOfLook({ glossGu, metal, flat: [color] })!;
+  const { cone: _cone, mirrorAlbedo, bodyGain, ...rest } = sheenUniforms;
+  const seen = await byShader(metal, {
+    mirrorPart: [rest.mirrorPart],
+    mirrorTint: rest.mirrorTint,
+    mirrorAlbedo: Array.from(mirrorAlbedo),
+    bodyGain: Array.from(bodyGain),
+    body: BODY,
+    mirrored: MIRRORED,
+  });
+  const y = 0.2126 * color[0] + 0.7152 * color[1] + 0.0722 * color[2];
+  const sheen = sheenOfFinish(glossGu, y, metal)!;
+  for (let i = 0; i < COSINES; i++) {
+    const split = splitSheen(sheen, (i + 0.5) / COSINES);
+    for (let k = 0; k < 3; k++) {
+      // What the finish sends back without sheen is BODY: its reflectance times the light there.
+      const expected = (bodyOf(split, color[k]!) / color[k]!) * BODY[k]! + mirrorOf(split, color[k]!) * MIRRORED[k]!;
+      // Single precision on the graphics card.
+      expect(Math.abs(seen[4 * i + k]! - expected)).toBeLessThan(2e-6);
+    }
+  }
+});
+
+it('has no sheen for a matt finish, and a wider cone the rougher', () => {
+  const flat = [[0.5, 0.5, 0.5]] as const;
+  expect(sheenOfLook({ glossGu: 4, metal: false, flat })).toBeNull();
+  const [satin, polished] = [25, 85].map((glossGu) => sheenOfLook({ glossGu, metal: false, flat })!);
+  expect(satin!.cone).toBeGreaterThan(5 * polished!.cone);
+});
