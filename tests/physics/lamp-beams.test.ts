@@ -10,7 +10,6 @@ import { relativeIntensity } from '../../src/engine/photometry/relative-intensit
 import type { Beam, PhotometricWeb } from '../../src/engine/photometry/types';
 import { webFromRecord } from '../../src/engine/photometry/web-from-record';
 import { webFromIes } from '../../src/io/ies-file';
-import '../seed';
 import { boxRects, ceilingLamp, roomOf } from './box-room';
 
 // Cases regenerated from the analytical definitions of CIE 171:2006, 5.2 (point), 5.3 (area), 5.4 (flux).

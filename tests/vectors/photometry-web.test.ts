@@ -6,7 +6,6 @@ import type { PhotometricWeb } from '../../src/engine/photometry/types';
 import { frontShare, webFlux } from '../../src/engine/photometry/web-flux';
 import { webFromRecord } from '../../src/engine/photometry/web-from-record';
 import { intensityOf } from '../../src/engine/photometry/web-intensity';
-import '../seed';
 
 const RADIANS = Math.PI / 180;
 
