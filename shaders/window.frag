@@ -1,13 +1,23 @@
 precision highp float;
 precision highp samplerCube;
 
-// What is seen through a pane: a CIE overcast sky over level ground, with a hazy line of roofs and trees between.
+// What is seen through a pane: a CIE sky over level ground with a hazy line of roofs and trees between, or a wall across the way.
 uniform vec3 zenith;
 uniform vec3 ground;
+uniform vec3 facing;
+// ISO 15469: a, b of the gradation (z: 1 = the traditional overcast sky instead), c, d, e of the indicatrix.
+uniform vec3 gradation;
+uniform vec3 indicatrix;
+uniform vec3 towardsSun;
+// 1: the sun shines.
+uniform float sunOn;
+// Share of the light that blinds let through.
+uniform float blind;
 uniform int sheenOn;
 
 in vec3 vWorld;
 in vec3 vNormal;
+in float vWallTangent;
 out vec4 fragColor;
 
 #include "display"
@@ -29,16 +39,43 @@ vec3 shouldered(vec3 color) {
   return color * (shown / peak);
 }
 
+float phi(float sine) {
+  if (gradation.z > 0.5) return (1.0 + 2.0 * sine) / 3.0;
+  return 1.0 + gradation.x * exp(gradation.y / max(sine, 0.01));
+}
+
+float f(float cosine) {
+  float chi = acos(clamp(cosine, -1.0, 1.0));
+  return 1.0 + indicatrix.x * (exp(indicatrix.y * chi) - exp(indicatrix.y * 1.5707963)) + indicatrix.z * cosine * cosine;
+}
+
+/** The sky in a direction above the horizon. */
+vec3 skyColor(vec3 direction) {
+  float sine = max(direction.z, 0.0);
+  return zenith * (phi(sine) / phi(1.0)) * (f(dot(direction, towardsSun)) / f(towardsSun.z));
+}
+
 vec3 outdoors(vec3 direction) {
   float sine = direction.z;
-  // CIE overcast sky (ISO 15469, Moon and Spencer): L = Lz (1 + 2 sin(elevation)) / 3.
-  vec3 sky = zenith * ((1.0 + 2.0 * max(sine, 0.0)) / 3.0);
-  vec3 horizon = zenith / 3.0;
+  vec3 level = normalize(vec3(direction.xy, 0.02));
+  vec3 horizon = skyColor(level);
+  vec3 sky = skyColor(direction);
+  if (sunOn > 0.5) {
+    // The disc, 16 minutes of arc, and the glare round it that an eye adds.
+    float cosine = dot(direction, towardsSun);
+    sky += vec3(60.0) * (smoothstep(0.99998, 0.99999, cosine) + 0.06 * smoothstep(0.9985, 1.0, cosine));
+  }
   float skyline = skylineElevation(atan(direction.y, direction.x));
   vec3 land = mix(horizon, ground, smoothstep(0.0, -0.35, sine) * 0.75 + 0.25);
   vec3 silhouette = mix(horizon, ground, 0.62 - 2.2 * max(sine, 0.0));
   vec3 below = mix(land, silhouette, smoothstep(-0.012, 0.0, sine));
-  return mix(below, sky, smoothstep(skyline - 0.006, skyline + 0.006, sine));
+  vec3 open = mix(below, sky, smoothstep(skyline - 0.006, skyline + 0.006, sine));
+  if (vWallTangent <= 0.0) return open;
+  // The wall runs on to both sides and stands on the ground; its foot lies as far below the horizon as an eye stands above it.
+  float straight = max(dot(direction, -vNormal), 1e-3);
+  float top = vWallTangent * straight;
+  vec3 wall = mix(ground, facing, smoothstep(-0.32, -0.28, sine / straight));
+  return mix(wall, sky, smoothstep(top - 0.004, top + 0.004, sine));
 }
 
 void main() {
@@ -46,6 +83,12 @@ void main() {
   vec3 color = outdoors(direction);
   if (encode == 1) {
     color = shouldered(color);
+    if (blind < 0.999) {
+      // Slats at 25 mm: what they let through is in the colour already; what they hold back lights them from behind.
+      float slat = smoothstep(blind - 0.06, blind + 0.02, fract(vWorld.z / 0.025));
+      vec3 behind = 0.5 * shouldered(skyColor(normalize(vec3(-vNormal.xy, 0.5))));
+      color = mix(color / max(blind, 0.02), behind, slat);
+    }
     if (sheenOn == 1) {
       vec3 normal = normalize(vNormal);
       float cosine = max(dot(normal, -direction), 0.0);

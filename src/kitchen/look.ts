@@ -59,6 +59,7 @@ export interface OutsideLook {
   readonly facing: readonly [number, number, number];
   /** How the sky's luminance is spread, relative to its zenith. */
   readonly sky: SkyLuminance;
+  readonly sunShines: boolean;
   /** Blinds let through this share; 1 = none. */
   readonly blind: number;
 }

@@ -6,19 +6,23 @@ import { rectNormal } from './rect-normal';
 /** Lamp faces and panes stand this far before the black rectangle they cover, m. */
 const IN_FRONT_M = 0.0005;
 
-/** Quads for lamp faces or window panes; `face` numbers them in order. Null when there are none. */
-export function faceGeometry(rects: readonly Rect[], numberedAs: string): BufferGeometry | null {
+/** Quads for lamp faces or window panes, each with one value of its own as an attribute. Null when there are none. */
+export function faceGeometry(
+  rects: readonly Rect[],
+  attribute: string,
+  valueAt: (face: number) => number,
+): BufferGeometry | null {
   if (rects.length === 0) return null;
   const positions: number[] = [];
   const normals: number[] = [];
-  const numbers: number[] = [];
+  const values: number[] = [];
   const indices: number[] = [];
   rects.forEach((rect, face) => {
     const normal = rectNormal(rect);
     for (const corner of cornersOf(rect)) {
       for (let k = 0; k < 3; k++) positions.push(corner[k]! + IN_FRONT_M * normal[k]!);
       normals.push(...normal);
-      numbers.push(face);
+      values.push(valueAt(face));
     }
     const first = 4 * face;
     indices.push(first, first + 1, first + 2, first, first + 2, first + 3);
@@ -26,7 +30,7 @@ export function faceGeometry(rects: readonly Rect[], numberedAs: string): Buffer
   const geometry = new BufferGeometry();
   geometry.setAttribute('position', new BufferAttribute(new Float32Array(positions), 3));
   geometry.setAttribute('normal', new BufferAttribute(new Float32Array(normals), 3));
-  geometry.setAttribute(numberedAs, new BufferAttribute(new Float32Array(numbers), 1));
+  geometry.setAttribute(attribute, new BufferAttribute(new Float32Array(values), 1));
   geometry.setIndex(new BufferAttribute(new Uint32Array(indices), 1));
   return geometry;
 }

@@ -12,6 +12,7 @@ import type { Look, RoomLight } from '../kitchen/look';
 import { createFinishMaterial, showFinish } from './finish-material';
 import { createNodeTexture, type LightTexels, updateNodeTexture } from './light-textures';
 import { createMirrorCube } from './mirror-cube';
+import { outsideUniforms, showOutside } from './outside';
 import type { PatternTextures } from './pattern-textures';
 import { propGeometry, updatePropLight } from './prop-geometry';
 import { LAMP_SHADERS, WINDOW_SHADERS } from './shader-sources';
@@ -57,7 +58,7 @@ export class LookSlot {
       ...WINDOW_SHADERS,
       ...over,
       glslVersion: GLSL3,
-      uniforms: { ...uniforms, zenith: { value: [0, 0, 0] }, ground: { value: [0, 0, 0] } },
+      uniforms: { ...uniforms, ...outsideUniforms() },
     });
   }
 
@@ -86,8 +87,7 @@ export class LookSlot {
     look.lampColors.slice(0, this.room.lamps.length).forEach((color, i) => {
       lampColors.set(color, 3 * i);
     });
-    this.windows.uniforms['zenith']!.value = look.outside?.zenith ?? [0, 0, 0];
-    this.windows.uniforms['ground']!.value = look.outside?.ground ?? [0, 0, 0];
+    showOutside(this.windows, look.outside);
     this.#look = look;
     this.cubeIsStale = true;
   }

@@ -35,10 +35,12 @@ export class RoomStage {
     this.lamps = faceGeometry(
       room.light.lamps.map((lamp) => lamp.rect),
       'lamp',
+      (face) => face,
     );
     this.windows = faceGeometry(
       room.light.windows.map((window) => window.rect),
-      'pane',
+      'wallTangent',
+      (face) => Math.tan((room.light.windows[face]!.facing_deg * Math.PI) / 180),
     );
     this.drawOrder = ranksByExtent(this.surfaces);
     const texture = () => createDirectTexture(firstLight.directAtlas, texels);

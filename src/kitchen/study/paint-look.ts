@@ -202,6 +202,7 @@ function outsideLook(
     ground: color(window.groups.ground, outdoors.ground_cdm2),
     facing: wall ? color(window.groups.facing, facingLuminance(outdoors, outward)) : [0, 0, 0],
     sky: outdoors.sky,
+    sunShines: outdoors.sun !== null,
     blind: levels[window.groups.sky]!,
   };
 }

@@ -1,0 +1,29 @@
+import { type IUniform, type RawShaderMaterial, Vector3 } from 'three';
+import type { OutsideLook } from '../kitchen/look';
+
+/** Uniforms of what is seen through the panes, dark. */
+export const outsideUniforms = (): Record<string, IUniform> => ({
+  zenith: { value: [0, 0, 0] },
+  ground: { value: [0, 0, 0] },
+  facing: { value: [0, 0, 0] },
+  gradation: { value: new Vector3(0, 0, 1) },
+  indicatrix: { value: new Vector3() },
+  towardsSun: { value: new Vector3(0, 0, 1) },
+  sunOn: { value: 0 },
+  blind: { value: 1 },
+});
+
+/** Shows the outdoors of a look; null is night. */
+export function showOutside({ uniforms }: RawShaderMaterial, outside: OutsideLook | null): void {
+  const black = [0, 0, 0];
+  uniforms['zenith']!.value = outside?.zenith ?? black;
+  uniforms['ground']!.value = outside?.ground ?? black;
+  uniforms['facing']!.value = outside?.facing ?? black;
+  uniforms['blind']!.value = outside?.blind ?? 1;
+  uniforms['sunOn']!.value = outside?.sunShines ? 1 : 0;
+  if (!outside) return;
+  const { a, b, c, d, e, traditional, towardsSun } = outside.sky;
+  (uniforms['gradation']!.value as Vector3).set(a, b, traditional ? 1 : 0);
+  (uniforms['indicatrix']!.value as Vector3).set(c, d, e);
+  (uniforms['towardsSun']!.value as Vector3).set(...towardsSun);
+}
