@@ -106,7 +106,7 @@ it.each([
       [1, 0, 0],
     ],
   ];
-  const side = 400;
+  const side = 160;
   for (const [[x, y, z], [nx, ny, nz]] of points) {
     let sum = 0;
     for (let i = 0; i < side; i++) {
