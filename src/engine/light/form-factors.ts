@@ -10,7 +10,7 @@ export const RAY_OFFSET_M = 1e-4;
 export interface FormFactors {
   /** F_ij, row i = from patch i: reciprocal (A_i F_ij = A_j F_ji) and closed (rows sum to 1). */
   readonly factors: SparseRows;
-  /** Share of rays that left the room or met a rectangle from behind, before normalising: 0 in a closed room. */
+  /** Share of light that left the room or met a rectangle from behind, before normalising: 0 in a closed room. */
   readonly leak: number;
   /** The same share for each coarse rectangle, to find where a room is open. */
   readonly leakByRect: Float32Array;
@@ -44,12 +44,23 @@ export function* formFactorsInSteps(
   const factors = poolPairs(patches, hits, rays);
   yield CAST_SHARE;
   for (const _ of closeRows(factors)) yield CAST_SHARE;
-  let lost = 0;
-  for (const l of hits.lost) lost += l;
-  const leakByRect = new Float32Array(rects.length);
-  for (let p = 0; p < patches.count; p++) leakByRect[patches.rect[p]!]! += hits.lost[p]!;
-  for (let r = 0; r < rects.length; r++) leakByRect[r]! /= rays * patches.alongU[r]! * patches.alongV[r]!;
-  return { factors, leak: lost / Math.max(1, patches.count * rays), leakByRect };
+  return { factors, ...leaks(rects.length, patches, hits) };
+}
+
+/** Shares of the light of the patches that is lost, by area. */
+function leaks(rects: number, patches: Patches, hits: Hits): Omit<FormFactors, 'factors'> {
+  const lost = new Float32Array(rects);
+  const areas = new Float64Array(rects);
+  let all = 0;
+  let area = 0;
+  for (let i = 0; i < patches.count; i++) {
+    const part = (patches.area[i]! * hits.lost[i]!) / hits.perPatch;
+    lost[patches.rect[i]!]! += part;
+    areas[patches.rect[i]!]! += patches.area[i]!;
+    all += part;
+    area += patches.area[i]!;
+  }
+  return { leak: area > 0 ? all / area : 0, leakByRect: lost.map((part, r) => part / areas[r]!) };
 }
 
 interface Hits {
