@@ -31,7 +31,8 @@ const DIVIDER: CSSProperties = {
  * and pinch move nearer, arrows and + - do the same from the keyboard; a click picks a surface.
  */
 export function Picture(props: PictureProps) {
-  const { room, light, look, beside, viewpoint, viewpointVersion, sheen, outlined, onFrame, label } = props;
+  const { room, light, look, beside, viewpoint, viewpointVersion, sheen, outlined, mark, cardColor, onFrame, label } =
+    props;
   const wrapper = useRef<HTMLDivElement>(null);
   const latest = useRef(props);
   const store = useRef<RootStore>(null);
@@ -64,16 +65,20 @@ export function Picture(props: PictureProps) {
     };
     canvas.addEventListener('webglcontextlost', lost);
     canvas.addEventListener('webglcontextrestored', restored);
+    const picked = (x: number, y: number) => pickedAt(canvas, rig, latest.current, x, y);
+    const { picker } = latest.current;
+    if (picker) picker.current = picked;
     const letGo = listenForGestures(
       element,
       canvas,
       rig,
       () => store.current?.getState().invalidate(),
-      (x, y) => latest.current.onPick?.(pickedAt(canvas, rig, latest.current, x, y)),
+      (x, y) => latest.current.onPick?.(picked(x, y)),
     );
     setMounted({ canvas, root, rig });
     return () => {
       letGo();
+      if (picker) picker.current = null;
       canvas.removeEventListener('webglcontextlost', lost);
       canvas.removeEventListener('webglcontextrestored', restored);
       setMounted(null);
@@ -105,9 +110,10 @@ export function Picture(props: PictureProps) {
   useLayoutEffect(() => {
     if (!mounted || size.width === 0 || size.height === 0) return;
     mounted.rig.moveInto(room.light.fine, room.eyeLimits);
-    const sceneProps = { room, light, look, beside, sheen, outlined, onFrame, contextVersion };
+    const card = { mark: mark ?? null, cardColor: cardColor ?? null };
+    const sceneProps = { room, light, look, beside, sheen, outlined, ...card, onFrame, contextVersion };
     store.current = mounted.root.render(<Scene {...sceneProps} rig={mounted.rig} />);
-  }, [mounted, size, room, light, look, beside, sheen, outlined, onFrame, contextVersion]);
+  }, [mounted, size, room, light, look, beside, sheen, outlined, mark, cardColor, onFrame, contextVersion]);
 
   const place = [...viewpoint.eye, ...viewpoint.target, viewpoint.fov_deg, viewpointVersion].join();
   const shownPlace = useRef(place);

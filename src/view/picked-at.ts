@@ -33,5 +33,6 @@ export function pickedAt(
       eye[1] + hit.distance * direction[1],
       eye[2] + hit.distance * direction[2],
     ],
+    eye,
   };
 }

@@ -1,3 +1,4 @@
+import type { RefObject } from 'react';
 import type { Vec3, Viewpoint } from '../engine/light/types';
 import type { Look, RoomLight } from '../kitchen/look';
 import type { Room } from '../kitchen/types';
@@ -9,6 +10,15 @@ export interface PickedPoint {
   readonly u: number;
   readonly v: number;
   readonly point: Vec3;
+  /** From where one looked. */
+  readonly eye: Vec3;
+}
+
+/** A place on a rectangle of the room. */
+export interface Mark {
+  readonly rect: number;
+  readonly u: number;
+  readonly v: number;
 }
 
 export interface PictureProps {
@@ -24,7 +34,13 @@ export interface PictureProps {
   readonly sheen: boolean;
   /** Surfaces to outline. */
   readonly outlined: readonly number[];
+  /** The place that is read; null for none. */
+  readonly mark?: Mark | null;
+  /** What a perfect white looks like there, 8 bit sRGB: a card of it is held there. */
+  readonly cardColor?: readonly [number, number, number] | null;
   readonly onPick?: (point: PickedPoint | null) => void;
+  /** Is given a function that tells what lies under a point of the page (client px). */
+  readonly picker?: RefObject<((clientX: number, clientY: number) => PickedPoint | null) | null>;
   readonly onContextLost?: () => void;
   readonly onContextRestored?: () => void;
   readonly onFrame?: () => void;
