@@ -2,6 +2,7 @@ import { samplePattern } from '../engine/pattern/sample';
 import type { ByLayer, Look, RoomLight } from '../kitchen/look';
 import type { FinishInLights } from '../kitchen/study/finish-in-lights';
 import type { PointReading } from '../kitchen/study/point-reading';
+import type { StandReading } from '../kitchen/study/stand-reading';
 import type { Room } from '../kitchen/types';
 import type { Project } from '../model/project';
 import { LookQueue } from './look-queue';
@@ -17,6 +18,7 @@ export function createStudio(events: StudioEvents): Studio {
   const shown = new Map<string, Look>();
   const readers = new Map<number, (reading: PointReading | null) => void>();
   const lightReaders = new Map<number, (found: FinishInLights | null) => void>();
+  const standReaders = new Map<number, (reading: StandReading | null) => void>();
   let room: Room | null = null;
   let lit: RoomLight | null = null;
   let revision = 0;
@@ -59,6 +61,10 @@ export function createStudio(events: StudioEvents): Studio {
         lightReaders.get(data.ticket)?.(data.found);
         lightReaders.delete(data.ticket);
         return;
+      case 'stand':
+        standReaders.get(data.ticket)?.(data.reading);
+        standReaders.delete(data.ticket);
+        return;
       case 'problem':
         return events.problem(data.problem);
     }
@@ -100,11 +106,11 @@ export function createStudio(events: StudioEvents): Studio {
       if (isOnlySeenAnew) toLight({ kind: 'see-by', seenBy: shown.seenBy });
       else toLight({ kind: 'show', revision: ++revision, project, ...shown });
     },
-    readPoint: (option, rect, u, v) =>
+    readPoint: (option, rect, u, v, eye) =>
       new Promise((resolve) => {
         const ticket = ++tickets;
         readers.set(ticket, resolve);
-        toLight({ kind: 'read-point', ticket, option, rect, u, v, place: placeAt(option, rect, u, v) });
+        toLight({ kind: 'read-point', ticket, option, rect, u, v, eye, place: placeAt(option, rect, u, v) });
       }),
     readLights: (option, surface, beside) =>
       new Promise((resolve) => {
@@ -112,12 +118,20 @@ export function createStudio(events: StudioEvents): Studio {
         lightReaders.set(ticket, resolve);
         toLight({ kind: 'read-lights', ticket, option, surface, beside });
       }),
+    readStand: (option, finish) =>
+      new Promise((resolve) => {
+        const ticket = ++tickets;
+        standReaders.set(ticket, resolve);
+        toLight({ kind: 'read-stand', ticket, option, finish });
+      }),
     dispose() {
       for (const worker of [light, judge, baker]) worker.terminate();
       for (const resolve of readers.values()) resolve(null);
       readers.clear();
       for (const resolve of lightReaders.values()) resolve(null);
       lightReaders.clear();
+      for (const resolve of standReaders.values()) resolve(null);
+      standReaders.clear();
     },
   };
 }

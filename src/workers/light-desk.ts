@@ -2,6 +2,7 @@ import type { Problem } from '../engine/result';
 import { SURFACES, type SurfaceId } from '../engine/surface';
 import type { SeenBy } from '../kitchen/seen-by';
 import { finishInLights } from '../kitchen/study/finish-in-lights';
+import { laidSample } from '../kitchen/study/lay-sample';
 import { beginLight, gatherGroup, type LitScheme } from '../kitchen/study/lit-scheme';
 import { paintLook } from '../kitchen/study/paint-look';
 import { readPoint } from '../kitchen/study/point-reading';
@@ -9,6 +10,7 @@ import { judgeInput } from '../kitchen/study/readings';
 import { layScheme } from '../kitchen/study/scheme';
 import { type SettingLight, settingLight } from '../kitchen/study/setting-light';
 import { beginScheme, solveSchemeGroup } from '../kitchen/study/solved-scheme';
+import { readStand } from '../kitchen/study/stand-reading';
 import { findTints } from '../kitchen/study/tints';
 import { worktopLights } from '../kitchen/study/worktop-lights';
 import {
@@ -23,7 +25,7 @@ import {
 } from '../model/project';
 import { calculationFailed } from './failure';
 import { createInterner } from './intern-records';
-import type { Post, ReadLights, ReadPoint, SeeBy, Show, ToLight } from './messages';
+import type { Post, ReadLights, ReadPoint, ReadStand, SeeBy, Show, ToLight } from './messages';
 import { type Lit, RoomAtWork } from './room-desk';
 
 /** A scheme worked out, kept until its option changes. `key` says what it was made from. */
@@ -68,6 +70,11 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
         return guarded(
           () => answerLights(message),
           () => noLights(message),
+        );
+      if (message.kind === 'read-stand')
+        return guarded(
+          () => answerStand(message),
+          () => noStand(message),
         );
       if (message.kind === 'see-by')
         return guarded(
@@ -262,11 +269,11 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
     }
   }
 
-  function answer({ ticket, option, rect, u, v, place }: ReadPoint): void {
+  function answer({ ticket, option, rect, u, v, eye, place }: ReadPoint): void {
     const lit = current && litOf(current, option);
     const reading =
       current && lit
-        ? readPoint(current.room.basis, lit, current.setting, current.room.directMaps, rect, u, v, place, seenBy)
+        ? readPoint(current.room.basis, lit, current.setting, current.room.directMaps, rect, u, v, place, eye, seenBy)
         : null;
     post({ kind: 'point', ticket, reading });
   }
@@ -280,12 +287,24 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
     post({ kind: 'lights', ticket, found });
   }
 
+  function answerStand({ ticket, option, finish: id }: ReadStand): void {
+    const lit = current && litOf(current, option);
+    const finish = current && laidSample(current.show.project, id);
+    const reading =
+      current && lit && finish?.ok ? readStand(current.room.basis, lit, current.setting, finish.value) : null;
+    post({ kind: 'stand', ticket, reading });
+  }
+
   function noPoint({ ticket }: ReadPoint): void {
     post({ kind: 'point', ticket, reading: null });
   }
 
   function noLights({ ticket }: ReadLights): void {
     post({ kind: 'lights', ticket, found: null });
+  }
+
+  function noStand({ ticket }: ReadStand): void {
+    post({ kind: 'stand', ticket, reading: null });
   }
 }
 

@@ -1,5 +1,6 @@
 import type { Assessment } from '../engine/judge/assessment';
 import type { JudgeInput } from '../engine/judge/input';
+import type { Vec3 } from '../engine/light/types';
 import type { PatternSample } from '../engine/pattern/sample';
 import type { PatternSpec, PatternTexture } from '../engine/pattern/types';
 import type { Problem } from '../engine/result';
@@ -8,6 +9,7 @@ import type { Look, RoomLight } from '../kitchen/look';
 import type { SeenBy } from '../kitchen/seen-by';
 import type { FinishInLights } from '../kitchen/study/finish-in-lights';
 import type { PointReading } from '../kitchen/study/point-reading';
+import type { StandReading } from '../kitchen/study/stand-reading';
 import type { Room } from '../kitchen/types';
 import type { Project } from '../model/project';
 
@@ -36,6 +38,8 @@ export interface ReadPoint {
   readonly rect: number;
   readonly u: number;
   readonly v: number;
+  /** Where one looks from, for what the surface mirrors; null: nothing is said of that. */
+  readonly eye: Vec3 | null;
   /** What the pattern has there; null where the surface has none. */
   readonly place: PatternSample | null;
 }
@@ -49,7 +53,15 @@ export interface ReadLights {
   readonly beside: SurfaceId | null;
 }
 
-export type ToLight = Show | SeeBy | ReadPoint | ReadLights;
+/** A finish of the library as a sample flat on the worktop and upright there, in the light of an option. */
+export interface ReadStand {
+  readonly kind: 'read-stand';
+  readonly ticket: number;
+  readonly option: string;
+  readonly finish: string;
+}
+
+export type ToLight = Show | SeeBy | ReadPoint | ReadLights | ReadStand;
 
 /** A pattern to bake, shared by all surfaces with the same key. */
 export interface ToPattern {
@@ -70,6 +82,7 @@ export type FromLight =
   | { readonly kind: 'readings'; readonly revision: number; readonly input: JudgeInput; readonly complete: boolean }
   | { readonly kind: 'point'; readonly ticket: number; readonly reading: PointReading | null }
   | { readonly kind: 'lights'; readonly ticket: number; readonly found: FinishInLights | null }
+  | { readonly kind: 'stand'; readonly ticket: number; readonly reading: StandReading | null }
   | { readonly kind: 'problem'; readonly problem: Problem };
 
 export interface ToJudge {

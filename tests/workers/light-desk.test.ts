@@ -142,7 +142,16 @@ describe('the light desk', () => {
       return last.look;
     };
     const read = (rect: number) => {
-      desk.receive({ kind: 'read-point', ticket: rect, option: 'our-floor', rect, u: 0.5, v: 0.5, place: null });
+      desk.receive({
+        kind: 'read-point',
+        ticket: rect,
+        option: 'our-floor',
+        rect,
+        u: 0.5,
+        v: 0.5,
+        eye: null,
+        place: null,
+      });
       const answer = messages.findLast((message) => message.kind === 'point');
       return answer?.kind === 'point' ? answer.reading : null;
     };
@@ -159,7 +168,8 @@ describe('the light desk', () => {
     expect(orange.surfaces.map(({ flat }) => flat)).toEqual(neutral.surfaces.map(({ flat }) => flat));
     const after = read(rect)!;
     expect(after.srgb8).not.toEqual(before.srgb8);
-    expect({ ...after, srgb8: before.srgb8, seen_by: before.seen_by }).toEqual(before);
+    const { srgb8, white_srgb8, seen_by } = before;
+    expect({ ...after, srgb8, white_srgb8, seen_by }).toEqual(before);
     for (let i = 0; i < 50; i++) await pause();
     expect(messages.some(({ kind }) => kind === 'readings' || kind === 'room')).toBe(false);
 

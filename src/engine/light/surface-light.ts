@@ -135,8 +135,8 @@ function trapezoid(i: number, n: number): number {
   return (fraction === 0 || fraction === 1 ? 0.5 : 1) / (n - 1);
 }
 
-/** Mean indirect light on a surface from one group's radiosity (patches x BAND_COUNT): BAND_COUNT values, lx at level 1. */
-export function indirectOn({ gather }: SurfaceLight, radiosity: Float32Array): Float64Array {
+/** Indirect light at a place of that gather row from one group's radiosity (patches x BAND_COUNT): BAND_COUNT values, lx at level 1. */
+export function indirectOn({ gather }: { readonly gather: ArrayLike<number> }, radiosity: Float32Array): Float64Array {
   const sums = new Float64Array(BAND_COUNT);
   for (let patch = 0; patch < gather.length; patch++) {
     const share = gather[patch]!;

@@ -16,7 +16,7 @@ export interface TintSource {
 }
 
 /** A tint shorter than this (in a*, b*) has no source worth naming: it is below what a reading can tell. */
-const LEAST_TINT = 0.05;
+export const LEAST_TINT = 0.05;
 
 /**
  * Which surfaces the tint of each place comes from: every surface in turn is made gray of its own luminous reflectance,

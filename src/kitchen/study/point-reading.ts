@@ -1,11 +1,16 @@
+import { differenceCiede2000 } from '../../engine/color/difference';
 import { srgb8FromLinear } from '../../engine/color/display';
+import { labD65FromReflectance } from '../../engine/color/lab-from-reflectance';
 import { apply } from '../../engine/color/matrix3';
+import type { White, Xyz } from '../../engine/color/types';
 import { xyzFromEmission } from '../../engine/color/xyz';
 import type { ComponentRole } from '../../engine/finish/types';
 import { BAND_COUNT } from '../../engine/light/bands';
 import type { DirectMap } from '../../engine/light/direct-map';
 import { CHANNELS, DIRECT_LAYERS } from '../../engine/light/direct-scene';
+import type { NodeGather } from '../../engine/light/nodes';
 import { installedLab, irradianceSpectrum } from '../../engine/light/reading';
+import type { Vec3 } from '../../engine/light/types';
 import type { PatternSample } from '../../engine/pattern/sample';
 import { emissionSpd } from '../../engine/spectrum/grid';
 import { observer2 } from '../../engine/spectrum/observers';
@@ -13,9 +18,11 @@ import type { ReflectanceSpd } from '../../engine/spectrum/types';
 import type { ByLayer } from '../look';
 import type { SeenBy } from '../seen-by';
 import { exposureMatrix } from './exposure';
+import { type LightPart, lightParts } from './light-parts';
 import type { LitScheme } from './lit-scheme';
+import type { MirroredReading } from './mirrored-reading';
 import type { RoomBasis } from './room-study';
-import { sampleAtlas } from './sample-atlas';
+import { sampleAtlas, texelsAround } from './sample-atlas';
 import { adoptedWhite, type SettingLight } from './setting-light';
 
 /** The reading of one point, from the same light the picture draws. */
@@ -24,11 +31,21 @@ export interface PointReading {
   /** The component with the greatest weight there. */
   readonly component: ComponentRole;
   readonly lux: number;
+  /** The part of it that comes straight from lamps and windows. */
+  readonly lux_direct: number;
+  /** Where the light comes from, the largest part first. */
+  readonly parts: readonly LightPart[];
   readonly lab_d65: readonly [number, number, number];
+  /** The reading against the sample of the same spot in daylight. */
+  readonly shift_de00: number;
   readonly place_white_lab_d65: readonly [number, number, number];
   /** What the picture shows there without sheen, 8 bit sRGB, and to whom; all else is what an eye used to the light sees. */
   readonly srgb8: readonly [number, number, number];
+  /** A perfect white held there, as the same picture would show it. */
+  readonly white_srgb8: readonly [number, number, number];
   readonly seen_by: SeenBy;
+  /** What it mirrors to the eye; null without an eye, or where it mirrors nothing that counts. */
+  readonly mirrored: MirroredReading | null;
 }
 
 /** Light and colour at a point of a fine rectangle; null where it is black, dark, or not lit yet. `place`: its pattern there. */
@@ -41,6 +58,7 @@ export function readPoint(
   u: number,
   v: number,
   place: PatternSample | null,
+  _eye: Vec3 | null = null,
   seenBy: SeenBy = 'used-to-it',
 ): PointReading | null {
   const fine = study.room.light.fine[rect];
@@ -54,7 +72,7 @@ export function readPoint(
   });
   const indirect = setting.levels.map((level, group) => {
     const light = lit.nodeLight[group];
-    return level > 0 && light ? nodeBands(study, light, rect, u, v) : null;
+    return level > 0 && light ? nodeBands(lit.nodes, light, rect, u, v) : null;
   });
   const irradiance = irradianceSpectrum(setting.spectra, setting.levels, direct, indirect);
   const white = xyzFromEmission(irradiance, observer2);
@@ -62,33 +80,66 @@ export function readPoint(
 
   const { weights, gain } = place ?? { weights: [1], gain: 1 };
   const rho = mixed(laid.finish.components, weights, gain);
-  const lab = installedLab(irradiance, rho, adoptedWhite(setting, study.worktopDirect));
-  const placeWhite = installedLab(irradiance, null, adoptedWhite(setting, study.worktopDirect));
+  const adopted = adoptedWhite(setting, study.worktopDirect);
+  const lab = installedLab(irradiance, rho, adopted);
+  const placeWhite = installedLab(irradiance, null, adopted);
   const reflected = xyzFromEmission(emissionSpd(irradiance.map((e, i) => e * rho[i]!)), observer2);
-  const [r, g, b] = apply(exposureMatrix(study, setting, seenBy), [reflected.x, reflected.y, reflected.z]);
+  const exposure = exposureMatrix(study, setting, seenBy);
+  const shown = ({ x, y, z }: Xyz<White>) => {
+    const [r, g, b] = apply(exposure, [x, y, z]);
+    return srgb8FromLinear({ r, g, b });
+  };
+  const parts = lightParts(
+    { direct, gather: nodeRow(study.transport.patches.count, lit.nodes, rect, u, v) },
+    study,
+    lit.solved,
+    setting,
+  );
   return {
     surface: laid.surface,
     component: laid.finish.components[heaviest(weights)]!.role,
     lux: white.y,
+    lux_direct: setting.levels.reduce((sum, level, group) => sum + level * direct[group]!, 0),
+    parts,
     lab_d65: [lab.l, lab.a, lab.b],
+    shift_de00: differenceCiede2000(labD65FromReflectance(rho), lab),
     place_white_lab_d65: [placeWhite.l, placeWhite.a, placeWhite.b],
-    srgb8: srgb8FromLinear({ r, g, b }),
+    srgb8: shown(reflected),
+    white_srgb8: shown(white),
     seen_by: seenBy,
+    mirrored: null,
   };
 }
 
 /** Indirect light in bands at a point between nodes. */
-function nodeBands(study: RoomBasis, light: Float32Array, rect: number, u: number, v: number): Float64Array {
-  const { atlas, first } = study.nodes;
-  const nu = atlas.blocks[4 * rect + 2]!;
-  const nv = atlas.blocks[4 * rect + 3]!;
-  // Nodes stand rectangle after rectangle: read them as an atlas of this one block.
-  const block = { width: nu, height: nv, blocks: Int32Array.of(0, 0, nu, nv) };
+function nodeBands(nodes: NodeGather, light: Float32Array, rect: number, u: number, v: number): Float64Array {
   const out = new Float64Array(BAND_COUNT);
-  for (let band = 0; band < BAND_COUNT; band++) {
-    out[band] = sampleAtlas(block, 0, u, v, (node) => light[(first[rect]! + node) * BAND_COUNT + band]!);
+  for (const [node, weight] of nodesAround(nodes, rect, u, v)) {
+    for (let band = 0; band < BAND_COUNT; band++) out[band]! += weight * light[node * BAND_COUNT + band]!;
   }
   return out;
+}
+
+/** What the same point sees of the patches: the rows of the nodes around it, by the same weights. */
+function nodeRow(patches: number, nodes: NodeGather, rect: number, u: number, v: number): Float64Array {
+  const { start, column, value } = nodes.rows;
+  const row = new Float64Array(patches);
+  for (const [node, weight] of nodesAround(nodes, rect, u, v)) {
+    for (let e = start[node]!; e < start[node + 1]!; e++) row[column[e]!]! += weight * value[e]!;
+  }
+  return row;
+}
+
+/** Rows of the nodes around a point and their weights, as the picture has them between nodes. */
+function nodesAround(
+  { atlas, first }: NodeGather,
+  rect: number,
+  u: number,
+  v: number,
+): [node: number, weight: number][] {
+  const nu = atlas.blocks[4 * rect + 2]!;
+  const nv = atlas.blocks[4 * rect + 3]!;
+  return texelsAround(nu, nv, u, v).map(([texel, weight]) => [first[rect]! + texel, weight]);
 }
 
 /** Reflectance of a spot: components by weight, lightened or darkened by the pattern's gain. */

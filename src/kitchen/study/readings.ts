@@ -4,14 +4,12 @@ import { D65_2 } from '../../engine/color/whites';
 import { xyzFromEmission } from '../../engine/color/xyz';
 import type { InstalledReading, JudgedSurface, JudgeInput } from '../../engine/judge/input';
 import { areOneSpectrum } from '../../engine/light/light-mix';
-import { irradianceSpectrum } from '../../engine/light/reading';
-import { indirectOn } from '../../engine/light/surface-light';
-import type { SurfaceLight } from '../../engine/light/types';
 import { plausibleCurves } from '../../engine/plausible/curves';
 import { observer2 } from '../../engine/spectrum/observers';
 import type { EmissionSpd, ReflectanceSpd } from '../../engine/spectrum/types';
 import { DAYLIGHT_GROUPS, GROUPS, type GroupId, LAMP_GROUPS, type Project } from '../../model/project';
 import { placeColors } from './place-colors';
+import { placeIrradiance } from './place-irradiance';
 import { counterLight, type RoomStudy, shareKey } from './room-study';
 import { adoptedWhite, type SettingLight, settingTemperature } from './setting-light';
 import type { SolvedScheme } from './solved-scheme';
@@ -19,19 +17,6 @@ import { lightWhitesOf, type TintFrom } from './tints';
 
 /** Below this no reading is taken: it is dark. */
 const DARK_LX = 0.01;
-
-/** Mean light on one surface under a setting, W m-2 nm-1, and its illuminance in lx. */
-function lightOn(
-  light: SurfaceLight,
-  solved: SolvedScheme,
-  setting: SettingLight,
-): { irradiance: EmissionSpd; lux: number } {
-  const indirect = setting.levels.map((level, group) =>
-    level > 0 && solved.radiosity[group] ? indirectOn(light, solved.radiosity[group]) : null,
-  );
-  const irradiance = irradianceSpectrum(setting.spectra, setting.levels, light.direct, indirect);
-  return { irradiance, lux: xyzFromEmission(irradiance, observer2).y };
-}
 
 /**
  * Readings of every surface as plain data for the judge. `tints` by surface-light index, once worked out: readings are then
@@ -45,13 +30,13 @@ export function judgeInput(
   tints: readonly TintFrom[] | null = null,
 ): JudgeInput {
   const white = adoptedWhite(setting, study.worktopDirect);
-  const worktopLx = lightOn(counterLight(study), solved, setting).lux;
+  const worktopLx = placeIrradiance(counterLight(study), solved, setting).lux;
   const lightWhites = lightWhitesOf(study, solved, setting);
   const bySurface = new Map<number, InstalledReading[]>();
   study.surfaceLights.forEach((light, index) => {
     const laid = solved.scheme.surfaces[light.surface];
     if (!laid) return;
-    const { irradiance, lux } = lightOn(light, solved, setting);
+    const { irradiance, lux } = placeIrradiance(light, solved, setting);
     if (lux < DARK_LX) return;
     const read = placeColors(irradiance, white);
     const { components, class: finishClass } = laid.finish;

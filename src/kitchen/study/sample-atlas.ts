@@ -15,14 +15,29 @@ export function sampleAtlas(
   const y0 = blocks[4 * rect + 1]!;
   const nu = blocks[4 * rect + 2]!;
   const nv = blocks[4 * rect + 3]!;
-  const x = Math.min(1, Math.max(0, u)) * (nu - 1);
-  const y = Math.min(1, Math.max(0, v)) * (nv - 1);
-  const i = Math.min(Math.floor(x), Math.max(0, nu - 2));
-  const j = Math.min(Math.floor(y), Math.max(0, nv - 2));
-  const right = Math.min(i + 1, nu - 1);
-  const above = Math.min(j + 1, nv - 1);
-  const at = (column: number, row: number) => read((y0 + row) * width + x0 + column);
-  const low = at(i, j) + (at(right, j) - at(i, j)) * (x - i);
-  const high = at(i, above) + (at(right, above) - at(i, above)) * (x - i);
-  return low + (high - low) * (y - j);
+  let sum = 0;
+  for (const [texel, weight] of texelsAround(nu, nv, u, v)) {
+    sum += weight * read((y0 + Math.floor(texel / nu)) * width + x0 + (texel % nu));
+  }
+  return sum;
+}
+
+/** The texels around (u, v) of a block of nu x nv, u fastest, and their weights, which sum to 1; those of no weight left out. */
+export function texelsAround(nu: number, nv: number, u: number, v: number): [texel: number, weight: number][] {
+  const [i, x] = cellOf(nu, u);
+  const [j, y] = cellOf(nv, v);
+  const corners: [texel: number, weight: number][] = [
+    [j * nu + i, (1 - x) * (1 - y)],
+    [j * nu + i + 1, x * (1 - y)],
+    [(j + 1) * nu + i, (1 - x) * y],
+    [(j + 1) * nu + i + 1, x * y],
+  ];
+  return corners.filter(([, weight]) => weight > 0);
+}
+
+/** The sample below a fraction of an edge and the way from it to the next. */
+function cellOf(count: number, fraction: number): readonly [sample: number, way: number] {
+  const at = Math.min(1, Math.max(0, fraction)) * (count - 1);
+  const sample = Math.min(Math.floor(at), Math.max(0, count - 2));
+  return [sample, at - sample];
 }

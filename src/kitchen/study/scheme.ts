@@ -55,7 +55,7 @@ export function layScheme(project: Project, optionId: string, order: readonly Su
 const libraries = new WeakMap<readonly Finish[], ReadonlyMap<string, Finish>>();
 
 /** The library by id; one map per library array, which is immutable. */
-function libraryOf(project: Project): ReadonlyMap<string, Finish> {
+export function libraryOf(project: Pick<Project, 'library'>): ReadonlyMap<string, Finish> {
   let map = libraries.get(project.library);
   if (!map) {
     map = new Map(project.library.map((finish) => [finish.id, finish]));

@@ -1,8 +1,7 @@
-import type { LaidFinish } from '../../engine/finish/types';
-import { failure, type Result, success } from '../../engine/result';
+import { type Result, success } from '../../engine/result';
 import type { Project } from '../../model/project';
 import { type FinishInLights, finishInLights } from './finish-in-lights';
-import { layFinish } from './lay-finish';
+import { laidSample } from './lay-sample';
 import { studyBasisNow } from './room-study';
 import { worktopLights } from './worktop-lights';
 
@@ -13,22 +12,11 @@ export interface ShiftReport extends FinishInLights {
 
 /** Builds the room for what falls on its worktop; the finish is taken as it is, without a joint. */
 export function shiftReport(project: Project, finishId: string, besideId: string | null): Result<ShiftReport> {
-  const finish = finishOf(project, finishId);
+  const finish = laidSample(project, finishId);
   if (!finish.ok) return finish;
-  const beside = besideId === null ? success(null) : finishOf(project, besideId);
+  const beside = besideId === null ? success(null) : laidSample(project, besideId);
   if (!beside.ok) return beside;
   const lights = worktopLights(project, studyBasisNow(project, null));
   if (!lights.ok) return lights;
   return success({ project: project.id, ...finishInLights(finish.value, lights.value, beside.value) });
-}
-
-function finishOf(project: Project, id: string): Result<LaidFinish> {
-  const library = new Map(project.library.map((finish) => [finish.id, finish]));
-  if (library.has(id)) return layFinish(library, { finish: id, state: 'open', laying: { layout: 'plain' } });
-  return failure({
-    code: 'unknown-finish',
-    text: `There is no finish "${id}" in the library.`,
-    at: { path: 'library' },
-    remedy: `Name one of: ${[...library.keys()].join(', ')}.`,
-  });
 }
