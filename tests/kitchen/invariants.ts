@@ -4,7 +4,7 @@ import { buildRoom } from '../../src/kitchen/build-room';
 import { buildCoarse } from '../../src/kitchen/coarse';
 import { buildFine } from '../../src/kitchen/fine';
 import { planKitchen } from '../../src/kitchen/plan/plan-kitchen';
-import type { Row } from '../../src/kitchen/plan/types';
+import type { Row } from '../../src/model/layout/types';
 import type { Kitchen } from '../../src/model/project';
 import { area, bounds, castRay, coplanarOverlaps, frontPoint, inside } from './geometry';
 

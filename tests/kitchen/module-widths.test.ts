@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { longestRow, moduleWidths } from '../../src/kitchen/plan/module-widths';
+import { longestRow, moduleWidths } from '../../src/model/layout/module-widths';
 
 /** European module widths, common practice. */
 const STANDARD = [300, 400, 450, 500, 600, 800, 900, 1000];

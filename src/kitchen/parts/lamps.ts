@@ -1,7 +1,8 @@
 import type { LampFace, Solid } from '../../engine/light/types';
+import { spreadLamps } from '../../model/layout/spread-lamps';
+import type { Span } from '../../model/layout/types';
 import { type Fixture, GROUPS } from '../../model/project';
-import { spreadLamps } from '../plan/spread-lamps';
-import type { Plan, Span } from '../plan/types';
+import type { Plan } from '../plan/types';
 import { type Assembly, faceRect } from './assembly';
 import { backSide } from './base-units';
 import { plainRect } from './cut-holes';

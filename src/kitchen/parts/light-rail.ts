@@ -1,4 +1,5 @@
-import type { Plan, Span } from '../plan/types';
+import type { Span } from '../../model/layout/types';
+import type { Plan } from '../plan/types';
 import type { Assembly } from './assembly';
 import { BACKSPLASH_THICKNESS } from './backsplash';
 import { backSide } from './base-units';

@@ -1,5 +1,5 @@
 import type { SurfaceId } from '../../engine/surface';
-import type { Unit } from '../plan/types';
+import type { Unit } from '../../model/layout/types';
 import type { Assembly } from './assembly';
 import { addFront, FRONT_GAP, FRONT_THICKNESS } from './front';
 import { pointAt, type Side } from './side';

@@ -1,4 +1,5 @@
-import type { Plan, Row, Span } from '../plan/types';
+import type { Row, Span } from '../../model/layout/types';
+import type { Plan } from '../plan/types';
 import type { Assembly, Skin } from './assembly';
 import { backSide } from './base-units';
 import { FRONT_GAP, FRONT_THICKNESS } from './front';

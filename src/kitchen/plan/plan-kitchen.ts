@@ -1,6 +1,7 @@
+import { PANEL, planRows } from '../../model/layout/plan-rows';
+import type { Row, Span } from '../../model/layout/types';
 import type { Kitchen, Opening } from '../../model/project';
-import { PANEL, planRows } from './plan-rows';
-import type { Plan, PlannedOpening, Row, Span } from './types';
+import type { Plan, PlannedOpening } from './types';
 
 /** Hood over an electric cooktop, above the counter, mm. Common practice; the maker's rules win. */
 const HOOD_CLEARANCE = 650;

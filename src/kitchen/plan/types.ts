@@ -1,33 +1,5 @@
+import type { Row, Span } from '../../model/layout/types';
 import type { Fixture, Opening } from '../../model/project';
-
-/** What stands in one module of a row. */
-export type UnitKind = 'door' | 'pair' | 'drawers' | 'sink' | 'dishwasher' | 'cooktop';
-
-/** One module of a row of units: its span along the wall, m. */
-export interface Unit {
-  readonly kind: UnitKind;
-  readonly from: number;
-  readonly to: number;
-  /** Side of the handle on a single door. */
-  readonly handle: 'low' | 'high';
-}
-
-/** A strip that closes the row where no module fits, m. */
-interface Filler {
-  readonly from: number;
-  readonly to: number;
-}
-
-/** Units side by side, without gaps between modules and fillers. */
-export interface Row {
-  readonly units: readonly Unit[];
-  readonly fillers: readonly Filler[];
-}
-
-export interface Span {
-  readonly from: number;
-  readonly to: number;
-}
 
 /** An axis-aligned footprint on the floor, m. */
 interface Footprint {

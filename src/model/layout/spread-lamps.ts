@@ -1,7 +1,4 @@
-/**
- * Centres of `count` lamps spread evenly over a free floor (m): a grid of near-square cells, a short last row centred
- * in its own cells.
- */
+/** Centres of `count` lamps spread evenly over a rectangle: a grid of near-square cells, a short last row in its own cells. */
 export function spreadLamps(
   count: number,
   free: { readonly x0: number; readonly x1: number; readonly y0: number; readonly y1: number },
