@@ -2,10 +2,12 @@ precision highp float;
 
 precision highp samplerCube;
 
-// An opal lamp face: its own light, and what it returns of the room's.
+// A lamp face: its own light, straight on or aside, and what it returns of the room's.
 uniform int sheenOn;
 flat in vec3 vColor;
+flat in float vNarrowing;
 in vec3 vNormal;
+in vec3 vWorld;
 out vec4 fragColor;
 
 #include "display"
@@ -15,7 +17,8 @@ out vec4 fragColor;
 const float OPAL_REFLECTANCE = 0.6;
 
 void main() {
-  vec3 color = vColor;
+  float cosine = max(dot(normalize(cameraPosition - vWorld), vNormal), 1e-3);
+  vec3 color = vColor * pow(cosine, vNarrowing);
   if (sheenOn == 1) color += OPAL_REFLECTANCE * mirrorColor(vNormal, COARSEST_LEVEL);
   fragColor = displayed(color);
 }

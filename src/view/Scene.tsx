@@ -14,15 +14,20 @@ import { RoomStage } from './room-stage';
 import { BLACK_SHADERS } from './shader-sources';
 import type { PictureProps } from './types';
 import { useDisposable } from './use-disposable';
+import { WhiteCard } from './WhiteCard';
 
-type SceneProps = Pick<PictureProps, 'room' | 'light' | 'look' | 'beside' | 'sheen' | 'outlined' | 'onFrame'> & {
+type SceneProps = Pick<
+  PictureProps,
+  'room' | 'light' | 'look' | 'beside' | 'sheen' | 'outlined' | 'mark' | 'cardColor' | 'onFrame'
+> & {
   readonly rig: CameraRig;
   /** Grows when the context came back: what was drawn into textures is lost. */
   readonly contextVersion: number;
 };
 
 /** What is inside the canvas: the room in one look, or in two side by side. */
-export function Scene({ room, light, look, beside, sheen, outlined, onFrame, rig, contextVersion }: SceneProps) {
+export function Scene(props: SceneProps) {
+  const { room, light, look, beside, sheen, outlined, mark, cardColor, onFrame, rig, contextVersion } = props;
   const renderer = useThree((state) => state.gl);
   const scene = useThree((state) => state.scene);
   const camera = useThree((state) => state.camera) as PerspectiveCamera;
@@ -95,8 +100,10 @@ export function Scene({ room, light, look, beside, sheen, outlined, onFrame, rig
     }),
   );
 
+  const marked = mark ? room.light.fine[mark.rect] : undefined;
   return (
     <>
+      {mark && marked && cardColor && <WhiteCard rect={marked} mark={mark} color={cardColor} />}
       <LookMeshes ref={leftGroup} stage={stage} slot={left} black={black} />
       {right && <LookMeshes ref={rightGroup} stage={stage} slot={right} black={black} />}
     </>

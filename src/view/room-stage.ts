@@ -1,4 +1,5 @@
 import type { BufferGeometry, DataTexture } from 'three';
+import type { LampFace } from '../engine/light/types';
 import type { Look, RoomLight } from '../kitchen/look';
 import type { Room } from '../kitchen/types';
 import { faceGeometry } from './face-geometry';
@@ -34,13 +35,11 @@ export class RoomStage {
     this.black = geometries[room.light.surfaces.length] ?? null;
     this.lamps = faceGeometry(
       room.light.lamps.map((lamp) => lamp.rect),
-      'lamp',
-      (face) => face,
+      { lamp: (face) => face, narrowing: (face) => narrowingOf(room.light.lamps[face]!) },
     );
     this.windows = faceGeometry(
       room.light.windows.map((window) => window.rect),
-      'wallTangent',
-      (face) => Math.tan((room.light.windows[face]!.facing_deg * Math.PI) / 180),
+      { wallTangent: (face) => Math.tan((room.light.windows[face]!.facing_deg * Math.PI) / 180) },
     );
     this.drawOrder = ranksByExtent(this.surfaces);
     const texture = () => createDirectTexture(firstLight.directAtlas, texels);
@@ -73,6 +72,9 @@ export class RoomStage {
     this.#patterns.dispose();
   }
 }
+
+/** Luminance falls with this power of the cosine as one moves aside; 0 for what looks the same from all sides. */
+const narrowingOf = ({ beam }: LampFace): number => (beam?.kind === 'cosine-power' ? beam.exponent - 1 : 0);
 
 /** Per geometry its place in the order of growing bounding boxes. */
 function ranksByExtent(geometries: readonly (BufferGeometry | null)[]): readonly number[] {

@@ -2,6 +2,7 @@ import blackFragment from '../../shaders/black.frag?raw';
 import copyFragment from '../../shaders/copy.frag?raw';
 import coverVertex from '../../shaders/cover.vert?raw';
 import display from '../../shaders/display.glsl?raw';
+import flatFragment from '../../shaders/flat.frag?raw';
 import lampFragment from '../../shaders/lamp.frag?raw';
 import lampVertex from '../../shaders/lamp.vert?raw';
 import maskFragment from '../../shaders/mask.frag?raw';
@@ -26,4 +27,5 @@ export const WINDOW_SHADERS = { vertexShader: windowVertex, fragmentShader: with
 export const MASK_SHADERS = { vertexShader: placedVertex, fragmentShader: maskFragment };
 export const OUTLINE_SHADERS = { vertexShader: coverVertex, fragmentShader: outlineFragment };
 export const BLACK_SHADERS = { vertexShader: placedVertex, fragmentShader: blackFragment };
+export const FLAT_SHADERS = { vertexShader: placedVertex, fragmentShader: flatFragment };
 export const COPY_SHADERS = { vertexShader: coverVertex, fragmentShader: copyFragment };

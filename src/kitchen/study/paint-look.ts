@@ -173,11 +173,15 @@ function sampleColors(light: readonly (Float32Array | null)[], sums: readonly Ba
   return out;
 }
 
-/** A lamp face seen straight on: exitance of the face as if reflected by a perfect white under that many lx. */
+/**
+ * A lamp face seen straight on: pi times its luminance, as if a perfect white reflected that many lx. In a beam of cos^n that is
+ * (n + 1) / 2 of the exitance; a web's face is shown as an even one.
+ */
 function lampColors(room: LightRoom, setting: SettingLight, exposure: Matrix3): [number, number, number][] {
   return room.lamps.map((lamp) => {
     const { u, v } = lamp.rect;
-    const exitance = lamp.lumens / (Math.hypot(...u) * Math.hypot(...v));
+    const gain = lamp.beam?.kind === 'cosine-power' ? (lamp.beam.exponent + 1) / 2 : 1;
+    const exitance = (gain * lamp.lumens) / (Math.hypot(...u) * Math.hypot(...v));
     return scaled(exposedColor(setting.spectra[lamp.group]!, null, exposure), exitance * setting.levels[lamp.group]!);
   });
 }

@@ -1,0 +1,41 @@
+import { DoubleSide, GLSL3, RawShaderMaterial } from 'three';
+import type { Rect } from '../engine/light/types';
+import { cardGeometry } from './card-geometry';
+import { FLAT_SHADERS } from './shader-sources';
+import type { Mark } from './types';
+import { useDisposable } from './use-disposable';
+
+/** The rim that tells a white card from a white wall. */
+const RIM = [0.33, 0.33, 0.33] as const;
+const INNER_SHARE = 0.92;
+
+interface WhiteCardProps {
+  readonly rect: Rect;
+  readonly mark: Mark;
+  /** What a perfect white looks like there, 8 bit sRGB. */
+  readonly color: readonly [number, number, number];
+}
+
+/** The comparison white, held at the place that is read. */
+export function WhiteCard({ rect, mark, color }: WhiteCardProps) {
+  const { u, v } = mark;
+  const rim = useDisposable(() => cardGeometry(rect, { u, v }, 1, 0.002), [rect, u, v]);
+  const card = useDisposable(() => cardGeometry(rect, { u, v }, INNER_SHARE, 0.003), [rect, u, v]);
+  const rimMaterial = useDisposable(() => flatMaterial(RIM), []);
+  const [r, g, b] = color;
+  const material = useDisposable(() => flatMaterial([r / 255, g / 255, b / 255]), [r, g, b]);
+  return (
+    <>
+      <mesh geometry={rim} material={rimMaterial} frustumCulled={false} />
+      <mesh geometry={card} material={material} frustumCulled={false} />
+    </>
+  );
+}
+
+const flatMaterial = (color: readonly [number, number, number]): RawShaderMaterial =>
+  new RawShaderMaterial({
+    ...FLAT_SHADERS,
+    glslVersion: GLSL3,
+    side: DoubleSide,
+    uniforms: { color: { value: [...color] } },
+  });
