@@ -126,8 +126,7 @@ it('in steps it comes to the same, and says so often, forwards, how far it is', 
   expect(step.value.direct).toEqual(atOnce.direct);
 });
 
-it('an open room leaks, and says where: the Cornell box stands open towards the viewer', () => {
-  // Geometry: Cornell Program of Computer Graphics, Cornell Box Data, rounded to a 5.5 m cube.
+it('an open room leaks, and says where', () => {
   const open: Rect[] = boxRects(5.5, 5.5, 5.5).filter((_, i) => i !== 4);
   const t = buildTransport(roomOf(open), { patchSize: 0.6 });
   expect(t.leak).toBeGreaterThan(0.1);
