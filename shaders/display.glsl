@@ -4,9 +4,12 @@ uniform int encode;
 // A lamp face is a hundred times brighter than white paper; mirrored whole it would glitter on every edge.
 const float BRIGHTEST_MIRRORED = 12.0;
 
-vec3 clippedAtConstantChromaticity(vec3 color) {
+/** What is brighter than display white clips at constant chromaticity and fades to white: half way two stops over. */
+vec3 burntOut(vec3 color) {
   vec3 positive = max(color, 0.0);
-  return positive / max(1.0, max(positive.r, max(positive.g, positive.b)));
+  float over = max(positive.r, max(positive.g, positive.b)) - 1.0;
+  if (over <= 0.0) return positive;
+  return mix(positive / (1.0 + over), vec3(1.0), over / (over + 3.0));
 }
 
 /**
@@ -23,5 +26,5 @@ vec3 srgbEncoded(vec3 linear) {
 
 vec4 displayed(vec3 color) {
   if (encode == 0) return vec4(sqrt(clamp(color / BRIGHTEST_MIRRORED, 0.0, 1.0)), 1.0);
-  return vec4(srgbEncoded(clippedAtConstantChromaticity(color)), 1.0);
+  return vec4(srgbEncoded(burntOut(color)), 1.0);
 }

@@ -1,4 +1,4 @@
-import { addDirect, type DirectLayer, directScene } from './direct-scene';
+import { addDirect, CHANNELS, type DirectLayer, directScene } from './direct-scene';
 import { directionThrough, lensTowards } from './lens';
 import type { NodeGather } from './nodes';
 import { castRay } from './ray';
@@ -18,7 +18,7 @@ const ASPECT = 1.6;
 /**
  * Illuminance of what one sees from the given viewpoints in a room of standard reflectances: one row of points per group at
  * level 1, lx. The exposure is taken from it, which so depends on the room and its lamps and not on the finishes compared. With a
- * layer only its groups are filled. Sun that falls on a place directly is left out: a patch of it may burn out, as to the eye.
+ * layer only its groups are filled.
  */
 export function referenceView(
   room: LightRoom,
@@ -29,8 +29,10 @@ export function referenceView(
 ): Float64Array[] {
   const reflectance = Float32Array.from(room.surfaces, (name) => REFERENCE_REFLECTANCE[name] ?? REFERENCE_OTHER);
   const scene = directScene(transport, anew);
-  const suns = new Set(transport.windows.map(({ sunGroup }) => sunGroup));
-  const radiosity = transport.direct.map((direct) => solveGroup(transport, reflectance, direct, { bands: 1 }));
+  const isWanted = (group: number) => !anew || (group >= anew.firstGroup && group < anew.firstGroup + CHANNELS);
+  const radiosity = transport.direct.map((direct, group) =>
+    isWanted(group) ? solveGroup(transport, reflectance, direct, { bands: 1 }) : new Float32Array(direct.length),
+  );
   const seen: number[][] = radiosity.map(() => []);
   const direct = new Float64Array(room.groups.length);
   for (const viewpoint of viewpoints) {
@@ -43,7 +45,6 @@ export function referenceView(
       const normal = [0, 1, 2].map((k) => (k === axis ? sign : 0)) as unknown as Vec3;
       direct.fill(0);
       addDirect(scene, at(0), at(1), at(2), ...normal, direct);
-      for (const sun of suns) direct[sun] = 0;
       const row = nearestNode(nodes, hit.rect, hit.u, hit.v);
       for (const [group, b] of radiosity.entries()) seen[group]!.push(direct[group]! + rowTimes(nodes, row, b));
     }

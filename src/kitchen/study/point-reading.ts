@@ -1,7 +1,7 @@
 import { differenceCiede2000 } from '../../engine/color/difference';
-import { srgb8FromLinear } from '../../engine/color/display';
 import { labD65FromReflectance } from '../../engine/color/lab-from-reflectance';
 import { apply } from '../../engine/color/matrix3';
+import { pictureSrgb8 } from '../../engine/color/picture-light';
 import type { White, Xyz } from '../../engine/color/types';
 import { xyzFromEmission } from '../../engine/color/xyz';
 import type { ComponentRole } from '../../engine/finish/types';
@@ -87,7 +87,7 @@ export function readPoint(
   const exposure = exposureMatrix(study, setting, seenBy);
   const shown = ({ x, y, z }: Xyz<White>) => {
     const [r, g, b] = apply(exposure, [x, y, z]);
-    return srgb8FromLinear({ r, g, b });
+    return pictureSrgb8({ r, g, b });
   };
   const parts = lightParts(
     { direct, gather: nodeRow(study.transport.patches.count, lit.nodes, rect, u, v) },

@@ -1,6 +1,6 @@
 import { differenceCiede2000 } from '../../engine/color/difference';
-import { srgb8FromLinear } from '../../engine/color/display';
 import { apply } from '../../engine/color/matrix3';
+import { pictureSrgb8 } from '../../engine/color/picture-light';
 import type { Lab } from '../../engine/color/types';
 import { xyzFromEmission } from '../../engine/color/xyz';
 import { averageComponent } from '../../engine/finish/component';
@@ -80,7 +80,7 @@ export function readStand(
       const lab = labOf(spectrum);
       const reflected = xyzFromEmission(emissionSpd(irradiance.map((e, i) => e * spectrum[i]!)), observer2);
       const [r, g, b] = apply(exposure, [reflected.x, reflected.y, reflected.z]);
-      const srgb8 = srgb8FromLinear({ r, g, b });
+      const srgb8 = pictureSrgb8({ r, g, b });
       return { role, share, lab_d65: triple(lab), shift_de00: differenceCiede2000(labD65, lab), srgb8 };
     });
     const parts = lightParts(place, basis, solved, setting);
