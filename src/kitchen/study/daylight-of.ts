@@ -24,7 +24,7 @@ const known = new WeakMap<Kitchen, Map<string, DaylightState>>();
 export function daylightOf(kitchen: Kitchen, daylight: Daylight | null): DaylightState | null {
   if (!daylight) return null;
   const { sky, month, day, hour, sky_lx } = daylight;
-  const key = JSON.stringify([sky, month, day, hour, sky_lx]);
+  const key = JSON.stringify([sky, month, day, hour, sky_lx ?? null, kitchen.site]);
   let states = known.get(kitchen);
   if (!states) {
     states = new Map();
