@@ -1,11 +1,13 @@
 import { expect, it } from 'vitest';
+import { lampEmitter } from '../../src/engine/light/emitters';
 import { buildRectBvh } from '../../src/engine/light/rect-bvh';
 import type { Vec3 } from '../../src/engine/light/types';
 import { coatAlbedo } from '../../src/engine/sheen/albedo';
 import { fresnelUnpolarized } from '../../src/engine/sheen/fresnel';
 import type { Sheen } from '../../src/engine/sheen/sheen';
 import { emissionSpd, reflectanceSpd } from '../../src/engine/spectrum/grid';
-import { type MirroredRoom, mirroredLight, veilOver } from '../../src/kitchen/study/mirrored';
+import { mirroredLight, veilOver } from '../../src/kitchen/study/mirrored';
+import type { BrightFace, MirroredRoom } from '../../src/kitchen/study/mirrored-room';
 import { veiledReading } from '../../src/kitchen/study/veiled-reading';
 import { boxRects } from './box-room';
 
@@ -25,7 +27,8 @@ function boxUnder(lux: (rect: number, u: number, v: number) => number, average =
       out[0] = lux(rect, u, v);
     },
     addIndirect: () => {},
-    shineAt: () => null,
+    faceOf: () => null,
+    faces: [],
   };
 }
 
@@ -102,14 +105,20 @@ it('counts a beam as a small bright window of the same illuminance', () => {
   const towards: Vec3 = [Math.sin(0.7), 0, Math.cos(0.7)];
   const half = 0.05;
   const luminance = 1e4;
+  // Seen in the same direction from everywhere, so no rays can be sent to points of it.
+  const distant: BrightFace = {
+    area_m2: 1,
+    normal: [0, 0, 1],
+    samples: new Float64Array(0),
+    addLuminance: (direction, weight, out) => {
+      const cosine = direction[0] * towards[0] + direction[1] * towards[1] + direction[2] * towards[2];
+      if (cosine > Math.cos(half)) out[0]! += weight * luminance;
+    },
+  };
   const shining: MirroredRoom = {
     ...boxUnder(() => 0),
     surfaceOf: () => -1,
-    shineAt: (_rect, _place, direction, out) => {
-      const cosine = direction[0] * towards[0] + direction[1] * towards[1] + direction[2] * towards[2];
-      out[0] = cosine > Math.cos(half) ? luminance : 0;
-      return 'window';
-    },
+    faceOf: () => distant,
   };
   const lx = luminance * Math.PI * Math.sin(half) ** 2 * towards[2];
   for (const sheen of [
@@ -129,6 +138,39 @@ it('counts a beam as a small bright window of the same illuminance', () => {
     // 65536 rays, of which some hundreds meet the window; and the lobe is not quite straight over it.
     expect(Math.abs(asBeam.met[40]! / asWindow.met[40]! - 1)).toBeLessThan(0.02);
     expect(asBeam.from).toEqual([{ source: 0, share: 1 }]);
+  }
+});
+
+it('finds a small lamp by rays sent to it as surely as by very many rays of the lobe', () => {
+  // A lamp of 20 x 20 cm under the ceiling instead of the ceiling itself.
+  const lamp = { origin: [2.2, 1.3, 2.4], u: [0, 0.2, 0], v: [0.2, 0, 0], surface: -1 } as const;
+  const emitter = lampEmitter({ group: 0, rect: lamp, lumens: 1000 });
+  const face: BrightFace = {
+    area_m2: emitter.area,
+    normal: emitter.normal,
+    samples: emitter.samples,
+    addLuminance: (_direction, weight, out) => {
+      out[0]! += (weight * emitter.exitance) / Math.PI;
+    },
+  };
+  const all = [...rects, lamp];
+  const room = (faces: readonly BrightFace[]): MirroredRoom => ({
+    ...boxUnder(() => 3),
+    bvh: buildRectBvh(all),
+    surfaceOf: (rect) => all[rect]!.surface,
+    faceOf: (rect) => (rect === rects.length ? face : null),
+    faces,
+  });
+  for (const alpha of [0.03, 0.1, 0.3]) {
+    for (const turn of [Math.PI, 2.6]) {
+      const view = { point: POINT, normal: UP, eye: atAngle(28, turn + 0.22) };
+      const sheen = { alpha, part: 1, metal: false };
+      const y = (found: { met: ArrayLike<number> }) => found.met[40]!;
+      const surely = y(mirroredLight(room([]), setting, view, sheen, 1 << 16)!);
+      const quickly = y(mirroredLight(room([face]), setting, view, sheen)!);
+      // 512 rays and 32 to the lamp; without those, up to 90 %.
+      expect(Math.abs(quickly / surely - 1)).toBeLessThan(0.06);
+    }
   }
 });
 

@@ -40,6 +40,13 @@ export function visibleNormal(alpha: number, toEye: Vec3, p: number, q: number):
   return unit([alpha * (radius * Math.cos(turn) + ex), alpha * (radius * Math.sin(turn) + ey), Math.max(1e-9, z + ez)]);
 }
 
+/** Density over solid angle, sr-1, with which mirrored directions of `visibleNormal` fall on `towards` (z > 0). Alpha above 0. */
+export function mirroredDensity(alpha: number, toEye: Vec3, towards: Vec3): number {
+  const half = [toEye[0] + towards[0], toEye[1] + towards[1], toEye[2] + towards[2]] as const;
+  const facets = facetDensity(alpha, half[2] / Math.hypot(...half));
+  return facets / (4 * toEye[2] * (1 + hiddenShare(alpha, toEye[2])));
+}
+
 function unit([x, y, z]: Vec3): Vec3 {
   const length = Math.sqrt(x * x + y * y + z * z);
   return [x / length, y / length, z / length];

@@ -1,36 +1,17 @@
 import { xyzFromEmission } from '../../engine/color/xyz';
 import { INDEX_OF_COATINGS } from '../../engine/finish/specular';
-import { BAND_COUNT } from '../../engine/light/bands';
-import { castRay } from '../../engine/light/ray';
-import { irradianceSpectrum } from '../../engine/light/reading';
-import type { RectBvh } from '../../engine/light/rect-bvh';
 import type { Vec3 } from '../../engine/light/types';
 import { fresnelUnpolarized } from '../../engine/sheen/fresnel';
+import { mirroredDensity, reachedOfSeen } from '../../engine/sheen/ggx';
 import { beamInLobe, lobeRays } from '../../engine/sheen/lobe';
 import { mirrorOf, type Sheen, type SheenSplit, splitSheen } from '../../engine/sheen/sheen';
 import { emissionSpd, GRID_COUNT } from '../../engine/spectrum/grid';
 import { observer2 } from '../../engine/spectrum/observers';
 import type { EmissionSpd, ReflectanceSpd } from '../../engine/spectrum/types';
+import { dot, frameTowards, type MirrorFrame } from './mirror-frame';
+import { scaled, Tally } from './mirror-tally';
+import type { BrightFace, MirroredRoom } from './mirrored-room';
 import type { SettingLight } from './setting-light';
-
-/** What stands round a mirror and how bright it is. Numbers are per light group at level 1. */
-export interface MirroredRoom {
-  /** The rectangles one sees. */
-  readonly bvh: RectBvh;
-  /** Surface of a rectangle; below 0 for glass, lamp faces and black. */
-  surfaceOf(rect: number): number;
-  /** Name and mean reflectance of a surface. */
-  finishOf(surface: number): { readonly id: string; readonly average: ReflectanceSpd };
-  /** Direct light at a place of a rectangle, lx per group, written into `out`. */
-  directAt(rect: number, u: number, v: number, out: Float64Array): void;
-  /** Indirect light of a group there, times `weight`, lx per band, added into `out`. */
-  addIndirect(rect: number, u: number, v: number, group: number, weight: number, out: Float64Array): void;
-  /**
-   * Luminance of glass or a lamp face at `place` for a ray that arrives along `direction` (unit), cd/m2 per group, written into
-   * `out`. Null for what is black.
-   */
-  shineAt(rect: number, place: Vec3, direction: Vec3, out: Float64Array): 'lamp' | 'window' | null;
-}
 
 /** Parallel light that reaches the mirroring point itself, such as the sun's. */
 export interface BeamHere {
@@ -65,8 +46,11 @@ export interface MirroredLight {
   readonly from: readonly MirroredPart[];
 }
 
-/** Rays of the lobe: a reading takes some milliseconds and is sure to a few per cent beside small lamps, else to one. */
+/** Rays of the lobe, and to each bright face: a reading takes some milliseconds and is sure to a few per cent. */
 const RAYS = 512;
+const RAYS_TO_FACE = 32;
+/** A lobe narrower than this meets a face wholly or not at all. */
+const CLEAR_ALPHA = 1e-4;
 const RAY_OFFSET_M = 1e-4;
 
 /**
@@ -82,14 +66,19 @@ export function mirroredLight(
 ): MirroredLight | null {
   const frame = frameTowards(normal, [eye[0] - point[0], eye[1] - point[1], eye[2] - point[2]]);
   if (!frame) return null;
-  const tally = new Tally(room, levels);
   const origin = point.map((x, k) => x + normal[k]! * RAY_OFFSET_M) as unknown as Vec3;
+  const tally = new Tally(room, levels, (face, local, direction, distance) => {
+    if (sheen.alpha < CLEAR_ALPHA) return 1;
+    const byLobe = count * mirroredDensity(sheen.alpha, frame.toEye, local);
+    return byLobe / (byLobe + densityToFace(face, direction, distance));
+  });
   let whole = 0;
   for (const { direction, reached, cosine } of lobeRays(sheen.alpha, frame.toEye, count)) {
     const weight = reached * facetMirror(sheen, cosine);
     whole += weight;
-    tally.add(weight, origin, frame.inRoom(direction));
+    tally.add(weight, origin, frame.inRoom(direction), direction);
   }
+  if (sheen.alpha >= CLEAR_ALPHA) sendToFaces(room, tally, sheen, frame, origin, count);
   if (whole === 0) return null;
   const split = splitSheen(sheen, frame.toEye[2]);
   const found = tally.spectra(spectra, 1 / whole);
@@ -114,112 +103,39 @@ const facetMirror = ({ metal }: Sheen, cosine: number): number =>
 export const veilOver = ({ split, met }: MirroredLight, rho: ReflectanceSpd): EmissionSpd =>
   emissionSpd(met.map((value, i) => value * mirrorOf(split, rho[i]!)));
 
-interface MirrorFrame {
-  readonly toEye: Vec3;
-  inRoom(local: Vec3): Vec3;
-  inLobe(direction: Vec3): Vec3;
+/** Rays per solid angle that `sendToFaces` sends along a direction that meets a face at a distance. */
+function densityToFace({ area_m2, normal, samples }: BrightFace, direction: Vec3, distance: number): number {
+  const cosine = -(direction[0] * normal[0]! + direction[1] * normal[1]! + direction[2] * normal[2]!);
+  return (Math.min(RAYS_TO_FACE, samples.length / 3) * distance * distance) / (area_m2 * Math.max(1e-9, cosine));
 }
 
-/** Axes with z along the normal and the eye over x; null where the eye is not in front. */
-function frameTowards(normal: Vec3, towards: Vec3): MirrorFrame | null {
-  const distance = Math.hypot(...towards);
-  const cosine = dot(normal, towards) / distance;
-  if (!(cosine > 1e-4)) return null;
-  const along = towards.map((x, k) => x / distance - cosine * normal[k]!) as unknown as Vec3;
-  const sine = Math.hypot(...along);
-  // Straight on any axis across will do.
-  const across: Vec3 = Math.abs(normal[0]) < 0.5 ? [1, 0, 0] : [0, 1, 0];
-  const x = unit(sine > 1e-9 ? along : cross(across, normal));
-  const y = cross(normal, x);
-  return {
-    toEye: [sine, 0, cosine],
-    inRoom: ([a, b, c]) => [0, 1, 2].map((k) => a * x[k]! + b * y[k]! + c * normal[k]!) as unknown as Vec3,
-    inLobe: (d) => [dot(d, x), dot(d, y), dot(d, normal)],
-  };
-}
-
-const dot = (a: Vec3, b: Vec3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-
-const cross = (a: Vec3, b: Vec3): Vec3 => [
-  a[1] * b[2] - a[2] * b[1],
-  a[2] * b[0] - a[0] * b[2],
-  a[0] * b[1] - a[1] * b[0],
-];
-
-function unit(v: Vec3): Vec3 {
-  const length = Math.hypot(...v);
-  return [v[0] / length, v[1] / length, v[2] / length];
-}
-
-const scaled = (spectrum: EmissionSpd, by: number): EmissionSpd => emissionSpd(spectrum.map((value) => value * by));
-
-/** Light on one surface as the lobe meets it, weights summed. */
-interface MetSurface {
-  readonly direct: Float64Array;
-  readonly indirect: (Float64Array | null)[];
-}
-
-/** Adds up what the rays meet before any spectrum is touched. */
-class Tally {
-  readonly #room: MirroredRoom;
-  readonly #levels: readonly number[];
-  readonly #surfaces = new Map<number, MetSurface>();
-  /** Per group: luminance of glass and lamps met, weights summed. */
-  readonly #shine: Float64Array;
-  readonly #here: Float64Array;
-
-  constructor(room: MirroredRoom, levels: readonly number[]) {
-    this.#room = room;
-    this.#levels = levels;
-    this.#shine = new Float64Array(levels.length);
-    this.#here = new Float64Array(levels.length);
-  }
-
-  add(weight: number, origin: Vec3, direction: Vec3): void {
-    const hit = castRay(this.#room.bvh, origin, direction);
-    if (!hit) return;
-    const here = this.#here.fill(0);
-    const surface = this.#room.surfaceOf(hit.rect);
-    if (surface < 0) {
-      const place = origin.map((x, k) => x + direction[k]! * hit.distance) as unknown as Vec3;
-      if (!this.#room.shineAt(hit.rect, place, direction, here)) return;
-      for (let g = 0; g < here.length; g++) this.#shine[g]! += weight * here[g]!;
-      return;
+/**
+ * Rays to points of each bright face. Either kind of ray weighs by how many of both would go there, the balance heuristic of
+ * E. Veach and L. Guibas, Optimally combining sampling techniques for Monte Carlo rendering (1995).
+ */
+function sendToFaces(
+  room: MirroredRoom,
+  tally: Tally,
+  sheen: Sheen,
+  { toEye, inLobe }: MirrorFrame,
+  origin: Vec3,
+  count: number,
+): void {
+  for (const face of room.faces) {
+    for (let i = 0; i < 3 * Math.min(RAYS_TO_FACE, face.samples.length / 3); i += 3) {
+      const way = [0, 1, 2].map((k) => face.samples[i + k]! - origin[k]!) as unknown as Vec3;
+      const distance = Math.hypot(...way);
+      const direction = way.map((x) => x / distance) as unknown as Vec3;
+      if (!(dot(direction, face.normal as unknown as Vec3) < 0)) continue;
+      const local = inLobe(direction);
+      if (!(local[2] > 0)) continue;
+      const byLobe = mirroredDensity(sheen.alpha, toEye, local);
+      const half = Math.sqrt((1 + dot(toEye, local)) / 2);
+      const weight =
+        (count * byLobe * reachedOfSeen(sheen.alpha, toEye[2], local[2]) * facetMirror(sheen, half)) /
+        (count * byLobe + densityToFace(face, direction, distance));
+      tally.addFace(face, weight, origin, direction);
     }
-    const met = this.#metSurface(surface);
-    this.#room.directAt(hit.rect, hit.u, hit.v, here);
-    for (let g = 0; g < here.length; g++) {
-      if (!(this.#levels[g]! > 0)) continue;
-      met.direct[g]! += weight * here[g]!;
-      this.#room.addIndirect(hit.rect, hit.u, hit.v, g, weight, met.indirect[g]!);
-    }
-  }
-
-  /** Per source pi times the radiance met, times `scale`. */
-  spectra(spectra: readonly EmissionSpd[], scale: number): [source: string | number, spectrum: EmissionSpd][] {
-    const found: [string | number, EmissionSpd][] = [];
-    for (const [surface, { direct, indirect }] of this.#surfaces) {
-      const { id, average } = this.#room.finishOf(surface);
-      const light = irradianceSpectrum(spectra, this.#levels, direct, indirect);
-      found.push([id, emissionSpd(light.map((value, i) => scale * value * average[i]!))]);
-    }
-    this.#shine.forEach((luminance, group) => {
-      const by = Math.PI * scale * luminance * this.#levels[group]!;
-      if (by > 0) found.push([group, scaled(spectra[group]!, by)]);
-    });
-    return found;
-  }
-
-  #metSurface(surface: number): MetSurface {
-    let met = this.#surfaces.get(surface);
-    if (!met) {
-      met = {
-        direct: new Float64Array(this.#levels.length),
-        indirect: this.#levels.map((level) => (level > 0 ? new Float64Array(BAND_COUNT) : null)),
-      };
-      this.#surfaces.set(surface, met);
-    }
-    return met;
   }
 }
 

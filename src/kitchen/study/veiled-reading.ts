@@ -8,7 +8,7 @@ import { bodySpectrum } from '../../engine/sheen/sheen';
 import { emissionSpd } from '../../engine/spectrum/grid';
 import { observer2 } from '../../engine/spectrum/observers';
 import type { EmissionSpd, ReflectanceSpd } from '../../engine/spectrum/types';
-import { type MirroredLight, type MirroredPart, veilOver } from './mirrored';
+import { type MirroredLight, veilOver } from './mirrored';
 
 /** What a mirror does to the colour one sees. */
 export type VeilLevel = 'not-seen' | 'changes-color' | 'hides-color';
@@ -22,7 +22,6 @@ export interface VeiledReading {
   readonly level: VeilLevel;
   /** Luminance of the veil over that of the perfect white there. */
   readonly veil: number;
-  readonly from: readonly MirroredPart[];
 }
 
 /** Half of the observers see a difference from here on (Paravina et al. 2015, see ../../engine/change/limits.ts). */
@@ -56,7 +55,6 @@ export function veiledReading(
     shift_de00: shift,
     level: shift < SEEN_DE00 ? 'not-seen' : hides ? 'hides-color' : 'changes-color',
     veil: veilY / white,
-    from: mirrored.from,
   };
 }
 
