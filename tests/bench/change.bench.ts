@@ -6,7 +6,7 @@ import { parseProject } from '../../src/io/project-file';
 import { beginLight, gatherGroup } from '../../src/kitchen/study/lit-scheme';
 import { paintLook } from '../../src/kitchen/study/paint-look';
 import { judgeInput } from '../../src/kitchen/study/readings';
-import { refineBasis, studyBasis, studyReadings } from '../../src/kitchen/study/room-study';
+import { basisUnder, refineBasis, studyBasis, studyReadings } from '../../src/kitchen/study/room-study';
 import { layScheme } from '../../src/kitchen/study/scheme';
 import { settingLight } from '../../src/kitchen/study/setting-light';
 import { beginScheme, solveSchemeGroup } from '../../src/kitchen/study/solved-scheme';
@@ -31,9 +31,11 @@ const must = <T>(result: { ok: true; value: T } | { ok: false; problem: { text: 
   return result.value;
 };
 
-const first = median('kitchen change: all up to a first picture', null, 3, () => finished(studyBasis(project.kitchen)));
+const first = median('kitchen change: all up to a first picture', null, 3, () => finished(studyBasis(project)));
 const basis = median('kitchen change: nodes at final quality', null, 1, () => finished(refineBasis(first)));
-const study = median('kitchen change: surface means and view shares', null, 1, () => studyReadings(basis));
+const byDay = must(settingLight(project, project.settings[0]!)).daylight;
+const under = median('another hour: daylight alone', null, 3, () => finished(basisUnder(basis, byDay)));
+const study = median('kitchen change: surface means and view shares', null, 1, () => studyReadings(under));
 
 for (const id of ['day', 'evening']) {
   const setting = must(settingLight(project, project.settings.find((one) => one.id === id)!));

@@ -17,7 +17,7 @@ const lamp: Lamp = {
 /** The demo with lamps, and with one of its lights named anew. */
 function withLamps(lamps: readonly unknown[], light = 'LED-B2'): string {
   const project = JSON.parse(demoText());
-  project.settings[1].groups.ceiling.light = light;
+  project.settings[1].lamps.ceiling.light = light;
   return JSON.stringify({ ...project, lamps }, null, 2);
 }
 
@@ -70,7 +70,7 @@ it('refuses two lamps of one id, and a light that is neither a lamp nor words', 
     ok: false,
     problem: {
       code: 'unknown-light',
-      at: { path: 'settings[1].groups.ceiling.light' },
+      at: { path: 'settings[1].lamps.ceiling.light' },
       remedy: expect.stringContaining('island-pendant'),
     },
   });
@@ -87,7 +87,7 @@ it('adds a lamp and hangs it in one step, and refuses it a second time', () => {
   });
   if (!added.ok) throw new Error(added.problem.text);
   expect(added.value.lamps).toEqual([lamp]);
-  expect(added.value.settings[1]!.groups.ceiling.light).toBe(lamp.id);
+  expect(added.value.settings[1]!.lamps.ceiling.light).toBe(lamp.id);
   expect(commandLabel(demo, add)).toBe('add lamp Island pendant');
   expect(applyCommand(added.value, add)).toMatchObject({ ok: false, problem: { code: 'duplicate-id' } });
   expect(demo.lamps).toBeUndefined();

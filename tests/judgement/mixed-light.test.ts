@@ -7,7 +7,8 @@ const bothLit = {
   ...project,
   settings: project.settings.map((setting) => ({
     ...setting,
-    groups: { ...setting.groups, sky: { level: 1, light: 'D65' }, ceiling: { level: 1, light: 'LED-B2' } },
+    daylight: { sky: 'overcast', month: 3, day: 21, hour: 12, blind: 1, sky_lx: 10_000 } as const,
+    lamps: { ...setting.lamps, ceiling: { level: 1, light: 'LED-B2' } },
   })),
 };
 

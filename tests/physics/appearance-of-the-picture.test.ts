@@ -14,7 +14,12 @@ import type { SettingLight } from '../../src/kitchen/study/setting-light';
 const LX = 300;
 const basis = (lx = LX) =>
   ({ worktopDirect: Float64Array.of(lx), referenceView: [new Float64Array(50).fill(lx)] }) as unknown as RoomBasis;
-const under = (light: string): SettingLight => ({ id: 'test', levels: [1], spectra: [perLux(lightById(light)!)] });
+const under = (light: string): SettingLight => ({
+  id: 'test',
+  levels: [1],
+  spectra: [perLux(lightById(light)!)],
+  daylight: null,
+});
 
 /** Linear sRGB of a perfect white in the light of the room. */
 function whiteSeen(light: string, seenBy: SeenBy, lx = LX): [number, number, number] {

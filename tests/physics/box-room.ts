@@ -1,3 +1,5 @@
+import { skyLuminance } from '../../src/engine/daylight/sky-kinds';
+import type { Outdoors } from '../../src/engine/daylight/types';
 import type { FineRect, LampFace, LightRoom, Rect, WindowAperture } from '../../src/engine/light/types';
 
 /** Surfaces of a box: floor, ceiling, walls at x = 0, x = a, y = 0, y = b; fronts inwards. */
@@ -29,7 +31,8 @@ export function roomOf(
   surfaces: readonly string[] = ['floor', 'ceiling', 'wall', 'wall', 'wall', 'wall'],
 ): LightRoom {
   const { lamps = [], windows = [] } = lights;
-  const groups = Math.max(0, ...[...lamps, ...windows].map(({ group }) => group)) + 1;
+  const used = [...lamps.map(({ group }) => group), ...windows.flatMap((window) => Object.values(window.groups))];
+  const groups = Math.max(0, ...used) + 1;
   return {
     surfaces,
     groups: Array.from({ length: groups }, (_, g) => `group ${g}`),
@@ -50,3 +53,25 @@ export function ceilingLamp(x: number, y: number, h: number, side: number, lumen
     rect: { origin: [x - side / 2, y - side / 2, h], u: [0, side, 0], v: [side, 0, 0], surface: -1 },
   };
 }
+
+/** A window without glass to an open view, all its light in one group. */
+export const opening = (rect: Rect, group = 0): WindowAperture => ({
+  rect,
+  panes: 0,
+  facing_deg: 0,
+  groups: { sky: group, sun: group, ground: group, facing: group },
+});
+
+/** The traditional overcast sky of so many lx on the open horizontal, E = 7 pi Lz / 9 (Moon and Spencer, 1942), over dark ground. */
+export const overcastOutdoors = (sky_lx: number, ground_cdm2 = 0): Outdoors => ({
+  sky: skyLuminance('traditional', [0, 0, 1], (9 * sky_lx) / (7 * Math.PI)),
+  sun: null,
+  ground_cdm2,
+  facing_reflectance: 0,
+});
+
+/** A sky of uniform luminance (ISO 15469 type 5), E = pi L, over dark ground. */
+export const uniformOutdoors = (sky_lx: number, ground_cdm2 = 0): Outdoors => ({
+  ...overcastOutdoors(sky_lx, ground_cdm2),
+  sky: skyLuminance('uniform', [0, 0, 1], sky_lx / Math.PI),
+});

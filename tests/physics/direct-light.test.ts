@@ -1,12 +1,13 @@
 import { expect, it } from 'vitest';
+import type { Outdoors } from '../../src/engine/daylight/types';
 import { addDirect, type DirectScene } from '../../src/engine/light/direct-scene';
-import { lampEmitter, windowEmitter } from '../../src/engine/light/emitters';
+import { lampEmitter } from '../../src/engine/light/emitters';
 import { glassTable, paneTransmittance, readGlass } from '../../src/engine/light/glass';
-import { windowExitance, zenithFromSkyLx } from '../../src/engine/light/overcast-sky';
 import { buildRectBvh } from '../../src/engine/light/rect-bvh';
 import { buildTransport } from '../../src/engine/light/transport';
-import type { LampFace, Rect, Vec3, WindowAperture } from '../../src/engine/light/types';
-import { boxRects, ceilingLamp, roomOf } from './box-room';
+import type { LampFace, Rect, Vec3 } from '../../src/engine/light/types';
+import { prepareWindows, SKY } from '../../src/engine/light/window-light';
+import { boxRects, ceilingLamp, opening, overcastOutdoors, roomOf, uniformOutdoors } from './box-room';
 
 // Cases after CIE 171:2006 (5.3 area source, 5.4 flux, 5.5 glass, 5.7 obstruction, 5.9 and 5.11 openings); the values are
 // regenerated from their analytical definitions, because the report's own tables have known errata (I. Ashdown, 2016).
@@ -21,13 +22,21 @@ function at(scene: DirectScene, point: Vec3, normal: Vec3 = [0, 0, 1]): number {
 
 const lampScene = (lamp: LampFace, occluders: readonly Rect[] = []): DirectScene => ({
   emitters: [lampEmitter(lamp)],
+  windows: [],
   bvh: occluders.length > 0 ? buildRectBvh(occluders) : open,
 });
 
-const windowScene = (window: Partial<WindowAperture> & { readonly rect: Rect }): DirectScene => ({
-  emitters: [windowEmitter({ group: 0, skyLx: 100, groundReflectance: 0, panes: 0, ...window })],
+/** An opening without glass under a sky of 100 lx, dark ground: illuminance is the sky component in percent. */
+const windowScene = (rect: Rect, outdoors: Outdoors = overcastOutdoors(100), facing_deg = 0): DirectScene => ({
+  emitters: [],
+  windows: prepareWindows([{ ...opening(rect), facing_deg }], outdoors),
   bvh: open,
 });
+
+const SKIES = [
+  ['overcast', overcastOutdoors(100)],
+  ['uniform', uniformOutdoors(100)],
+] as const;
 
 it('5.3 area source: E = M C below a panel in the ceiling, 3 m up (1e-6)', () => {
   const cases: [number, number[]][] = [
@@ -86,49 +95,72 @@ it('5.7 obstruction: half a lamp hidden gives half its light, also where rays mu
   }
 });
 
-it('overcast sky: an upright opening to the whole sky gets 0.396 of the horizontal; a roof gets all of it', () => {
-  const outside = { zenith: zenithFromSkyLx(100), ground: 0, glass: glassTable(0) };
-  expect(windowExitance(outside, 0)).toBeCloseTo(39.6177, 1);
-  expect(windowExitance(outside, -1)).toBeCloseTo(100, 1);
+it('an upright opening to the whole sky gets 0.396 of the horizontal under an overcast sky, half under a uniform; a roof gets all', () => {
+  const upright: Rect = { origin: [0, 0, 0], u: [0, 1, 0], v: [0, 0, 1], surface: -1 };
+  const roof: Rect = { origin: [0, 0, 1], u: [0, 1, 0], v: [1, 0, 0], surface: -1 };
+  const skyPart = (rect: Rect, outdoors: Outdoors) => prepareWindows([opening(rect)], outdoors)[0]!.exitance[SKY];
+  expect(skyPart(upright, overcastOutdoors(100))).toBeCloseTo(39.6177, 1);
+  expect(skyPart(roof, overcastOutdoors(100))).toBeCloseTo(100, 1);
+  // Under a uniform sky an upright plane sees half of it.
+  expect(skyPart(upright, uniformOutdoors(100))).toBeCloseTo(50, 1);
+  expect(skyPart(roof, uniformOutdoors(100))).toBeCloseTo(100, 1);
 });
 
-it('5.9 roof opening, no glass, 3 m above: sky component of the overcast sky, % (0.5 % of each value)', () => {
-  const cases: [number, number[]][] = [
-    [1, [4.359, 4.108, 3.467, 2.674, 1.936]],
-    [4, [42.996, 41.96, 38.927, 34.185, 28.329]],
-  ];
-  for (const [side, values] of cases) {
-    const rect: Rect = { origin: [-side / 2, -side / 2, 3], u: [0, side, 0], v: [side, 0, 0], surface: -1 };
-    values.forEach((percent, i) => {
-      expect(Math.abs(at(windowScene({ rect }), [i / 2, 0, 0]) / percent - 1)).toBeLessThan(0.005);
-    });
-  }
-});
+it.each(SKIES)(
+  '5.9 roof opening, no glass, 3 m above: sky component of the %s sky, % (0.5 % of each value)',
+  (sky, outdoors) => {
+    const cases = {
+      overcast: [
+        [1, [4.359, 4.108, 3.467, 2.674, 1.936]],
+        [4, [42.996, 41.96, 38.927, 34.185, 28.329]],
+      ],
+      uniform: [
+        [1, [3.411, 3.241, 2.799, 2.236, 1.691]],
+        [4, [35.768, 34.965, 32.622, 28.975, 24.472]],
+      ],
+    } as const;
+    for (const [side, values] of cases[sky]) {
+      const rect: Rect = { origin: [-side / 2, -side / 2, 3], u: [0, side, 0], v: [side, 0, 0], surface: -1 };
+      values.forEach((percent, i) => {
+        expect(Math.abs(at(windowScene(rect, outdoors), [i / 2, 0, 0]) / percent - 1)).toBeLessThan(0.005);
+      });
+    }
+  },
+);
 
-it('5.11 facade opening 2 x 1 m, no glass: sky component at 0.5 to 3 m, % (0.5 % of each value)', () => {
-  const cases: [number, number[]][] = [
-    [0, [22.668, 9.05, 3.89, 1.886, 0.602]],
-    [0.2, [23.292, 10.943, 5.102, 2.582, 0.854]],
-  ];
-  for (const [sill, values] of cases) {
-    const rect: Rect = { origin: [0, -1, sill], u: [0, 2, 0], v: [0, 0, 1], surface: -1 };
-    [0.5, 1, 1.5, 2, 3].forEach((distance, i) => {
-      const percent = at(windowScene({ rect }), [distance, 0, 0]);
-      expect(Math.abs(percent / values[i]! - 1)).toBeLessThan(0.005);
-    });
-  }
-});
+it.each(SKIES)(
+  '5.11 facade opening 2 x 1 m, no glass: %s sky component at 0.5 to 3 m, % (0.5 % of each value)',
+  (sky, outdoors) => {
+    const cases = {
+      overcast: [
+        [0, [22.668, 9.05, 3.89, 1.886, 0.602]],
+        [0.2, [23.292, 10.943, 5.102, 2.582, 0.854]],
+      ],
+      uniform: [
+        [0, [24.854, 11.147, 5.304, 2.786, 0.993]],
+        [0.2, [23.797, 12.605, 6.494, 3.567, 1.327]],
+      ],
+    } as const;
+    for (const [sill, values] of cases[sky]) {
+      const rect: Rect = { origin: [0, -1, sill], u: [0, 2, 0], v: [0, 0, 1], surface: -1 };
+      [0.5, 1, 1.5, 2, 3].forEach((distance, i) => {
+        const percent = at(windowScene(rect, outdoors), [distance, 0, 0]);
+        expect(Math.abs(percent / values[i]! - 1)).toBeLessThan(0.005);
+      });
+    }
+  },
+);
 
 it('overcast sky component at a corner, closed forms (Walsh): upright 0.04525138, roof 0.15949725 (0.3 %)', () => {
   const upright: Rect = { origin: [0, 0, 0], u: [0, 1, 0], v: [0, 0, 1], surface: -1 };
-  expect(Math.abs(at(windowScene({ rect: upright }), [1, 0, 0]) / 4.525138 - 1)).toBeLessThan(0.003);
+  expect(Math.abs(at(windowScene(upright), [1, 0, 0]) / 4.525138 - 1)).toBeLessThan(0.003);
   const roof: Rect = { origin: [0, 0, 1], u: [0, 1, 0], v: [1, 0, 0], surface: -1 };
-  expect(Math.abs(at(windowScene({ rect: roof }), [0, 0, 0]) / 15.949725 - 1)).toBeLessThan(0.003);
+  expect(Math.abs(at(windowScene(roof), [0, 0, 0]) / 15.949725 - 1)).toBeLessThan(0.003);
 });
 
 it('ground light through a window: a ceiling sees ground only, E = reflectance x sky x form factor', () => {
   const rect: Rect = { origin: [0, -1, 0.9], u: [0, 2, 0], v: [0, 0, 1.2], surface: -1 };
-  const bright = at(windowScene({ rect, groundReflectance: 0.4 }), [1.2, 0.3, 2.5], [0, 0, -1]);
+  const bright = at(windowScene(rect, overcastOutdoors(100, (0.4 * 100) / Math.PI)), [1.2, 0.3, 2.5], [0, 0, -1]);
   const lamp = lampScene({ group: 0, rect, lumens: 0.4 * 100 * 2.4 });
   expect(bright).toBeCloseTo(at(lamp, [1.2, 0.3, 2.5], [0, 0, -1]), 3);
 });

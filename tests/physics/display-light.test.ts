@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { layoutAtlas, sampleFraction } from '../../src/engine/light/atlas';
-import { CHANNELS, directAt } from '../../src/engine/light/direct-map';
+import { withDaylight } from '../../src/engine/light/daylight';
+import { directAt } from '../../src/engine/light/direct-map';
+import { CHANNELS } from '../../src/engine/light/direct-scene';
 import { directTexels } from '../../src/engine/light/direct-texels';
 import { referenceView } from '../../src/engine/light/exposure';
 import { buildNodes, gatherNodes } from '../../src/engine/light/nodes';
@@ -12,7 +14,7 @@ import { surfaceLights } from '../../src/engine/light/surface-light';
 import { buildTransport } from '../../src/engine/light/transport';
 import type { LightRoom, Rect, Vec3 } from '../../src/engine/light/types';
 import { viewShares } from '../../src/engine/light/view-shares';
-import { boxRects, ceilingLamp, roomOf, withPattern } from './box-room';
+import { boxRects, ceilingLamp, opening, overcastOutdoors, roomOf, withPattern } from './box-room';
 
 const LUMENS = 3000;
 
@@ -27,14 +29,19 @@ function shelfRoom(): LightRoom {
     [...boxRects(3, 3, 2.5), ...shelf],
     {
       lamps: [ceilingLamp(1.6, 1.4, 2.5, 0.5, LUMENS)],
-      windows: [{ group: 1, rect: window, skyLx: 8000, groundReflectance: 0.2, panes: 2 }],
+      windows: [{ ...opening(window, 1), panes: 2 }],
     },
     ['floor', 'ceiling', 'wall', 'wall', 'wall', 'wall', 'counter'],
   );
 }
 
 const room = shelfRoom();
-const transport = buildTransport(room, { patchSize: 0.4 });
+// A fifth of 8000 lx comes back from the ground.
+const transport = withDaylight(
+  room,
+  buildTransport(room, { patchSize: 0.4 }),
+  overcastOutdoors(8000, (0.2 * 8000) / Math.PI),
+);
 const nodes = buildNodes(room, transport);
 
 it('atlas blocks lie inside the atlas and never overlap, and samples reach both ends', () => {

@@ -9,7 +9,7 @@ import { terrace } from '../ui/terrace';
 
 function open() {
   const store = createStore(() => initialState(terrace(), 'system'));
-  return { store, actions: createActions(store), level: () => shownSetting(store.getState()).groups.ceiling.level };
+  return { store, actions: createActions(store), level: () => shownSetting(store.getState()).lamps.ceiling.level };
 }
 
 it('starts a step of its own when a drag goes on after an undo', () => {
@@ -32,5 +32,5 @@ it('starts a step of its own when something else was done in between', () => {
   actions.setLevel('under-cabinet', 0.5, true);
   actions.undo();
   expect(level()).toBe(0.2);
-  expect(shownSetting(store.getState()).groups['under-cabinet'].level).toBe(0);
+  expect(shownSetting(store.getState()).lamps['under-cabinet'].level).toBe(0);
 });

@@ -3,6 +3,7 @@ import { createStore } from 'zustand/vanilla';
 import { createActions } from '../../src/app/actions';
 import { initialState, otherOption, projectOf, shownOption, shownSetting } from '../../src/app/state';
 import { undoLabel } from '../../src/model/history';
+import { LAMP_GROUPS } from '../../src/model/project';
 import { terrace } from './terrace';
 
 function open() {
@@ -34,22 +35,23 @@ it('takes a drag as one step', () => {
   actions.setLevel('ceiling', 0.2, false);
   actions.setLevel('ceiling', 0.4, true);
   actions.setLevel('ceiling', 0.6, true);
-  expect(shownSetting(store.getState()).groups.ceiling.level).toBe(0.6);
+  expect(shownSetting(store.getState()).lamps.ceiling.level).toBe(0.6);
   actions.undo();
-  expect(shownSetting(store.getState()).groups.ceiling.level).toBe(0);
+  expect(shownSetting(store.getState()).lamps.ceiling.level).toBe(0);
 });
 
-it('changes both lamps with the lamp color and leaves the sky', () => {
+it('changes all lamps with the lamp color and leaves the daylight', () => {
   const { store, actions } = open();
-  const sky = shownSetting(store.getState()).groups.sky.light;
+  const { daylight } = shownSetting(store.getState());
   actions.setLamp('LED-B5', false);
-  const { groups } = shownSetting(store.getState());
-  expect([groups.ceiling.light, groups['under-cabinet'].light, groups.sky.light]).toEqual(['LED-B5', 'LED-B5', sky]);
+  const after = shownSetting(store.getState());
+  expect(LAMP_GROUPS.map((group) => after.lamps[group].light)).toEqual(LAMP_GROUPS.map(() => 'LED-B5'));
+  expect(after.daylight).toBe(daylight);
 });
 
 it('hangs a lamp by day and in the evening alike, in one step', () => {
   const { store, actions } = open();
-  const lights = () => projectOf(store.getState()).settings.map(({ groups }) => groups.ceiling.light);
+  const lights = () => projectOf(store.getState()).settings.map(({ lamps }) => lamps.ceiling.light);
   const before = lights();
   expect(new Set(before).size).toBe(1);
   actions.setLamp('led:3000,90', false);

@@ -7,7 +7,7 @@ import { openLamp } from '../../src/app/lamp-files';
 import { initialState, projectOf, shownSetting } from '../../src/app/state';
 import { lightById } from '../../src/engine/spectrum/lights';
 import { undoLabel } from '../../src/model/history';
-import type { Lamp, Setting } from '../../src/model/project';
+import { LAMP_GROUPS, type Lamp, type Setting } from '../../src/model/project';
 import { LampControl } from '../../src/ui/lamp/LampControl';
 import { LampFigures } from '../../src/ui/lamp/LampFigures';
 import { lampsOfSetting } from '../../src/ui/lamp/lamp-facts';
@@ -20,7 +20,7 @@ function open() {
   const file = (text: string, name = 'kitchen.csv') => openLamp(store, actions, new File([text], name));
   return { store, actions, file, lights: () => lightsOf(shownSetting(store.getState())) };
 }
-const lightsOf = ({ groups }: Setting) => [groups.sky.light, groups.ceiling.light, groups['under-cabinet'].light];
+const lightsOf = ({ daylight, lamps }: Setting) => [daylight, ...LAMP_GROUPS.map((group) => lamps[group].light)];
 
 const NM = Array.from({ length: 81 }, (_, i) => 380 + 5 * i);
 const semicolons = (head: string) => [head, ...NM.map((nm) => `${nm};1`)].join('\n');
@@ -33,7 +33,7 @@ it('takes the lamp of a file in one step and gives it back in one', async () => 
   await file(table('nm,pendant', 'FL2'));
   expect(store.getState().told).toBeNull();
   expect(projectOf(store.getState()).lamps).toMatchObject([{ id: 'lamp-kitchen', label: 'kitchen' }]);
-  expect(lights()).toEqual([before[0], 'lamp-kitchen', 'lamp-kitchen']);
+  expect(lights()).toEqual([before[0], ...LAMP_GROUPS.map(() => 'lamp-kitchen')]);
   expect(undoLabel(store.getState().history)).toBe('lamps: kitchen');
   actions.undo();
   expect(lights()).toEqual(before);
@@ -90,10 +90,12 @@ const own: Lamp = { id: 'lamp-pendant', label: 'Pendant', start_nm: 380, step_nm
 const evening = (ceiling: string, under = ceiling): Setting => ({
   id: 'evening',
   name: 'Evening, late',
-  groups: {
-    sky: { level: 0, light: 'D65' },
+  daylight: null,
+  lamps: {
     ceiling: { level: 1, light: ceiling },
     'under-cabinet': { level: 0.5, light: under },
+    pendant: { level: 0, light: ceiling },
+    hood: { level: 0, light: ceiling },
   },
 });
 
@@ -109,7 +111,7 @@ it.each([
 });
 
 it('shows the figures of each kind of lamp in a setting, and what they mean', () => {
-  const kinds = lampsOfSetting({ lamps: [own] }, evening('LED-B1', own.id));
+  const kinds = lampsOfSetting({ lamps: [own] }, evening('LED-B1', own.id), ['ceiling', 'under-cabinet']);
   expect(kinds.map(({ light, groups }) => [light, groups])).toEqual([
     ['LED-B1', ['ceiling']],
     [own.id, ['under-cabinet']],
@@ -126,7 +128,7 @@ const control = (setting: Setting, settings: readonly Setting[] = [setting]) =>
   );
 
 it('says at the slider that the lamps are off, and that it is not for other lamps', () => {
-  const dark = { ...evening('LED-B2'), groups: terrace().settings[0]!.groups };
+  const dark = { ...evening('LED-B2'), lamps: terrace().settings[0]!.lamps };
   expect(control(dark)).toContain('>Lamps off<');
   expect(control(evening('LED-B2'))).toContain('>Lamps<');
   expect(control(evening('LED-B2'))).not.toContain('is-idle');

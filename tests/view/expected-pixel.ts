@@ -27,7 +27,9 @@ export function expectedPixel(
   const finish = look.surfaces.find(({ surface }) => surface === face.surface);
   if (!finish) return null;
 
-  const direct = sampleBlock(light.directAtlas, hit.rect, hit.u, hit.v, (i) => light.direct[i]!, 0);
+  const direct = light.direct.flatMap((layer) =>
+    sampleBlock(light.directAtlas, hit.rect, hit.u, hit.v, (i) => layer?.[i] ?? 0, 0),
+  );
   const layer = 4 * light.nodeAtlas.width * light.nodeAtlas.height;
   const pattern = finish.pattern ? look.patterns.get(finish.pattern)! : null;
   const { s0, t0, su, tu, sv, tv } = face.pattern;

@@ -1,15 +1,16 @@
+import { skyLuminance } from '../../src/engine/daylight/sky-kinds';
 import type { AtlasLayout, FineRect, PropMesh, Rect, Vec3 } from '../../src/engine/light/types';
 import type { PatternTexture } from '../../src/engine/pattern/types';
 import type { SurfaceId } from '../../src/engine/surface';
 import type { Look, RoomLight, SurfaceLook } from '../../src/kitchen/look';
 import type { Room } from '../../src/kitchen/types';
+import { GROUPS } from '../../src/model/project';
 import { halvesFromFloats } from '../../src/view/half-floats';
 
 /** A small room whose light is given by formulas, to check the picture against them. Not a kitchen anybody would build. */
 
 const SURFACE_IDS: readonly SurfaceId[] = ['floor', 'wall', 'ceiling', 'counter', 'base-fronts', 'backsplash', 'tap'];
 const SIZE: Vec3 = [3.6, 3, 2.4];
-const GROUPS = ['sky', 'ceiling', 'under-cabinet'];
 
 const rect = (surface: number, origin: Vec3, u: Vec3, v: Vec3, s0 = 0.13, t0 = 0.07): FineRect => {
   const length = (a: Vec3) => Math.hypot(...a);
@@ -94,20 +95,25 @@ export function smallRoom(): Room {
       groups: GROUPS,
       coarse: [],
       fine,
-      lamps: [{ group: 1, rect: lamp, lumens: 2000 }],
-      windows: [{ group: 0, rect: window, skyLx: 10000, groundReflectance: 0.2, panes: 2 }],
+      lamps: [{ group: 4, rect: lamp, lumens: 2000 }],
+      windows: [{ rect: window, panes: 2, facing_deg: 0, groups: { sky: 0, sun: 1, ground: 2, facing: 3 } }],
       props: [sphere([2.6, 2.7, 1.05], 0.08, 6)],
       worktop: [13],
     },
   };
 }
 
-/** Direct light by formula, lx: smooth from the window, from the lamp, and a narrow band of light over the counter. */
-function directAt([x, y, z]: Vec3): readonly [number, number, number, number] {
+/** Direct light by formula, lx. Daylight: smooth from the window, and from the ground before it. */
+function daylightAt([x, y, z]: Vec3): readonly [number, number, number, number] {
   const sky = 900 / (0.4 + x * x + (y - 1.3) ** 2 * 0.6 + (z - 1.5) ** 2);
+  return [sky, 0, 30 + 20 * z, 0];
+}
+
+/** Lamps: smooth from the ceiling, and a narrow band of light over the counter. */
+function lampsAt([x, y, z]: Vec3): readonly [number, number, number, number] {
   const ceiling = 700 / (0.6 + (x - 1.7) ** 2 + (y - 1.4) ** 2 + (z - 2.4) ** 2);
   const strip = 800 * Math.exp(-((y - 2.8) ** 2 + (z - 1.2) ** 2) / 0.09);
-  return [sky, ceiling, strip, 0];
+  return [ceiling, strip, 0, 0];
 }
 
 /** Indirect colour of a component by formula, exposed linear sRGB. */
@@ -153,13 +159,19 @@ function fillAtlas(
 export function smallLight(room: Room): RoomLight {
   const { fine, props } = room.light;
   const directAtlas = layoutOf(fine, 0.1, 128);
-  const direct = new Float32Array(4 * directAtlas.width * directAtlas.height);
-  fillAtlas(direct, 0, fine, directAtlas, directAt);
+  const map = (valueAt: (place: Vec3) => readonly number[]) => {
+    const direct = new Float32Array(4 * directAtlas.width * directAtlas.height);
+    fillAtlas(direct, 0, fine, directAtlas, valueAt);
+    return direct;
+  };
   return {
     directAtlas,
-    direct,
+    direct: [map(daylightAt), map(lampsAt)],
     nodeAtlas: layoutOf(fine, 0.5, 64),
-    propDirect: props.map(({ positions }) => perVertex(positions, directAt)),
+    propDirect: [
+      props.map(({ positions }) => perVertex(positions, daylightAt)),
+      props.map(({ positions }) => perVertex(positions, lampsAt)),
+    ],
     revision: 1,
     isFinal: true,
   };
@@ -200,10 +212,10 @@ export function smallLook(room: Room, light: RoomLight, tint = 0, gloss: readonl
     [0.6, 0.62, 0.58],
     [0.55, 0.5, 0.42],
   ];
+  const off = [0, 0, 0];
   const groupWhites = [
-    [0.00095, 0.001, 0.00108],
-    [0.00125, 0.001, 0.0007],
-    [0.0011, 0.001, 0.00085],
+    ...[[0.00095, 0.001, 0.00108], off, [0.0009, 0.001, 0.0008], off],
+    ...[[0.00125, 0.001, 0.0007], [0.0011, 0.001, 0.00085], off, off],
   ];
   const surfaces = base.map((color, surface): SurfaceLook => {
     const flat = [0, 1, 2, 3].map((c) => color.map((v, k) => v * (1 - 0.2 * c) + tint * 0.15 * (k === 0 ? 1 : -1)));
@@ -237,6 +249,13 @@ export function smallLook(room: Room, light: RoomLight, tint = 0, gloss: readonl
     propColors: props.map(({ positions }) => perVertex(positions, (place) => indirectAt(place, 0))),
     patterns: new Map([['waves', testPattern(128, 0.9)]]),
     lampColors: lamps.map(() => [30, 26, 20] as const),
-    sky: { zenith: [30, 32, 35], ground: [5, 5, 5] },
+    outside: {
+      zenith: [30, 32, 35],
+      ground: [5, 5, 5],
+      facing: [0, 0, 0],
+      sky: skyLuminance('traditional', [0, 0, 1], 1),
+      sunShines: false,
+      blind: 1,
+    },
   };
 }

@@ -56,10 +56,12 @@ export function sunIrradiance(
   const by = sz * ax - sx * az;
   const bz = sx * ay - sy * ax;
   let seen = 0;
+  let of = PROBES;
   for (let k = 0; k < PROBES + DISC; k++) {
     if (k === PROBES) {
       if (seen === 0 || seen === PROBES) break;
       seen = 0;
+      of = DISC;
     }
     const p = DISC_A[k]! * scale;
     const q = DISC_B[k]! * scale;
@@ -72,8 +74,7 @@ export function sunIrradiance(
     if (!passesGlass(window, x + dx * t, y + dy * t, z + dz * t, 0)) continue;
     if (!isBlocked(bvh, x, y, z, dx, dy, dz, Math.max(0, t - GLASS_GAP_M / towards))) seen++;
   }
-  const share = seen === 0 ? 0 : seen === PROBES ? 1 : seen / DISC;
-  return sun.normal_lx * facing * readGlass(window.glass, cosine) * share;
+  return (sun.normal_lx * facing * readGlass(window.glass, cosine) * seen) / of;
 }
 
 /** Whether a point of the glass plane lies within the glass, or no farther from it than `margin`, m. */

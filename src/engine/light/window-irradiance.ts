@@ -8,13 +8,11 @@ const means = new Float64Array(PARTS);
 const GAUSS = 0.5 / Math.sqrt(3);
 const MAX_DEPTH = 6;
 const CELL_ANGLE = 0.7;
-/** A wall across the way has an upper edge that no cell follows: smaller cells find it. */
-const WALL_CELL_ANGLE = 0.25;
 
 /**
  * Unshadowed light of a window by what is seen through it, pi times luminance summed into `out` (sky, ground, facing wall;
- * lx): the aperture cut into cells small against their distance (and along the horizon), each with its exact form factor
- * times the mean luminance at 2 x 2 Gauss points.
+ * lx): the aperture cut into cells small against their distance (and along the horizon and the upper edge of the wall), each
+ * with its exact form factor times the mean luminance at 2 x 2 Gauss points.
  */
 export function windowIrradiance(
   window: WindowLight,
@@ -30,8 +28,7 @@ export function windowIrradiance(
   const { origin, u, v } = window.rect;
   const lu = Math.hypot(u[0], u[1], u[2]);
   const lv = Math.hypot(v[0], v[1], v[2]);
-  const angle = window.wallTangent > 0 ? WALL_CELL_ANGLE : CELL_ANGLE;
-  let depth = pushRoots(window, z);
+  let depth = pushRoots(window, x, y, z);
   while (depth > 0) {
     const at = 5 * --depth;
     const u0 = cellStack[at]!;
@@ -48,7 +45,7 @@ export function windowIrradiance(
     );
     const du = (u1 - u0) * lu;
     const dv = (v1 - v0) * lv;
-    if (Math.max(du, dv) > angle * distance && level < 2 * MAX_DEPTH) {
+    if (Math.max(du, dv) > CELL_ANGLE * distance && level < 2 * MAX_DEPTH) {
       if (du >= dv) {
         depth = push(depth, u0, um, v0, v1, level + 1);
         depth = push(depth, um, u1, v0, v1, level + 1);
@@ -84,15 +81,28 @@ function push(depth: number, u0: number, u1: number, v0: number, v1: number, lev
   return depth + 1;
 }
 
-/** The whole aperture, or its parts above and below the horizon of a point at height z. */
-function pushRoots(window: WindowLight, z: number): number {
-  const { origin, u, v } = window.rect;
-  const alongU = u[2] !== 0 ? (z - origin[2]) / u[2] : -1;
-  const alongV = v[2] !== 0 ? (z - origin[2]) / v[2] : -1;
-  if (alongU > 0 && alongU < 1) return push(push(0, 0, alongU, 0, 1, 0), alongU, 1, 0, 1, 0);
-  if (alongV > 0 && alongV < 1) return push(push(0, 0, 1, 0, alongV, 0), 0, 1, alongV, 1, 0);
-  return push(0, 0, 1, 0, 1, 0);
+/** The whole aperture, or its parts below the horizon of a point, before the wall across the way, and above. */
+function pushRoots({ rect, wallTangent, outX, outY }: WindowLight, x: number, y: number, z: number): number {
+  const { origin, u, v } = rect;
+  const rise = u[2] + v[2];
+  if (rise === 0) return push(0, 0, 1, 0, 1, 0);
+  // Seen from the point the wall's edge is a plane along the wall: it crosses the glass in a level line.
+  const ahead = (origin[0] - x) * outX + (origin[1] - y) * outY;
+  const horizon = (z - origin[2]) / rise;
+  const edge = (z + ahead * wallTangent - origin[2]) / rise;
+  const first = clamped(Math.min(horizon, edge));
+  const second = clamped(Math.max(horizon, edge));
+  const depth = pushBand(pushBand(0, u[2] !== 0, 0, first), u[2] !== 0, first, second);
+  return pushBand(depth, u[2] !== 0, second, 1);
 }
+
+/** A level band of the aperture, if there is any of it. */
+function pushBand(depth: number, alongU: boolean, from: number, to: number): number {
+  if (to <= from) return depth;
+  return alongU ? push(depth, from, to, 0, 1, 0) : push(depth, 0, 1, from, to, 0);
+}
+
+const clamped = (share: number): number => Math.min(1, Math.max(0, share));
 
 /** Mean luminance of a cell by part, weighted by what each point gives, into `means`. */
 function meanLuminances(
