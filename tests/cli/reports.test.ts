@@ -3,6 +3,9 @@ import { openProject } from '../../src/cli/open-project';
 import { run } from '../../src/cli/run';
 import { assessmentText } from '../../src/cli/text/assessment-text';
 import { lightText } from '../../src/cli/text/light-text';
+import { xyzFromEmission } from '../../src/engine/color/xyz';
+import { emissionSpd } from '../../src/engine/spectrum/grid';
+import { observer2 } from '../../src/engine/spectrum/observers';
 import { SURFACES } from '../../src/engine/surface';
 import { DEMO_PATH } from '../io/demo';
 
@@ -67,14 +70,32 @@ it('says which option and setting were taken when none was named', () => {
   expect(opened.ok && opened.value.notices.map((notice) => notice.code)).toEqual(['first-taken', 'first-taken']);
 });
 
+it('gives the assessment the same light, by shares of illuminance', () => {
+  for (const { surface, facing, lux_min, from } of lit.surfaces) {
+    const { installed } = assessed.surfaces.find((one: { surface: string }) => one.surface === surface);
+    const reading = installed.find((one: { facing: string }) => one.facing === facing);
+    expect(reading.lux_min).toBe(lux_min);
+    const shareOf = (list: readonly { source: string; kind: string; share: number }[], of: (typeof from)[number]) =>
+      list.find(({ source, kind }) => source === of.source && kind === of.kind)?.share;
+    for (const one of from) expect(shareOf(reading.light_from, one)).toBeCloseTo(one.share, 9);
+  }
+});
+
 it('gives light per surface and facing, no darker than its darkest place', () => {
   expect(lit.surfaces.length).toBeGreaterThanOrEqual(SURFACES.length - 3);
-  for (const { surface, facing, lux_mean, lux_min, installed, from } of lit.surfaces) {
+  for (const { surface, facing, lux_mean, lux_min, installed, from, tint_from, spectrum } of lit.surfaces) {
     expect(SURFACES).toContain(surface);
     expect(['up', 'down', 'upright']).toContain(facing);
-    expect(lux_min).toBeGreaterThanOrEqual(0);
+    expect(lux_min).toBeGreaterThan(0);
     expect(lux_mean).toBeGreaterThanOrEqual(lux_min);
     expect(installed).toHaveLength(3);
-    for (const one of from) expect(Object.keys(one)).toEqual(['source', 'share']);
+    for (const one of tint_from) expect(Object.keys(one)).toEqual(['source', 'share']);
+    const parts: readonly { share: number; tint_share: number }[] = from;
+    expect(parts.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 9);
+    expect([0, 1]).toContain(Number(parts.reduce((sum, one) => sum + one.tint_share, 0).toFixed(9)));
+    expect(parts.map(({ share }) => share)).toEqual(parts.map(({ share }) => share).sort((a, b) => b - a));
+    // The spectrum is the light the figure is of: CIE 15, 683 lm/W, 5 nm.
+    const lux = xyzFromEmission(emissionSpd(spectrum), observer2).y;
+    expect(lux / lux_mean).toBeCloseTo(1, 9);
   }
 });

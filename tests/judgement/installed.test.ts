@@ -146,20 +146,6 @@ describe('whites that a lamp may part', () => {
   });
 });
 
-describe('light on the worktop', () => {
-  it.each([
-    [300, null],
-    [299, 'note'],
-    [200, 'note'],
-    [199, 'visible'],
-  ] as const)('%d lx: %s', (lux, severity) => {
-    const found = judge(inPlace(scheme(ROWS), 'counter', { illuminanceLx: lux })).warnings.find(
-      (w) => w.code === 'low-light',
-    );
-    expect(found?.severity ?? null).toBe(severity);
-  });
-});
-
 describe('what cannot be told', () => {
   it('withholds the verdict on a tile known from a photo, and says what to do', () => {
     const photo = knownTo(finish('TL-01'), 5, 'photo');

@@ -23,6 +23,8 @@ function plainReading(
   return {
     facing: FACING[surface] ?? 'upright',
     illuminanceLx: 500,
+    luxMin: 500,
+    lightFrom: [],
     lightnessInRoom: of.components[0]!.labD65.l,
     placeWhite: { l: 100, a: 0, b: 0 },
     lightWhite: { l: 100, a: 0, b: 0 },
@@ -45,6 +47,7 @@ export function scheme(rows: readonly Row[], option = 'test'): JudgeInput {
     option,
     setting: { id: 'neutral', cct_k: null, duv: null },
     lights: 'one',
+    burning: { daylight: true, lamps: false },
     overviews: Array.from({ length: views }, (_, i) => `view ${i + 1}`),
     surfaces: rows.map(([surface, given, ...percent]): JudgedSurface => {
       const of = typeof given === 'string' ? finish(given) : given;

@@ -92,6 +92,7 @@ const input = fc
       option: 'o',
       setting: { id: 's', cct_k: 3000, duv: 0 },
       lights: 'one',
+      burning: { daylight: true, lamps: false },
       overviews: ['one', 'two'],
       surfaces: surfaces.map((surface: SurfaceId, i) => {
         const finish = finishes[picks[i]! % finishes.length]!;
@@ -103,6 +104,8 @@ const input = fc
             {
               facing: 'upright',
               illuminanceLx: 300,
+              luxMin: 200,
+              lightFrom: [],
               lightnessInRoom: 50,
               placeWhite: shifted({ l: 100, a: 0, b: 0 }, i),
               lightWhite: { l: 100, a: 0, b: 0 },
@@ -217,7 +220,8 @@ describe('judgement, whatever the scheme', () => {
         expect(assessed.balance.verdict).toBe('muted');
         expect(assessed.balance.neutral_share).toBeCloseTo(1, 9);
         expect(assessed.pairs).toEqual([]);
-        expect(assessed.warnings).toEqual([]);
+        // A room without readings is dark, which is said.
+        expect(assessed.warnings.map(({ code }) => code)).toEqual(['low-light']);
       }),
       { numRuns: 50 },
     );

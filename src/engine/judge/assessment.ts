@@ -1,6 +1,7 @@
 import type { Specular } from '../finish/given-color';
 import type { ComponentRole, FinishComponent, Provenance } from '../finish/types';
 import type { DecisionState, Facing, SurfaceId } from '../surface';
+import type { LightSource } from './input';
 
 /** The assessment: plain data, the same object for panel, command line and print. Field names are the file format's. */
 export interface Assessment {
@@ -40,6 +41,10 @@ export interface InstalledRecord {
   readonly lab_d65: LabTriple;
   readonly name: string;
   readonly illuminance_lx: number;
+  /** At its darkest place. */
+  readonly lux_min: number;
+  /** Shares of the light, largest first: `source` is a light group, or the surface that light left last. */
+  readonly light_from: readonly LightSource[];
   readonly lightness_in_room: number;
   readonly shift_de00: number;
   /** What a perfect white would read in that place: its a* b* are the tint of the place. */

@@ -2,10 +2,21 @@ import type { Lab } from '../color/types';
 import type { LaidFinish } from '../finish/types';
 import type { DecisionState, Facing, SurfaceId } from '../surface';
 
+/** A part of the light on a surface: `source` is the id of a light group, or of the surface that light left last. */
+export interface LightSource {
+  readonly source: string;
+  readonly kind: 'direct' | 'bounce';
+  readonly share: number;
+}
+
 /** Light and colour of one surface in place, for one facing. Lab is the installed basis (D = 1 from the adopted white). */
 export interface InstalledReading {
   readonly facing: Facing;
   readonly illuminanceLx: number;
+  /** At its darkest place. */
+  readonly luxMin: number;
+  /** Where the light comes from, shares of the illuminance, largest first: a light group, or the surface it left last. */
+  readonly lightFrom: readonly LightSource[];
   /** Luminance of the average, relative to a perfect white on the worktop, as CIELAB L*. */
   readonly lightnessInRoom: number;
   /** A perfect white held there: its a*, b* are the tint of the place (L* = 100). */
@@ -40,6 +51,8 @@ export interface JudgeInput {
   readonly setting: { readonly id: string; readonly cct_k: number | null; readonly duv: number | null };
   /** Which lights burn together: of one spectrum, or a mix. */
   readonly lights: 'one' | 'daylight' | 'daylight-and-lamps' | 'lamps';
+  /** Which lights are on at all. */
+  readonly burning: { readonly daylight: boolean; readonly lamps: boolean };
   readonly surfaces: readonly JudgedSurface[];
   readonly overviews: readonly string[];
 }

@@ -8,6 +8,7 @@ import { firmnessOf } from './firmness';
 import type { JudgeInput } from './input';
 import { installedFaultWarnings } from './installed-faults';
 import { lightMixWarnings } from './light-mix-warnings';
+import { lowLightWarnings } from './low-light-warnings';
 import { splitWarnings } from './pair-splits';
 import { pairWarnings, shownVerdict } from './pair-warnings';
 import {
@@ -21,7 +22,7 @@ import {
   placedPairKey,
   samplePairs,
 } from './pairs';
-import { bounceWarnings, lowLightWarnings } from './place-warnings';
+import { bounceWarnings } from './place-warnings';
 import { balanceWarnings, edgeWarnings } from './scheme-warnings';
 import { lightShiftWarnings } from './shift-warnings';
 import { surfaceRecord } from './surface-record';

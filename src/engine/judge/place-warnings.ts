@@ -1,14 +1,13 @@
-import type { Severity, Warning } from './assessment';
+import type { Warning } from './assessment';
 import { BOUNCE, type BounceTint, bounceTints } from './bounce';
 import { isLooseFinish } from './cannot-tell';
 import { faultCode, type Holds } from './claims';
 import { type Firmness, firmnessOf } from './firmness';
 import type { JudgeInput } from './input';
 import { byFinish, groupedBy, type PlaceFault, placeFaults } from './installed-faults';
-import { lowLights, WORKTOP_LX } from './low-light';
 import { AS_INSTALLED, aboutShare, oneDecimal, timesAcceptable } from './number-words';
 import type { InstalledPair } from './pairs';
-import { inDecisionOrder, joined, sentenceCase, surfaceName, surfacesPhrase } from './surface-words';
+import { inDecisionOrder, sentenceCase, surfaceName, surfacesPhrase } from './surface-words';
 import { tintWord } from './tint-words';
 
 /**
@@ -160,27 +159,4 @@ function loneFaults(faults: readonly PlaceFault[]): Warning[] {
       holds_in: holdsIn,
     };
   });
-}
-
-/** Worktops with little light for preparing food. */
-export function lowLightWarnings(input: JudgeInput): Warning[] {
-  const found = lowLights(input);
-  if (found.length === 0) return [];
-  const severity: Severity = found.some((f) => f.severity === 'visible') ? 'visible' : 'note';
-  const surfaces = inDecisionOrder(found.map((f) => f.surface));
-  const who = surfacesPhrase(surfaces);
-  const levels = found.map((f) => `${Math.round(f.illuminance_lx / 10) * 10} lx`);
-  return [
-    {
-      code: 'low-light',
-      severity,
-      surfaces,
-      text:
-        `${sentenceCase(who.text)} ${who.plural ? 'get' : 'gets'} about ${joined(levels)} in this light; ` +
-        `${WORKTOP_LX.usual} to ${WORKTOP_LX.usualTo} lx is usual for preparing food.`,
-      why: `Mean illuminance on the counter; the usual range is common practice for homes, the lower limit of ${WORKTOP_LX.least} lx our judgment.`,
-      basis: 'installed',
-      holds_in: null,
-    },
-  ];
 }

@@ -23,6 +23,8 @@ const installedRecord = (s: JudgedSurface, reading: InstalledReading): Installed
   lab_d65: labTriple(reading.average),
   name: undertoneOf(reading.average).name,
   illuminance_lx: reading.illuminanceLx,
+  lux_min: reading.luxMin,
+  light_from: reading.lightFrom,
   lightness_in_room: reading.lightnessInRoom,
   shift_de00: differenceCiede2000(averageComponent(s.finish.components).labD65, reading.average),
   place_white_lab_d65: labTriple(reading.placeWhite),

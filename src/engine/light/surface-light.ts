@@ -51,14 +51,14 @@ export function meanLight(
   const first = room.fine[rects[0]!]!;
   const groups = room.groups.length;
   const direct = new Float64Array(groups);
-  const directMin = new Float64Array(groups).fill(Infinity);
+  const directAt: number[] = [];
   const gather = new Float64Array(transport.patches.count);
   let area = 0;
   for (const r of rects) {
     const rect = room.fine[r]!;
     const rectArea = Math.hypot(...rect.u) * Math.hypot(...rect.v);
     area += rectArea;
-    if (!before || anew) addRectDirect(room, directScene(transport, before && anew), rect, rectArea, direct, directMin);
+    if (!before || anew) addRectDirect(room, directScene(transport, before && anew), rect, rectArea, direct, directAt);
     addRectGather(nodes, r, rectArea, gather);
   }
   return {
@@ -68,19 +68,29 @@ export function meanLight(
     direct: merged(
       before?.direct,
       direct.map((sum) => sum / area),
+      groups,
       anew,
     ),
-    directMin: merged(before?.directMin, directMin, anew),
+    rects,
+    directAt: merged(before?.directAt, Float32Array.from(directAt), groups, anew),
     gather: Float32Array.from(gather, (sum) => sum / area),
   };
 }
 
-/** Values of before, those of one layer's groups replaced; without a layer all are kept. */
-function merged(before: Float64Array | undefined, now: Float64Array, anew: DirectLayer | undefined): Float64Array {
+/** Values of before, those of one layer's groups replaced; without a layer all are kept. Groups are fastest. */
+function merged<T extends Float64Array | Float32Array>(
+  before: T | undefined,
+  now: T,
+  groups: number,
+  anew: DirectLayer | undefined,
+): T {
   if (!before) return now;
   if (!anew) return before;
   const end = anew.firstGroup + CHANNELS;
-  return before.map((value, group) => (group >= anew.firstGroup && group < end ? now[group]! : value));
+  return before.map((value, i) => {
+    const group = i % groups;
+    return group >= anew.firstGroup && group < end ? now[i]! : value;
+  }) as T;
 }
 
 function addRectDirect(
@@ -89,11 +99,10 @@ function addRectDirect(
   rect: Rect,
   area: number,
   direct: Float64Array,
-  directMin: Float64Array,
+  directAt: number[],
 ): void {
   const { axis, sign } = rectNormal(rect);
-  const nu = pointsAlong(Math.hypot(...rect.u));
-  const nv = pointsAlong(Math.hypot(...rect.v));
+  const { nu, nv } = samplesOf(rect);
   const point = new Float64Array(3);
   const here = new Float64Array(room.groups.length);
   for (let j = 0; j < nv; j++) {
@@ -105,11 +114,17 @@ function addRectDirect(
       addDirect(scene, point[0]!, point[1]!, point[2]!, nx, ny, axis === 2 ? sign : 0, here);
       for (let g = 0; g < here.length; g++) {
         direct[g]! += (here[g]! * area) / (nu * nv);
-        directMin[g] = Math.min(directMin[g]!, here[g]!);
+        directAt.push(here[g]!);
       }
     }
   }
 }
+
+/** Sample points of a rectangle along u, which is fastest, and v; each stands in the middle of its cell. */
+export const samplesOf = (rect: Rect): { readonly nu: number; readonly nv: number } => ({
+  nu: pointsAlong(Math.hypot(...rect.u)),
+  nv: pointsAlong(Math.hypot(...rect.v)),
+});
 
 /** At least four along a hand's breadth: a toe kick under an overhang is dark above and light below. */
 const pointsAlong = (edge: number): number =>

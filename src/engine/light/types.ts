@@ -109,8 +109,10 @@ export interface SurfaceLight {
   readonly area_m2: number;
   /** Per group: direct illuminance in lx at level 1. */
   readonly direct: Float64Array;
-  /** Per group: least direct illuminance over the sample points, lx. */
-  readonly directMin: Float64Array;
+  /** The fine rectangles it was taken over. */
+  readonly rects: readonly number[];
+  /** Direct illuminance at level 1 at every sample point of these rectangles in turn, all groups of a point together, lx. */
+  readonly directAt: Float32Array;
   /** Mean gather row over the patches, dense, N entries: indirect = row . B. */
   readonly gather: Float32Array;
 }

@@ -16,6 +16,9 @@ export type LightFrom =
   | { readonly kind: 'direct'; readonly group: GroupId }
   | { readonly kind: 'bounce'; readonly surface: SurfaceId };
 
+/** The id of a light group or a surface, as reports name it. */
+export const sourceId = (from: LightFrom): GroupId | SurfaceId => (from.kind === 'direct' ? from.group : from.surface);
+
 /** A part of the light at a place. */
 export interface LightPart {
   readonly from: LightFrom;

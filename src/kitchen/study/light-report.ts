@@ -1,8 +1,12 @@
+import { differenceCiede2000 } from '../../engine/color/difference';
+import { averageComponent } from '../../engine/finish/component';
 import { lightShare } from '../../engine/light/light-mix';
 import { type Result, success } from '../../engine/result';
 import type { Facing, SurfaceId } from '../../engine/surface';
-import type { Project } from '../../model/project';
+import type { GroupId, Project } from '../../model/project';
 import { studyOption } from './assess-option';
+import { lightParts, sourceId } from './light-parts';
+import { placeIrradiance } from './place-irradiance';
 import { judgeInput } from './readings';
 import { tintsOf } from './tints';
 
@@ -11,19 +15,34 @@ export interface LightReport {
   readonly project: string;
   readonly option: string;
   readonly setting: { readonly id: string; readonly cct_k: number | null; readonly duv: number | null };
-  readonly surfaces: readonly {
-    readonly surface: SurfaceId;
-    readonly facing: Facing;
-    readonly lux_mean: number;
-    readonly lux_min: number;
-    readonly installed: readonly [l: number, a: number, b: number];
-    /** Share of the tint that the mix of lights brings; `from` names the rest. */
-    readonly from_light: number;
-    readonly from: readonly { readonly source: SurfaceId; readonly share: number }[];
-  }[];
+  readonly surfaces: readonly SurfaceInLight[];
 }
 
-/** `lux_min` is the least direct light of the surface plus its mean indirect light. */
+export interface SurfaceInLight {
+  readonly surface: SurfaceId;
+  readonly facing: Facing;
+  readonly lux_mean: number;
+  /** At its darkest place, bounced light included. */
+  readonly lux_min: number;
+  readonly installed: readonly [l: number, a: number, b: number];
+  /** From the sample in daylight to that. */
+  readonly shift_de00: number;
+  /** Every part of the light, largest first; shares of the light sum to 1, those of the tint too where it has one. */
+  readonly from: readonly {
+    readonly source: GroupId | SurfaceId;
+    readonly kind: 'direct' | 'bounce';
+    readonly share: number;
+    readonly tint_share: number;
+  }[];
+  /** Share of the tint that the mix of lights brings; `tint_from` names the rest. */
+  readonly from_light: number;
+  /** Whose color makes the tint: what would go if a surface were gray (see `tintSources`). */
+  readonly tint_from: readonly { readonly source: SurfaceId; readonly share: number }[];
+  /** Mean irradiance, 380 to 780 nm in steps of 5 nm, W m-2 nm-1. */
+  readonly spectrum: readonly number[];
+}
+
+/** Solves an option under a setting and reports the light on each surface that is lit. */
 export function lightReport(project: Project, optionId: string, settingId: string): Result<LightReport> {
   const found = studyOption(project, optionId, settingId);
   if (!found.ok) return found;
@@ -33,20 +52,28 @@ export function lightReport(project: Project, optionId: string, settingId: strin
     project: input.project,
     option: input.option,
     setting: input.setting,
-    surfaces: input.surfaces.flatMap(({ surface, installed }) =>
-      installed.map(({ facing, illuminanceLx, average, placeWhite, lightWhite, tintFrom }) => {
+    surfaces: input.surfaces.flatMap(({ surface, finish, installed }) =>
+      installed.map((reading): SurfaceInLight => {
+        const { facing, average, tintFrom } = reading;
         const light = study.surfaceLights.find(
           (candidate) => study.room.surfaces[candidate.surface] === surface && candidate.facing === facing,
         )!;
-        const below = setting.levels.map((level, g) => level * (light.direct[g]! - light.directMin[g]!));
         return {
           surface,
           facing,
-          lux_mean: illuminanceLx,
-          lux_min: illuminanceLx - below.reduce((sum, lx) => sum + lx, 0),
-          installed: [average.l, average.a, average.b] as const,
-          from_light: lightShare(placeWhite, lightWhite),
-          from: (tintFrom ?? []).map(({ surface: source, share }) => ({ source, share })),
+          lux_mean: reading.illuminanceLx,
+          lux_min: reading.luxMin,
+          installed: [average.l, average.a, average.b],
+          shift_de00: differenceCiede2000(averageComponent(finish.components).labD65, average),
+          from: lightParts(light, study, solved, setting).map(({ from, share, tint_share }) => ({
+            source: sourceId(from),
+            kind: from.kind,
+            share,
+            tint_share,
+          })),
+          from_light: lightShare(reading.placeWhite, reading.lightWhite),
+          tint_from: (tintFrom ?? []).map(({ surface: source, share }) => ({ source, share })),
+          spectrum: [...placeIrradiance(light, solved, setting).irradiance],
         };
       }),
     ),

@@ -2,8 +2,11 @@ import { labD65FromXyzD65 } from '../../engine/color/lab';
 import type { Xyz } from '../../engine/color/types';
 import { D65_2 } from '../../engine/color/whites';
 import { xyzFromEmission } from '../../engine/color/xyz';
-import type { InstalledReading, JudgedSurface, JudgeInput } from '../../engine/judge/input';
+import type { InstalledReading, JudgedSurface, JudgeInput, LightSource } from '../../engine/judge/input';
+import { BAND_COUNT, bandColorMatrix } from '../../engine/light/bands';
+import { leastLux, nodeLux } from '../../engine/light/least-light';
 import { areOneSpectrum } from '../../engine/light/light-mix';
+import type { SurfaceLight } from '../../engine/light/types';
 import { plausibleCurves } from '../../engine/plausible/curves';
 import { observer2 } from '../../engine/spectrum/observers';
 import type { EmissionSpd, ReflectanceSpd } from '../../engine/spectrum/types';
@@ -32,6 +35,8 @@ export function judgeInput(
   const white = adoptedWhite(setting, study.worktopDirect);
   const worktopLx = placeIrradiance(counterLight(study), solved, setting).lux;
   const lightWhites = lightWhitesOf(study, solved, setting);
+  const sent = patchLux(study, solved, setting);
+  const bounced = nodeLux(study.nodes.rows, sent);
   const bySurface = new Map<number, InstalledReading[]>();
   study.surfaceLights.forEach((light, index) => {
     const laid = solved.scheme.surfaces[light.surface];
@@ -46,6 +51,8 @@ export function judgeInput(
     list.push({
       facing: light.facing,
       illuminanceLx: lux,
+      luxMin: leastLux(study.room.light, study.nodes, light, setting.levels, bounced),
+      lightFrom: sourcesOf(light, study, setting, sent),
       lightnessInRoom: lightnessInRoom(irradiance, laid.average, worktopLx),
       placeWhite: read(null),
       lightWhite: lightWhites[index]!,
@@ -70,16 +77,63 @@ export function judgeInput(
     setting: { id: setting.id, ...settingTemperature(white) },
     surfaces,
     lights: mixOf(setting),
+    burning: burningOf(setting),
     overviews: study.overviews.map(({ id }) => id),
   };
 }
 
 /** Whether the setting burns lights of different spectra, and whether daylight is one of them. */
-function mixOf({ spectra, levels }: SettingLight): JudgeInput['lights'] {
-  if (areOneSpectrum(spectra, levels)) return 'one';
+function mixOf(setting: SettingLight): JudgeInput['lights'] {
+  if (areOneSpectrum(setting.spectra, setting.levels)) return 'one';
+  const { daylight, lamps } = burningOf(setting);
+  if (!daylight) return 'lamps';
+  return lamps ? 'daylight-and-lamps' : 'daylight';
+}
+
+function burningOf({ levels, daylight }: SettingLight): JudgeInput['burning'] {
   const isOn = (group: GroupId) => levels[GROUPS.indexOf(group)]! > 0;
-  if (!DAYLIGHT_GROUPS.some(isOn)) return 'lamps';
-  return LAMP_GROUPS.some(isOn) ? 'daylight-and-lamps' : 'daylight';
+  return { daylight: daylight !== null && DAYLIGHT_GROUPS.some(isOn), lamps: LAMP_GROUPS.some(isOn) };
+}
+
+/** Luminous exitance of every patch under the setting, lm/m2. */
+function patchLux({ transport }: RoomStudy, solved: SolvedScheme, { levels, spectra }: SettingLight): Float64Array {
+  const lux = new Float64Array(transport.patches.count);
+  levels.forEach((level, group) => {
+    const radiosity = solved.radiosity[group];
+    if (level === 0 || !radiosity) return;
+    const xyz = bandColorMatrix(spectra[group]!, null, observer2);
+    for (let i = 0; i < radiosity.length; i++) {
+      lux[Math.floor(i / BAND_COUNT)]! += level * radiosity[i]! * xyz[3 * (i % BAND_COUNT) + 1]!;
+    }
+  });
+  return lux;
+}
+
+/** The shares of `lightParts`, by illuminance alone: `sent` is the luminous exitance of every patch. */
+function sourcesOf(
+  { direct, gather }: SurfaceLight,
+  { transport, room }: RoomStudy,
+  { levels }: SettingLight,
+  sent: Float64Array,
+): LightSource[] {
+  const bySurface = new Map<number, number>();
+  for (let patch = 0; patch < gather.length; patch++) {
+    const lux = gather[patch]! * sent[patch]!;
+    const surface = transport.patches.surface[patch]!;
+    if (lux > 0) bySurface.set(surface, (bySurface.get(surface) ?? 0) + lux);
+  }
+  const sources = [
+    ...levels.map((level, group) => ({
+      source: GROUPS[group]! as string,
+      kind: 'direct' as const,
+      lux: level * direct[group]!,
+    })),
+    ...[...bySurface].map(([surface, lux]) => ({ source: room.surfaces[surface]!, kind: 'bounce' as const, lux })),
+  ].filter(({ lux }) => lux > 0);
+  const whole = sources.reduce((sum, { lux }) => sum + lux, 0);
+  return sources
+    .map(({ source, kind, lux }) => ({ source, kind, share: lux / whole }))
+    .sort((one, other) => other.share - one.share);
 }
 
 /** CIELAB L* of a surface in place, white = a perfect white on the worktop at its mean illuminance. */
