@@ -9,17 +9,18 @@ import { windowApertures } from './parts/window';
 import { planKitchen } from './plan/plan-kitchen';
 import type { Plan } from './plan/types';
 import { ovenKnobs, zoneMarks } from './props/cooking-marks';
-import { doorLever } from './props/door-lever';
+import { doorLevers } from './props/door-lever';
 import { handleProps } from './props/handles';
+import { pendantProps } from './props/pendants';
 import { tapProp } from './props/tap';
 import type { Room } from './types';
 import { eyeLimits, viewpoints } from './viewpoints';
 
 /**
- * Builds the L kitchen with island: geometry for light and for the picture, lamps, window and viewpoints, in m.
+ * Builds the L kitchen with island: geometry for light and for the picture, lamps, windows and viewpoints, in m.
  * Expects a kitchen whose parts fit its room (see checkKitchen).
  */
-export function buildRoom(kitchen: Kitchen, _beams: readonly BeamRecord[] = []): Room {
+export function buildRoom(kitchen: Kitchen, beams: readonly BeamRecord[] = []): Room {
   const plan = planKitchen(kitchen);
   const fine = buildFine(plan);
   return {
@@ -28,9 +29,16 @@ export function buildRoom(kitchen: Kitchen, _beams: readonly BeamRecord[] = []):
       groups: GROUPS,
       coarse: buildCoarse(plan).rects,
       fine: fine.rects,
-      lamps: lampFaces(plan),
+      lamps: lampFaces(plan, beams),
       windows: windowApertures(plan),
-      props: [...handleProps(fine.bars), tapProp(plan), zoneMarks(plan), ovenKnobs(plan), doorLever(plan)],
+      props: [
+        ...handleProps(fine.bars),
+        tapProp(plan),
+        zoneMarks(plan),
+        ovenKnobs(plan),
+        doorLevers(plan),
+        ...pendantProps(plan),
+      ],
       worktop: worktopIndices(fine.rects, plan),
     },
     surfaces: SURFACES,

@@ -7,14 +7,15 @@ import { addHood, cooktopBox } from './parts/cooking';
 import { islandSlab } from './parts/counters';
 import { plainRect } from './parts/cut-holes';
 import { addDoorway, doorHole } from './parts/door';
-import { addLampFaces } from './parts/lamps';
+import { addLampFaces, lampHoles } from './parts/lamps';
+import { openingHoles } from './parts/opening-leaves';
 import { blank } from './parts/pattern-coordinates';
 import { addOutside, addShell } from './parts/shell';
 import { boxAt, type Extent, faceAt, type Side } from './parts/side';
 import { bowlBox } from './parts/sink';
 import { OVEN_HEIGHT } from './parts/tall-units';
 import { addWallCarcass } from './parts/wall-units';
-import { addOpening } from './parts/window';
+import { addCoarseOpenings } from './parts/window';
 import type { Plan } from './plan/types';
 
 /** The room in few large faces, for light to bounce between, and the solids behind them. */
@@ -33,7 +34,7 @@ export function buildCoarse(plan: Plan): CoarseGeometry {
   const parts = new Assembly();
   addOutside(parts, plan);
   addFinishedShell(parts, plan);
-  addOpening(parts, plan);
+  addCoarseOpenings(parts, plan);
   addLampFaces(parts, plan);
   addRuns(parts, plan);
   addTallBlock(parts, plan);
@@ -56,12 +57,11 @@ function addFinishedShell(parts: Assembly, plan: Plan): void {
     d: [0, 0],
     z: [top, top + plan.upstand],
   };
-  addShell(parts, plan, {
-    left: [around(leftSide, raised)],
-    back: tiled.map((extent) => around(back, extent)),
-    door: [doorHole(plan)],
-  });
-  for (const extent of tiled) parts.face(skin('backsplash'), ...boxAt(back, extent), faceAt(back, 'd+'));
+  const fields = [around(leftSide, raised), ...tiled.map((extent) => around(back, extent)), doorHole(plan)];
+  addShell(parts, plan, fields);
+  for (const extent of tiled) {
+    parts.face(skin('backsplash'), ...boxAt(back, extent), faceAt(back, 'd+'), openingHoles(plan));
+  }
   parts.face(skin('upstand'), ...boxAt(leftSide, raised), faceAt(leftSide, 'd+'));
   addDoorway(parts, plan);
 }
@@ -73,15 +73,27 @@ function addRuns(parts: Assembly, plan: Plan): void {
   const d = [0, depth] as const;
   const cook = flattened(top, ...cooktopBox(plan));
   const bowl = bowlBox(plan);
+  const hasToeKick = plan.lamps.some(({ fixture }) => fixture.kind === 'strip' && fixture.run === 'toe-kick');
   const sink = flattened(top, bowl.min, bowl.max);
   const leg = (side: Side, a: Extent['a']): void => {
-    addOnPlinth(parts, plan, side, { a, d, z: [0, top] }, 'base-fronts', ['z+']);
+    if (hasToeKick) addOverToeKick(parts, plan, side, { a, d, z: [0, top] });
+    else addOnPlinth(parts, plan, side, { a, d, z: [0, top] }, 'base-fronts', ['z+']);
     parts.face(skin('counter'), ...boxAt(side, { a, d, z: [0, top] }), 'z+', [cook, sink]);
   };
   leg(back, [0, plan.back.to]);
   leg(leftSide, [plan.left.end - overhang, plan.depth - depth]);
   addField(parts, 'appliance', top, cook);
   addField(parts, 'sink', top, sink);
+}
+
+/** A base run whose plinth stands back, for the lamps before it. */
+function addOverToeKick(parts: Assembly, plan: Plan, side: Side, { a, d, z }: Extent): void {
+  const front = plan.baseDepth - plan.plinth.recess;
+  const to = side.along === 1 ? plan.depth - front : a[1];
+  parts.box(skin('plinth'), ...boxAt(side, { a: [a[0], to], d: [0, front], z: [0, plan.plinth.top] }));
+  const [min, max] = boxAt(side, { a, d, z: [plan.plinth.top, z[1]] });
+  parts.box(skin('base-fronts'), min, max, ['z-', 'z+']);
+  parts.face(skin('base-fronts'), min, max, 'z-', lampHoles(plan));
 }
 
 /** The tall units with the oven's face. */

@@ -15,7 +15,7 @@ import { addSink } from './parts/sink';
 import { addStools } from './parts/stools';
 import { addTallUnits } from './parts/tall-units';
 import { addWallUnits } from './parts/wall-units';
-import { addOpening, addWindowJoinery } from './parts/window';
+import { addFineOpenings } from './parts/window';
 import type { Plan } from './plan/types';
 
 /** The room as one sees it: visible faces only, with the solids they belong to and the handles to fit. */
@@ -29,9 +29,8 @@ export interface FineGeometry {
 export function buildFine(plan: Plan): FineGeometry {
   const parts = new Assembly();
   addOutside(parts, plan);
-  addShell(parts, plan, { left: [], back: [], door: [doorHole(plan)] });
-  addOpening(parts, plan);
-  addWindowJoinery(parts, plan);
+  addShell(parts, plan, [doorHole(plan)]);
+  addFineOpenings(parts, plan);
   addDoor(parts, plan);
   addSkirting(parts, plan);
   addLampFaces(parts, plan);

@@ -1,18 +1,29 @@
 import type { Problem } from '../engine/result';
-import type { Kitchen, Opening } from './project';
+import { fixtureChecks } from './fixture-misfits';
+import { CASING } from './layout/measures';
+import { planRows } from './layout/plan-rows';
+import type { Check } from './misfit';
+import { openingChecks } from './opening-misfits';
+import type { Kitchen } from './project';
 
 /** Below this nobody passes between two rows of units, mm. Planners ask for 900 to 1200 (common practice). */
 const LEAST_PASSAGE = 600;
 /** Side panel, two tall modules and filler; corner filler; narrowest units beside a 600 mm cooktop unit, mm. */
 const LEAST_BACK_RUN = 1240 + 50 + 300 + 600 + 300;
 const OVEN_NICHE = 595;
-const CASING = 70;
-
-type Check = readonly [path: string, holds: boolean, text: string, remedy: string];
 
 /** What in a kitchen's measures cannot be built: empty when everything fits its room. */
 export function kitchenMisfits(kitchen: Kitchen): readonly Problem<'does-not-fit'>[] {
-  return [...roomChecks(kitchen), ...unitChecks(kitchen), ...islandChecks(kitchen), ...openingChecks(kitchen)]
+  // Without a back wall long enough there are no rows to ask.
+  const rows = kitchen.room.width - kitchen.base.depth >= LEAST_BACK_RUN ? planRows(kitchen) : null;
+  return [
+    ...roomChecks(kitchen),
+    ...unitChecks(kitchen),
+    ...islandChecks(kitchen),
+    ...doorChecks(kitchen),
+    ...openingChecks(kitchen, rows),
+    ...(rows ? fixtureChecks(kitchen, rows) : []),
+  ]
     .filter(([, holds]) => !holds)
     .map(([path, , text, remedy]) => ({ code: 'does-not-fit', text, at: { path }, remedy }));
 }
@@ -79,10 +90,8 @@ function islandChecks({ room, counter, island }: Kitchen): Check[] {
   ];
 }
 
-function openingChecks(kitchen: Kitchen): Check[] {
-  const { room, door } = kitchen;
+function doorChecks({ room, door }: Kitchen): Check[] {
   return [
-    ...kitchen.openings.flatMap((opening, i) => windowChecks(kitchen, opening, `openings[${i}]`)),
     [
       'door',
       door.from_right >= CASING && door.from_right + door.width + CASING <= room.width,
@@ -90,32 +99,5 @@ function openingChecks(kitchen: Kitchen): Check[] {
       'Move it.',
     ],
     ['door.height', door.height + CASING <= room.height, 'The door is higher than the room.', 'Make it lower.'],
-  ];
-}
-
-function windowChecks(
-  { room, base, counter, wall_units, upstand_height }: Kitchen,
-  window: Opening,
-  path: string,
-): Check[] {
-  const counterTop = base.plinth_height + base.carcass_height + counter.thickness;
-  const half = window.width / 2;
-  return [
-    [
-      `${path}.sill`,
-      window.sill >= counterTop + upstand_height + 25,
-      'The window sill lies below the upstand.',
-      'Raise the sill or lower the upstand.',
-    ],
-    [`${path}.height`, window.sill + window.height <= room.height, 'The window is higher than the room.', 'Lower it.'],
-    [`${path}.width`, window.width >= 500, 'The window is too narrow for two casements.', 'Widen it.'],
-    [`${path}.height`, window.height >= 400, 'The window is too low for its casements.', 'Make it higher.'],
-    [`${path}.reveal`, window.reveal >= 65, 'The wall is too thin for the window frame.', 'Use 65 mm or more.'],
-    [
-      `${path}.center`,
-      window.center - half >= 50 && window.center + half <= room.depth - wall_units.depth,
-      'The window reaches beyond its wall or behind the wall units.',
-      'Move it or make it narrower.',
-    ],
   ];
 }

@@ -3,6 +3,8 @@ import { mulberry32 } from '../../src/engine/random';
 import { buildRoom } from '../../src/kitchen/build-room';
 import { buildCoarse } from '../../src/kitchen/coarse';
 import { buildFine } from '../../src/kitchen/fine';
+import { Assembly } from '../../src/kitchen/parts/assembly';
+import { addOutside } from '../../src/kitchen/parts/shell';
 import { planKitchen } from '../../src/kitchen/plan/plan-kitchen';
 import type { Row } from '../../src/model/layout/types';
 import type { Kitchen } from '../../src/model/project';
@@ -15,8 +17,9 @@ export function brokenInvariants(kitchen: Kitchen, rays: number): string[] {
   const coarse = buildCoarse(plan);
   const room = buildRoom(kitchen);
   const size: Vec3 = [plan.width, plan.depth, plan.height];
-  const furniture = fine.solids.filter(({ min }) => min[0] > -0.4 && min[1] > -0.4 && min[2] > -0.4);
-  const outside = fine.solids.filter((solid) => !furniture.includes(solid));
+  const shell = new Assembly();
+  addOutside(shell, plan);
+  const outside = shell.solids;
   const broken: string[] = [];
   const expect = (holds: boolean, text: string): void => {
     if (!holds) broken.push(text);

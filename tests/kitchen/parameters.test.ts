@@ -5,7 +5,7 @@ import { kitchenMisfits } from '../../src/model/kitchen-misfits';
 import type { Kitchen } from '../../src/model/project';
 import { brokenInvariants } from './invariants';
 
-const usual = scene as Kitchen;
+const usual = scene as unknown as Kitchen;
 const mm = (min: number, max: number): fc.Arbitrary<number> => fc.integer({ min, max });
 
 /** Kitchens of very different measures; islands and windows placed by what the room leaves. */
@@ -64,20 +64,24 @@ const kitchens: fc.Arbitrary<Kitchen> = fc
           depth: depth - counterDepth - island.front - 950,
           seat_overhang: island.overhang,
         },
-        window: {
-          wall: 'left' as const,
-          center: Math.round(depth * 0.62) + window.shift,
-          width: window.width,
-          sill,
-          height: Math.min(window.height, height - sill - 60),
-          reveal: window.reveal,
-        },
+        openings: [
+          {
+            ...usual.openings[0]!,
+            center: Math.round(depth * 0.62) + window.shift,
+            width: window.width,
+            sill,
+            height: Math.min(window.height, height - sill - 60),
+            reveal: window.reveal,
+          },
+        ],
+        sink: { center: Math.round(depth * 0.62) + window.shift },
         door: { ...usual.door, ...door },
         upstand_height,
-        lamps: {
-          ceiling: { count: lamps.count, size: lamps.size, lumens_each: 900 },
-          under_cabinet: { width: lamps.strip, lumens_per_m: 500 },
-        },
+        fixtures: usual.fixtures.map((fixture) => {
+          if (fixture.kind === 'panel')
+            return { ...fixture, count: lamps.count, width: lamps.size, length: lamps.size };
+          return fixture.kind === 'under-cabinet' ? { ...fixture, width: lamps.strip } : fixture;
+        }),
       };
     },
   )

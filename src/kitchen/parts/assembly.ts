@@ -43,11 +43,11 @@ export class Assembly {
     for (const face of FACES) if (!without.includes(face)) this.face(skin, min, max, face);
   }
 
-  /** A box open where a cavity from above reaches into or through it; the cavity's own lining is not made. */
-  hollowBox(skin: Skin, min: Vec3, max: Vec3, cavity: Solid): void {
+  /** A box open where a cavity from above reaches into or through it, and at `holes`; their own linings are not made. */
+  hollowBox(skin: Skin, min: Vec3, max: Vec3, cavity: Solid, holes: readonly Solid[] = []): void {
     for (const box of hollow({ min, max }, cavity)) this.solid(box.min, box.max);
     const through: Solid = { min: cavity.min, max: [cavity.max[0], cavity.max[1], cavity.max[2] + 0.01] };
-    for (const face of FACES) this.face(skin, min, max, face, [through]);
+    for (const face of FACES) this.face(skin, min, max, face, [through, ...holes]);
   }
 
   /** One face of the box min-max, seen from outside the box, less the places where `holes` pass through it. */

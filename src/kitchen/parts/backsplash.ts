@@ -1,22 +1,28 @@
 import type { Plan } from '../plan/types';
 import type { Assembly } from './assembly';
 import { backSide, leftSide } from './base-units';
+import { hollowAll } from './cut-holes';
+import { tileHoles } from './opening-leaves';
 import { inPlane } from './pattern-coordinates';
-import { boxAt } from './side';
+import { boxAt, type Extent } from './side';
 
 /** Tile and its bed; the upstand's slab, m. */
 export const BACKSPLASH_THICKNESS = 0.008;
 const UPSTAND_THICKNESS = 0.015;
 
-/** Tile on the back wall from counter to wall units, behind the cooktop up to the hood. Whole tiles start on the counter. */
+/** Tile on the back wall from counter to wall units, behind the cooktop up to the hood, round any window. Whole tiles start on the counter. */
 export function addBacksplash(parts: Assembly, plan: Plan): void {
   const side = backSide(plan);
   const d = [0, BACKSPLASH_THICKNESS] as const;
   const skin = { surface: 'backsplash', coordinates: inPlane([0, 0, plan.counter.top]) } as const;
   const { bottom } = plan.wallUnits;
-  parts.box(skin, ...boxAt(side, { a: [0, plan.back.to], d, z: [plan.counter.top, bottom] }));
+  const tile = (extent: Extent): void => {
+    const [min, max] = boxAt(side, extent);
+    for (const part of hollowAll({ min, max }, tileHoles(plan))) parts.box(skin, part.min, part.max);
+  };
+  tile({ a: [0, plan.back.to], d, z: [plan.counter.top, bottom] });
   if (plan.hood.bottom > bottom) {
-    parts.box(skin, ...boxAt(side, { a: [plan.hood.from, plan.hood.to], d, z: [bottom, plan.hood.bottom] }));
+    tile({ a: [plan.hood.from, plan.hood.to], d, z: [bottom, plan.hood.bottom] });
   }
 }
 

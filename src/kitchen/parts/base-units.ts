@@ -1,6 +1,7 @@
 import type { Plan } from '../plan/types';
 import type { Assembly } from './assembly';
 import { FRONT_GAP, FRONT_THICKNESS } from './front';
+import { lampHoles } from './lamps';
 import { grained } from './pattern-coordinates';
 import { boxAt, type Side } from './side';
 import { bowlBox } from './sink';
@@ -43,10 +44,10 @@ export function addBaseUnits(parts: Assembly, plan: Plan): void {
   addCornerFillers(parts, plan, carcass);
 }
 
-/** One long box per leg; where the sink hangs it is hollow. */
+/** One long box per leg; where the sink hangs it is hollow, its bottom open for lamps in the toe kick. */
 function addCarcass(parts: Assembly, plan: Plan, [min, max]: ReturnType<typeof boxAt>): void {
   const skin = { surface: 'base-fronts', coordinates: grained(2, parts.newPiece()) } as const;
-  parts.hollowBox(skin, min, max, bowlBox(plan));
+  parts.hollowBox(skin, min, max, bowlBox(plan), lampHoles(plan));
 }
 
 export function addPlinth(parts: Assembly, [min, max]: ReturnType<typeof boxAt>, along: 0 | 1): void {

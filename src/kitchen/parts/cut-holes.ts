@@ -25,6 +25,10 @@ export const cutHoles = (rect: FineRect, holes: readonly Solid[]): FineRect[] =>
 /** The rectangles of a hole pattern as plain ones. */
 export const plainRect = ({ origin, u, v, surface }: Rect): Rect => ({ origin, u, v, surface });
 
+/** What several cavities leave of a solid. */
+export const hollowAll = (solid: Solid, cavities: readonly Solid[]): Solid[] =>
+  cavities.reduce<Solid[]>((rest, cavity) => rest.flatMap((part) => hollow(part, cavity)), [solid]);
+
 /** A solid less a cavity inside it: up to six boxes round the cavity, without those of no thickness. */
 export function hollow(solid: Solid, cavity: Solid): Solid[] {
   const boxes: Solid[] = [];

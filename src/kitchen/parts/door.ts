@@ -1,14 +1,16 @@
 import type { Solid } from '../../engine/light/types';
+import { CASING as CASING_MM } from '../../model/layout/measures';
+import type { Wall } from '../../model/project';
 import type { Plan } from '../plan/types';
 import type { Assembly } from './assembly';
 import { addFront, FRONT_GAP } from './front';
 import { grained } from './pattern-coordinates';
-import { boxAt, type Extent, type Side } from './side';
+import { boxAt, type Extent, type Side, wallSide } from './side';
 
 const doorSide: Side = { along: 0, wall: 0, outward: 1 };
 /** Frame of the leaf round its panel; casing on the wall; skirting thickness, m. */
 const LEAF_FRAME = 0.11;
-const CASING = { width: 0.07, depth: 0.026 };
+const CASING = { width: CASING_MM / 1000, depth: 0.026 };
 const SKIRTING_DEPTH = 0.014;
 
 /** The doorway as a box that straddles the wall's plane. */
@@ -43,16 +45,26 @@ export function addDoor(parts: Assembly, plan: Plan): void {
 
 /** Skirting along the walls that units leave free. */
 export function addSkirting(parts: Assembly, plan: Plan): void {
-  const z = [0, plan.skirting] as const;
-  const d = [0, SKIRTING_DEPTH] as const;
-  const left: Side = { along: 1, wall: 0, outward: 1 };
-  const right: Side = { along: 1, wall: plan.width, outward: -1 };
+  if (plan.skirting === 0) return;
   const w = CASING.width;
-  addTrim(parts, doorSide, 0, { a: [0, plan.door.from - w], d, z });
-  addTrim(parts, doorSide, 0, { a: [plan.door.to + w, plan.width], d, z });
-  addTrim(parts, left, 1, { a: [SKIRTING_DEPTH, plan.left.end], d, z });
   const plinth = plan.depth - plan.baseDepth + (plan.skirting < plan.plinth.top ? plan.plinth.recess : 0);
-  addTrim(parts, right, 1, { a: [SKIRTING_DEPTH, plinth], d, z });
+  addRun(parts, plan, 'front', 0, plan.door.from - w);
+  addRun(parts, plan, 'front', plan.door.to + w, plan.width);
+  addRun(parts, plan, 'left', SKIRTING_DEPTH, plan.left.end);
+  addRun(parts, plan, 'right', SKIRTING_DEPTH, plinth);
+}
+
+/** Skirting along a wall, interrupted by glazed doors. */
+function addRun(parts: Assembly, plan: Plan, wall: Wall, from: number, to: number): void {
+  const side = wallSide(plan, wall);
+  const doors = plan.openings.filter((opening) => opening.wall === wall && opening.kind === 'glazed-door');
+  let start = from;
+  for (const gap of [...doors.sort((a, b) => a.from - b.from), { from: to, to }]) {
+    const end = Math.min(gap.from, to);
+    if (end > start)
+      addTrim(parts, side, side.along, { a: [start, end], d: [0, SKIRTING_DEPTH], z: [0, plan.skirting] });
+    start = Math.max(start, gap.to);
+  }
 }
 
 function addTrim(parts: Assembly, side: Side, grain: 0 | 1 | 2, extent: Extent): void {

@@ -1,11 +1,12 @@
 import type { SurfaceId } from '../../engine/surface';
+import { FRONT_THICKNESS as THICKNESS_MM } from '../../model/layout/measures';
 import type { Assembly, Skin } from './assembly';
 import { grained } from './pattern-coordinates';
 import { boxAt, type Extent, faceAt, type Side } from './side';
 
 /** Joint between fronts, and from a front to the edge of its module on both sides together (600 -> 597), m. */
 export const FRONT_GAP = 0.003;
-export const FRONT_THICKNESS = 0.02;
+export const FRONT_THICKNESS = THICKNESS_MM / 1000;
 /** Five-piece: width of stiles and rails, and how far the panel lies back, m. */
 const FRAME = 0.064;
 const PANEL_RECESS = 0.008;

@@ -1,46 +1,60 @@
-import type { Solid } from '../../engine/light/types';
+import type { Solid, Vec3 } from '../../engine/light/types';
+import type { Wall } from '../../model/project';
 import type { Plan } from '../plan/types';
 import type { Assembly } from './assembly';
-import { hollow } from './cut-holes';
-import { ceilingHoles } from './lamps';
+import { hollowAll } from './cut-holes';
+import { lampHoles } from './lamps';
+import { openingHoles } from './opening-leaves';
 import { inPlane } from './pattern-coordinates';
-import { windowHole } from './window';
+import { boxAt, faceAt, wallSide } from './side';
 
-/** Places on the walls that are finished otherwise, as boxes that straddle the wall's plane. */
-export interface WallHoles {
-  readonly left: readonly Solid[];
-  readonly back: readonly Solid[];
-  readonly door: readonly Solid[];
-}
+const WALLS: readonly Wall[] = ['left', 'right', 'front', 'back'];
 
-/** Floor (boards along x, towards the window), ceiling and walls, seen from inside. */
-export function addShell(parts: Assembly, plan: Plan, holes: WallHoles): void {
+/** Floor (boards along x, towards the left wall), ceiling and walls, seen from inside, less all openings and `finished` otherwise. */
+export function addShell(parts: Assembly, plan: Plan, finished: readonly Solid[]): void {
   const { width, depth, height } = plan;
-  const wall = { surface: 'wall', coordinates: inPlane() } as const;
   parts.face({ surface: 'floor', coordinates: inPlane() }, [0, 0, 0], [width, depth, 0], 'z+');
-  parts.face(
-    { surface: 'ceiling', coordinates: inPlane() },
-    [0, 0, height],
-    [width, depth, height],
-    'z-',
-    ceilingHoles(plan),
-  );
-  parts.face(wall, [0, 0, 0], [0, depth, height], 'x+', [windowHole(plan), ...holes.left]);
-  parts.face(wall, [width, 0, 0], [width, depth, height], 'x-');
-  parts.face(wall, [0, 0, 0], [width, 0, height], 'y+', holes.door);
-  parts.face(wall, [0, depth, 0], [width, depth, height], 'y-', holes.back);
+  const ceiling = { surface: 'ceiling', coordinates: inPlane() } as const;
+  parts.face(ceiling, [0, 0, height], [width, depth, height], 'z-', lampHoles(plan));
+  const holes = [...openingHoles(plan), ...finished];
+  for (const wall of WALLS) {
+    const side = wallSide(plan, wall);
+    const a = [0, side.along === 0 ? width : depth] as const;
+    const box = boxAt(side, { a, d: [0, 0], z: [0, height] });
+    parts.face({ surface: 'wall', coordinates: inPlane() }, ...box, faceAt(side, 'd+'), holes);
+  }
 }
 
 /** What lies behind floor, ceiling and walls: faces of furniture that touch it are not seen. */
 export function addOutside(parts: Assembly, plan: Plan): void {
   const { width, depth, height } = plan;
-  const t = 0.5;
-  parts.solid([-t, -t, -t], [width + t, depth + t, 0]);
-  parts.solid([-t, -t, height], [width + t, depth + t, height + t]);
-  parts.solid([width, -t, 0], [width + t, depth + t, height]);
-  parts.solid([-t, -t, 0], [width + t, 0, height]);
-  parts.solid([-t, depth, 0], [width + t, depth + t, height]);
-  for (const { min, max } of hollow({ min: [-t, 0, 0], max: [0, depth, height] }, windowHole(plan))) {
-    parts.solid(min, max);
-  }
+  const t = 1;
+  const slabs: readonly (readonly [min: Vec3, max: Vec3])[] = [
+    [
+      [-t, -t, -t],
+      [width + t, depth + t, 0],
+    ],
+    [
+      [-t, -t, height],
+      [width + t, depth + t, height + t],
+    ],
+    [
+      [width, 0, 0],
+      [width + t, depth, height],
+    ],
+    [
+      [-t, 0, 0],
+      [0, depth, height],
+    ],
+    [
+      [-t, -t, 0],
+      [width + t, 0, height],
+    ],
+    [
+      [-t, depth, 0],
+      [width + t, depth + t, height],
+    ],
+  ];
+  const holes = openingHoles(plan);
+  for (const [min, max] of slabs) for (const part of hollowAll({ min, max }, holes)) parts.solid(part.min, part.max);
 }

@@ -1,4 +1,6 @@
 import type { Vec3 } from '../../engine/light/types';
+import type { Wall } from '../../model/project';
+import type { Plan } from '../plan/types';
 import type { Face } from './axes';
 
 /**
@@ -16,6 +18,13 @@ export interface Extent {
   readonly a: readonly [number, number];
   readonly d: readonly [number, number];
   readonly z: readonly [number, number];
+}
+
+/** A wall of the room; d < 0 lies in the wall. */
+export function wallSide({ width, depth }: Plan, wall: Wall): Side {
+  const along = wall === 'left' || wall === 'right' ? 1 : 0;
+  if (wall === 'left' || wall === 'front') return { along, wall: 0, outward: 1 };
+  return { along, wall: wall === 'right' ? width : depth, outward: -1 };
 }
 
 export function pointAt(side: Side, a: number, d: number, z: number): Vec3 {

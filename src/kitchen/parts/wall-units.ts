@@ -3,13 +3,13 @@ import type { Plan } from '../plan/types';
 import type { Assembly, Skin } from './assembly';
 import { backSide } from './base-units';
 import { FRONT_GAP, FRONT_THICKNESS } from './front';
-import { stripHole } from './lamps';
+import { lampHoles } from './lamps';
 import { addRail } from './light-rail';
 import { grained } from './pattern-coordinates';
 import { boxAt } from './side';
 import { addUnitFronts, GAP_ABOVE, GAP_BELOW } from './unit-fronts';
 
-/** Wall units of both rows: carcass with the lamp's slot, fillers, light rail and fronts. */
+/** Wall units of both rows: carcass with slots for lamps, fillers, light rail and fronts. */
 export function addWallUnits(parts: Assembly, plan: Plan): void {
   for (const row of plan.wallUnits.rows) {
     addWallCarcass(parts, plan, row, plan.wallUnits.depth - FRONT_THICKNESS, {
@@ -21,7 +21,7 @@ export function addWallUnits(parts: Assembly, plan: Plan): void {
   }
 }
 
-/** The box of one row, as deep as given, its bottom open for the lamp strip. */
+/** The box of one row, as deep as given, its bottom and top open for lamp strips. */
 export function addWallCarcass(parts: Assembly, plan: Plan, row: Span, depth: number, skin: Skin): void {
   const { bottom, top } = plan.wallUnits;
   const [min, max] = boxAt(backSide(plan), {
@@ -29,8 +29,8 @@ export function addWallCarcass(parts: Assembly, plan: Plan, row: Span, depth: nu
     d: [0, depth],
     z: [bottom, top],
   });
-  parts.box(skin, min, max, ['z-']);
-  parts.face(skin, min, max, 'z-', [stripHole(plan, row, 0.02)]);
+  parts.box(skin, min, max, ['z-', 'z+']);
+  for (const face of ['z-', 'z+'] as const) parts.face(skin, min, max, face, lampHoles(plan));
 }
 
 function addWallFronts(parts: Assembly, plan: Plan, row: Row): void {

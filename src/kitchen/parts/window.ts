@@ -1,105 +1,125 @@
-import type { Solid, WindowAperture } from '../../engine/light/types';
+import type { WindowAperture } from '../../engine/light/types';
 import { GROUPS } from '../../model/project';
 import type { Plan, PlannedOpening } from '../plan/types';
 import { type Assembly, faceRect, type Skin } from './assembly';
 import { plainRect } from './cut-holes';
+import { type Field, frameBars, glassOf, LEAF_DEPTH, leafBars, leavesOf, nosingOf } from './opening-leaves';
 import { blank, grained, inPlane } from './pattern-coordinates';
+import { boxAt, type Extent, faceAt, type Side, wallSide } from './side';
 
-/** Fixed frame and mullion, casements, nosing of the sill, m. Common practice. */
-const FRAME = { width: 0.045, depth: 0.05 };
-const SASH = { width: 0.05, depth: 0.062 };
-const NOSING = { depth: 0.03, ear: 0.03, thickness: 0.022 };
+/** Cover strip over the joint of two leaves of a door, m. */
+const COVER = { width: 0.03, depth: 0.008 };
 
-const theWindow = ({ openings }: Plan): PlannedOpening => openings[0]!;
+const GROUP_OF = {
+  sky: GROUPS.indexOf('sky'),
+  sun: GROUPS.indexOf('sun'),
+  ground: GROUPS.indexOf('ground'),
+  facing: GROUPS.indexOf('facing'),
+};
 
-/** The opening through the left wall. */
-export const windowHole = (plan: Plan): Solid => ({
-  min: [-1, theWindow(plan).from, theWindow(plan).sill],
-  max: [0.01, theWindow(plan).to, theWindow(plan).head],
-});
+/** One aperture per leaf: its glass, in the glass plane at the outer end of the reveal. */
+export const windowApertures = (plan: Plan): WindowAperture[] =>
+  plan.openings.flatMap((opening) => {
+    const side = wallSide(plan, opening.wall);
+    const { reveal, panes, facing_deg } = opening;
+    return leavesOf(opening).map((leaf) => {
+      const extent: Extent = { ...glassOf(opening, leaf), d: [-reveal, -reveal] };
+      const rect = faceRect({ surface: 'black', coordinates: blank }, ...boxAt(side, extent), faceAt(side, 'd+'));
+      return { rect: plainRect(rect), panes, facing_deg, groups: GROUP_OF };
+    });
+  });
 
-type Range = readonly [number, number];
-
-interface Light {
-  readonly y: Range;
-  readonly z: Range;
+/** Every opening as one sees it: reveals, sill board or threshold, frame and leaves in all their bars, the glass in black. */
+export function addFineOpenings(parts: Assembly, plan: Plan): void {
+  for (const opening of plan.openings) {
+    const side = wallSide(plan, opening.wall);
+    addReveals(parts, side, opening, -opening.reveal);
+    addJoinery(parts, side, opening);
+  }
+  addGlass(parts, plan);
 }
 
-/** The two lights between fixed frame and mullion, each filled by a casement. */
-function lights(plan: Plan): readonly Light[] {
-  const { from, to, sill, head } = theWindow(plan);
-  const middle = (from + to) / 2;
-  const half = FRAME.width / 2;
-  const z: Range = [sill + FRAME.width, head - FRAME.width];
-  return [
-    { y: [from + FRAME.width, middle - half], z },
-    { y: [middle + half, to - FRAME.width], z },
-  ];
+/** Every opening in few faces: reveals, the joinery as one face as far before the glass as leaves are, and the faces that lead to the glass. */
+export function addCoarseOpenings(parts: Assembly, plan: Plan): void {
+  for (const opening of plan.openings) {
+    const { from, to, sill, head, reveal } = opening;
+    const side = wallSide(plan, opening.wall);
+    const skin: Skin = { surface: 'frame', coordinates: blank };
+    const face = LEAF_DEPTH - reveal;
+    addReveals(parts, side, opening, face);
+    const panes = leavesOf(opening).map((leaf): Extent => ({ ...glassOf(opening, leaf), d: [-reveal, face] }));
+    const holes = panes.map((pane) => {
+      const [min, max] = boxAt(side, { ...pane, d: [face - 0.01, face + 0.01] });
+      return { min, max };
+    });
+    const ring: Extent = { a: [from, to], d: [face, face], z: [sill, head] };
+    parts.face(skin, ...boxAt(side, ring), faceAt(side, 'd+'), holes);
+    for (const { a, d, z } of panes) addLining(parts, side, skin, { a, d, z });
+  }
+  addGlass(parts, plan);
 }
 
-/** The glass of a casement. */
-const glass = ({ y, z }: Light): Light => ({
-  y: [y[0] + SASH.width, y[1] - SASH.width],
-  z: [z[0] + SASH.width, z[1] - SASH.width],
-});
-
-/** One aperture per casement: its glass, in the glass plane at the outer end of the reveal. */
-export function windowApertures(plan: Plan): WindowAperture[] {
-  const { reveal, panes, facing_deg } = theWindow(plan);
-  const x = -reveal;
-  return lights(plan)
-    .map(glass)
-    .map(({ y, z }) => ({
-      rect: plainRect(faceRect({ surface: 'black', coordinates: blank }, [x, y[0], z[0]], [x, y[1], z[1]], 'x+')),
-      panes,
-      facing_deg,
-      groups: {
-        sky: GROUPS.indexOf('sky'),
-        sun: GROUPS.indexOf('sun'),
-        ground: GROUPS.indexOf('ground'),
-        facing: GROUPS.indexOf('facing'),
-      },
-    }));
+/** The four faces round a pane, looking towards its middle. */
+function addLining(parts: Assembly, side: Side, skin: Skin, { a, d, z }: Extent): void {
+  parts.face(skin, ...boxAt(side, { a: [a[0], a[0]], d, z }), faceAt(side, 'a+'));
+  parts.face(skin, ...boxAt(side, { a: [a[1], a[1]], d, z }), faceAt(side, 'a-'));
+  parts.face(skin, ...boxAt(side, { a, d, z: [z[0], z[0]] }), 'z+');
+  parts.face(skin, ...boxAt(side, { a, d, z: [z[1], z[1]] }), 'z-');
 }
 
-/** Reveals round the opening (the sill is a board), the glass in black, the frame's face round it. */
-export function addOpening(parts: Assembly, plan: Plan): void {
-  const { from, to, sill, head, reveal } = theWindow(plan);
+/** The faces of the wall round an opening, from `inner` to the room; below a board or a threshold. */
+function addReveals(parts: Assembly, side: Side, { from, to, sill, head }: PlannedOpening, inner: number): void {
   const wall: Skin = { surface: 'wall', coordinates: inPlane() };
-  const frame: Skin = { surface: 'frame', coordinates: grained(1, 0) };
-  parts.face(wall, [-reveal, from, head], [0, to, head], 'z-');
-  parts.face(wall, [-reveal, from, sill], [0, from, head], 'y+');
-  parts.face(wall, [-reveal, to, sill], [0, to, head], 'y-');
-  parts.face(frame, [-reveal, from, sill], [0, to, sill], 'z+');
-  const x = -reveal;
-  const holes = lights(plan)
-    .map(glass)
-    .map(({ y, z }): Solid => ({ min: [x - 0.01, y[0], z[0]], max: [x + 0.01, y[1], z[1]] }));
-  parts.face(frame, [x, from, sill], [x, to, head], 'x+', holes);
+  const d = [inner, 0] as const;
+  parts.face(wall, ...boxAt(side, { a: [from, to], d, z: [head, head] }), 'z-');
+  parts.face(wall, ...boxAt(side, { a: [from, from], d, z: [sill, head] }), faceAt(side, 'a+'));
+  parts.face(wall, ...boxAt(side, { a: [to, to], d, z: [sill, head] }), faceAt(side, 'a-'));
+  const board: Skin = { surface: 'frame', coordinates: grained(side.along, 0) };
+  parts.face(board, ...boxAt(side, { a: [from, to], d, z: [sill, sill] }), 'z+');
+}
+
+function addGlass(parts: Assembly, plan: Plan): void {
   for (const { rect } of windowApertures(plan)) {
     parts.rects.push({ ...rect, pattern: { s0: 0, t0: 0, su: 0, tu: 0, sv: 0, tv: 0 }, piece: 0 });
   }
 }
 
-/** Frame, mullion, two casements and the nosing of the sill board. */
-export function addWindowJoinery(parts: Assembly, plan: Plan): void {
-  const { from, to, sill, head, reveal } = theWindow(plan);
-  const ring = (y0: number, y1: number, z0: number, z1: number, bar: typeof FRAME): void => {
-    const x: Range = [-reveal, -reveal + bar.depth];
-    const w = bar.width;
-    addBar(parts, 1, x, [y0, y1], [z0, z0 + w]);
-    addBar(parts, 1, x, [y0, y1], [z1 - w, z1]);
-    addBar(parts, 2, x, [y0, y0 + w], [z0 + w, z1 - w]);
-    addBar(parts, 2, x, [y1 - w, y1], [z0 + w, z1 - w]);
-  };
-  ring(from, to, sill, head, FRAME);
-  const [first, second] = lights(plan);
-  addBar(parts, 2, [-reveal, -reveal + FRAME.depth], [first!.y[1], second!.y[0]], first!.z);
-  for (const { y, z } of [first!, second!]) ring(y[0], y[1], z[0], z[1], SASH);
-  addBar(parts, 1, [0, NOSING.depth], [from - NOSING.ear, to + NOSING.ear], [sill - NOSING.thickness, sill]);
+/** Fixed frame with its mullions, the leaves, the nosing of a window's sill board. */
+function addJoinery(parts: Assembly, side: Side, opening: PlannedOpening): void {
+  const { kind, from, to, sill, head, reveal } = opening;
+  const { width, depth, bottom, mullion } = frameBars(opening);
+  const frame: Extent['d'] = [-reveal, depth - reveal];
+  const sash: Extent['d'] = [-reveal, LEAF_DEPTH - reveal];
+  addRing(parts, side, { a: [from, to], z: [sill, head] }, frame, { stile: width, top: width, bottom });
+  const leaves = leavesOf(opening);
+  for (const leaf of leaves) addRing(parts, side, leaf, sash, leafBars(opening));
+  for (const { a, z } of leaves.slice(0, -1)) {
+    if (mullion > 0) addBar(parts, side, 2, { a: [a[1], a[1] + mullion], d: frame, z });
+    else {
+      const half = COVER.width / 2;
+      addBar(parts, side, 2, { a: [a[1] - half, a[1] + half], d: [sash[1], sash[1] + COVER.depth], z });
+    }
+  }
+  if (kind === 'glazed-door') return;
+  addBar(parts, side, side.along, nosingOf(opening));
 }
 
-function addBar(parts: Assembly, grain: 1 | 2, x: Range, y: Range, z: Range): void {
+/** Two rails over the whole width, two stiles between them. */
+function addRing(
+  parts: Assembly,
+  side: Side,
+  { a, z }: Field,
+  d: Extent['d'],
+  bars: { readonly stile: number; readonly top: number; readonly bottom: number },
+): void {
+  const between = [z[0] + bars.bottom, z[1] - bars.top] as const;
+  addBar(parts, side, side.along, { a, d, z: [z[0], between[0]] });
+  addBar(parts, side, side.along, { a, d, z: [between[1], z[1]] });
+  addBar(parts, side, 2, { a: [a[0], a[0] + bars.stile], d, z: between });
+  addBar(parts, side, 2, { a: [a[1] - bars.stile, a[1]], d, z: between });
+}
+
+function addBar(parts: Assembly, side: Side, grain: 0 | 1 | 2, extent: Extent): void {
   const piece = parts.newPiece();
-  parts.box({ surface: 'frame', coordinates: grained(grain, piece), piece }, [x[0], y[0], z[0]], [x[1], y[1], z[1]]);
+  parts.box({ surface: 'frame', coordinates: grained(grain, piece), piece }, ...boxAt(side, extent));
 }

@@ -1,10 +1,10 @@
+import { type LampPlace, lampPlaces } from '../../model/layout/lamp-places';
+import { HOOD } from '../../model/layout/measures';
 import { PANEL, planRows } from '../../model/layout/plan-rows';
 import type { Row, Span } from '../../model/layout/types';
 import type { Kitchen, Opening } from '../../model/project';
-import type { Plan, PlannedOpening } from './types';
+import type { Plan, PlannedLamp, PlannedOpening } from './types';
 
-/** Hood over an electric cooktop, above the counter, mm. Common practice; the maker's rules win. */
-const HOOD_CLEARANCE = 650;
 /** Counter front per seat, mm. Planning guidelines: 610. */
 const SEAT_WIDTH = 600;
 
@@ -43,7 +43,7 @@ export function planKitchen(kitchen: Kitchen): Plan {
       depth: m(kitchen.wall_units.depth),
       rows: rows.wall.map((r) => ({ ...row(r), ...span(r) })),
     },
-    hood: { ...span(rows.back.cooktop), bottom: m(top + HOOD_CLEARANCE) },
+    hood: { ...span(rows.back.cooktop), bottom: m(top + HOOD.clearance) },
     tall: {
       top: m(kitchen.tall_height),
       panel: span(rows.tall.panel),
@@ -70,7 +70,7 @@ export function planKitchen(kitchen: Kitchen): Plan {
     },
     skirting: m(kitchen.skirting_height),
     upstand: m(kitchen.upstand_height),
-    fixtures: kitchen.fixtures,
+    lamps: lampPlaces(kitchen, rows).map(planLamp),
   };
 }
 
@@ -83,6 +83,18 @@ const planOpening = ({ center, width, sill, height, reveal, ...opening }: Openin
   sill: m(sill),
   head: m(sill + height),
   reveal: m(reveal),
+});
+
+const planLamp = ({ fixture, x, y, face }: LampPlace): PlannedLamp => ({
+  fixture,
+  face: {
+    x0: m(x - face.width / 2),
+    x1: m(x + face.width / 2),
+    y0: m(y - face.depth / 2),
+    y1: m(y + face.depth / 2),
+  },
+  z: m(face.z),
+  looks: face.looks,
 });
 
 const span = (s: Span): Span => ({ from: m(s.from), to: m(s.to) });

@@ -18,6 +18,15 @@ export interface PlannedOpening
   readonly reveal: number;
 }
 
+/** A lamp in its place: the face that shines, m. */
+export interface PlannedLamp {
+  /** As the kitchen has it, in mm. */
+  readonly fixture: Fixture;
+  readonly face: Footprint;
+  readonly z: number;
+  readonly looks: 'up' | 'down';
+}
+
 /** The kitchen worked out: where every part goes, in metres. */
 export interface Plan {
   readonly width: number;
@@ -61,6 +70,5 @@ export interface Plan {
   readonly door: Span & { readonly height: number };
   readonly skirting: number;
   readonly upstand: number;
-  /** As the kitchen has them, in mm. */
-  readonly fixtures: readonly Fixture[];
+  readonly lamps: readonly PlannedLamp[];
 }

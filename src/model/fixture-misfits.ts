@@ -1,0 +1,180 @@
+import { type Block, kitchenBlocks } from './layout/blocks';
+import { type LampPlace, lampPlaces } from './layout/lamp-places';
+import { FRONT_THICKNESS, SHADE_HEIGHT } from './layout/measures';
+import type { Rows } from './layout/plan-rows';
+import { type Check, overlap, type Range } from './misfit';
+import type { Fixture, FixtureKind, Kitchen } from './project';
+
+/** Clear above a counter below a pendant, and from its shade to the ceiling; least length of a strip, mm (our judgement). */
+const OVER_COUNTER = 300;
+const UNDER_CEILING = 50;
+const LEAST_STRIP = 50;
+/** Above wall units, for a strip to send its light out, mm (our judgement). */
+const ABOVE_UNITS = 60;
+/** A lamp keeps this clear of the edges of what it is let into, mm. */
+const EDGE = 5;
+
+const BLOCK_NAMES: { readonly [K in Block['kind']]: string } = {
+  counter: 'the counter',
+  tall: 'the tall units',
+  'wall-unit': 'the wall units',
+  island: 'the island',
+  hood: 'the hood',
+};
+
+const LAMP_NAMES: { readonly [K in FixtureKind]: string } = {
+  downlight: 'Downlight',
+  panel: 'Panel',
+  pendant: 'Pendant',
+  strip: 'Strip',
+  'under-cabinet': 'Under-cabinet strip',
+  hood: 'Hood light',
+};
+
+interface Lamp extends LampPlace {
+  readonly path: string;
+  readonly name: string;
+  readonly rangeX: Range;
+  readonly rangeY: Range;
+  /** What its room is, from its lower to its upper end: a pendant's goes up to the ceiling. */
+  readonly rangeZ: Range;
+}
+
+/** What about the lamps of a kitchen cannot be built, lamp by lamp. */
+export function fixtureChecks(kitchen: Kitchen, rows: Rows): Check[] {
+  const lamps = kitchen.fixtures.flatMap((fixture, i) =>
+    lampPlaces({ ...kitchen, fixtures: [fixture] }, rows).map((place, n) =>
+      lampAt(kitchen, place, n, `fixtures[${i}]`),
+    ),
+  );
+  const blocks = kitchenBlocks(kitchen, rows);
+  return [
+    ...kitchen.fixtures.flatMap((fixture, i) => kindChecks(kitchen, fixture, `fixtures[${i}]`)),
+    ...lamps.flatMap((lamp) => [roomCheck(kitchen, lamp), ...placeChecks(kitchen, lamp, blocks)]),
+    ...lamps.flatMap((lamp, i) => overlapChecks(lamp, lamps.slice(0, i))),
+  ];
+}
+
+function lampAt(kitchen: Kitchen, place: LampPlace, n: number, path: string): Lamp {
+  const { fixture, x, y, width, depth, face } = place;
+  const isPendant = fixture.kind === 'pendant';
+  const number = 'count' in fixture && fixture.count > 1 ? ` ${n + 1} of` : '';
+  return {
+    ...place,
+    path: `${path}.${fieldOf(fixture)}`,
+    name: `${LAMP_NAMES[fixture.kind]}${number} "${fixture.id}"`,
+    rangeX: [x - width / 2, x + width / 2],
+    rangeY: [y - depth / 2, y + depth / 2],
+    rangeZ: isPendant ? [face.z, kitchen.room.height] : [face.z, face.z],
+  };
+}
+
+/** The field to change where a lamp is in the wrong place. */
+function fieldOf(fixture: Fixture): string {
+  if ('at' in fixture && fixture.at) return 'at';
+  return 'count' in fixture ? 'count' : 'width';
+}
+
+function roomCheck({ room }: Kitchen, { path, name, rangeX, rangeY }: Lamp): Check {
+  const isInside = rangeX[0] >= 0 && rangeX[1] <= room.width && rangeY[0] >= 0 && rangeY[1] <= room.depth;
+  return [path, isInside, `${name} reaches beyond the walls.`, 'Move it into the room.'];
+}
+
+/** Checks that concern all lamps of a kind at once. */
+function kindChecks(kitchen: Kitchen, fixture: Fixture, path: string): Check[] {
+  const { room, base, counter, wall_units } = kitchen;
+  const top = base.plinth_height + base.carcass_height + counter.thickness;
+  if (fixture.kind === 'pendant') {
+    const most = Math.floor(room.height - UNDER_CEILING - SHADE_HEIGHT * fixture.diameter);
+    return [
+      [
+        `${path}.height`,
+        fixture.height >= top + OVER_COUNTER,
+        `The pendants "${fixture.id}" hang too low over the counter.`,
+        `Use ${top + OVER_COUNTER} mm or more.`,
+      ],
+      [
+        `${path}.height`,
+        fixture.height <= most,
+        `The pendants "${fixture.id}" do not hang free of the ceiling.`,
+        `Use ${most} mm or less, or a smaller shade.`,
+      ],
+    ];
+  }
+  if (fixture.kind !== 'strip') return [];
+  if (fixture.run === 'toe-kick') {
+    const most = base.plinth_recess - FRONT_THICKNESS - 4;
+    const remedy = most >= 5 ? `Use ${most} mm or less, or set the toe kick back.` : 'Set the toe kick back.';
+    return [
+      [`${path}.width`, fixture.width <= most, `The strip "${fixture.id}" is too wide for the toe kick.`, remedy],
+    ];
+  }
+  const above = room.height - top - wall_units.gap_above_counter - wall_units.height;
+  return [
+    [
+      `${path}.run`,
+      above >= ABOVE_UNITS,
+      `There is no room above the wall units for the strip "${fixture.id}".`,
+      `Leave ${ABOVE_UNITS} mm below the ceiling.`,
+    ],
+  ];
+}
+
+function placeChecks(kitchen: Kitchen, lamp: Lamp, blocks: readonly Block[]): Check[] {
+  const { fixture, path, name } = lamp;
+  switch (fixture.kind) {
+    case 'downlight':
+    case 'panel':
+      return blocks
+        .filter(({ z }) => z[1] >= kitchen.room.height - 1)
+        .map((block) => [path, !covers(block, lamp), `${name} lies over ${BLOCK_NAMES[block.kind]}.`, 'Move it.']);
+    case 'pendant':
+      return blocks.map((block) => [
+        path,
+        !covers(block, lamp) || !overlap(block.z, lamp.rangeZ),
+        `${name} hangs in ${BLOCK_NAMES[block.kind]}.`,
+        'Move it.',
+      ]);
+    case 'hood': {
+      const canopy = blocks.find(({ kind }) => kind === 'hood')!;
+      const fits = within(lamp.rangeX, canopy.x, EDGE) && within(lamp.rangeY, canopy.y, EDGE);
+      return [[path, fits, `${name} does not fit the hood.`, 'Use fewer or smaller lamps.']];
+    }
+    case 'under-cabinet': {
+      const front = kitchen.room.depth - kitchen.wall_units.depth;
+      const fits = within(lamp.rangeY, [front, kitchen.room.depth], 2 * EDGE) && lamp.width >= LEAST_STRIP;
+      return [[path, fits, `${name} does not fit under the wall units.`, 'Make it narrower.']];
+    }
+    case 'strip':
+      return [
+        [
+          path,
+          Math.max(lamp.width, lamp.depth) >= LEAST_STRIP && Math.min(lamp.width, lamp.depth) > 0,
+          `${name} has a run that is too short for it.`,
+          'Leave it out.',
+        ],
+      ];
+  }
+}
+
+const within = ([low, high]: Range, [least, most]: Range, edge: number): boolean =>
+  low >= least + edge && high <= most - edge;
+
+const covers = ({ x, y }: Block, { rangeX, rangeY }: Lamp): boolean => overlap(x, rangeX) && overlap(y, rangeY);
+
+/** Lamps in one plane, or pendants side by side, must not lie in one another. */
+function overlapChecks(lamp: Lamp, others: readonly Lamp[]): Check[] {
+  const isPendant = lamp.fixture.kind === 'pendant';
+  return others
+    .filter(({ fixture, face }) =>
+      isPendant || fixture.kind === 'pendant'
+        ? isPendant && fixture.kind === 'pendant'
+        : Math.abs(face.z - lamp.face.z) < 1 && face.looks === lamp.face.looks,
+    )
+    .map((other) => [
+      lamp.path,
+      !(overlap(lamp.rangeX, other.rangeX) && overlap(lamp.rangeY, other.rangeY)),
+      `${lamp.name} and ${other.name} overlap.`,
+      'Move them apart, or use fewer or smaller lamps.',
+    ]);
+}
