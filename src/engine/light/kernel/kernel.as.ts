@@ -2,8 +2,8 @@
 // so a patch takes `stride` bytes: its bands, filled up with zeros to a multiple of four.
 import { rowTimes } from './rows.as';
 
-/** A step smaller than this share of the value itself is rounding (four units in the last place of f32). */
-const ROUNDING: f32 = 4.76837158203125e-7;
+/** A step smaller than this share of the value itself is rounding (two units in the last place of f32). */
+const ROUNDING: f32 = 2.384185791015625e-7;
 
 /** Every row . B: `count` rows whose entries begin where `start` (u32 indices) says. */
 export function gatherRows(
