@@ -1,4 +1,5 @@
 import type { StoreApi } from 'zustand/vanilla';
+import type { Problem } from '../engine/result';
 import type { DecisionState, SurfaceId } from '../engine/surface';
 import { applyCommand } from '../model/apply-command';
 import { commandLabel } from '../model/command-label';
@@ -6,8 +7,19 @@ import type { Command } from '../model/commands';
 import { record, redo, undo } from '../model/history';
 import { settingsOfSameLamps } from '../model/lamp-settings';
 import { layOnSurfaces } from '../model/lay-on-surfaces';
-import { type Finish, LAMP_GROUPS, type Lamp, type LampGroup, type Laying, type Setting } from '../model/project';
+import {
+  type BeamRecord,
+  type Daylight,
+  type Finish,
+  type Fixture,
+  LAMP_GROUPS,
+  type Lamp,
+  type LampGroup,
+  type Laying,
+  type Setting,
+} from '../model/project';
 import { problemTold } from '../ui/parts/told';
+import { FIXTURES } from '../ui/words/fixtures';
 import { LAMPS, lampName } from '../ui/words/lamps';
 import { type AppState, chosenOption, projectOf, shownSetting, withHistory } from './state';
 import { APP_WORDS } from './words';
@@ -15,6 +27,8 @@ import { APP_WORDS } from './words';
 /** Changes of the document; each is one step to undo unless it continues the one before. */
 export interface Actions {
   readonly run: (command: Command, continues?: boolean) => void;
+  /** As `run`, but what is refused is handed back instead of being told over the page; empty when it was done. */
+  readonly attempt: (command: Command, continues?: boolean) => readonly Problem[];
   readonly undo: () => void;
   readonly redo: () => void;
   readonly lay: (surfaces: readonly SurfaceId[], finish: string) => void;
@@ -22,31 +36,48 @@ export interface Actions {
   readonly setState: (surfaces: readonly SurfaceId[], state: DecisionState) => void;
   readonly setLaying: (surfaces: readonly SurfaceId[], laying: Laying) => void;
   readonly setLevel: (group: LampGroup, level: number, continues: boolean) => void;
-  /** The lamps of the setting on screen and of those that have the same. */
-  readonly setLamp: (light: string, continues: boolean) => void;
+  /** Whether dimming the group turns it warmer. */
+  readonly setDims: (group: LampGroup, dims: 'same' | 'warm') => void;
+  /** Daylight of the setting on screen: as it was when it was last on, or none. */
+  readonly switchDaylight: (on: boolean) => void;
+  readonly setDaylight: (daylight: Daylight, continues: boolean) => readonly Problem[];
+  /** A copy of the setting on screen, which is then shown. */
+  readonly copySetting: (name: string) => readonly Problem[];
+  /** The lamps of the setting on screen and of those that have the same; of one group alone where one is given. */
+  readonly setLamp: (light: string, continues: boolean, group?: LampGroup) => void;
+  /** Takes a beam into the project together with the lamps that spread their light by it. */
+  readonly addBeam: (beam: BeamRecord | null, fixtures: readonly Fixture[]) => readonly Problem[];
   /** Takes new lamps into the project and lights the one of that id as `setLamp` does. */
   readonly addLamps: (lamps: readonly Lamp[], light: string) => void;
 }
 
 export function createActions(store: StoreApi<AppState>): Actions {
-  const run = (command: Command, continues = false) => {
+  const attempt = (command: Command, continues = false): readonly Problem[] => {
     const state = store.getState();
     const project = projectOf(state);
     const result = applyCommand(project, command);
-    if (!result.ok) return store.setState({ told: problemTold(result.problem, result.more) });
+    if (!result.ok) return [result.problem, ...(result.more ?? [])];
     const label = commandLabel(project, command);
     store.setState(withHistory(state, record(state.history, result.value, label, continues)));
+    return [];
+  };
+  const run = (command: Command, continues = false) => {
+    const [problem, ...more] = attempt(command, continues);
+    if (problem) store.setState({ told: problemTold(problem, more) });
   };
   const together = (label: string, commands: readonly Command[]) => {
     const [only] = commands;
     run(commands.length === 1 && only ? only : { kind: 'together', label, commands });
   };
   const option = () => chosenOption(store.getState());
+  const setting = () => shownSetting(store.getState());
+  const lastDaylight = new Map<string, Daylight>();
   const finishLabel = (id: string) =>
     projectOf(store.getState()).library.find((finish) => finish.id === id)?.label ?? id;
 
   return {
     run,
+    attempt,
     undo: () => store.setState((state) => withHistory(state, undo(state.history))),
     redo: () => store.setState((state) => withHistory(state, redo(state.history))),
     lay: (surfaces, finish) =>
@@ -66,12 +97,36 @@ export function createActions(store: StoreApi<AppState>): Actions {
         APP_WORDS.layingLabel(surfaces),
         surfaces.map((surface) => ({ kind: 'set-laying', option: option().id, surface, laying })),
       ),
-    setLevel: (group, level, continues) =>
-      run({ kind: 'set-group', setting: shownSetting(store.getState()).id, group, level }, continues),
-    setLamp: (light, continues) => {
+    setLevel: (group, level, continues) => run({ kind: 'set-group', setting: setting().id, group, level }, continues),
+    setDims: (group, dims) => run({ kind: 'set-group', setting: setting().id, group, dims }),
+    switchDaylight: (on) => {
+      const { id, daylight } = setting();
+      if (daylight) lastDaylight.set(id, daylight);
+      const others = projectOf(store.getState()).settings;
+      const before = lastDaylight.get(id) ?? others.find((one) => one.daylight)?.daylight ?? NOON;
+      run({ kind: 'set-daylight', setting: id, daylight: on ? before : null });
+    },
+    setDaylight: (daylight, continues) => attempt({ kind: 'set-daylight', setting: setting().id, daylight }, continues),
+    copySetting: (name) => {
+      const id = newSettingId(projectOf(store.getState()).settings);
+      const problems = attempt({ kind: 'copy-setting', setting: setting().id, id, name });
+      if (problems.length === 0) store.setState({ setting: id });
+      return problems;
+    },
+    setLamp: (light, continues, group) => {
       const state = store.getState();
       const label = LAMPS.label(lampName(light, projectOf(state).lamps));
-      run({ kind: 'together', label, commands: hangLamp(lampSettings(state), light) }, continues);
+      const groups = group ? [group] : LAMP_GROUPS;
+      run({ kind: 'together', label, commands: hangLamp(lampSettings(state), light, groups) }, continues);
+    },
+    addBeam: (beam, fixtures) => {
+      const set: Command = { kind: 'set-fixtures', fixtures };
+      if (!beam) return attempt(set);
+      return attempt({
+        kind: 'together',
+        label: FIXTURES.beamLabel(beam.label),
+        commands: [{ kind: 'add-beam', beam }, set],
+      });
     },
     addLamps: (lamps, light) => {
       const state = store.getState();
@@ -91,6 +146,20 @@ export function createActions(store: StoreApi<AppState>): Actions {
 const lampSettings = (state: AppState): readonly Setting[] =>
   settingsOfSameLamps(projectOf(state), shownSetting(state));
 
-/** The same lamp in every group that has lamps; the sky stays. */
-const hangLamp = (settings: readonly Setting[], light: string): readonly Command[] =>
-  settings.flatMap(({ id }) => LAMP_GROUPS.map((group): Command => ({ kind: 'set-group', setting: id, group, light })));
+/** The same lamp in every one of the groups; the sky stays. */
+const hangLamp = (
+  settings: readonly Setting[],
+  light: string,
+  groups: readonly LampGroup[] = LAMP_GROUPS,
+): readonly Command[] =>
+  settings.flatMap(({ id }) => groups.map((group): Command => ({ kind: 'set-group', setting: id, group, light })));
+
+/** A day to begin with where no setting has daylight yet. */
+const NOON: Daylight = { sky: 'overcast', month: 3, day: 21, hour: 12, blind: 1 };
+
+function newSettingId(settings: readonly Setting[]): string {
+  for (let count = settings.length + 1; ; count++) {
+    const id = `setting-${count}`;
+    if (!settings.some((one) => one.id === id)) return id;
+  }
+}

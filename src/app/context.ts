@@ -12,6 +12,7 @@ export interface App {
   readonly actions: Actions;
   readonly paints: SamplePaints;
   readonly readLights: Studio['readLights'];
+  readonly readStand: Studio['readStand'];
 }
 
 export const AppContext = createContext<App | null>(null);

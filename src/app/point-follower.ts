@@ -14,7 +14,7 @@ export function followPoint(store: StoreApi<AppState>, readPoint: Studio['readPo
     const { picked } = state;
     const look = state.looks[id];
     if (!picked || look?.setting !== state.setting || look.seenBy !== state.seenBy) return;
-    const point = await readPoint(id, picked.rect, picked.u, picked.v, null);
+    const point = await readPoint(id, picked.rect, picked.u, picked.v, picked.eye);
     if (mine === asked) store.setState({ point });
   };
   return store.subscribe((state, before) => {

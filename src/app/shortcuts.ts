@@ -64,7 +64,11 @@ export function listenToKeys(store: StoreApi<AppState>, actions: Actions): () =>
 /** Esc closes what lies on top first: a menu or a dialog goes by itself and leaves the rest for the next press. */
 function closeTopmost(store: StoreApi<AppState>): void {
   if (document.querySelector(':popover-open, dialog[open]')) return;
-  store.setState((state) => (state.drawer ? { drawer: null } : { reading: null, picked: null }));
+  store.setState((state) => {
+    if (state.drawer) return { drawer: null };
+    if (state.panel) return { panel: null };
+    return state.aim ? { aim: null, picked: null } : { reading: null, picked: null };
+  });
 }
 
 function lookFrom(store: StoreApi<AppState>, index: number): void {

@@ -55,7 +55,7 @@ export function startApp(
   });
   followPoint(store, studio.readPoint);
   root.render(
-    <AppContext value={{ store, actions, paints, readLights: studio.readLights }}>
+    <AppContext value={{ store, actions, paints, readLights: studio.readLights, readStand: studio.readStand }}>
       <AppScreen />
     </AppContext>,
   );

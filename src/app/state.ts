@@ -1,4 +1,5 @@
 import type { Assessment } from '../engine/judge/assessment';
+import type { Vec3 } from '../engine/light/types';
 import type { PatternTexture } from '../engine/pattern/types';
 import type { SurfaceId } from '../engine/surface';
 import type { Look, RoomLight } from '../kitchen/look';
@@ -10,12 +11,16 @@ import type { Theme } from '../ui/bar/MoreMenu';
 import type { Told } from '../ui/parts/told';
 import type { PointReading } from '../workers/studio';
 
-/** A place on a rectangle of the room. */
+/** A place on a rectangle of the room, and from where one looks at it. */
 interface PickedPlace {
   readonly rect: number;
   readonly u: number;
   readonly v: number;
+  readonly eye: Vec3;
 }
+
+/** What is shown in place of the findings to set the room's light. */
+export type RoomPanel = 'daylight' | 'lamps';
 
 /** Everything the page knows: the document with its history, what is looked at, and what the workers last said. */
 export interface AppState {
@@ -43,6 +48,9 @@ export interface AppState {
   /** The place on `reading` that was picked in the picture; null when the surface was chosen as a whole. */
   readonly picked: PickedPlace | null;
   readonly point: PointReading | null;
+  /** The reading mark in the picture, moved by keys: where it is, as shares of the picture; null when it is put away. */
+  readonly aim: { readonly x: number; readonly y: number } | null;
+  readonly panel: RoomPanel | null;
   readonly pointed: readonly SurfaceId[];
   readonly keysHelp: boolean;
   readonly told: Told | null;
@@ -78,6 +86,8 @@ export function initialState(project: Project, theme: Theme): AppState {
     reading: null,
     picked: null,
     point: null,
+    aim: null,
+    panel: null,
     pointed: [],
     keysHelp: false,
     told: null,

@@ -124,7 +124,14 @@ it('shows the figures of each kind of lamp in a setting, and what they mean', ()
 
 const control = (setting: Setting, settings: readonly Setting[] = [setting]) =>
   renderToStaticMarkup(
-    createElement(LampControl, { setting, settings, lamps: [own], onLamp: () => {}, onOpenLamp: () => {} }),
+    createElement(LampControl, {
+      setting,
+      settings,
+      groups: ['ceiling', 'under-cabinet'],
+      lamps: [own],
+      onLamp: () => {},
+      onOpenLamp: () => {},
+    }),
   );
 
 it('says at the slider that the lamps are off, and that it is not for other lamps', () => {

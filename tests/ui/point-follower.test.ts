@@ -9,7 +9,7 @@ import type { PointReading } from '../../src/workers/studio';
 import { terrace } from './terrace';
 
 const look = (option: string, setting: string, seenBy: SeenBy = 'used-to-it') => ({ option, setting, seenBy }) as Look;
-const place = { rect: 3, u: 0.25, v: 0.5 };
+const place = { rect: 3, u: 0.25, v: 0.5, eye: [1, 1, 1.6] as const };
 
 /** A page whose light answers when the test says so. */
 function open() {

@@ -55,7 +55,7 @@ export function DrawerPane({ surface }: { readonly surface: SurfaceId }) {
         }}
         onState={actions.setState}
         onLaying={actions.setLaying}
-        onReading={(reading) => store.setState({ reading, picked: null })}
+        onReading={(reading) => store.setState({ reading, picked: null, panel: null })}
         onClose={() => store.setState({ drawer: null })}
       />
     </Suspense>

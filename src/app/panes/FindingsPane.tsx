@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { lazy, Suspense, useMemo, useState } from 'react';
 import type { Assessment } from '../../engine/judge/assessment';
 import type { SurfaceId } from '../../engine/surface';
 import { cautionsFor } from '../../model/cautions';
@@ -13,6 +13,9 @@ import { useApp, useAppState } from '../context';
 import { projectOf, shownOption, shownSetting } from '../state';
 import { useInLights } from '../use-in-lights';
 import { useOptionPaints } from '../use-option-paints';
+import { useStand } from '../use-stand';
+
+const RoomPane = lazy(() => import('./RoomPane').then((pane) => ({ default: pane.RoomPane })));
 
 export function FindingsPane() {
   const { store } = useApp();
@@ -22,6 +25,7 @@ export function FindingsPane() {
   const assessment = useAppState((state) => state.assessments[shownOption(state).id] ?? null);
   const isStale = useAppState((state) => state.stale.includes(shownOption(state).id));
   const reading = useAppState((state) => state.reading);
+  const panel = useAppState((state) => state.panel);
   const cautions = useMemo(() => cautionsFor(project, option, assessment), [project, option, assessment]);
   return (
     <Findings
@@ -30,8 +34,18 @@ export function FindingsPane() {
       settingName={settingShortName(setting.name)}
       cautions={cautions}
       stale={isStale}
-      reading={reading && assessment ? <ReadingPane assessment={assessment} surface={reading} /> : null}
-      onReadings={() => store.setState({ reading: assessment?.surfaces[0]?.surface ?? null, picked: null })}
+      inPlace={
+        panel ? (
+          <Suspense fallback={null}>
+            <RoomPane key={panel} panel={panel} />
+          </Suspense>
+        ) : reading && assessment ? (
+          <ReadingPane assessment={assessment} surface={reading} />
+        ) : null
+      }
+      onReadings={() =>
+        store.setState({ reading: assessment?.surfaces[0]?.surface ?? null, picked: null, panel: null })
+      }
       onPoint={(surfaces) => store.setState({ pointed: surfaces })}
     />
   );
@@ -48,6 +62,7 @@ function ReadingPane({ assessment, surface }: ReadingPaneProps) {
   const project = useAppState(projectOf);
   const setting = useAppState(shownSetting);
   const point = useAppState((state) => state.point);
+  const takesFocus = useAppState((state) => state.aim === null);
   const paintOf = useOptionPaints(option);
   const [beside, setBeside] = useState<SurfaceId | null>(null);
   const [besideOf, setBesideOf] = useState(surface);
@@ -58,6 +73,7 @@ function ReadingPane({ assessment, surface }: ReadingPaneProps) {
   }
   const inLights = useInLights(assessment, surface, beside);
   const assessed = assessment.surfaces.find((one) => one.surface === surface) ?? assessment.surfaces[0];
+  const stand = useStand(assessment, option.scheme[assessed?.surface ?? surface].finish);
   const place = (assessed && seenPlaces(assessed)[0]) ?? null;
   const here = useMemo(() => place && { paint: flatPaint(place.lab_d65), facing: place.facing }, [place]);
   if (!assessed) return null;
@@ -74,6 +90,8 @@ function ReadingPane({ assessment, surface }: ReadingPaneProps) {
       samplePaint={paintOf(assessed.surface)}
       here={here}
       point={point}
+      stand={stand}
+      takesFocus={takesFocus}
       inLights={inLights}
       setting={setting.id}
       beside={beside}
@@ -81,7 +99,7 @@ function ReadingPane({ assessment, surface }: ReadingPaneProps) {
       settingName={settingShortName(setting.name)}
       copyText={() => readingText(assessed, context, point, inLights)}
       onSurface={(next) => store.setState({ reading: next, picked: null })}
-      onClose={() => store.setState({ reading: null, picked: null })}
+      onClose={() => store.setState({ reading: null, picked: null, aim: null })}
     />
   );
 }

@@ -1,8 +1,9 @@
 import { lazy, Suspense, useMemo, useRef } from 'react';
 import type { SurfaceId } from '../../engine/surface';
-import type { Lamp, Option } from '../../model/project';
+import { LAMP_GROUPS, type Lamp, type Option } from '../../model/project';
 import { FlatElevation } from '../../ui/elevation/FlatElevation';
 import { useMedia } from '../../ui/parts/use-media';
+import { AimCross } from '../../ui/picture/AimCross';
 import { PictureFoot } from '../../ui/picture/PictureFoot';
 import { PicturePlaceholder, PictureStage } from '../../ui/picture/PictureStage';
 import { SeenByNotice } from '../../ui/picture/SeenBy';
@@ -12,6 +13,7 @@ import { hasWebGl2 } from '../../view/webgl2';
 import { useApp, useAppState } from '../context';
 import { openLamp } from '../lamp-files';
 import { halvesOf, isSplitWanted, projectOf, shownOption, shownSetting } from '../state';
+import { useAim } from '../use-aim';
 import { useOptionPaints } from '../use-option-paints';
 
 const Picture = lazy(() => import('../../view/Picture').then((view) => ({ default: view.Picture })));
@@ -28,6 +30,12 @@ export function PicturePane() {
   const chosen = useAppState((state) => state.viewpoint);
   const contextLost = useAppState((state) => state.contextLost);
   const busy = useAppState((state) => !state.light?.isFinal);
+  const fixtures = useAppState((state) => projectOf(state).kitchen.fixtures);
+  const groups = useMemo(
+    () => LAMP_GROUPS.filter((group) => fixtures.some((fixture) => fixture.group === group)),
+    [fixtures],
+  );
+  const panel = useAppState((state) => state.panel);
   const halves = useHalves();
   const viewpoint = room?.viewpoints.find((one) => one.id === chosen) ?? room?.viewpoints[0];
   return (
@@ -46,7 +54,21 @@ export function PicturePane() {
           settings={settings}
           setting={setting}
           onSetting={(id) => store.setState({ setting: id })}
-          onLevel={actions.setLevel}
+          menu={{
+            onCopy: (name) => actions.copySetting(name)[0]?.text ?? null,
+            onRename: (name) =>
+              actions.attempt({ kind: 'rename', what: 'setting', id: setting.id, name })[0]?.text ?? null,
+            onRemove: () => actions.run({ kind: 'remove-setting', setting: setting.id }),
+          }}
+          groups={groups}
+          switches={{
+            onLevel: actions.setLevel,
+            onDims: actions.setDims,
+            onDaylight: actions.switchDaylight,
+            onBlind: actions.setDaylight,
+          }}
+          panel={panel}
+          onPanel={(next) => store.setState({ panel: next })}
           onLamp={actions.setLamp}
           lamps={lamps}
           onOpenLamp={(file) => void openLamp(store, actions, file)}
@@ -88,19 +110,23 @@ function RoomPicture() {
   const split = halves && looks[halves[0].id] && looks[halves[1].id] ? halves : null;
   const look = looks[split ? split[0].id : option.id];
   const beside = split ? looks[split[1].id] : null;
+  const picked = useAppState((state) => state.picked);
+  const point = useAppState((state) => state.point);
   const pressedRight = useRef(false);
+  const picker = useRef<((clientX: number, clientY: number) => PickedPoint | null) | null>(null);
   const viewpoint = room?.viewpoints.find((one) => one.id === chosen);
   const outlined = useMemo(
     () => wanted.map((surface) => room?.surfaces.indexOf(surface) ?? -1).filter((index) => index >= 0),
     [wanted, room],
   );
 
-  const onPick = (point: PickedPoint | null) => {
-    const surface = point && room?.surfaces[point.surface];
-    if (!point || !surface) return;
-    const pressed = split ? split[pressedRight.current ? 1 : 0] : option;
-    store.setState({ option: pressed.id, reading: surface, picked: point });
+  const onPick = (found: PickedPoint | null, isRight: boolean) => {
+    const surface = found && room?.surfaces[found.surface];
+    if (!found || !surface) return;
+    const pressed = split ? split[isRight ? 1 : 0] : option;
+    store.setState({ option: pressed.id, reading: surface, picked: found, panel: null });
   };
+  const { aim, said, onKeyDownCapture } = useAim(picker, split !== null, onPick);
 
   if (!room || !light || !look || !viewpoint) return <PicturePlaceholder text={PICTURE.working} />;
   const settingName = settingShortName(setting.name);
@@ -108,7 +134,9 @@ function RoomPicture() {
     <Suspense fallback={<PicturePlaceholder text={PICTURE.loading} />}>
       <div
         className="stage-fill"
+        onKeyDownCapture={onKeyDownCapture}
         onPointerDownCapture={(event) => {
+          if (aim) store.setState({ aim: null });
           const box = event.currentTarget.getBoundingClientRect();
           pressedRight.current = event.clientX > box.left + box.width / 2;
         }}
@@ -123,7 +151,10 @@ function RoomPicture() {
           reducedMotion={reducedMotion}
           sheen={sheen}
           outlined={outlined}
-          onPick={onPick}
+          mark={picked}
+          cardColor={point?.white_srgb8 ?? null}
+          picker={picker}
+          onPick={(found) => onPick(found, pressedRight.current)}
           onContextLost={() => store.setState({ contextLost: true })}
           onContextRestored={() => store.setState({ contextLost: false })}
           label={
@@ -132,6 +163,10 @@ function RoomPicture() {
               : PICTURE.label(option.name, settingName, viewpoint.name)
           }
         />
+        {aim && <AimCross x={aim.x} y={aim.y} />}
+        <p className="hidden-visually" role="status">
+          {said}
+        </p>
         <SeenByNotice seenBy={seenBy} />
       </div>
     </Suspense>

@@ -18,8 +18,8 @@ export interface FindingsProps {
   readonly cautions: readonly Caution[];
   /** Whether what is shown still belongs to the document before the last change. */
   readonly stale: boolean;
-  /** The reading card, shown in place of the list; null for the list. */
-  readonly reading: ReactNode;
+  /** The reading card or a panel, shown in place of the list; null for the list. */
+  readonly inPlace: ReactNode;
   readonly onReadings: () => void;
   readonly onPoint: (surfaces: readonly SurfaceId[]) => void;
 }
@@ -37,15 +37,15 @@ const warningKey = ({ code, basis, surfaces, text }: Warning): string =>
 
 /** The findings: the balance, the warnings, what is fine, and what to heed before ordering. */
 export function Findings(props: FindingsProps) {
-  const { assessment, reading } = props;
+  const { assessment, inPlace } = props;
   const [sheetOpen, setSheetOpen] = useState(false);
   const busy = assessment === null || props.stale || assessment.status === 'pending';
   const isUntried = useUntried(assessment);
   const questions = assessment?.warnings.filter(isQuestion).length ?? 0;
   const warned = assessment?.warnings.filter((one) => one.severity !== 'note' && !isQuestion(one)).length ?? 0;
-  const isOpen = sheetOpen || reading !== null;
-  const readingsButton = useFocusBack(reading !== null);
-  const body = useScrollFromTop(reading !== null);
+  const isOpen = sheetOpen || inPlace !== null;
+  const readingsButton = useFocusBack(inPlace !== null);
+  const body = useScrollFromTop(inPlace !== null);
   return (
     <section className={`findings ${isOpen ? 'is-open' : ''}`} aria-label={FINDINGS.region} aria-busy={busy}>
       <div className="findings-head">
@@ -78,7 +78,7 @@ export function Findings(props: FindingsProps) {
       </div>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard */}
       <section ref={body} className="findings-body ring-inside" tabIndex={0} aria-label={FINDINGS.body}>
-        {reading ?? (
+        {inPlace ?? (
           <>
             {assessment && (
               <>

@@ -2,7 +2,7 @@ import { ChevronDown, ChevronUp } from 'lucide-react';
 import { useId, useMemo, useRef, useState } from 'react';
 import { lampColorNear, ledLight, ledOfLight, type RenderingClass } from '../../model/lamp-kinds';
 import { areLampsOff, settingsOfSameLamps } from '../../model/lamp-settings';
-import type { Lamp, Setting } from '../../model/project';
+import type { Lamp, LampGroup, Setting } from '../../model/project';
 import { LAMPS, lampName } from '../words/lamps';
 import { settingShortName } from '../words/picture';
 import { LampPanel } from './LampPanel';
@@ -14,10 +14,12 @@ export interface LampControlProps {
   readonly setting: Setting;
   /** All settings of the project: a lamp chosen here may hang there too. */
   readonly settings: readonly Setting[];
+  /** The groups that have lamps in this room; at least one. */
+  readonly groups: readonly LampGroup[];
   /** The project's own lamps. */
   readonly lamps: readonly Lamp[];
-  /** `continues`: the change belongs to the one before (a drag is one step). */
-  readonly onLamp: (light: string, continues: boolean) => void;
+  /** For one group or for all. `continues`: the change belongs to the one before (a drag is one step). */
+  readonly onLamp: (light: string, continues: boolean, group?: LampGroup) => void;
   readonly onOpenLamp: (file: File) => void;
 }
 
@@ -28,15 +30,18 @@ const MIDDLE_K = 4000;
 const FIRST_CLASS: RenderingClass = 80;
 
 /** The lamps of the setting: their color on a slider, and one step away what they are and do to colors. */
-export function LampControl({ setting, settings, lamps, onLamp, onOpenLamp }: LampControlProps) {
+export function LampControl({ setting, settings, groups, lamps, onLamp, onOpenLamp }: LampControlProps) {
   const panel = useId();
   const button = useRef<HTMLButtonElement>(null);
   const [open, setOpen] = useState(false);
-  const kinds = useMemo(() => lampsOfSetting({ lamps }, setting), [lamps, setting]);
-  const first = kinds[0]!;
+  const [only, setOnly] = useState<LampGroup | null>(null);
+  const group = only && groups.includes(only) ? only : null;
+  const kinds = useMemo(() => lampsOfSetting({ lamps }, setting, groups), [lamps, setting, groups]);
+  const first = kinds.find((kind) => group && kind.groups.includes(group)) ?? kinds[0]!;
+  const change = (light: string, continues: boolean) => onLamp(light, continues, group ?? undefined);
   const led = ledOfLight(first.light);
   const color = lampColorNear(led?.nominal_k ?? first.record?.cct_k ?? MIDDLE_K);
-  const name = kinds.length > 1 ? LAMPS.mixed : lampName(first.light, lamps);
+  const name = kinds.length > 1 && !group ? LAMPS.mixed : lampName(first.light, lamps);
   const Chevron = open ? ChevronUp : ChevronDown;
   return (
     <>
@@ -45,7 +50,7 @@ export function LampControl({ setting, settings, lamps, onLamp, onOpenLamp }: La
         <LampSlider
           color={color}
           otherLamp={led ? null : lampName(first.light, lamps)}
-          onColor={({ nominal_k }, continues) => onLamp(ledLight({ nominal_k, ra: led?.ra ?? FIRST_CLASS }), continues)}
+          onColor={({ nominal_k }, continues) => change(ledLight({ nominal_k, ra: led?.ra ?? FIRST_CLASS }), continues)}
         />
         <button
           ref={button}
@@ -79,9 +84,13 @@ export function LampControl({ setting, settings, lamps, onLamp, onOpenLamp }: La
             kinds={kinds}
             lamps={lamps}
             led={led}
-            notes={notesOf(setting, settings)}
-            onLed={(ra) => onLamp(ledLight({ nominal_k: color.nominal_k, ra }), false)}
-            onLamp={(light) => onLamp(light, false)}
+            light={first.light}
+            groups={groups}
+            group={group}
+            onGroup={setOnly}
+            notes={notesOf(setting, settings, groups)}
+            onLed={(ra) => change(ledLight({ nominal_k: color.nominal_k, ra }), false)}
+            onLamp={(light) => change(light, false)}
             onOpenLamp={onOpenLamp}
           />
         )}
@@ -91,13 +100,13 @@ export function LampControl({ setting, settings, lamps, onLamp, onOpenLamp }: La
 }
 
 /** Whether the lamps can be seen here, and which settings keep lamps of their own. */
-function notesOf(setting: Setting, settings: readonly Setting[]): readonly string[] {
+function notesOf(setting: Setting, settings: readonly Setting[], groups: readonly LampGroup[]): readonly string[] {
   const names = (list: readonly Setting[]) => list.map(({ name }) => settingShortName(name));
   const along = settingsOfSameLamps({ settings }, setting);
   const others = settings.filter((one) => !along.includes(one));
   const lit = along.filter((one) => !areLampsOff(one));
   return [
-    ...(areLampsOff(setting) ? [LAMPS.off(names(lit.slice(0, 1)))] : []),
+    ...(areLampsOff(setting) ? [LAMPS.off(groups[0]!, names(lit.slice(0, 1)))] : []),
     ...(others.length > 0 ? [LAMPS.othersKeep(names(others))] : []),
   ];
 }

@@ -1,9 +1,10 @@
 import { FolderOpen } from 'lucide-react';
 import { useId, useRef } from 'react';
 import { type LedLamp, OTHER_LAMPS, RENDERING_CLASSES, type RenderingClass } from '../../model/lamp-kinds';
-import type { Lamp } from '../../model/project';
+import type { Lamp, LampGroup } from '../../model/project';
 import { Choices } from '../parts/Choices';
 import { LAMPS, lampName } from '../words/lamps';
+import { PICTURE } from '../words/picture';
 import { LampFigures } from './LampFigures';
 import type { LampFacts } from './lamp-facts';
 
@@ -12,6 +13,12 @@ interface LampPanelProps {
   readonly lamps: readonly Lamp[];
   /** What is chosen as an LED lamp; null for lamps of another kind. */
   readonly led: LedLamp | null;
+  /** The lamp that is chosen here. */
+  readonly light: string;
+  readonly groups: readonly LampGroup[];
+  /** The group a choice is for; null for all. */
+  readonly group: LampGroup | null;
+  readonly onGroup: (group: LampGroup | null) => void;
   /** What to know of other settings and of lamps that are off. */
   readonly notes: readonly string[];
   readonly onLed: (ra: RenderingClass) => void;
@@ -23,14 +30,33 @@ const CLASSES = RENDERING_CLASSES.map((ra) => ({ id: String(ra), name: LAMPS.cla
 const LED = 'led:';
 
 /** What kind of lamps they are, how well they show colors, and the figures that say so. */
-export function LampPanel({ kinds, lamps, led, notes, onLed, onLamp, onOpenLamp }: LampPanelProps) {
+export function LampPanel(props: LampPanelProps) {
+  const { kinds, lamps, led, light, groups, group, notes, onLed, onLamp, onOpenLamp } = props;
   const kind = useId();
-  const light = kinds[0]!.light;
+  const where = useId();
   const listed = [...OTHER_LAMPS.map((one) => one.light), ...lamps.map(({ id }) => id)];
   const others = led || listed.includes(light) ? listed : [...listed, light];
   return (
     <>
       <div className="lamp-choices">
+        {groups.length > 1 && (
+          <div className="lamp-choice">
+            <label htmlFor={where}>{LAMPS.where}</label>
+            <select
+              id={where}
+              className="select lamp-group"
+              value={group ?? ''}
+              onChange={({ target }) => props.onGroup(groups.find((one) => one === target.value) ?? null)}
+            >
+              <option value="">{LAMPS.everywhere}</option>
+              {groups.map((one) => (
+                <option key={one} value={one}>
+                  {PICTURE.groups[one]}
+                </option>
+              ))}
+            </select>
+          </div>
+        )}
         <div className="lamp-choice">
           <label htmlFor={kind}>{LAMPS.kind}</label>
           <select

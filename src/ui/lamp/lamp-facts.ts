@@ -9,12 +9,16 @@ export interface LampFacts {
   readonly record: LampRecord | null;
 }
 
-/** The lamps of a setting, each kind once, the one of the ceiling first. */
-export function lampsOfSetting(project: Pick<Project, 'lamps'>, setting: Setting): readonly LampFacts[] {
-  const lights = [...new Set(LAMP_GROUPS.map((group) => setting.lamps[group].light))];
+/** The lamps of a setting in groups of the room, each kind once, the one of the ceiling first. */
+export function lampsOfSetting(
+  project: Pick<Project, 'lamps'>,
+  setting: Setting,
+  present: readonly LampGroup[] = LAMP_GROUPS,
+): readonly LampFacts[] {
+  const lights = [...new Set(present.map((group) => setting.lamps[group].light))];
   return lights.map((light) => {
     const spd = lightOfProject(project, light);
-    const groups = LAMP_GROUPS.filter((group) => setting.lamps[group].light === light);
+    const groups = present.filter((group) => setting.lamps[group].light === light);
     return { light, groups, record: spd.ok ? lampRecord(spd.value) : null };
   });
 }

@@ -1,16 +1,21 @@
 import { useId, useRef, useState } from 'react';
-import { LAMP_GROUPS, type LampGroup, type Setting } from '../../model/project';
+import type { Daylight, LampGroup, Setting } from '../../model/project';
 import { percent } from '../words/numbers';
 import { PICTURE } from '../words/picture';
 import { useDrag } from './use-drag';
 
-interface GroupSwitchesProps {
+export interface GroupSwitchesProps {
   readonly setting: Setting;
+  /** The groups that have lamps in this room. */
+  readonly groups: readonly LampGroup[];
   readonly onLevel: (group: LampGroup, level: number, continues: boolean) => void;
+  readonly onDims: (group: LampGroup, dims: 'same' | 'warm') => void;
+  readonly onDaylight: (on: boolean) => void;
+  readonly onBlind: (daylight: Daylight, continues: boolean) => void;
 }
 
-/** Each group of lights on or off, and one step away, how bright. */
-export function GroupSwitches({ setting, onLevel }: GroupSwitchesProps) {
+/** Daylight and each group of lamps on or off, and one step away, how bright. */
+export function GroupSwitches({ setting, groups, onLevel, onDims, onDaylight, onBlind }: GroupSwitchesProps) {
   const panel = useId();
   const [open, setOpen] = useState(false);
   const lastOn = useRef(new Map<string, number>());
@@ -20,9 +25,14 @@ export function GroupSwitches({ setting, onLevel }: GroupSwitchesProps) {
     if (level > 0) lastOn.current.set(key, level);
     onLevel(group, level > 0 ? 0 : (lastOn.current.get(key) ?? 1), false);
   };
+  const { daylight } = setting;
   return (
     <div className="groups">
-      {LAMP_GROUPS.map((group) => (
+      <label className="group-switch">
+        <input type="checkbox" checked={daylight !== null} onChange={() => onDaylight(daylight === null)} />
+        <span>{PICTURE.daylight}</span>
+      </label>
+      {groups.map((group) => (
         <label key={group} className="group-switch">
           <input type="checkbox" checked={setting.lamps[group].level > 0} onChange={() => toggle(group)} />
           <span>{PICTURE.groups[group]}</span>
@@ -38,8 +48,29 @@ export function GroupSwitches({ setting, onLevel }: GroupSwitchesProps) {
         {PICTURE.dim}
       </button>
       <fieldset id={panel} className="dim" aria-label={PICTURE.dimTitle} hidden={!open}>
-        {LAMP_GROUPS.map((group) => (
-          <DimSlider key={group} group={group} level={setting.lamps[group].level} onLevel={onLevel} />
+        <DimSlider
+          label={PICTURE.blind}
+          level={daylight?.blind ?? 0}
+          isOff={daylight === null}
+          onLevel={(blind, continues) => daylight && onBlind({ ...daylight, blind }, continues)}
+        />
+        {groups.map((group) => (
+          <div key={group} className="dim-group">
+            <DimSlider
+              label={PICTURE.groups[group]}
+              level={setting.lamps[group].level}
+              onLevel={(level, continues) => onLevel(group, level, continues)}
+            />
+            <label className="check">
+              <input
+                type="checkbox"
+                checked={setting.lamps[group].dims === 'warm'}
+                aria-label={`${PICTURE.groups[group]}: ${PICTURE.warm}`}
+                onChange={(event) => onDims(group, event.target.checked ? 'warm' : 'same')}
+              />
+              {PICTURE.warm}
+            </label>
+          </div>
         ))}
       </fieldset>
     </div>
@@ -47,17 +78,18 @@ export function GroupSwitches({ setting, onLevel }: GroupSwitchesProps) {
 }
 
 interface DimSliderProps {
-  readonly group: LampGroup;
+  readonly label: string;
   readonly level: number;
-  readonly onLevel: GroupSwitchesProps['onLevel'];
+  readonly isOff?: boolean;
+  readonly onLevel: (level: number, continues: boolean) => void;
 }
 
-function DimSlider({ group, level, onLevel }: DimSliderProps) {
+function DimSlider({ label, level, isOff = false, onLevel }: DimSliderProps) {
   const id = useId();
   const { continues, ends } = useDrag();
   return (
     <div className="dim-row">
-      <label htmlFor={id}>{PICTURE.groups[group]}</label>
+      <label htmlFor={id}>{label}</label>
       <input
         id={id}
         type="range"
@@ -65,10 +97,11 @@ function DimSlider({ group, level, onLevel }: DimSliderProps) {
         min={0}
         max={100}
         step={5}
+        disabled={isOff}
         value={Math.round(level * 100)}
         aria-valuetext={PICTURE.level(level)}
         {...ends}
-        onChange={(event) => onLevel(group, Number(event.target.value) / 100, continues())}
+        onChange={(event) => onLevel(Number(event.target.value) / 100, continues())}
       />
       <output>{percent(level)}</output>
     </div>

@@ -1,8 +1,12 @@
 import type { Lamp, LampGroup, Setting } from '../../model/project';
 import { LampControl } from '../lamp/LampControl';
 import { Choices } from '../parts/Choices';
-import { PICTURE, settingShortName } from '../words/picture';
-import { GroupSwitches } from './GroupSwitches';
+import { PICTURE, settingNames } from '../words/picture';
+import { GroupSwitches, type GroupSwitchesProps } from './GroupSwitches';
+import { SettingMenu, type SettingMenuProps } from './SettingMenu';
+
+/** What is set in a panel of its own. */
+export type RoomPanelId = 'daylight' | 'lamps';
 
 export interface PictureFootProps {
   readonly viewpoints: readonly { readonly id: string; readonly name: string }[];
@@ -11,17 +15,29 @@ export interface PictureFootProps {
   readonly settings: readonly Setting[];
   readonly setting: Setting;
   readonly onSetting: (id: string) => void;
+  readonly menu: Pick<SettingMenuProps, 'onCopy' | 'onRename' | 'onRemove'>;
+  readonly switches: Omit<GroupSwitchesProps, 'setting' | 'groups'>;
+  /** The groups that have lamps in this room. */
+  readonly groups: readonly LampGroup[];
   /** `continues`: the change belongs to the one before (a drag is one step). */
-  readonly onLevel: (group: LampGroup, level: number, continues: boolean) => void;
-  readonly onLamp: (light: string, continues: boolean) => void;
+  readonly onLamp: (light: string, continues: boolean, group?: LampGroup) => void;
   /** The project's own lamps. */
   readonly lamps: readonly Lamp[];
   readonly onOpenLamp: (file: File) => void;
+  readonly panel: RoomPanelId | null;
+  readonly onPanel: (panel: RoomPanelId | null) => void;
 }
 
-/** The two rows at the picture's foot: where one looks from, and in which light. */
+const PANELS = [
+  ['daylight', PICTURE.roomDaylight],
+  ['lamps', PICTURE.roomLamps],
+] as const;
+
+/** The rows at the picture's foot: where one looks from, in which light, and by which lamps. */
 export function PictureFoot(props: PictureFootProps) {
-  const settings = props.settings.map(({ id, name }) => ({ id, name: settingShortName(name) }));
+  const { setting, panel } = props;
+  const names = settingNames(props.settings);
+  const settings = props.settings.map(({ id }, i) => ({ id, name: names[i]! }));
   return (
     <>
       {props.viewpoints.length > 0 && (
@@ -39,15 +55,35 @@ export function PictureFoot(props: PictureFootProps) {
       )}
       <div className="foot-row">
         <span className="foot-label">{PICTURE.light}</span>
-        <Choices label={PICTURE.setting} choices={settings} chosen={props.setting.id} onChoose={props.onSetting} />
-        <LampControl
-          setting={props.setting}
-          settings={props.settings}
-          lamps={props.lamps}
-          onLamp={props.onLamp}
-          onOpenLamp={props.onOpenLamp}
-        />
-        <GroupSwitches setting={props.setting} onLevel={props.onLevel} />
+        <Choices label={PICTURE.setting} choices={settings} chosen={setting.id} onChoose={props.onSetting} />
+        <SettingMenu setting={setting} settings={props.settings} {...props.menu} />
+        <div className="foot-panels">
+          {PANELS.map(([id, name]) => (
+            <button
+              key={id}
+              type="button"
+              className="button button-outlined"
+              data-opens={id}
+              aria-expanded={panel === id}
+              onClick={() => props.onPanel(panel === id ? null : id)}
+            >
+              {name}
+            </button>
+          ))}
+        </div>
+      </div>
+      <div className="foot-row">
+        {props.groups.length > 0 && (
+          <LampControl
+            setting={setting}
+            settings={props.settings}
+            groups={props.groups}
+            lamps={props.lamps}
+            onLamp={props.onLamp}
+            onOpenLamp={props.onOpenLamp}
+          />
+        )}
+        <GroupSwitches setting={setting} groups={props.groups} {...props.switches} />
       </div>
     </>
   );

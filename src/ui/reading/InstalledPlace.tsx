@@ -17,7 +17,7 @@ export function InstalledPlace({ place }: { readonly place: InstalledRecord }) {
         <dt>{READING.shift}</dt>
         <dd>{READING.shiftValue(decimal(place.shift_de00), shiftWord(place.shift_de00))}</dd>
         <dt>{READING.light}</dt>
-        <dd>{READING.lx(integer(place.illuminance_lx))}</dd>
+        <dd>{READING.lxMean(integer(place.illuminance_lx), integer(place.lux_min))}</dd>
         <dt>{READING.lightness}</dt>
         <dd>{READING.lightnessValue(decimal(place.lightness_in_room))}</dd>
         <dt>{READING.view}</dt>

@@ -3,6 +3,7 @@ import type { AssessedSurface, ComponentRecord } from '../../engine/judge/assess
 import { surfaceName } from '../../engine/judge/surface-words';
 import type { Facing, SurfaceId } from '../../engine/surface';
 import type { FinishInLights } from '../../kitchen/study/finish-in-lights';
+import type { StandReading } from '../../kitchen/study/stand-reading';
 import { CopyButton } from '../parts/CopyButton';
 import { Swatch } from '../swatch/Swatch';
 import type { SwatchPaint } from '../swatch/swatch-paint';
@@ -14,6 +15,7 @@ import { InstalledPlace } from './InstalledPlace';
 import { LightsPart } from './LightsPart';
 import { PointPart } from './PointPart';
 import type { PointView } from './point-view';
+import { StandPart } from './StandPart';
 import { seenPlaces } from './seen-places';
 import './reading.css';
 
@@ -24,6 +26,10 @@ export interface ReadingCardProps {
   /** The face seen most, as it reads here; null before the light is known. */
   readonly here: { readonly paint: SwatchPaint; readonly facing: Facing } | null;
   readonly point: PointView | null;
+  /** The sample flat and upright; undefined until it is worked out, null where it cannot be told. */
+  readonly stand: StandReading | null | undefined;
+  /** False while one moves the reading mark by keys: the focus stays in the picture. */
+  readonly takesFocus: boolean;
   readonly settingName: string;
   readonly inLights: FinishInLights | null;
   /** Id of the setting on screen. */
@@ -37,9 +43,12 @@ export interface ReadingCardProps {
 
 /** The numbers of one surface: as a sample, and as installed here, with where they come from and how sure they are. */
 export function ReadingCard(props: ReadingCardProps) {
-  const { surface } = props;
+  const { surface, takesFocus } = props;
   const card = useRef<HTMLElement>(null);
-  useEffect(() => card.current?.focus({ preventScroll: true }), []);
+  const takes = useRef(takesFocus);
+  useEffect(() => {
+    if (takes.current) card.current?.focus({ preventScroll: true });
+  }, []);
   return (
     <section
       ref={card}
@@ -108,6 +117,7 @@ export function ReadingCard(props: ReadingCardProps) {
           <InstalledPlace key={place.facing} place={place} />
         ))}
       </section>
+      <StandPart stand={props.stand} />
       <LightsPart
         inLights={props.inLights}
         setting={props.setting}

@@ -17,8 +17,10 @@ export const LAMPS = {
   classes: { 80: 'Usual (Ra 80)', 90: 'Good (Ra 90)', 97: 'Best (Ra 97)' } satisfies Record<RenderingClass, string>,
   open: 'Open a lamp file',
   openTitle: "A lamp's spectrum as CSV, CGATS or TM-27",
-  off: (elsewhere: readonly string[]) =>
-    `The lamps are off in this setting. Turn on ${[PICTURE.groups.ceiling, ...elsewhere.map((name) => `go to ${name}`)].join(' or ')} to see them.`,
+  where: 'Where',
+  everywhere: 'All lamps',
+  off: (group: LampGroup, elsewhere: readonly string[]) =>
+    `The lamps are off in this setting. Turn on ${[PICTURE.groups[group], ...elsewhere.map((name) => `go to ${name}`)].join(' or ')} to see them.`,
   othersKeep: (settings: readonly string[]) =>
     `${listed(settings)} ${settings.length === 1 ? 'has' : 'have'} other lamps and ${settings.length === 1 ? 'keeps' : 'keep'} them.`,
   figures: 'Figures',

@@ -10,6 +10,21 @@ export const PICTURE = {
   setting: 'Light setting',
   dim: 'Dim',
   dimTitle: 'Brightness of each light',
+  warm: 'Turns warmer when dimmed',
+  daylight: 'Daylight',
+  blind: 'Daylight past the blind',
+  roomDaylight: 'Sun and windows',
+  roomLamps: 'Lamps of the room',
+  noLamps: 'No lamps in the room',
+  editSettings: 'Edit settings',
+  settingName: 'Name of the setting',
+  copySetting: 'Keep as a copy',
+  renameSetting: 'Rename',
+  removeSetting: 'Remove',
+  copySettingHint: 'A copy keeps this light under a new name, to be changed on its own.',
+  mostSettings: (most: number) => `A project keeps up to ${most} settings. Remove one to add another.`,
+  sameName: 'There is a setting of that name. Give another one.',
+  noName: 'Give it a name.',
   groups: {
     sky: 'Sky',
     sun: 'Sun',
@@ -32,5 +47,18 @@ export const PICTURE = {
     `Left ${left}, right ${right}, ${setting.toLowerCase()} light, seen ${viewpoint.toLowerCase()}`,
 } as const;
 
+/** Words of the reading mark that keys move over the picture. */
+export const AIM = {
+  start: 'Reading mark in the middle of the picture. Arrow keys move it, Enter reads there, Esc takes it away.',
+  nothing: 'Nothing with a finish',
+  read: (surface: string, lux: string) => `${surface}: ${lux} lx`,
+} as const;
+
 /** The name of a setting without what it says after the comma, which may change with the lamps. */
 export const settingShortName = (name: string): string => name.split(',')[0] ?? name;
+
+/** Names for a row of settings: short, and in full where the short ones would be the same. */
+export function settingNames(settings: readonly { readonly name: string }[]): readonly string[] {
+  const short = settings.map(({ name }) => settingShortName(name));
+  return settings.map(({ name }, i) => (short.filter((one) => one === short[i]).length > 1 ? name : short[i]!));
+}

@@ -33,6 +33,21 @@ export const READING = {
   copied: 'Copied with their conditions',
   pending: 'The light on this surface is still being worked out.',
   lx: (lx: string) => `${lx} lx`,
+  lxDirect: (lx: string, direct: string) => `${lx} lx, ${direct} lx of it direct`,
+  lxMean: (mean: string, least: string) => `${mean} lx on average, ${least} lx at the least`,
+  whiteCard: 'A perfect white there',
+  lightFrom: 'Where the light comes from',
+  direct: (group: string) => `${group}, direct`,
+  bounced: (surface: string) => `Off the ${surface.toLowerCase()}`,
+  rest: 'And the rest',
+  tintPart: (share: string, from: string) => `${share} ${from}`,
+  tintDirect: (group: string) => `straight from the ${group.toLowerCase()} light`,
+  tintBounced: (surface: string) => `from the ${surface.toLowerCase()}`,
+  ofThisTint: (parts: string) => `of this tint comes ${parts}.`,
+  mirrors: (what: string, de00: string) => `From here it mirrors ${what}: that moves its color by ${de00} dE00.`,
+  mirrorsHiding: (what: string) => `From here it mirrors ${what} so strongly that its own color is hidden.`,
+  mirroredGroup: (group: string) => `the ${group.toLowerCase()} light`,
+  mirroredSurface: (surface: string) => `the ${surface.toLowerCase()}`,
   lightnessValue: (l: string) => `L* ${l} against the counter`,
   shiftValue: (de00: string, word: string) => `${de00} dE00, ${word}`,
   known_as: (words: string, de00: string, size: string) => `${words}: as a rule within about ${de00} dE00, ${size}`,
@@ -104,3 +119,25 @@ export function shiftWord(de00: number): string {
   if (de00 <= 5) return 'noticeable';
   return 'clearly different';
 }
+
+/** Words of the part that holds one sample flat and upright. */
+export const STAND = {
+  title: 'Flat and upright',
+  note: 'The same sample on the counter here, in this light: standing, and lying below.',
+  pending: 'Laying the sample flat and standing it up.',
+  none: 'Too dark at the counter to tell, or the light is still being worked out.',
+  upright: 'Upright',
+  flat: 'Flat',
+  label: (upright: string, flat: string) =>
+    `A sample standing on a line, ${upright}, and the same lying below it, ${flat}`,
+  same: (de00: string) => `Flat and upright it reads the same to most eyes: ${de00} dE00.`,
+  differs: (how: string, de00: string, share: string) =>
+    `Upright it reads ${how}: ${de00} dE00 in color, with ${share} of the light. Judge samples the way they will stand.`,
+  darker: 'darker',
+  brighter: 'brighter',
+  yellower: 'yellower',
+  bluer: 'bluer',
+  pinker: 'pinker',
+  greener: 'greener',
+  otherwise: 'a little different',
+} as const;

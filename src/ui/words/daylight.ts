@@ -1,0 +1,131 @@
+import type { OutdoorMaterial, SkyKind, SunPosition } from '../../engine/daylight/types';
+import type { Wall } from '../../model/project';
+import { integer } from './numbers';
+
+const DIRECTIONS = ['north', 'north-east', 'east', 'south-east', 'south', 'south-west', 'west', 'north-west'] as const;
+
+/** The eighth of the compass a bearing lies in. */
+export const directionWord = (bearing_deg: number): string => DIRECTIONS[Math.round((bearing_deg % 360) / 45) % 8]!;
+
+const degrees = (value: number): string => `${value} ${Math.abs(value) === 1 ? 'degree' : 'degrees'}`;
+
+/** Words of the panel for daylight. */
+export const DAYLIGHT = {
+  title: 'Daylight',
+  open: 'Daylight panel',
+  close: 'Close',
+  plan: 'Plan of the kitchen from above, back wall at the top',
+  bearing: 'Bearing of the back wall',
+  faces: (bearing_deg: number) =>
+    `Back wall faces ${directionWord(bearing_deg)} (${degrees(Math.round(bearing_deg) % 360)})`,
+  turnHint: 'Drag the N round the plan, or press arrow keys on it.',
+  walls: { left: 'Left wall', back: 'Back wall', right: 'Right wall', front: 'Door wall' } satisfies Record<
+    Wall,
+    string
+  >,
+  off: 'This setting has no daylight.',
+  turnOn: 'Turn daylight on',
+  hour: 'Hour',
+  month: 'Month',
+  day: 'Day',
+  months: [
+    'January',
+    'February',
+    'March',
+    'April',
+    'May',
+    'June',
+    'July',
+    'August',
+    'September',
+    'October',
+    'November',
+    'December',
+  ],
+  sky: 'Sky',
+  skies: { overcast: 'Overcast', clear: 'Clear' } satisfies Record<SkyKind, string>,
+  skyLevel: 'Sky level, if you know it',
+  skyLevelNote: 'Level ground in the open under the overcast sky. Left empty, it follows from hour and date.',
+  levelGiven: 'The level is given, so date and hour change only where the sun stands.',
+  ground: 'Ground outside',
+  facing: 'Wall across the way',
+  materials: {
+    unknown: 'Not known (gray)',
+    paving: 'Paving',
+    greenery: 'Greenery',
+    brick: 'Brick',
+    snow: 'Snow',
+    soil: 'Soil',
+    'light-render': 'Light render',
+  } satisfies Record<OutdoorMaterial, string>,
+  site: 'Place',
+  outside: 'Outside',
+  latitude: 'Latitude, north +',
+  longitude: 'Longitude, east +',
+  clock: 'Clock, hours from UTC',
+  results: 'What comes of it',
+  azimuth: 'Sun stands at',
+  elevation: 'Sun is high',
+  skyLux: 'Sky on open ground',
+  sunLux: 'Sun on open ground',
+  azimuthValue: (azimuth_deg: number) => `${integer(azimuth_deg)}° from north`,
+  elevationValue: (elevation_deg: number) => `${integer(elevation_deg)}°`,
+  lx: (lx: number) => `${integer(roundLux(lx))} lx`,
+  night: 'No daylight in this setting.',
+} as const;
+
+/** Light outdoors varies by more than a hundredth from minute to minute. */
+const roundLux = (lx: number): number => (lx > 0 ? Number(lx.toPrecision(3)) : 0);
+
+/** Where the sun stands, in words. */
+export function sunWords({ azimuth_deg, elevation_deg }: SunPosition, sky: SkyKind): string {
+  if (elevation_deg <= 0) return 'Sun below the horizon';
+  const place = `Sun in the ${directionWord(azimuth_deg)}, ${degrees(Math.round(elevation_deg))} high`;
+  return sky === 'overcast' ? `${place}, behind cloud` : place;
+}
+
+/** An hour as clocks show it, 0-24 in quarters. */
+export function clockWords(hour: number): string {
+  const whole = Math.floor(hour + 1e-6);
+  const minutes = Math.round((hour - whole) * 60);
+  const half = whole % 24 < 12 ? 'am' : 'pm';
+  return `${whole % 12 === 0 ? 12 : whole % 12}:${String(minutes).padStart(2, '0')} ${half}`;
+}
+
+/** Words of the list of windows. */
+export const WINDOWS = {
+  title: 'Windows',
+  add: 'Add a window',
+  remove: 'Remove this window',
+  none: 'The room has no window.',
+  noRoom: 'No wall has room for one more window.',
+  kinds: { window: 'Window', 'glazed-door': 'Glazed door' },
+  kind: 'Kind',
+  wall: 'Wall',
+  center: 'Middle from the corner',
+  width: 'Width',
+  height: 'Height',
+  sill: 'Sill above the floor',
+  reveal: 'Depth to the glass',
+  leaves: 'Leaves',
+  panes: 'Panes of glass',
+  facing: 'Wall across the way, top above the horizon',
+  corner: { left: 'door wall', right: 'door wall', back: 'left wall', front: 'left wall' } satisfies Record<
+    Wall,
+    string
+  >,
+  centerFrom: (wall: string) => `Middle, from the ${wall}`,
+  name: (number: number, wall: Wall, width: number, height: number) =>
+    `${number}: ${DAYLIGHT.walls[wall].toLowerCase()}, ${width} × ${height} mm`,
+} as const;
+
+/** Words of number fields. */
+export const FIELD = {
+  notNumber: 'This is not a number. Type digits, such as 1200.',
+  mm: 'mm',
+  lm: 'lm',
+  lx: 'lx',
+  deg: '°',
+  h: 'h',
+  lmPerM: 'lm/m',
+} as const;
