@@ -5,10 +5,12 @@ import type { Setting } from './project';
 const setting = (id: string, ceiling: string, under: string, level: number): Setting => ({
   id,
   name: id,
-  groups: {
-    sky: { level: 1, light: 'D65' },
+  daylight: { sky: 'overcast', month: 3, day: 21, hour: 12, blind: 1 },
+  lamps: {
     ceiling: { level, light: ceiling },
     'under-cabinet': { level: 0, light: under },
+    pendant: { level: 0, light: ceiling },
+    hood: { level: 0, light: ceiling },
   },
 });
 const day = setting('day', 'LED-B5', 'LED-B5', 0);

@@ -5,15 +5,21 @@ import { lightById } from '../../src/engine/spectrum/lights';
 import { observer2 } from '../../src/engine/spectrum/observers';
 import { finishInLights } from '../../src/kitchen/study/finish-in-lights';
 import { daylightMatch, pairSentence } from '../../src/kitchen/study/pair-in-lights';
+import { studyBasisNow } from '../../src/kitchen/study/room-study';
+import { settingLight } from '../../src/kitchen/study/setting-light';
 import { worktopLights } from '../../src/kitchen/study/worktop-lights';
+import { DAYLIGHT_GROUPS, GROUPS, type GroupId } from '../../src/model/project';
 import { demoProject } from '../io/demo';
 import { finish, knownTo } from './finishes';
 import { measured, metamericTo } from './metamers';
 
 const project = demoProject();
-/** Every group throws 100 lx on the worktop at level 1. */
+/** The room the lights are read in, and its direct light on the worktop by day. */
+const day = settingLight(project, project.settings[0]!);
+if (!day.ok) throw new Error(day.problem.text);
+const basis = studyBasisNow(project, day.value.daylight);
 const lightsOf = (of: typeof project) => {
-  const lights = worktopLights(of, [100, 100, 100]);
+  const lights = worktopLights(of, basis);
   if (!lights.ok) throw new Error(lights.problem.text);
   return lights.value;
 };
@@ -22,26 +28,30 @@ const under = (of: LaidFinish, id: string) => finishInLights(of, lights).lights.
 
 describe('lights of a project', () => {
   it('are mixed by the lux they throw on the worktop', () => {
-    const both = project.settings.map((setting) => ({
-      ...setting,
-      groups: { ...setting.groups, sky: { level: 0.5, light: 'D65' }, ceiling: { level: 0.5, light: 'LED-B2' } },
-    }));
-    const [mixed] = lightsOf({
-      ...project,
-      settings: both.map((s) => ({ ...s, groups: { ...s.groups, 'under-cabinet': { level: 0, light: 'A' } } })),
-    });
-    // Lights of the same lux mix by X + Y + Z (Grassmann): the chromaticity in between.
-    const [day, lamp, mix] = [lightById('D65')!, lightById('LED-B2')!, mixed!.spd].map((spd) =>
-      whiteOf(spd, observer2),
-    );
-    expect(mix!.x).toBeCloseTo((day!.x + lamp!.x) / 2, 9);
-    expect(mix!.z).toBeCloseTo((day!.z + lamp!.z) / 2, 9);
+    const mixOf = (level: number) => {
+      const both = project.settings.map((setting) => ({
+        ...setting,
+        daylight: { ...project.settings[0]!.daylight!, light: 'D65' },
+        lamps: { ...setting.lamps, ceiling: { level, light: 'LED-B2' } },
+      }));
+      return whiteOf(lightsOf({ ...project, settings: both })[0]!.spd, observer2);
+    };
+    // White by day comes from sky and ground, whose lights differ; lamps that throw as many lux mix with it by X + Y + Z
+    // (Grassmann): the chromaticity in between.
+    const lux = (groups: readonly GroupId[]) =>
+      groups.reduce((sum, group) => sum + basis.worktopDirect[GROUPS.indexOf(group)]!, 0);
+    const [by, lamp] = [mixOf(0), whiteOf(lightById('LED-B2')!, observer2)];
+    const ratio = lux(DAYLIGHT_GROUPS) / lux(['ceiling']);
+    const level = Math.min(1, ratio);
+    const mix = mixOf(level);
+    const share = level / (level + ratio);
+    expect(mix.x).toBeCloseTo((1 - share) * by.x + share * lamp.x, 9);
+    expect(mix.z).toBeCloseTo((1 - share) * by.z + share * lamp.z, 9);
   });
 
   it('leave out a setting that lights nothing', () => {
     const [day, ...rest] = project.settings;
-    const off = (light: string) => ({ level: 0, light });
-    const dark = { ...day!, groups: { sky: off('D65'), ceiling: off('A'), 'under-cabinet': off('A') } };
+    const dark = { ...day!, daylight: null };
     expect(lightsOf({ ...project, settings: [dark, ...rest] }).map(({ id }) => id)).not.toContain('day');
   });
 });

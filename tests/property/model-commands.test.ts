@@ -6,7 +6,7 @@ import { checkProject } from '../../src/model/check-project';
 import { commandLabel } from '../../src/model/command-label';
 import type { Command } from '../../src/model/commands';
 import { record, redo, startHistory, undo } from '../../src/model/history';
-import { GROUPS, type Project } from '../../src/model/project';
+import { LAMP_GROUPS, type Project } from '../../src/model/project';
 import { demoProject } from '../io/demo';
 
 const demo = demoProject();
@@ -63,9 +63,10 @@ const simple: fc.Arbitrary<Command> = fc.oneof(
     {
       kind: fc.constant('set-group' as const),
       setting,
-      group: fc.constantFrom(...GROUPS),
+      group: fc.constantFrom(...LAMP_GROUPS),
       level,
       light: fc.constantFrom('D65', 'LED-B1', 'FL11', 'LED-Z9'),
+      dims: fc.constantFrom('same' as const, 'warm' as const),
     },
     { requiredKeys: ['kind', 'setting', 'group'] },
   ),
@@ -152,9 +153,9 @@ it('never changes its input, and refuses what is wrong', () => {
     { kind: 'lay-finish', option: 'our-floor', surface: 'floor', finish: 'XX-99' },
     { kind: 'lay-finish', option: 'our-floor', surface: 'floor', finish: 'GR-01' },
     { kind: 'set-laying', option: 'our-floor', surface: 'backsplash', laying: { layout: 'stack', grout: 'PT-01' } },
-    { kind: 'set-group', setting: 'day', group: 'sky', level: 1.5 },
+    { kind: 'set-group', setting: 'day', group: 'ceiling', level: 1.5 },
     { kind: 'set-group', setting: 'day', group: 'moon' as never, level: 1 },
-    { kind: 'set-group', setting: 'day', group: 'sky', light: 'LED-Z9' },
+    { kind: 'set-group', setting: 'day', group: 'hood', light: 'LED-Z9' },
     { kind: 'edit-finish', finish: 'EN-01', changes: { gloss_gu: 300 } },
     { kind: 'edit-finish', finish: 'PT-01', changes: { class: 'grout' } },
     { kind: 'remove-finish', finish: 'GR-01' },
@@ -165,7 +166,7 @@ it('never changes its input, and refuses what is wrong', () => {
       label: 'both',
       commands: [
         { kind: 'rename', what: 'project', name: 'Changed' },
-        { kind: 'set-group', setting: 'day', group: 'sky', level: -1 },
+        { kind: 'set-group', setting: 'day', group: 'pendant', level: -1 },
       ],
     },
   ];

@@ -5,6 +5,7 @@ import { createStore } from 'zustand/vanilla';
 import { createActions } from '../../src/app/actions';
 import { initialState, shownSetting } from '../../src/app/state';
 import type { AssessedSurface } from '../../src/engine/judge/assessment';
+import { LAMP_GROUPS } from '../../src/model/project';
 import { readingText } from '../../src/ui/reading/copy-text';
 import { PointPart } from '../../src/ui/reading/PointPart';
 import type { PointView } from '../../src/ui/reading/point-view';
@@ -22,8 +23,7 @@ it('names a setting with the lamps that are on now', () => {
   expect(named()).toBe('Evening, lamps of 3000 K');
   actions.setLamp('LED-B3', false);
   expect(named()).toBe('Evening, lamps of 4000 K');
-  actions.setLevel('ceiling', 0, false);
-  actions.setLevel('under-cabinet', 0, false);
+  for (const group of LAMP_GROUPS) actions.setLevel(group, 0, false);
   expect(named()).toBe('Evening');
 });
 
@@ -31,6 +31,11 @@ it('names the part at a point in words, on the card and in the copied text', () 
   const point: PointView = {
     component: 'pool',
     lux: 310,
+    lux_direct: 200,
+    parts: [],
+    shift_de00: 0,
+    mirrored: null,
+    white_srgb8: [255, 255, 250],
     lab_d65: [80, 0, 5],
     place_white_lab_d65: [100, 0, 4],
     srgb8: [200, 198, 190],

@@ -1,5 +1,8 @@
+import { ORIGIN_OFFSET_M } from './emitter-irradiance';
 import type { Patches } from './patches';
 import type { RectBvh } from './rect-bvh';
+import { sunIrradiance } from './sun-irradiance';
+import { sunPatchOn } from './sun-patch';
 import type { Rect } from './types';
 import { addWindowDirect } from './window-direct';
 import { PARTS, type WindowLight } from './window-light';
@@ -8,7 +11,7 @@ import { PARTS, type WindowLight } from './window-light';
 const MAX_CORRECTION = 0.03;
 /** Patches between two yields: some milliseconds. */
 const PATCHES_PER_STEP = 250;
-/** Points along an edge of a patch in the sun, whose edges are sharp. */
+/** Points along an edge of what lies in the sun of a patch. */
 const SUN_POINTS = 8;
 
 export interface CoarseDaylight {
@@ -56,7 +59,7 @@ export function* coarseDaylightInSteps(
   return { direct, caught };
 }
 
-/** Means over a patch per group, into `out`. */
+/** Means over a patch per group, into `out`; the sun as a point, between the lines where its patch on the rectangle ends. */
 function patchMean(
   rect: Rect,
   patches: Patches,
@@ -73,9 +76,11 @@ function patchMean(
   const lu = Math.hypot(rect.u[0], rect.u[1], rect.u[2]) * du;
   const lv = Math.hypot(rect.v[0], rect.v[1], rect.v[2]) * dv;
   const gap = distanceToGlass(patches.center, 3 * p, window) + 1e-9;
-  const inSun = mayBeInSun(patches.center, 3 * p, lu + lv, window);
-  const su = inSun ? SUN_POINTS : pointsAlong(lu, gap);
-  const sv = inSun ? SUN_POINTS : pointsAlong(lv, gap);
+  const su = pointsAlong(lu, gap);
+  const sv = pointsAlong(lv, gap);
+  const nx = axis === 0 ? sign : 0;
+  const ny = axis === 1 ? sign : 0;
+  const nz = axis === 2 ? sign : 0;
   for (let j = 0; j < sv; j++) {
     const fv = v0 + (dv * (j + 0.5)) / sv;
     for (let i = 0; i < su; i++) {
@@ -83,41 +88,35 @@ function patchMean(
       const x = rect.origin[0] + rect.u[0] * fu + rect.v[0] * fv;
       const y = rect.origin[1] + rect.u[1] * fu + rect.v[1] * fv;
       const z = rect.origin[2] + rect.u[2] * fu + rect.v[2] * fv;
-      const nx = axis === 0 ? sign : 0;
-      const ny = axis === 1 ? sign : 0;
-      addWindowDirect(window, bvh, x, y, z, nx, ny, axis === 2 ? sign : 0, false, out);
+      addWindowDirect(window, bvh, x, y, z, nx, ny, nz, false, out);
     }
   }
   for (let g = 0; g < out.length; g++) out[g]! /= su * sv;
+
+  const sunlit = sunPatchOn(rect, axis, sign, window);
+  if (!sunlit) return;
+  const fromU = Math.max(u0, sunlit[0]);
+  const fromV = Math.max(v0, sunlit[2]);
+  const wide = Math.min(u0 + du, sunlit[1]) - fromU;
+  const high = Math.min(v0 + dv, sunlit[3]) - fromV;
+  if (wide <= 0 || high <= 0) return;
+  let sum = 0;
+  for (let j = 0; j < SUN_POINTS; j++) {
+    const fv = fromV + (high * (j + 0.5)) / SUN_POINTS;
+    for (let i = 0; i < SUN_POINTS; i++) {
+      const fu = fromU + (wide * (i + 0.5)) / SUN_POINTS;
+      const x = rect.origin[0] + rect.u[0] * fu + rect.v[0] * fv + nx * ORIGIN_OFFSET_M;
+      const y = rect.origin[1] + rect.u[1] * fu + rect.v[1] * fv + ny * ORIGIN_OFFSET_M;
+      const z = rect.origin[2] + rect.u[2] * fu + rect.v[2] * fv + nz * ORIGIN_OFFSET_M;
+      sum += sunIrradiance(window, bvh, x, y, z, nx, ny, nz, false);
+    }
+  }
+  out[window.sunGroup]! += (sum * wide * high) / (SUN_POINTS * SUN_POINTS * du * dv);
 }
 
 /** Sample points along an edge: two far away, up to eight where the light changes fast. */
 const pointsAlong = (edge: number, gap: number): number =>
   Math.min(8, Math.max(edge < 0.1 ? 1 : 2, Math.ceil((2 * edge) / gap)));
-
-/** Whether the beam of sun through the glass passes a patch: no farther from it than the patch is long. */
-function mayBeInSun(center: Float64Array, at: number, reach: number, window: WindowLight): boolean {
-  const { sun, normal, corners, rect } = window;
-  if (!sun) return false;
-  const { origin, u, v } = rect;
-  const c = [center[at]!, center[at + 1]!, center[at + 2]!];
-  let before = 0;
-  let cosine = 0;
-  for (let k = 0; k < 3; k++) {
-    before += (c[k]! - corners[k]!) * normal[k]!;
-    cosine -= sun.towards[k]! * normal[k]!;
-  }
-  const t = before / cosine;
-  let off = 0;
-  for (let k = 0; k < 3; k++) {
-    if (normal[k] !== 0) continue;
-    const q = c[k]! + sun.towards[k]! * t;
-    const low = Math.min(origin[k]!, origin[k]! + u[k]! + v[k]!);
-    const high = Math.max(origin[k]!, origin[k]! + u[k]! + v[k]!);
-    off = Math.max(off, low - q, q - high);
-  }
-  return off <= reach / cosine;
-}
 
 /** Distance from a point to the nearest point of the glass, m. */
 function distanceToGlass(center: Float64Array, at: number, { corners }: WindowLight): number {

@@ -22,7 +22,8 @@ const GLASS_GAP_M = 3e-4;
 
 /**
  * Illuminance by the sun through one window at a point with unit normal n, lx: the share of the sun's disc that is seen past
- * the edges of the glass and all rectangles, times beam, cosine and glass. Patches of sun have the soft edge they have in a room.
+ * the edges of the glass and all rectangles, times beam, cosine and glass. Patches of sun have the soft edge they have in a room;
+ * without `disc` the sun is a point.
  */
 export function sunIrradiance(
   window: WindowLight,
@@ -33,6 +34,7 @@ export function sunIrradiance(
   nx: number,
   ny: number,
   nz: number,
+  disc: boolean,
 ): number {
   const { sun, normal, corners } = window;
   if (!sun) return 0;
@@ -56,8 +58,8 @@ export function sunIrradiance(
   const by = sz * ax - sx * az;
   const bz = sx * ay - sy * ax;
   let seen = 0;
-  let of = PROBES;
-  for (let k = 0; k < PROBES + DISC; k++) {
+  let of = disc ? PROBES : 1;
+  for (let k = 0; k < (disc ? PROBES + DISC : 1); k++) {
     if (k === PROBES) {
       if (seen === 0 || seen === PROBES) break;
       seen = 0;

@@ -10,7 +10,7 @@ const shares = new Float64Array(PARTS);
 
 /**
  * Direct illuminance in lx that one window gives at a point with unit normal n, added to its light groups in `out`: exact
- * unshadowed values times visible shares, and the sun.
+ * unshadowed values times visible shares, and the sun where one looks `finest`.
  */
 export function addWindowDirect(
   window: WindowLight,
@@ -30,7 +30,7 @@ export function addWindowDirect(
   const ox = x + nx * ORIGIN_OFFSET_M;
   const oy = y + ny * ORIGIN_OFFSET_M;
   const oz = z + nz * ORIGIN_OFFSET_M;
-  if (window.sun) out[window.sunGroup]! += sunIrradiance(window, bvh, ox, oy, oz, nx, ny, nz);
+  if (finest && window.sun) out[window.sunGroup]! += sunIrradiance(window, bvh, ox, oy, oz, nx, ny, nz, true);
   windowShares(window, bvh, ox, oy, oz, nx, ny, nz, finest, shares);
   if (shares[0] === 0 && shares[1] === 0 && shares[2] === 0) return;
   windowIrradiance(window, x, y, z, nx, ny, nz, whole);
