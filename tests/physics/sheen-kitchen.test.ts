@@ -131,3 +131,15 @@ it('reads a veil over what has a gloss and none over what is matt', () => {
   }
   expect(read('ceiling', [2.5, 2.2, 1.6])).toBeNull();
 });
+
+it('tells with the reading of a point what an eye sees mirrored there, and nothing without an eye', () => {
+  const { basis, lit, setting } = day;
+  const eye: Vec3 = [2.6, 1.6, 1.6];
+  const { rect, u, v } = castRay(basis.transport.fineBvh, eye, [-0.3, 2.3, -0.4])!;
+  const read = (from: Vec3 | null) => readPoint(basis, lit, setting, [null, null], rect, u, v, null, from)!;
+  expect(basis.room.surfaces[basis.room.light.fine[rect]!.surface]).toBe('backsplash');
+  expect(read(eye).mirrored!.veil).toBeGreaterThan(0);
+  expect(read(null).mirrored).toBeNull();
+  // What is read besides is the same.
+  expect(read(eye).lab_d65).toEqual(read(null).lab_d65);
+});

@@ -21,6 +21,7 @@ import { exposureMatrix } from './exposure';
 import { type LightPart, lightParts } from './light-parts';
 import type { LitScheme } from './lit-scheme';
 import type { MirroredReading } from './mirrored-reading';
+import { readMirrored } from './read-mirrored';
 import type { RoomBasis } from './room-study';
 import { sampleAtlas, texelsAround } from './sample-atlas';
 import { adoptedWhite, type SettingLight } from './setting-light';
@@ -58,7 +59,7 @@ export function readPoint(
   u: number,
   v: number,
   place: PatternSample | null,
-  _eye: Vec3 | null = null,
+  eye: Vec3 | null = null,
   seenBy: SeenBy = 'used-to-it',
 ): PointReading | null {
   const fine = study.room.light.fine[rect];
@@ -80,6 +81,7 @@ export function readPoint(
 
   const { weights, gain } = place ?? { weights: [1], gain: 1 };
   const rho = mixed(laid.finish.components, weights, gain);
+  const component = laid.finish.components[heaviest(weights)]!.role;
   const adopted = adoptedWhite(setting, study.worktopDirect);
   const lab = installedLab(irradiance, rho, adopted);
   const placeWhite = installedLab(irradiance, null, adopted);
@@ -97,7 +99,7 @@ export function readPoint(
   );
   return {
     surface: laid.surface,
-    component: laid.finish.components[heaviest(weights)]!.role,
+    component,
     lux: white.y,
     lux_direct: setting.levels.reduce((sum, level, group) => sum + level * direct[group]!, 0),
     parts,
@@ -107,7 +109,11 @@ export function readPoint(
     srgb8: shown(reflected),
     white_srgb8: shown(white),
     seen_by: seenBy,
-    mirrored: null,
+    // Joints are matt whatever they lie between.
+    mirrored:
+      eye && component !== 'grout'
+        ? readMirrored(study, lit, setting, maps, { rect, u, v, eye }, irradiance, rho)
+        : null,
   };
 }
 
