@@ -57,8 +57,11 @@ function addFinishedShell(parts: Assembly, plan: Plan): void {
     d: [0, 0],
     z: [top, top + plan.upstand],
   };
-  const fields = [around(leftSide, raised), ...tiled.map((extent) => around(back, extent)), doorHole(plan)];
-  addShell(parts, plan, fields);
+  addShell(parts, plan, {
+    left: [around(leftSide, raised)],
+    back: tiled.map((extent) => around(back, extent)),
+    front: [doorHole(plan)],
+  });
   for (const extent of tiled) {
     parts.face(skin('backsplash'), ...boxAt(back, extent), faceAt(back, 'd+'), openingHoles(plan));
   }

@@ -29,7 +29,7 @@ export interface FineGeometry {
 export function buildFine(plan: Plan): FineGeometry {
   const parts = new Assembly();
   addOutside(parts, plan);
-  addShell(parts, plan, [doorHole(plan)]);
+  addShell(parts, plan, { front: [doorHole(plan)] });
   addFineOpenings(parts, plan);
   addDoor(parts, plan);
   addSkirting(parts, plan);

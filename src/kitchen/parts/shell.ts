@@ -10,18 +10,24 @@ import { boxAt, faceAt, wallSide } from './side';
 
 const WALLS: readonly Wall[] = ['left', 'right', 'front', 'back'];
 
-/** Floor (boards along x, towards the left wall), ceiling and walls, seen from inside, less all openings and `finished` otherwise. */
-export function addShell(parts: Assembly, plan: Plan, finished: readonly Solid[]): void {
+/** Places on the walls that are finished otherwise, as boxes that straddle the wall's plane. */
+type WallFields = { readonly [W in Wall]?: readonly Solid[] };
+
+/** Floor (boards along x, towards the left wall), ceiling and walls, seen from inside, less all openings and `fields`. */
+export function addShell(parts: Assembly, plan: Plan, fields: WallFields): void {
   const { width, depth, height } = plan;
   parts.face({ surface: 'floor', coordinates: inPlane() }, [0, 0, 0], [width, depth, 0], 'z+');
   const ceiling = { surface: 'ceiling', coordinates: inPlane() } as const;
   parts.face(ceiling, [0, 0, height], [width, depth, height], 'z-', lampHoles(plan));
-  const holes = [...openingHoles(plan), ...finished];
+  const holes = openingHoles(plan);
   for (const wall of WALLS) {
     const side = wallSide(plan, wall);
     const a = [0, side.along === 0 ? width : depth] as const;
     const box = boxAt(side, { a, d: [0, 0], z: [0, height] });
-    parts.face({ surface: 'wall', coordinates: inPlane() }, ...box, faceAt(side, 'd+'), holes);
+    parts.face({ surface: 'wall', coordinates: inPlane() }, ...box, faceAt(side, 'd+'), [
+      ...holes,
+      ...(fields[wall] ?? []),
+    ]);
   }
 }
 
