@@ -73,7 +73,8 @@ export function relax(
       max(f32x4.extract_lane(worst, 2), f32x4.extract_lane(worst, 3)),
     );
     const ratio: f32 = last > 0 ? min<f32>(0.99, max<f32>(0.2, change / last)) : 0.9;
-    if ((change * ratio) / (1 - ratio) < tolerance) return sweep + 1;
+    // Turned round, so that what is not a number ends here, too.
+    if (!((change * ratio) / (1 - ratio) >= tolerance)) return sweep + 1;
     last = change;
   }
   return most;

@@ -39,6 +39,8 @@ interface Exports {
 
 /** Below this the rounding of float32 is what one sees: who asks for more gets float64. */
 const FINEST_TOLERANCE = 1e-6;
+/** Keeps the weight of a band in the dark within float32; its changes are below anything one could see. */
+const LARGEST_WEIGHT = 1e30;
 /** Numbers of a colour in memory: a vector. */
 const COLOR_BYTES = 16;
 
@@ -71,7 +73,7 @@ export function createWasmKernel(): WasmKernel | null {
       const rho = arena.placePadded(reflectance, bands, padded);
       const falls = perBand ? arena.placePadded(direct, bands, padded) : arena.place(direct);
       const weight = arena.placePadded(
-        scale.map((one) => 1 / one),
+        scale.map((one) => Math.min(LARGEST_WEIGHT, 1 / one)),
         bands,
         padded,
       );
