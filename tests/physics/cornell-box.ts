@@ -3,7 +3,7 @@ import type { LightRoom, Rect, Solid, Vec3 } from '../../src/engine/light/types'
 import { roomOf } from './box-room';
 import { CORNELL_BLOCKS_MM, CORNELL_LAMP_MM, CORNELL_SIZE_MM } from './cornell-box.data';
 
-export const [WHITE, GREEN, RED] = [0, 1, 2] as const;
+const [WHITE, GREEN, RED] = [0, 1, 2] as const;
 export const LUMENS = 10_000;
 
 // Ten times as large as the original, which light does not mind: lengths are those of a room, m.

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
+import { layoutPatches, patchAt } from '../../src/engine/light/patches';
 import { quadFactor } from '../../src/engine/light/polygon-factor';
 import { buildTransport, buildTransportInSteps, type Transport } from '../../src/engine/light/transport';
 import type { Rect } from '../../src/engine/light/types';
@@ -103,6 +104,29 @@ it('reciprocity and closure hold to 1e-6 with unequal patches, in a box with a l
     expect(open).toBeLessThan(1e-6);
     expect(uneven).toBeLessThan(1e-6);
   }
+});
+
+it('patches tile their rectangle, are found by where they lie, and are small by the strip and in corners', () => {
+  const { coarse, lamps } = checkRoom().room;
+  const patches = layoutPatches(
+    coarse,
+    0.3,
+    lamps.map(({ rect }) => rect),
+  );
+  const { span, rect } = patches;
+  const covered = new Float64Array(coarse.length);
+  for (let p = 0; p < patches.count; p++) {
+    const [u0, du, v0, dv] = span.subarray(4 * p, 4 * p + 4) as unknown as [number, number, number, number];
+    covered[rect[p]!]! += du * dv;
+    for (const f of [0.01, 0.5, 0.99]) expect(patchAt(patches, rect[p]!, u0 + f * du, v0 + (1 - f) * dv)).toBe(p);
+  }
+  for (const share of covered) expect(share).toBeCloseTo(1, 9);
+  // The wall opposite the run, 2.5 m high: near 0.3 m in its middle, a few centimetres by floor and ceiling.
+  const wall = [...rect.keys()].filter((p) => rect[p] === 5);
+  const lengths = wall.map((p) => 2.5 * span[4 * p + 1]!);
+  expect(Math.min(...lengths)).toBeLessThan(0.1);
+  expect(Math.max(...lengths)).toBeGreaterThan(0.25);
+  expect(Math.max(...lengths)).toBeLessThan(0.3 + 1e-9);
 });
 
 it('the same seed gives the same numbers', () => {
