@@ -13,7 +13,7 @@ const RUNS = 21;
 const kitchen = JSON.parse(readFileSync(new URL('../../scenes/l-island.json', import.meta.url), 'utf8')) as Kitchen;
 const room = buildRoom(kitchen).light;
 const transport = buildTransport(room);
-const direct = transport.direct[0]!;
+const direct = transport.direct.find((lx) => lx.some((one) => one > 0))!;
 const reflectance = Float32Array.from(
   { length: 24 * room.surfaces.length },
   (_, i) => 0.15 + (0.6 * ((i * 7) % 13)) / 13,
