@@ -168,6 +168,10 @@ describe('the light desk', () => {
     expect(orange.surfaces.map(({ flat }) => flat)).toEqual(neutral.surfaces.map(({ flat }) => flat));
     const after = read(rect)!;
     expect(after.srgb8).not.toEqual(before.srgb8);
+    // What the nodes hold in single precision, and its parts.
+    expect(before.parts.reduce((sum, { lux }) => sum + lux, 0) / before.lux).toBeCloseTo(1, 5);
+    const direct = before.parts.filter(({ from }) => from.kind === 'direct').reduce((sum, { lux }) => sum + lux, 0);
+    expect(direct).toBeCloseTo(before.lux_direct, 6);
     const { srgb8, white_srgb8, seen_by } = before;
     expect({ ...after, srgb8, white_srgb8, seen_by }).toEqual(before);
     for (let i = 0; i < 50; i++) await pause();
@@ -179,6 +183,29 @@ describe('the light desk', () => {
     expect(painted().seenBy).toBe('daylight-camera');
     desk.receive({ kind: 'see-by', seenBy: 'used-to-it' });
     expect(painted().seenBy).toBe('used-to-it');
+  });
+
+  it('reads a sample flat and upright on the counter, and nothing of a finish there is none of', () => {
+    messages.length = 0;
+    desk.receive({ kind: 'read-stand', ticket: 5, option: 'our-floor', finish: 'WD-01' });
+    desk.receive({ kind: 'read-stand', ticket: 6, option: 'our-floor', finish: 'XX-99' });
+    desk.receive({ kind: 'read-stand', ticket: 7, option: 'nowhere', finish: 'WD-01' });
+    const [found, none, nowhere] = messages.map((message) => (message.kind === 'stand' ? message.reading : null));
+    expect([none, nowhere]).toEqual([null, null]);
+    const { flat, upright, finish, between_de00 } = found!;
+    expect(finish).toBe('WD-01');
+    // Light comes from above; what stands on the counter sees the counter, too, and what lies on it does not.
+    expect(flat.lux).toBeGreaterThan(upright.lux);
+    expect(between_de00).toBeGreaterThan(0);
+    const offCounter = [flat, upright].map(
+      ({ parts }) => parts.find(({ from }) => from.kind === 'bounce' && from.surface === 'counter')?.share ?? 0,
+    );
+    expect(offCounter[0]!).toBe(0);
+    expect(offCounter[1]!).toBeGreaterThan(0.1);
+    for (const { lux, parts, components } of [flat, upright]) {
+      expect(parts.reduce((sum, part) => sum + part.lux, 0) / lux).toBeCloseTo(1, 9);
+      expect(components.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 9);
+    }
   });
 
   it('says so when a setting is not known', async () => {

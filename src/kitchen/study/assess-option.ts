@@ -43,7 +43,7 @@ export function assessOption(project: Project, optionId: string, settingId: stri
   return success(holdsIn(input, judge(input)));
 }
 
-function findSetting(project: Project, id: string): Result<Setting> {
+export function findSetting(project: Project, id: string): Result<Setting> {
   const setting = project.settings.find((candidate) => candidate.id === id);
   return setting
     ? success(setting)

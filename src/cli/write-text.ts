@@ -1,0 +1,28 @@
+import { writeFileSync } from 'node:fs';
+import { failure, type Result, success } from '../engine/result';
+
+/** Writes a file (UTF-8), in place of what stood there; or says why it cannot be written. */
+export function writeText(file: string, text: string): Result<null> {
+  try {
+    writeFileSync(file, text);
+    return success(null);
+  } catch (error) {
+    const code = error instanceof Error && 'code' in error ? String(error.code) : String(error);
+    return failure({
+      code: 'unwritable-file',
+      text: `The file cannot be written: ${REASONS[code] ?? code}.`,
+      at: { file },
+      remedy: 'Name a file in a folder that exists and may be written to.',
+    });
+  }
+}
+
+const REASONS: Readonly<Record<string, string>> = {
+  ENOENT: 'there is no such folder',
+  ENOTDIR: 'a part of its path is no folder',
+  EISDIR: 'it is a folder',
+  EACCES: 'writing there is not allowed',
+  EPERM: 'writing there is not allowed',
+  EROFS: 'writing there is not allowed',
+  ENOSPC: 'the disk is full',
+};
