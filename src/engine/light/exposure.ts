@@ -18,7 +18,8 @@ const ASPECT = 1.6;
 /**
  * Illuminance of what one sees from the given viewpoints in a room of standard reflectances: one row of points per group at
  * level 1, lx. The exposure is taken from it, which so depends on the room and its lamps and not on the finishes compared. With a
- * layer only its groups are filled.
+ * layer only its groups are filled. Sun that falls on a place directly is left out: one exposes for the room, and a patch of sun
+ * may burn out.
  */
 export function referenceView(
   room: LightRoom,
@@ -35,6 +36,7 @@ export function referenceView(
   );
   const seen: number[][] = radiosity.map(() => []);
   const direct = new Float64Array(room.groups.length);
+  const suns = new Set(transport.windows.map(({ sunGroup }) => sunGroup));
   for (const viewpoint of viewpoints) {
     for (const direction of directionsOf(viewpoint)) {
       const hit = castRay(transport.fineBvh, viewpoint.eye, direction);
@@ -45,6 +47,7 @@ export function referenceView(
       const normal = [0, 1, 2].map((k) => (k === axis ? sign : 0)) as unknown as Vec3;
       direct.fill(0);
       addDirect(scene, at(0), at(1), at(2), ...normal, direct);
+      for (const sun of suns) direct[sun] = 0;
       const row = nearestNode(nodes, hit.rect, hit.u, hit.v);
       for (const [group, b] of radiosity.entries()) seen[group]!.push(direct[group]! + rowTimes(nodes, row, b));
     }
