@@ -57,6 +57,8 @@ export interface AppState {
   readonly contextLost: boolean;
 
   readonly room: Room | null;
+  /** Another room is on its way; the one shown is that of before. */
+  readonly isRoomComing: boolean;
   readonly light: RoomLight | null;
   /** By option id; the latest that came. */
   readonly looks: Readonly<Record<string, Look>>;
@@ -93,6 +95,7 @@ export function initialState(project: Project, theme: Theme): AppState {
     told: null,
     contextLost: false,
     room: null,
+    isRoomComing: false,
     light: null,
     looks: {},
     assessments: {},

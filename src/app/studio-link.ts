@@ -1,23 +1,40 @@
 import type { StoreApi } from 'zustand/vanilla';
+import type { RoomLight } from '../kitchen/look';
+import type { Room } from '../kitchen/types';
 import { problemTold } from '../ui/parts/told';
 import type { Studio, StudioEvents } from '../workers/studio';
 import { type AppState, chosenOption, otherOption, projectOf, shownOption, shownSetting } from './state';
 
-/** What the workers say goes into the state. */
+/**
+ * What the workers say goes into the state. A new room waits for its first light and look, so that the picture of the one
+ * before stays until there is another.
+ */
 export function studioEvents(store: StoreApi<AppState>): StudioEvents {
+  let room: Room | null = null;
+  let light: RoomLight | null = null;
   return {
-    room: (room) =>
+    room: (next) => {
+      room = next;
+      light = null;
+      store.setState({ isRoomComing: true });
+    },
+    light: (next) => {
+      if (room) light = next;
+      else store.setState({ light: next });
+    },
+    look: (look) => {
+      if (!room || !light) {
+        return store.setState((state) => ({ looks: { ...state.looks, [look.option]: look } }));
+      }
+      const { viewpoints } = room;
+      const fresh = { room, light, looks: { [look.option]: look }, picked: null, isRoomComing: false };
+      room = null;
+      light = null;
       store.setState((state) => ({
-        room,
-        light: null,
-        looks: {},
-        picked: null,
-        viewpoint: room.viewpoints.some((one) => one.id === state.viewpoint)
-          ? state.viewpoint
-          : (room.viewpoints[0]?.id ?? null),
-      })),
-    light: (light) => store.setState({ light }),
-    look: (look) => store.setState((state) => ({ looks: { ...state.looks, [look.option]: look } })),
+        ...fresh,
+        viewpoint: viewpoints.some((one) => one.id === state.viewpoint) ? state.viewpoint : (viewpoints[0]?.id ?? null),
+      }));
+    },
     assessment: (assessment, isCurrent) =>
       store.setState((state) => ({
         assessments: { ...state.assessments, [assessment.option]: assessment },

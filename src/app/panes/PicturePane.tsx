@@ -29,7 +29,7 @@ export function PicturePane() {
   const lamps = useAppState((state) => projectOf(state).lamps) ?? NO_LAMPS;
   const chosen = useAppState((state) => state.viewpoint);
   const contextLost = useAppState((state) => state.contextLost);
-  const busy = useAppState((state) => !state.light?.isFinal);
+  const busy = useAppState((state) => state.isRoomComing || !state.light?.isFinal);
   const fixtures = useAppState((state) => projectOf(state).kitchen.fixtures);
   const groups = useMemo(
     () => LAMP_GROUPS.filter((group) => fixtures.some((fixture) => fixture.group === group)),

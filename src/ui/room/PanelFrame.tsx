@@ -16,6 +16,9 @@ export function PanelFrame({ title, opener, onClose, children }: PanelFrameProps
   const panel = useRef<HTMLElement>(null);
   useEffect(() => {
     panel.current?.focus({ preventScroll: true });
+    // What stood here before may have been scrolled.
+    panel.current?.parentElement?.scrollTo(0, 0);
+    panel.current?.scrollIntoView({ block: 'nearest' });
     return () => {
       const { activeElement } = document;
       if (activeElement && activeElement !== document.body) return;

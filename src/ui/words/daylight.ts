@@ -12,7 +12,6 @@ const degrees = (value: number): string => `${value} ${Math.abs(value) === 1 ? '
 /** Words of the panel for daylight. */
 export const DAYLIGHT = {
   title: 'Daylight',
-  open: 'Daylight panel',
   close: 'Close',
   plan: 'Plan of the kitchen from above, back wall at the top',
   bearing: 'Bearing of the back wall',
@@ -63,15 +62,13 @@ export const DAYLIGHT = {
   latitude: 'Latitude, north +',
   longitude: 'Longitude, east +',
   clock: 'Clock, hours from UTC',
-  results: 'What comes of it',
-  azimuth: 'Sun stands at',
-  elevation: 'Sun is high',
-  skyLux: 'Sky on open ground',
-  sunLux: 'Sun on open ground',
+  azimuth: 'Sun direction',
+  elevation: 'Sun height',
+  skyLux: 'Sky outdoors',
+  sunLux: 'Sun outdoors',
   azimuthValue: (azimuth_deg: number) => `${integer(azimuth_deg)}° from north`,
   elevationValue: (elevation_deg: number) => `${integer(elevation_deg)}°`,
   lx: (lx: number) => `${integer(roundLux(lx))} lx`,
-  night: 'No daylight in this setting.',
 } as const;
 
 /** Light outdoors varies by more than a hundredth from minute to minute. */
@@ -102,7 +99,6 @@ export const WINDOWS = {
   kinds: { window: 'Window', 'glazed-door': 'Glazed door' },
   kind: 'Kind',
   wall: 'Wall',
-  center: 'Middle from the corner',
   width: 'Width',
   height: 'Height',
   sill: 'Sill above the floor',

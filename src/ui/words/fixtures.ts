@@ -4,7 +4,6 @@ import { PICTURE } from './picture';
 /** Words of the panel for the lamps of a room. */
 export const FIXTURES = {
   title: 'Lamps of the room',
-  open: 'Lamps panel',
   plan: 'Plan of the kitchen from above with its lamps, back wall at the top',
   list: 'Lamps by kind',
   none: 'The room has no lamps.',

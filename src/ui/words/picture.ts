@@ -15,7 +15,6 @@ export const PICTURE = {
   blind: 'Daylight past the blind',
   roomDaylight: 'Sun and windows',
   roomLamps: 'Lamps of the room',
-  noLamps: 'No lamps in the room',
   editSettings: 'Edit settings',
   settingName: 'Name of the setting',
   copySetting: 'Keep as a copy',
