@@ -84,7 +84,7 @@ function sizeChecks(kitchen: Kitchen, opening: Opening, path: string): Check[] {
     [
       `${path}.sill`,
       isDoor || sill >= leastSill,
-      `${name} has its sill in the skirting.`,
+      `${name} has its sill in the baseboard.`,
       `Raise the sill to ${leastSill} mm or more, or make it a glazed door.`,
     ],
   ];
