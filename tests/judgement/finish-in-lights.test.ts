@@ -8,12 +8,17 @@ import { daylightMatch, pairSentence } from '../../src/kitchen/study/pair-in-lig
 import { studyBasisNow } from '../../src/kitchen/study/room-study';
 import { settingLight } from '../../src/kitchen/study/setting-light';
 import { worktopLights } from '../../src/kitchen/study/worktop-lights';
-import { DAYLIGHT_GROUPS, GROUPS, type GroupId } from '../../src/model/project';
+import { DAYLIGHT_GROUPS, GROUPS, type GroupId, type Project } from '../../src/model/project';
 import { demoProject } from '../io/demo';
 import { finish, knownTo } from './finishes';
 import { measured, metamericTo } from './metamers';
 
-const project = demoProject();
+const whole = demoProject();
+/** The demo in two lights only. */
+const project: Project = {
+  ...whole,
+  settings: whole.settings.filter(({ id }) => id === 'day' || id === 'evening'),
+};
 /** The room the lights are read in, and its direct light on the worktop by day. */
 const day = settingLight(project, project.settings[0]!);
 if (!day.ok) throw new Error(day.problem.text);

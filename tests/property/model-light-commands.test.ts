@@ -8,7 +8,12 @@ import { record, redo, startHistory, undo } from '../../src/model/history';
 import type { BeamRecord, Daylight, Fixture, Opening, Project } from '../../src/model/project';
 import { demoProject } from '../io/demo';
 
-const demo = demoProject();
+const whole = demoProject();
+/** The demo in two lights only. */
+const demo: Project = {
+  ...whole,
+  settings: whole.settings.filter(({ id }) => id === 'day' || id === 'evening'),
+};
 const [usual] = demo.kitchen.openings;
 const beam: BeamRecord = {
   id: 'narrow',

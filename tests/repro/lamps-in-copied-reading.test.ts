@@ -20,7 +20,7 @@ it('names a setting with the lamps that are on now', () => {
   const named = () => settingWithLamps(shownSetting(store.getState()));
   expect(named()).toBe('Day');
   store.setState({ setting: 'evening' });
-  expect(named()).toBe('Evening, lamps of 3000 K');
+  expect(named()).toBe('Evening, lamps of 3000 K and 2700 K, Ra 90');
   actions.setLamp('LED-B3', false);
   expect(named()).toBe('Evening, lamps of 4000 K');
   for (const group of LAMP_GROUPS) actions.setLevel(group, 0, false);
