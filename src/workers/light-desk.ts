@@ -269,11 +269,18 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
     }
   }
 
+  /** The request on screen, unless its room is under another sky already: its lamps and that sky do not belong together. */
+  function settled(): Job | null {
+    const sky = current?.setting.daylight;
+    return current && (!sky || sky.key === current.room.basis.outdoors) ? current : null;
+  }
+
   function answer({ ticket, option, rect, u, v, eye, place }: ReadPoint): void {
-    const lit = current && litOf(current, option);
+    const job = settled();
+    const lit = job && litOf(job, option);
     const reading =
-      current && lit
-        ? readPoint(current.room.basis, lit, current.setting, current.room.directMaps, rect, u, v, place, eye, seenBy)
+      job && lit
+        ? readPoint(job.room.basis, lit, job.setting, job.room.directMaps, rect, u, v, place, eye, seenBy)
         : null;
     post({ kind: 'point', ticket, reading });
   }
@@ -288,10 +295,10 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
   }
 
   function answerStand({ ticket, option, finish: id }: ReadStand): void {
-    const lit = current && litOf(current, option);
-    const finish = current && laidSample(current.show.project, id);
-    const reading =
-      current && lit && finish?.ok ? readStand(current.room.basis, lit, current.setting, finish.value) : null;
+    const job = settled();
+    const lit = job && litOf(job, option);
+    const finish = job && laidSample(job.show.project, id);
+    const reading = job && lit && finish?.ok ? readStand(job.room.basis, lit, job.setting, finish.value) : null;
     post({ kind: 'stand', ticket, reading });
   }
 
