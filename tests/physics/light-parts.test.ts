@@ -175,7 +175,7 @@ describe('the darkest place of a surface', () => {
     const patchLux = Float64Array.from({ length: transport.patches.count }, (_, p) =>
       levels.reduce((sum, level, g) => sum + level * (scheme.radiosity[g]?.[24 * p] ?? 0), 0),
     );
-    const bounced = nodeLux(nodes.rows, patchLux);
+    const bounced = nodeLux(nodes, patchLux);
     for (const place of places) {
       const least = leastLux(light, nodes, place, levels, bounced);
       const mean = placeIrradiance(place, scheme, settingOf([1, 0.5])).lux;

@@ -1,17 +1,10 @@
-import type { NodeGather } from './nodes';
+import { gatherNodes, type NodeGather } from './nodes';
 import { samplesOf } from './surface-light';
-import type { LightRoom, SparseRows, SurfaceLight } from './types';
+import type { LightRoom, SurfaceLight } from './types';
 
 /** Illuminance by indirect light at every display node, lx. `patchLux`: the luminous exitance of each patch, lm/m2. */
-export function nodeLux({ count, start, column, value }: SparseRows, patchLux: ArrayLike<number>): Float64Array {
-  const lux = new Float64Array(count);
-  for (let row = 0; row < count; row++) {
-    let sum = 0;
-    for (let e = start[row]!; e < start[row + 1]!; e++) sum += value[e]! * patchLux[column[e]!]!;
-    lux[row] = sum;
-  }
-  return lux;
-}
+export const nodeLux = (nodes: Pick<NodeGather, 'rows'>, patchLux: ArrayLike<number>): Float32Array =>
+  gatherNodes(nodes, Float32Array.from(patchLux), 1);
 
 /**
  * Least illuminance over the sample points of a surface, lx: direct light there and what bounces there, as the nodes around
@@ -24,21 +17,23 @@ export function leastLux(
   levels: readonly number[],
   indirect: ArrayLike<number>,
 ): number {
+  const burning = [...levels.keys()].filter((group) => levels[group]! > 0);
   let least = Infinity;
   let at = 0;
   for (const r of rects) {
     const { nu, nv } = samplesOf(room.fine[r]!);
     const alongU = atlas.blocks[4 * r + 2]!;
-    const alongV = atlas.blocks[4 * r + 3]!;
+    const across = Array.from({ length: nu }, (_, i) => between((i + 0.5) / nu, alongU));
     for (let j = 0; j < nv; j++) {
-      const [below, above, up] = between((j + 0.5) / nv, alongV);
-      for (let i = 0; i < nu; i++) {
-        const [left, right, over] = between((i + 0.5) / nu, alongU);
-        const read = (column: number, row: number) => indirect[first[r]! + row * alongU + column]!;
-        const low = read(left, below) * (1 - over) + read(right, below) * over;
-        const high = read(left, above) * (1 - over) + read(right, above) * over;
-        let lux = low * (1 - up) + high * up;
-        for (const level of levels) lux += level * directAt[at++]!;
+      const [below, above, up] = between((j + 0.5) / nv, atlas.blocks[4 * r + 3]!);
+      const low = first[r]! + below * alongU;
+      const high = first[r]! + above * alongU;
+      for (const [left, right, over] of across) {
+        const under = indirect[low + left]! + (indirect[low + right]! - indirect[low + left]!) * over;
+        const upper = indirect[high + left]! + (indirect[high + right]! - indirect[high + left]!) * over;
+        let lux = under + (upper - under) * up;
+        for (const group of burning) lux += levels[group]! * directAt[at + group]!;
+        at += levels.length;
         if (lux < least) least = lux;
       }
     }

@@ -48,19 +48,34 @@ const DIRECT_FINER = 3;
 const RAYS = 400;
 const SEED = 7;
 
-/** Mean irradiance on the largest face of each kind, the room closed by the same rectangles that bounce its light. */
+/** The largest face of each kind, and the mean irradiance on it. */
 export function exportedZones(
   surfaces: readonly SurfaceId[],
   rects: readonly ShiningRect[],
   reflectance: Float32Array,
 ): ExportedZone[] {
-  const room = exportedLight(surfaces, rects);
+  const zones = ZONES.flatMap(([name, facing]) => {
+    const zone = largestZone(surfaces.indexOf(name), facing, rects);
+    return zone ? [{ name, ...zone }] : [];
+  });
+  const means = zoneMeans(rects, reflectance, zones);
+  return zones.map((zone, i) => ({ ...zone, upstand: means[i]! }));
+}
+
+/**
+ * Mean irradiance in three bands over parts of a closed room's faces, lm/m2, the room closed by the same rectangles that bounce
+ * its light. `reflectance`: per surface and band, for the rectangles' `surface`.
+ */
+export function zoneMeans(
+  rects: readonly ShiningRect[],
+  reflectance: Float32Array,
+  zones: readonly Zone[],
+): [number, number, number][] {
+  const room = exportedLight(rects);
   const transport = buildTransport(room);
   const radiosity = solveGroup(transport, reflectance, transport.direct[0]!, { bands: BANDS });
   const scene = directScene(transport);
-  return ZONES.flatMap(([name, facing]) => {
-    const zone = largestZone(name, facing, surfaces, rects);
-    if (!zone) return [];
+  return zones.map((zone) => {
     const gatherer = startGather(room, transport, RAYS, SEED);
     for (const [point, normal] of pointsOf(zone, 1)) gatherPoint(gatherer, ...point, ...normal);
     const direct = new Float64Array(1);
@@ -70,20 +85,19 @@ export function exportedZones(
       directPoints++;
     }
     const indirect = gatherNodes({ rows: finishGather(gatherer) }, radiosity, BANDS);
-    const upstand = [0, 1, 2].map((band) => {
+    return [0, 1, 2].map((band) => {
       let sum = 0;
       for (let i = band; i < indirect.length; i += BANDS) sum += indirect[i]!;
       return (sum * BANDS) / indirect.length + direct[0]! / directPoints;
     }) as [number, number, number];
-    return [{ name, ...zone, upstand }];
   });
 }
 
 /** The room for the light engine: what bounces light is what is seen, everything that shines is one group of diffuse lamps. */
-function exportedLight(surfaces: readonly SurfaceId[], rects: readonly ShiningRect[]): LightRoom {
+function exportedLight(rects: readonly ShiningRect[]): LightRoom {
   const coarse = rects.map(({ rect }) => rect);
   return {
-    surfaces,
+    surfaces: [],
     groups: ['all'],
     coarse,
     fine: coarse.map((rect) => ({ ...rect, pattern: { s0: 0, t0: 0, su: 0, tu: 0, sv: 0, tv: 0 }, piece: 0 })),
@@ -96,19 +110,14 @@ function exportedLight(surfaces: readonly SurfaceId[], rects: readonly ShiningRe
   };
 }
 
-type Zone = Omit<ExportedZone, 'name' | 'upstand'>;
+/** A part of a face. */
+export type Zone = Omit<ExportedZone, 'name' | 'upstand'>;
 
-function largestZone(
-  name: SurfaceId,
-  facing: Facing,
-  surfaces: readonly SurfaceId[],
-  rects: readonly ShiningRect[],
-): Zone | null {
-  const index = surfaces.indexOf(name);
+function largestZone(surface: number, facing: Facing, rects: readonly ShiningRect[]): Zone | null {
   let most = 0;
   let found: Zone | null = null;
   for (const { rect } of rects) {
-    if (rect.surface !== index || facingOf(rect) !== facing) continue;
+    if (rect.surface !== surface || facingOf(rect) !== facing) continue;
     const area = Math.hypot(...rect.u) * Math.hypot(...rect.v);
     if (area <= most) continue;
     most = area;

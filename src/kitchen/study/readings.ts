@@ -36,7 +36,7 @@ export function judgeInput(
   const worktopLx = placeIrradiance(counterLight(study), solved, setting).lux;
   const lightWhites = lightWhitesOf(study, solved, setting);
   const sent = patchLux(study, solved, setting);
-  const bounced = nodeLux(study.nodes.rows, sent);
+  const bounced = nodeLux(study.nodes, sent);
   const bySurface = new Map<number, InstalledReading[]>();
   study.surfaceLights.forEach((light, index) => {
     const laid = solved.scheme.surfaces[light.surface];
