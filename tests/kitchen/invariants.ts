@@ -7,15 +7,15 @@ import { Assembly } from '../../src/kitchen/parts/assembly';
 import { addOutside } from '../../src/kitchen/parts/shell';
 import { planKitchen } from '../../src/kitchen/plan/plan-kitchen';
 import type { Row } from '../../src/model/layout/types';
-import type { Kitchen } from '../../src/model/project';
+import type { BeamRecord, Kitchen } from '../../src/model/project';
 import { area, bounds, castRay, coplanarOverlaps, frontPoint, inside } from './geometry';
 
 /** Everything that must hold for any kitchen that fits its room; sentences about what does not. */
-export function brokenInvariants(kitchen: Kitchen, rays: number): string[] {
+export function brokenInvariants(kitchen: Kitchen, rays: number, beams: readonly BeamRecord[] = []): string[] {
   const plan = planKitchen(kitchen);
   const fine = buildFine(plan);
   const coarse = buildCoarse(plan);
-  const room = buildRoom(kitchen);
+  const room = buildRoom(kitchen, beams);
   const size: Vec3 = [plan.width, plan.depth, plan.height];
   const shell = new Assembly();
   addOutside(shell, plan);

@@ -5,10 +5,11 @@ import type { Plan } from '../plan/types';
 import { append, emptyMesh, toProp } from './mesh';
 import { tube } from './tube';
 
-/** Share of a shade's height up to which it is straight, its neck over its lower radius, and how far its bottom lies above the lamp's face, m. */
+/** Share of a shade's height up to which it is straight; its neck and its rim over its radius; how far its bottom lies above the lamp's face, m. */
 const STRAIGHT = 0.4;
 const NECK = 0.16;
-const ABOVE_FACE = 0.003;
+const ABOVE_FACE = 0.001;
+const RIM = 0.985;
 const CURVE_STEPS = 8;
 const SIDES = 40;
 const CABLE = 0.003;
@@ -50,7 +51,7 @@ function profile(diameter: number): { readonly heights: number[]; readonly radii
   const straight = STRAIGHT * SHADE_HEIGHT * diameter;
   const dome = SHADE_HEIGHT * diameter - straight;
   const heights = [ABOVE_FACE, ABOVE_FACE + 0.002, straight * 0.5];
-  const radii = [radius - 0.002, radius, radius];
+  const radii = [RIM * radius, radius, radius];
   for (let i = 0; i <= CURVE_STEPS; i++) {
     const angle = (Math.PI / 2) * (i / CURVE_STEPS);
     heights.push(straight + dome * Math.sin(angle));

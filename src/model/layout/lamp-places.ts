@@ -24,7 +24,7 @@ const BESIDE_PLINTH = 2;
 /** Side of a square with the area of a circle of diameter 1. */
 const SAME_AREA = Math.sqrt(Math.PI) / 2;
 /** Side of the square that a pendant's round shade holds, over its diameter: one of the shade's area would stick out. */
-const IN_SHADE = 0.7;
+const IN_SHADE = 0.66;
 
 /** Where every lamp of a kitchen is, fixture after fixture; for lamps that have no places of their own, spread evenly. */
 export const lampPlaces = (kitchen: Kitchen, rows: Rows): readonly LampPlace[] =>
