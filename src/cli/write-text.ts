@@ -1,10 +1,20 @@
-import { writeFileSync } from 'node:fs';
+import { closeSync, existsSync, openSync, unlinkSync, writeFileSync } from 'node:fs';
 import { failure, type Result, success } from '../engine/result';
 
 /** Writes a file (UTF-8), in place of what stood there; or says why it cannot be written. */
-export function writeText(file: string, text: string): Result<null> {
+export const writeText = (file: string, text: string): Result<null> => tried(file, () => writeFileSync(file, text));
+
+/** Whether a file can be written, before long work is done for it; what stands there stays. */
+export const checkWritable = (file: string): Result<null> =>
+  tried(file, () => {
+    const isNew = !existsSync(file);
+    closeSync(openSync(file, 'a'));
+    if (isNew) unlinkSync(file);
+  });
+
+function tried(file: string, write: () => void): Result<null> {
   try {
-    writeFileSync(file, text);
+    write();
     return success(null);
   } catch (error) {
     const code = error instanceof Error && 'code' in error ? String(error.code) : String(error);

@@ -7,7 +7,7 @@ import { COMMON_OPTIONS, type Command, type Report } from '../command';
 import { inFile, type Opened, openProject } from '../open-project';
 import { lightText } from '../text/light-text';
 import { standText } from '../text/stand-text';
-import { writeText } from '../write-text';
+import { checkWritable, writeText } from '../write-text';
 
 const OPTIONS = {
   ...COMMON_OPTIONS,
@@ -30,11 +30,13 @@ export const light: Command = {
     const { subject: file, values } = given.value;
     const opened = openProject(file, values.option, values.setting);
     if (!opened.ok) return opened;
+    const target = values['export-room'];
+    const writable = target === undefined ? success(null) : checkWritable(target);
+    if (!writable.ok) return writable;
     const report = values.stand === undefined ? onSurfaces(opened.value) : ofSample(opened.value, values.stand);
     if (!report.ok) return { ...report, problem: inFile(file, report.problem) };
     const { json, text } = report.value;
     const { notices } = opened.value;
-    const target = values['export-room'];
     if (target === undefined) return success({ json, text, notices });
     const written = writeRoom(opened.value, target);
     if (!written.ok) return written;
