@@ -3,9 +3,11 @@ import { expect, it } from 'vitest';
 import { tintWord } from '../../src/engine/judge/tint-words';
 import * as cautions from '../../src/ui/words/cautions';
 import * as copy from '../../src/ui/words/copy';
+import * as daylight from '../../src/ui/words/daylight';
 import * as drawer from '../../src/ui/words/drawer';
 import * as findings from '../../src/ui/words/findings';
 import * as finishes from '../../src/ui/words/finishes';
+import * as fixtures from '../../src/ui/words/fixtures';
 import * as ledge from '../../src/ui/words/ledge';
 import { decimal, labText, percent } from '../../src/ui/words/numbers';
 import * as picture from '../../src/ui/words/picture';
@@ -18,7 +20,21 @@ const texts = (value: unknown): readonly string[] => {
   if (typeof value === 'string') return [value];
   return typeof value === 'object' && value !== null ? Object.values(value).flatMap(texts) : [];
 };
-const all = [cautions, copy, drawer, finishes, findings, ledge, picture, problems, reading, seenBy, bar].flatMap(texts);
+const all = [
+  cautions,
+  copy,
+  daylight,
+  drawer,
+  fixtures,
+  finishes,
+  findings,
+  ledge,
+  picture,
+  problems,
+  reading,
+  seenBy,
+  bar,
+].flatMap(texts);
 
 it('speaks plainly: no exclamation marks, no promises of exact match, compliance or safety, US spelling', () => {
   expect(all.length).toBeGreaterThan(150);
