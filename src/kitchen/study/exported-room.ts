@@ -58,7 +58,7 @@ export function exportedRoom(project: Project, optionId: string, settingId: stri
 }
 
 const noteOf = (project: Project, option: string, setting: string): string =>
-  `Kitchen of the project ${project.id}, option ${option}, setting ${setting}, as Upstand solves it: metres, z up. Quads: front face ` +
+  `Kitchen of the project ${project.id}, option ${option}, setting ${setting}, as Upstand solves it: meters, z up. Quads: front face ` +
   'counter-clockwise seen from the room, the back is never seen; rgb = Lambert reflectance of three independent bands, the means of ' +
   "each finish's spectrum over 600-700, 500-600 and 400-500 nm; emit = exitance M of an ideal diffuse emitter in lm/m2, the same in " +
   'the three bands, reflectance 0. Not as in the program itself: three bands in place of 24, lamps of one color, windows and lamps ' +
