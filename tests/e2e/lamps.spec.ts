@@ -179,6 +179,8 @@ test('works by keys alone: open, choose, Esc closes and gives the focus back, th
   await expect(panel()).toHaveCount(0);
   await page.keyboard.press('Enter');
   await page.keyboard.press('Tab');
+  await expect(panel().getByRole('combobox', { name: 'Where' })).toBeFocused();
+  await page.keyboard.press('Tab');
   await expect(panel().getByRole('combobox', { name: 'Kind' })).toBeFocused();
   await page.keyboard.press('Tab');
   await expect(page.getByRole('radio', { name: 'Usual (Ra 80)' })).toBeFocused();

@@ -10,6 +10,9 @@ interface PanelFrameProps {
   readonly children: ReactNode;
 }
 
+/** Where less of a panel shows when it opens, the page scrolls to it. */
+const LEAST_IN_SIGHT_PX = 160;
+
 /** A panel in the column of findings: takes the focus when it opens, gives it back when it goes; Esc closes it. */
 export function PanelFrame({ title, opener, onClose, children }: PanelFrameProps) {
   const heading = useId();
@@ -18,7 +21,8 @@ export function PanelFrame({ title, opener, onClose, children }: PanelFrameProps
     panel.current?.focus({ preventScroll: true });
     // What stood here before may have been scrolled.
     panel.current?.parentElement?.scrollTo(0, 0);
-    panel.current?.scrollIntoView({ block: 'nearest' });
+    const isBelow = (panel.current?.getBoundingClientRect().top ?? 0) > window.innerHeight - LEAST_IN_SIGHT_PX;
+    if (isBelow) panel.current?.scrollIntoView({ block: 'start' });
     return () => {
       const { activeElement } = document;
       if (activeElement && activeElement !== document.body) return;
