@@ -3,7 +3,7 @@ import { CHANNELS, DIRECT_LAYERS } from '../../engine/light/direct-scene';
 import { referenceView } from '../../engine/light/exposure';
 import { buildNodesInSteps, FIRST_RAYS, type NodeGather } from '../../engine/light/nodes';
 import { buildPropGather, type PropGather } from '../../engine/light/prop-gather';
-import { meanLight, surfaceLights } from '../../engine/light/surface-light';
+import { surfaceLights } from '../../engine/light/surface-light';
 import { buildTransportInSteps, type Transport } from '../../engine/light/transport';
 import type { SurfaceLight, Viewpoint } from '../../engine/light/types';
 import { viewShares } from '../../engine/light/view-shares';
@@ -12,6 +12,7 @@ import type { BeamRecord, Kitchen } from '../../model/project';
 import { buildRoom } from '../build-room';
 import type { Room } from '../types';
 import type { DaylightState } from './daylight-of';
+import { worktopDirect } from './worktop-direct';
 
 /** Rays of one overview picture: shares of the view are known to about half a percent. */
 const VIEW_COLUMNS = 128;
@@ -27,7 +28,7 @@ export interface RoomBasis {
   readonly transport: Transport;
   readonly nodes: NodeGather;
   readonly props: PropGather;
-  /** Mean direct light on the worktop per group at level 1, lx. */
+  /** Mean direct light on the worktop per group at level 1, lx, as eyes adapt to it (see `worktopDirect`). */
   readonly worktopDirect: Float64Array;
   /** Light on what the overviews show of a room of standard reflectances, per group at level 1, lx: sets the exposure. */
   readonly referenceView: readonly Float64Array[];
@@ -67,7 +68,7 @@ export function* studyBasis({ kitchen, beams }: RoomParts): Generator<null, Room
     transport,
     nodes,
     props,
-    worktopDirect: meanLight(room.light, transport, nodes, room.light.worktop).direct,
+    worktopDirect: worktopDirect({ room, transport, nodes }),
     referenceView: referenceView(room.light, transport, nodes, overviewsOf(room)),
   };
 }
@@ -78,14 +79,14 @@ export function* basisUnder(basis: RoomBasis, state: DaylightState | null): Gene
   const { room, nodes } = basis;
   const transport = yield* silently(daylightInSteps(room.light, basis.transport, state.outdoors));
   const [daylight] = DIRECT_LAYERS;
-  const before = meanLight(room.light, transport, nodes, room.light.worktop);
+  const worktop = worktopDirect({ room, transport, nodes });
   yield null;
   const view = referenceView(room.light, transport, nodes, overviewsOf(room), daylight);
   return {
     ...basis,
     outdoors: state.key,
     transport,
-    worktopDirect: before.direct,
+    worktopDirect: worktop,
     referenceView: basis.referenceView.map((lamps, group) => (group < CHANNELS ? view[group]! : lamps)),
   };
 }
