@@ -8,8 +8,8 @@ import type { Rect, Vec3, WindowAperture } from './types';
 
 /** What is seen through a window in one direction: exactly one of the three. */
 export const SKY = 0;
-export const GROUND = 1;
-export const FACING = 2;
+const GROUND = 1;
+const FACING = 2;
 export const PARTS = 3;
 
 /** A window ready to light points under one state of the outdoors. Sample points lie a little inside the glass. */

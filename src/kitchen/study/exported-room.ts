@@ -9,7 +9,7 @@ import { SURFACES } from '../../engine/surface';
 import type { Project } from '../../model/project';
 import { buildRoom } from '../build-room';
 import { findSetting } from './assess-option';
-import { type ExportedZone, exportedZones } from './exported-zones';
+import { type ExportedZone, exportedZones, type ShiningRect } from './exported-zones';
 import { layScheme } from './scheme';
 import { type SettingLight, settingLight } from './setting-light';
 
@@ -65,12 +65,6 @@ const noteOf = (project: Project, option: string, setting: string): string =>
   'with a beam as diffuse emitters of the same flux (the sun too), no joints, handles or other detail finer than the faces light ' +
   'bounces between, no gloss. Zones: a rectangle in the plane c of axis ax, facing sg; u is axis (ax+1)%3, v is axis (ax+2)%3; ' +
   'upstand = mean irradiance over it in the three bands, lm/m2, solved for the room in this file.';
-
-/** A rectangle of the room and what it sends, lm/m2. */
-export interface ShiningRect {
-  readonly rect: Rect;
-  readonly emit: number;
-}
 
 /** Every rectangle that bounces light or lets it in, with what it sends; a lamp face that closes no hole stands by itself. */
 function shiningRects(room: LightRoom, light: SettingLight): ShiningRect[] {

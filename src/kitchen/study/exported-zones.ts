@@ -5,9 +5,14 @@ import { rectNormal } from '../../engine/light/rect-bvh';
 import { solveGroup } from '../../engine/light/solve';
 import { facingOf } from '../../engine/light/surface-light';
 import { buildTransport } from '../../engine/light/transport';
-import type { LightRoom, Vec3 } from '../../engine/light/types';
+import type { LightRoom, Rect, Vec3 } from '../../engine/light/types';
 import type { Facing, SurfaceId } from '../../engine/surface';
-import type { ShiningRect } from './exported-room';
+
+/** A rectangle of the room and what it sends, lm/m2. */
+export interface ShiningRect {
+  readonly rect: Rect;
+  readonly emit: number;
+}
 
 /** A part of a large face and the mean irradiance on it. */
 export interface ExportedZone {
