@@ -44,7 +44,7 @@ describe('lights of a project', () => {
     // White by day comes from sky and ground, whose lights differ; lamps that throw as many lux mix with it by X + Y + Z
     // (Grassmann): the chromaticity in between.
     const lux = (groups: readonly GroupId[]) =>
-      groups.reduce((sum, group) => sum + basis.worktopDirect[GROUPS.indexOf(group)]!, 0);
+      groups.reduce((sum, group) => sum + basis.worktopLight[GROUPS.indexOf(group)]!, 0);
     const [by, lamp] = [mixOf(0), whiteOf(lightById('LED-B2')!, observer2)];
     const ratio = lux(DAYLIGHT_GROUPS) / lux(['ceiling']);
     const level = Math.min(1, ratio);

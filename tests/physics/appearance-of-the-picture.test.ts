@@ -13,7 +13,7 @@ import type { SettingLight } from '../../src/kitchen/study/setting-light';
 // What exposure asks of a room: light on its worktop, and on what is seen of it, here the same everywhere.
 const LX = 300;
 const basis = (lx = LX) =>
-  ({ worktopDirect: Float64Array.of(lx), referenceView: [new Float64Array(50).fill(lx)] }) as unknown as RoomBasis;
+  ({ worktopLight: Float64Array.of(lx), referenceView: [new Float64Array(50).fill(lx)] }) as unknown as RoomBasis;
 const under = (light: string): SettingLight => ({
   id: 'test',
   levels: [1],

@@ -5,7 +5,7 @@ import { withDaylight } from '../../src/engine/light/daylight';
 import { directAt } from '../../src/engine/light/direct-map';
 import { CHANNELS } from '../../src/engine/light/direct-scene';
 import { directTexels } from '../../src/engine/light/direct-texels';
-import { referenceView } from '../../src/engine/light/exposure';
+import { referenceRadiosity, referenceView } from '../../src/engine/light/exposure';
 import { buildNodes, gatherNodes } from '../../src/engine/light/nodes';
 import { buildPropGather, propDirect } from '../../src/engine/light/prop-gather';
 import { rectNormal } from '../../src/engine/light/rect-bvh';
@@ -161,7 +161,7 @@ it('exposure: what a view shows carries the direct light of its points and the b
     [0, 1.5, 1.5],
     [1.5, 1.5, 0],
   ];
-  const [seen] = referenceView(cubeRoom, t, nodes, targets.map(looking));
+  const [seen] = referenceView(cubeRoom, t, nodes, referenceRadiosity(cubeRoom, t), targets.map(looking));
   const [below] = directAt(cubeRoom, t, [1.5, 1.5, 0], [0, 0, 1]);
   // Every surface 0.4: the mean indirect light over all of them is Phi rho / (S (1 - rho)); it varies little in a cube.
   const indirect = (LUMENS * 0.4) / (54 * 0.6);

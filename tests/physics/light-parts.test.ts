@@ -34,7 +34,7 @@ const places = surfaceLights(light, transport, nodes);
 const basis = {
   room: { surfaces: SURFACES, light } as unknown as Room,
   transport,
-  worktopDirect: places.find(({ surface }) => surface === 0)!.direct,
+  worktopLight: places.find(({ surface }) => surface === 0)!.direct,
 };
 
 const gray = (value: number) => reflectanceSpd(new Float64Array(81).fill(value));

@@ -1,9 +1,7 @@
-import { ORIGIN_OFFSET_M } from './emitter-irradiance';
+import { coarseSun } from './coarse-sun';
 import type { Patches } from './patches';
 import type { RectBvh } from './rect-bvh';
-import { sunIrradiance } from './sun-irradiance';
-import { sunPatchOn } from './sun-patch';
-import type { Rect } from './types';
+import type { LightRoom, Rect } from './types';
 import { addWindowDirect } from './window-direct';
 import { PARTS, type WindowLight } from './window-light';
 
@@ -11,8 +9,6 @@ import { PARTS, type WindowLight } from './window-light';
 const MAX_CORRECTION = 0.03;
 /** Patches between two yields: some milliseconds. */
 const PATCHES_PER_STEP = 250;
-/** Points along an edge of what lies in the sun of a patch. */
-const SUN_POINTS = 8;
 
 export interface CoarseDaylight {
   /** Per group and patch: mean direct illuminance, lx; groups that no window serves are left as they are. */
@@ -23,22 +19,29 @@ export interface CoarseDaylight {
 
 /** Mean direct daylight on every patch. Yields the share done. */
 export function* coarseDaylightInSteps(
-  rects: readonly Rect[],
-  patches: Patches,
-  bvh: RectBvh,
+  room: LightRoom,
+  {
+    patches,
+    opaqueBvh,
+    shadowBvh,
+  }: { readonly patches: Patches; readonly opaqueBvh: RectBvh; readonly shadowBvh: RectBvh },
   windows: readonly WindowLight[],
-  groups: number,
 ): Generator<number, CoarseDaylight> {
+  const rects = room.coarse;
+  const groups = room.groups.length;
   const direct = Array.from({ length: groups }, () => new Float32Array(patches.count));
   const caught: Float64Array[] = [];
   const parts = PARTS + 1;
   const found = new Float64Array(parts * patches.count);
   const here = new Float64Array(groups);
+  const suns = coarseSun(room, patches, shadowBvh, windows);
+  yield 0;
   for (const [index, window] of windows.entries()) {
     const groupOf = [...window.groups, window.sunGroup];
     const flux = new Float64Array(parts);
     for (let p = 0; p < patches.count; p++) {
-      patchMean(rects[patches.rect[p]!]!, patches, p, bvh, window, here);
+      patchMean(rects[patches.rect[p]!]!, patches, p, opaqueBvh, window, here);
+      here[window.sunGroup]! += suns[index]![p]! / patches.area[p]!;
       for (let k = 0; k < parts; k++) {
         found[parts * p + k] = here[groupOf[k]!]!;
         flux[k]! += here[groupOf[k]!]! * patches.area[p]!;
@@ -51,7 +54,8 @@ export function* coarseDaylightInSteps(
     });
     caught.push(ratio);
     for (let k = 0; k < parts; k++) {
-      const scale = Math.abs(ratio[k]! - 1) <= MAX_CORRECTION ? 1 / ratio[k]! : 1;
+      // More than was sent can only be an error; less may be what the frames keep out.
+      const scale = ratio[k]! > 1 - MAX_CORRECTION ? 1 / ratio[k]! : 1;
       const to = direct[groupOf[k]!]!;
       for (let p = 0; p < patches.count; p++) to[p]! += found[parts * p + k]! * scale;
     }
@@ -59,7 +63,7 @@ export function* coarseDaylightInSteps(
   return { direct, caught };
 }
 
-/** Means over a patch per group, into `out`; the sun as a point, between the lines where its patch on the rectangle ends. */
+/** Means over a patch per group but the sun, into `out`. */
 function patchMean(
   rect: Rect,
   patches: Patches,
@@ -92,26 +96,6 @@ function patchMean(
     }
   }
   for (let g = 0; g < out.length; g++) out[g]! /= su * sv;
-
-  const sunlit = sunPatchOn(rect, axis, sign, window);
-  if (!sunlit) return;
-  const fromU = Math.max(u0, sunlit[0]);
-  const fromV = Math.max(v0, sunlit[2]);
-  const wide = Math.min(u0 + du, sunlit[1]) - fromU;
-  const high = Math.min(v0 + dv, sunlit[3]) - fromV;
-  if (wide <= 0 || high <= 0) return;
-  let sum = 0;
-  for (let j = 0; j < SUN_POINTS; j++) {
-    const fv = fromV + (high * (j + 0.5)) / SUN_POINTS;
-    for (let i = 0; i < SUN_POINTS; i++) {
-      const fu = fromU + (wide * (i + 0.5)) / SUN_POINTS;
-      const x = rect.origin[0] + rect.u[0] * fu + rect.v[0] * fv + nx * ORIGIN_OFFSET_M;
-      const y = rect.origin[1] + rect.u[1] * fu + rect.v[1] * fv + ny * ORIGIN_OFFSET_M;
-      const z = rect.origin[2] + rect.u[2] * fu + rect.v[2] * fv + nz * ORIGIN_OFFSET_M;
-      sum += sunIrradiance(window, bvh, x, y, z, nx, ny, nz, false);
-    }
-  }
-  out[window.sunGroup]! += (sum * wide * high) / (SUN_POINTS * SUN_POINTS * du * dv);
 }
 
 /** Sample points along an edge: two far away, up to eight where the light changes fast. */

@@ -42,7 +42,7 @@ export function* coarseDirectInSteps(
     }
     const sent = emitter.exitance * emitter.area;
     caught[index] = sent > 0 ? flux / sent : 1;
-    const scale = Math.abs(caught[index]! - 1) <= MAX_CORRECTION ? 1 / caught[index]! : 1;
+    const scale = caught[index]! > 1 - MAX_CORRECTION ? 1 / caught[index]! : 1;
     const to = direct[emitter.group]!;
     for (let p = 0; p < patches.count; p++) to[p]! += one[p]! * scale;
   }

@@ -14,13 +14,7 @@ export function* daylightInSteps(
   outdoors: Outdoors,
 ): Generator<number, Transport> {
   const windows = prepareWindows(room.windows, outdoors);
-  const { direct, caught } = yield* coarseDaylightInSteps(
-    room.coarse,
-    transport.patches,
-    transport.opaqueBvh,
-    windows,
-    room.groups.length,
-  );
+  const { direct, caught } = yield* coarseDaylightInSteps(room, transport, windows);
   const byDay = new Set(room.windows.flatMap(({ groups }) => Object.values(groups)));
   return {
     ...transport,

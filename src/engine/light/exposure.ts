@@ -16,7 +16,19 @@ const ROWS = 20;
 const ASPECT = 1.6;
 
 /**
- * Illuminance of what one sees from the given viewpoints in a room of standard reflectances: one row of points per group at
+ * Radiosity of every patch in a room of standard reflectances, one value a patch, per group at level 1, lx; dark in groups outside
+ * the layer. It depends on the room and its lamps and on no finish.
+ */
+export function referenceRadiosity(room: LightRoom, transport: Transport, anew?: DirectLayer): Float32Array[] {
+  const reflectance = Float32Array.from(room.surfaces, (name) => REFERENCE_REFLECTANCE[name] ?? REFERENCE_OTHER);
+  const isWanted = (group: number) => !anew || (group >= anew.firstGroup && group < anew.firstGroup + CHANNELS);
+  return transport.direct.map((direct, group) =>
+    isWanted(group) ? solveGroup(transport, reflectance, direct, { bands: 1 }) : new Float32Array(direct.length),
+  );
+}
+
+/**
+ * Illuminance of what one sees from the given viewpoints in a room of standard reflectances (`referenceRadiosity`): one row of points per group at
  * level 1, lx. The exposure is taken from it, which so depends on the room and its lamps and not on the finishes compared. With a
  * layer only its groups are filled. Sun that falls on a place directly is left out: one exposes for the room, and a patch of sun
  * may burn out.
@@ -25,15 +37,11 @@ export function referenceView(
   room: LightRoom,
   transport: Transport,
   nodes: NodeGather,
+  radiosity: readonly Float32Array[],
   viewpoints: readonly Viewpoint[],
   anew?: DirectLayer,
 ): Float64Array[] {
-  const reflectance = Float32Array.from(room.surfaces, (name) => REFERENCE_REFLECTANCE[name] ?? REFERENCE_OTHER);
   const scene = directScene(transport, anew);
-  const isWanted = (group: number) => !anew || (group >= anew.firstGroup && group < anew.firstGroup + CHANNELS);
-  const radiosity = transport.direct.map((direct, group) =>
-    isWanted(group) ? solveGroup(transport, reflectance, direct, { bands: 1 }) : new Float32Array(direct.length),
-  );
   const seen: number[][] = radiosity.map(() => []);
   const direct = new Float64Array(room.groups.length);
   const suns = new Set(transport.windows.map(({ sunGroup }) => sunGroup));

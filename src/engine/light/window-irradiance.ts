@@ -8,6 +8,8 @@ const means = new Float64Array(PARTS);
 const GAUSS = 0.5 / Math.sqrt(3);
 const MAX_DEPTH = 6;
 const CELL_ANGLE = 0.7;
+/** The same under a clear sky, which is bright round the sun. */
+const CLEAR_CELL_ANGLE = 0.35;
 
 /**
  * Unshadowed light of a window by what is seen through it, pi times luminance summed into `out` (sky, ground, facing wall;
@@ -29,6 +31,7 @@ export function windowIrradiance(
   const lu = Math.hypot(u[0], u[1], u[2]);
   const lv = Math.hypot(v[0], v[1], v[2]);
   let depth = pushRoots(window, x, y, z);
+  const cellAngle = window.isUneven ? CLEAR_CELL_ANGLE : CELL_ANGLE;
   while (depth > 0) {
     const at = 5 * --depth;
     const u0 = cellStack[at]!;
@@ -45,7 +48,7 @@ export function windowIrradiance(
     );
     const du = (u1 - u0) * lu;
     const dv = (v1 - v0) * lv;
-    if (Math.max(du, dv) > CELL_ANGLE * distance && level < 2 * MAX_DEPTH) {
+    if (Math.max(du, dv) > cellAngle * distance && level < 2 * MAX_DEPTH) {
       if (du >= dv) {
         depth = push(depth, u0, um, v0, v1, level + 1);
         depth = push(depth, um, u1, v0, v1, level + 1);

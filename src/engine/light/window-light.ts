@@ -30,6 +30,8 @@ export interface WindowLight {
   readonly outX: number;
   readonly outY: number;
   readonly wallTangent: number;
+  /** The sky is bright round the sun: smaller cells follow it. */
+  readonly isUneven: boolean;
   /** Transmittance over the cosine of incidence. */
   readonly glass: Float64Array;
   /** The sun if it shines on the outside of this window. */
@@ -73,6 +75,7 @@ function windowLight(window: WindowAperture, outdoors: Outdoors, sky: SkyTable):
     outX: axis === 0 ? -sign : 0,
     outY: axis === 1 ? -sign : 0,
     wallTangent: wall ? Math.tan((window.facing_deg * Math.PI) / 180) : 0,
+    isUneven: outdoors.sky.c !== 0,
     glass: glassTable(panes),
     probes,
     samples,

@@ -24,18 +24,18 @@ const WHITE_PAINT = 0.85;
  */
 export function exposureMatrix(basis: RoomBasis, setting: SettingLight, seenBy: SeenBy = 'used-to-it'): Matrix3 {
   const bright = brightestLx(basis.referenceView, setting.levels);
-  const white = adoptedWhite(setting, basis.worktopDirect);
-  const display = multiply(DISPLAY, adaptationMatrix(white, D65_2, degreeOf(seenBy, setting, basis.worktopDirect)));
+  const white = adoptedWhite(setting, basis.worktopLight);
+  const display = multiply(DISPLAY, adaptationMatrix(white, D65_2, degreeOf(seenBy, setting, basis.worktopLight)));
   const strongest = Math.max(...apply(display, [white.x / white.y, 1, white.z / white.y]));
   const factor = bright > 0 ? 1 / (WHITE_PAINT * bright * strongest) : 0;
   return display.map((value) => value * factor) as unknown as Matrix3;
 }
 
 /** Degree of adaptation D, 0-1. A camera set to daylight has none: D65 stays where it is, and so does everything else. */
-function degreeOf(seenBy: SeenBy, { levels }: SettingLight, worktopDirect: ArrayLike<number>): number {
+function degreeOf(seenBy: SeenBy, { levels }: SettingLight, worktopLight: ArrayLike<number>): number {
   if (seenBy === 'used-to-it') return 1;
   if (seenBy === 'daylight-camera') return 0;
-  const worktopLx = levels.reduce((sum, level, group) => sum + level * worktopDirect[group]!, 0);
+  const worktopLx = levels.reduce((sum, level, group) => sum + level * worktopLight[group]!, 0);
   // A fifth of the luminance of white, by custom of CIE 159:2004 and CIE 248:2022; average surround, F = 1.
   return adaptationDegree(1, (0.2 * worktopLx) / Math.PI);
 }

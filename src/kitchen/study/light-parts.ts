@@ -49,7 +49,7 @@ export interface PlaceLight {
  */
 export function lightParts(
   place: PlaceLight,
-  { room, transport, worktopDirect }: Pick<RoomBasis, 'room' | 'transport' | 'worktopDirect'>,
+  { room, transport, worktopLight }: Pick<RoomBasis, 'room' | 'transport' | 'worktopLight'>,
   solved: SolvedScheme,
   setting: SettingLight,
 ): LightPart[] {
@@ -75,7 +75,7 @@ export function lightParts(
       for (let at = 0; at < toXyz.length; at++) source.xyz[at % 3]! += level * bands[Math.floor(at / 3)]! * toXyz[at]!;
     }
   });
-  return partsOf([...sources, ...bySurface.values()], adoptedWhite(setting, worktopDirect));
+  return partsOf([...sources, ...bySurface.values()], adoptedWhite(setting, worktopLight));
 }
 
 interface Source {

@@ -48,7 +48,7 @@ export function paintLook(
       surfaces: surfaces.map((laid, index) => ({
         ...surfaceLook(laid, index, setting, exposure),
         flat: laid.finish.components.map(({ spectrum }) =>
-          colorOnWorktop(spectrum, setting, asKnown, study.worktopDirect),
+          colorOnWorktop(spectrum, setting, asKnown, study.worktopLight),
         ),
       })),
       nodeColors: nodeColors(study.room.light, study.nodes.atlas, lit, bands),
@@ -99,12 +99,12 @@ function colorOnWorktop(
   spectrum: ReflectanceSpd,
   setting: SettingLight,
   exposure: Matrix3,
-  worktopDirect: Float64Array,
+  worktopLight: Float64Array,
 ): [number, number, number] {
   const sum: [number, number, number] = [0, 0, 0];
   let white = 0;
   setting.levels.forEach((level, group) => {
-    const lx = level * worktopDirect[group]!;
+    const lx = level * worktopLight[group]!;
     const color = exposedColor(setting.spectra[group]!, spectrum, exposure);
     for (let k = 0; k < 3; k++) sum[k]! += lx * color[k]!;
     white += lx * exposedColor(setting.spectra[group]!, null, exposure)[1];
@@ -198,7 +198,7 @@ function outsideLook(
   const wall = room.windows.find(({ facing_deg }) => facing_deg > 0);
   const { axis, sign } = rectNormal((wall ?? window).rect);
   const outward = [0, 1, 2].map((k) => (k === axis ? -sign : 0)) as unknown as Vec3;
-  const through = Math.PI * paneTransmittance(1) ** window.panes;
+  const through = Math.PI * paneTransmittance(1, window.panes);
   const color = (group: number, luminance: number) =>
     scaled(exposedColor(spectra[group]!, null, exposure), luminance * through * levels[group]!);
   return {

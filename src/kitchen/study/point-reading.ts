@@ -82,7 +82,7 @@ export function readPoint(
   const { weights, gain } = place ?? { weights: [1], gain: 1 };
   const rho = mixed(laid.finish.components, weights, gain);
   const component = laid.finish.components[heaviest(weights)]!.role;
-  const adopted = adoptedWhite(setting, study.worktopDirect);
+  const adopted = adoptedWhite(setting, study.worktopLight);
   const lab = installedLab(irradiance, rho, adopted);
   const placeWhite = installedLab(irradiance, null, adopted);
   const reflected = xyzFromEmission(emissionSpd(irradiance.map((e, i) => e * rho[i]!)), observer2);

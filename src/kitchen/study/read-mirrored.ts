@@ -58,7 +58,7 @@ export function readMirrored(
   };
   const mirrored = mirroredLight(room, setting, view, sheen);
   if (!mirrored) return null;
-  const veiled = veiledReading(irradiance, rho, mirrored, adoptedWhite(setting, basis.worktopDirect));
+  const veiled = veiledReading(irradiance, rho, mirrored, adoptedWhite(setting, basis.worktopLight));
   return { ...veiled, parts: mirrored.from.map(({ source, share }) => ({ from: fromOf(source), share })) };
 }
 

@@ -32,7 +32,7 @@ export function judgeInput(
   setting: SettingLight,
   tints: readonly TintFrom[] | null = null,
 ): JudgeInput {
-  const white = adoptedWhite(setting, study.worktopDirect);
+  const white = adoptedWhite(setting, study.worktopLight);
   const worktopLx = placeIrradiance(counterLight(study), solved, setting).lux;
   const lightWhites = lightWhitesOf(study, solved, setting);
   const sent = patchLux(study, solved, setting);

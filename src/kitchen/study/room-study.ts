@@ -1,6 +1,6 @@
 import { daylightInSteps } from '../../engine/light/daylight';
 import { CHANNELS, DIRECT_LAYERS } from '../../engine/light/direct-scene';
-import { referenceView } from '../../engine/light/exposure';
+import { referenceRadiosity, referenceView } from '../../engine/light/exposure';
 import { buildNodesInSteps, FIRST_RAYS, type NodeGather } from '../../engine/light/nodes';
 import { buildPropGather, type PropGather } from '../../engine/light/prop-gather';
 import { surfaceLights } from '../../engine/light/surface-light';
@@ -12,7 +12,7 @@ import type { BeamRecord, Kitchen } from '../../model/project';
 import { buildRoom } from '../build-room';
 import type { Room } from '../types';
 import type { DaylightState } from './daylight-of';
-import { worktopDirect } from './worktop-direct';
+import { worktopLight } from './worktop-light';
 
 /** Rays of one overview picture: shares of the view are known to about half a percent. */
 const VIEW_COLUMNS = 128;
@@ -28,8 +28,8 @@ export interface RoomBasis {
   readonly transport: Transport;
   readonly nodes: NodeGather;
   readonly props: PropGather;
-  /** Mean direct light on the worktop per group at level 1, lx, as eyes adapt to it (see `worktopDirect`). */
-  readonly worktopDirect: Float64Array;
+  /** Light on the worktop that eyes adapt to, per group at level 1, lx. */
+  readonly worktopLight: Float64Array;
   /** Light on what the overviews show of a room of standard reflectances, per group at level 1, lx: sets the exposure. */
   readonly referenceView: readonly Float64Array[];
 }
@@ -62,14 +62,15 @@ export function* studyBasis({ kitchen, beams }: RoomParts): Generator<null, Room
   yield null;
   const transport = yield* silently(buildTransportInSteps(room.light));
   const { nodes, props } = yield* gather(room, transport, 'first');
+  const gray = referenceRadiosity(room.light, transport);
   return {
     outdoors: '',
     room,
     transport,
     nodes,
     props,
-    worktopDirect: worktopDirect({ room, transport, nodes }),
-    referenceView: referenceView(room.light, transport, nodes, overviewsOf(room)),
+    worktopLight: worktopLight({ room, transport, nodes }, gray),
+    referenceView: referenceView(room.light, transport, nodes, gray, overviewsOf(room)),
   };
 }
 
@@ -79,14 +80,15 @@ export function* basisUnder(basis: RoomBasis, state: DaylightState | null): Gene
   const { room, nodes } = basis;
   const transport = yield* silently(daylightInSteps(room.light, basis.transport, state.outdoors));
   const [daylight] = DIRECT_LAYERS;
-  const worktop = worktopDirect({ room, transport, nodes });
+  const gray = referenceRadiosity(room.light, transport);
+  const worktop = worktopLight({ room, transport, nodes }, gray);
   yield null;
-  const view = referenceView(room.light, transport, nodes, overviewsOf(room), daylight);
+  const view = referenceView(room.light, transport, nodes, gray, overviewsOf(room), daylight);
   return {
     ...basis,
     outdoors: state.key,
     transport,
-    worktopDirect: worktop,
+    worktopLight: worktop,
     referenceView: basis.referenceView.map((lamps, group) => (group < CHANNELS ? view[group]! : lamps)),
   };
 }

@@ -46,15 +46,15 @@ export function settingLight(project: Pick<Project, 'lamps' | 'kitchen'>, settin
 const NONE = perLux(lightById('D65')!);
 
 /**
- * The adopted white: a perfect white under the mean direct light of the worktop, Y = 100.
- * `worktopDirect`: lx per group at level 1. Where no direct light falls, D65.
+ * The adopted white: a perfect white in the light of the worktop as a gray room has it, Y = 100.
+ * `worktopLight`: lx per group at level 1. Where no light falls, D65.
  */
-export function adoptedWhite(light: SettingLight, worktopDirect: ArrayLike<number>): Xyz<'setting-2'> {
+export function adoptedWhite(light: SettingLight, worktopLight: ArrayLike<number>): Xyz<'setting-2'> {
   let x = 0;
   let y = 0;
   let z = 0;
   light.spectra.forEach((spd, group) => {
-    const lx = light.levels[group]! * worktopDirect[group]!;
+    const lx = light.levels[group]! * worktopLight[group]!;
     if (lx <= 0) return;
     const unit = xyzFromEmission(spd, observer2);
     x += lx * unit.x;

@@ -74,7 +74,7 @@ export function readStand(
   const read = (place: PlaceLight): { place: StandPlace; average: Lab<'D65-2'> } | null => {
     const { irradiance, lux } = placeIrradiance(place, solved, setting);
     if (lux < DARK_LX) return null;
-    const labOf = placeColors(irradiance, adoptedWhite(setting, basis.worktopDirect));
+    const labOf = placeColors(irradiance, adoptedWhite(setting, basis.worktopLight));
     const average = labOf(averageComponent(finish.components).spectrum);
     const components = finish.components.map(({ role, share, spectrum, labD65 }) => {
       const lab = labOf(spectrum);

@@ -29,7 +29,7 @@ export function standReport(
   return success({
     project: project.id,
     option: optionId,
-    setting: { id: settingId, ...settingTemperature(adoptedWhite(setting, study.worktopDirect)) },
+    setting: { id: settingId, ...settingTemperature(adoptedWhite(setting, study.worktopLight)) },
     stand: readStand(study, { solved }, setting, finish.value),
   });
 }

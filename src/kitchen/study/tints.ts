@@ -31,7 +31,7 @@ const tintScheme = (study: RoomStudy, solved: SolvedScheme, setting: SettingLigh
   spectra: setting.spectra,
   levels: setting.levels,
   radiosity: solved.radiosity,
-  adoptedWhite: adoptedWhite(setting, study.worktopDirect),
+  adoptedWhite: adoptedWhite(setting, study.worktopLight),
 });
 
 /** `findTints` at once, for the command line and tests. */

@@ -8,7 +8,7 @@ import type { EmissionSpd } from '../../engine/spectrum/types';
 import type { Project } from '../../model/project';
 import type { RoomBasis } from './room-study';
 import { type SettingLight, settingLight } from './setting-light';
-import { worktopDirectUnder } from './worktop-direct';
+import { worktopLightUnder } from './worktop-light';
 
 /** One light to look at a finish under: a setting's mix on the worktop, or a standard light as one may meet it elsewhere. */
 export interface WorktopLight {
@@ -29,7 +29,7 @@ const REFERENCES: readonly (readonly [id: string, name: string])[] = [
 ];
 
 /**
- * Every setting of a project as its direct light mixes on the worktop, to which eyes adapt (`adoptedWhite`), then the
+ * Every setting of a project as its lights mix on the worktop, to which eyes adapt (`adoptedWhite`), then the
  * standard lights. A setting that leaves the worktop dark is left out.
  */
 export function worktopLights(
@@ -40,7 +40,7 @@ export function worktopLights(
   for (const setting of project.settings) {
     const light = settingLight(project, setting);
     if (!light.ok) return light;
-    const spd = mixOf(light.value, worktopDirectUnder(basis, light.value.daylight));
+    const spd = mixOf(light.value, worktopLightUnder(basis, light.value.daylight));
     if (spd) lights.push({ kind: 'setting', id: setting.id, name: setting.name, spd, ...temperatureOf(spd) });
   }
   for (const [id, name] of REFERENCES) {
@@ -50,11 +50,11 @@ export function worktopLights(
   return success(lights);
 }
 
-function mixOf({ spectra, levels }: SettingLight, worktopDirect: ArrayLike<number>): EmissionSpd | null {
+function mixOf({ spectra, levels }: SettingLight, worktopLight: ArrayLike<number>): EmissionSpd | null {
   const mix = new Float64Array(GRID_COUNT);
   let lit = 0;
   spectra.forEach((spd, group) => {
-    const lx = levels[group]! * worktopDirect[group]!;
+    const lx = levels[group]! * worktopLight[group]!;
     lit += lx;
     for (let i = 0; i < GRID_COUNT; i++) mix[i] = mix[i]! + lx * spd[i]!;
   });

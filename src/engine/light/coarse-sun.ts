@@ -1,0 +1,56 @@
+import { ORIGIN_OFFSET_M } from './emitter-irradiance';
+import { mapFineToCoarse, patchForFine } from './fine-to-coarse';
+import type { Patches } from './patches';
+import { type RectBvh, rectNormal } from './rect-bvh';
+import { sunIrradiance } from './sun-irradiance';
+import { sunPatchOn } from './sun-patch';
+import type { LightRoom } from './types';
+import type { WindowLight } from './window-light';
+
+/** Points of a face in the sun stand about this far apart, m. */
+const SPACING_M = 0.03;
+const MOST_POINTS = 96;
+
+/**
+ * Luminous flux of the sun through each window on every patch, lm: found on the fine rectangles, where it is seen to fall, and given
+ * to the patches that speak for them. The sun lies in narrow patches that a coarse room would misplace: on the lid of a sink
+ * instead of in its bowl, on the plinth behind an end panel.
+ */
+export function coarseSun(
+  room: Pick<LightRoom, 'coarse' | 'fine'>,
+  patches: Patches,
+  bvh: RectBvh,
+  windows: readonly WindowLight[],
+): Float64Array[] {
+  const flux = windows.map(() => new Float64Array(patches.count));
+  if (windows.every(({ sun }) => !sun)) return flux;
+  const map = mapFineToCoarse(room.fine, room.coarse, patches);
+  room.fine.forEach((rect, r) => {
+    if (rect.surface < 0) return;
+    const { axis, sign } = rectNormal(rect);
+    const normal = [0, 1, 2].map((k) => (k === axis ? sign : 0)) as [number, number, number];
+    const [lu, lv] = [Math.hypot(...rect.u), Math.hypot(...rect.v)];
+    windows.forEach((window, w) => {
+      const lit = sunPatchOn(rect, axis, sign, window);
+      if (!lit) return;
+      const [u0, u1, v0, v1] = lit;
+      const nu = pointsAlong((u1 - u0) * lu);
+      const nv = pointsAlong((v1 - v0) * lv);
+      const cell = ((u1 - u0) * lu * (v1 - v0) * lv) / (nu * nv);
+      for (let j = 0; j < nv; j++) {
+        const fv = v0 + ((v1 - v0) * (j + 0.5)) / nv;
+        for (let i = 0; i < nu; i++) {
+          const fu = u0 + ((u1 - u0) * (i + 0.5)) / nu;
+          const at = (k: 0 | 1 | 2) => rect.origin[k] + rect.u[k] * fu + rect.v[k] * fv + normal[k] * ORIGIN_OFFSET_M;
+          const lx = sunIrradiance(window, bvh, at(0), at(1), at(2), ...normal, false);
+          if (lx === 0) continue;
+          const patch = patchForFine(map, r, at(0), at(1), at(2));
+          if (patch >= 0) flux[w]![patch]! += lx * cell;
+        }
+      }
+    });
+  });
+  return flux;
+}
+
+const pointsAlong = (length: number): number => Math.min(MOST_POINTS, Math.max(2, Math.ceil(length / SPACING_M)));
