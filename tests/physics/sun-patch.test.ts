@@ -43,19 +43,24 @@ const sunAt = (aperture: WindowAperture, sun: Vec3, point: Vec3, normal: Vec3 = 
   );
 
 it.each([
-  // Clear glass of index 1.52 by Fresnel's equations: 0.9160, 0.9025 and 0.8435 at 30, 45 and 60 degrees.
-  [30, 0.916],
-  [45, 0.9025],
-  [60, 0.8435],
-])('straight before a window with the sun %d degrees up: E cos(theta) T(theta) per pane', (elevation, pane) => {
+  // Clear glass of index 1.52 by Fresnel's equations: 0.9160, 0.9025 and 0.8435 at 30, 45 and 60 degrees. Two panes with all
+  // reflections between them and for either polarization: 0.9 %, 2.1 % and 6.9 % more than the square.
+  [30, 0.916, 1.00886],
+  [45, 0.9025, 1.02129],
+  [60, 0.8435, 1.06862],
+])('straight before a window with the sun %d degrees up: E cos(theta) T(theta)', (elevation, pane, between) => {
   const sun = towards(0, elevation);
   // Where the beam through the middle of the glass meets the floor.
   const x = 1.4 / Math.tan(elevation * RADIANS);
   const floor = BEAM_LX * Math.sin(elevation * RADIANS);
-  for (const panes of [0, 1, 2]) {
+  for (const [panes, through] of [
+    [0, 1],
+    [1, pane],
+    [2, pane ** 2 * between],
+  ] as const) {
     const lx = sunAt({ ...window, panes }, sun, [x, 1.7, 0]);
     // Four digits of the table, and the engine's own table of angles.
-    expect(Math.abs(lx / (floor * pane ** panes) - 1)).toBeLessThan(4e-4);
+    expect(Math.abs(lx / (floor * through) - 1)).toBeLessThan(4e-4);
   }
   expect(
     Math.abs(
