@@ -4,6 +4,8 @@ import type { Rect } from './types';
 
 /** Detail (a door's frame, a rounded front) may stand this far from the coarse rectangle it belongs to. */
 const SAME_PLANE_M = 0.1;
+/** A face of another surface that stands farther before one than this does not speak for it. */
+const BEFORE_M = 0.005;
 /** Coarse rectangles this near to a fine one are looked at. */
 const REACH_M = 0.3;
 
@@ -95,6 +97,8 @@ function candidates(
     const normal = rectNormal(coarse[i]!);
     return normal.axis !== axis ? 0 : normal.sign === sign ? 1 : -1;
   };
+  // What stands before a face is in its own light: the top edge of a door has nothing of the sun on the counter above it.
+  const isOpenTo = (i: number): boolean => (boxes[6 * i + axis]! - box[axis]!) * sign < BEFORE_M;
   const near = same.filter(within);
   const alike = near.filter((i) => facing(i) === 1);
   const inPlane = alike.filter((i) => Math.abs(boxes[6 * i + axis]! - box[axis]!) <= SAME_PLANE_M);
@@ -104,7 +108,7 @@ function candidates(
   const choices = [
     inPlane,
     alike,
-    around.filter((i) => facing(i) === 1),
+    around.filter((i) => facing(i) === 1 && isOpenTo(i)),
     near.filter((i) => facing(i) === 0),
     around.filter((i) => facing(i) === 0),
     near,
