@@ -13,6 +13,7 @@ import { blank } from './parts/pattern-coordinates';
 import { addOutside, addShell } from './parts/shell';
 import { boxAt, type Extent, faceAt, type Side } from './parts/side';
 import { bowlBox } from './parts/sink';
+import { seats } from './parts/stools';
 import { OVEN_HEIGHT } from './parts/tall-units';
 import { addWallCarcass } from './parts/wall-units';
 import { addCoarseOpenings } from './parts/window';
@@ -27,7 +28,7 @@ export interface CoarseGeometry {
 const skin = (surface: SurfaceId): Skin => ({ surface, coordinates: blank });
 
 /**
- * Runs as whole boxes as deep as their counter, without joints, trim and stools. What lies within a few centimetres of
+ * Runs as whole boxes as deep as their counter, without joints, trim and legs of stools. What lies within a few centimetres of
  * a plane (backsplash, upstand, cooktop, sink, door leaf, plinth) is a field of that plane.
  */
 export function buildCoarse(plan: Plan): CoarseGeometry {
@@ -41,6 +42,7 @@ export function buildCoarse(plan: Plan): CoarseGeometry {
   for (const row of plan.wallUnits.rows) addWallCarcass(parts, plan, row, plan.wallUnits.depth, skin('wall-fronts'));
   addHood(parts, plan, skin('appliance'));
   addCoarseIsland(parts, plan);
+  for (const { min, max } of seats(plan)) parts.box(skin('frame'), min, max);
   return { rects: splitContacts(parts.rects.map(plainRect), parts.solids, cutRect), solids: parts.solids };
 }
 

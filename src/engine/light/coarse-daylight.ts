@@ -41,7 +41,7 @@ export function* coarseDaylightInSteps(
     const flux = new Float64Array(parts);
     for (let p = 0; p < patches.count; p++) {
       patchMean(rects[patches.rect[p]!]!, patches, p, opaqueBvh, window, here);
-      here[window.sunGroup]! += suns[index]![p]! / patches.area[p]!;
+      here[window.sunGroup]! += suns[index]![p]!;
       for (let k = 0; k < parts; k++) {
         found[parts * p + k] = here[groupOf[k]!]!;
         flux[k]! += here[groupOf[k]!]! * patches.area[p]!;

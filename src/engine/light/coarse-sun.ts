@@ -1,5 +1,6 @@
 import { ORIGIN_OFFSET_M } from './emitter-irradiance';
 import { mapFineToCoarse, patchForFine } from './fine-to-coarse';
+import { readGlass } from './glass';
 import type { Patches } from './patches';
 import { type RectBvh, rectNormal } from './rect-bvh';
 import { sunIrradiance } from './sun-irradiance';
@@ -12,9 +13,10 @@ const SPACING_M = 0.03;
 const MOST_POINTS = 96;
 
 /**
- * Luminous flux of the sun through each window on every patch, lm: found on the fine rectangles, where it is seen to fall, and given
+ * Illuminance of the sun through each window on every patch, lx: found on the fine rectangles, where it is seen to fall, and given
  * to the patches that speak for them. The sun lies in narrow patches that a coarse room would misplace: on the lid of a sink
- * instead of in its bowl, on the plinth behind an end panel.
+ * instead of in its bowl, on the plinth behind an end panel. No patch gets more than a face full in the sun: what a small one that speaks
+ * for much detail would get beyond it is left out.
  */
 export function coarseSun(
   room: Pick<LightRoom, 'coarse' | 'fine'>,
@@ -50,7 +52,14 @@ export function coarseSun(
       }
     });
   });
-  return flux;
+  return flux.map((found, w) => {
+    const { sun, glass, normal } = windows[w]!;
+    if (!sun) return found;
+    const [x, y, z] = sun.towards;
+    const cosine = -(x * normal[0]! + y * normal[1]! + z * normal[2]!);
+    const full = sun.normal_lx * readGlass(glass, cosine);
+    return found.map((lumens, p) => Math.min(lumens / patches.area[p]!, full));
+  });
 }
 
 const pointsAlong = (length: number): number => Math.min(MOST_POINTS, Math.max(2, Math.ceil(length / SPACING_M)));

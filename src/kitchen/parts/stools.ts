@@ -1,3 +1,4 @@
+import type { Solid } from '../../engine/light/types';
 import type { Plan } from '../plan/types';
 import type { Assembly } from './assembly';
 import { grained } from './pattern-coordinates';
@@ -9,16 +10,20 @@ const RAIL = { height: 0.025, z: 0.22 };
 
 /** One stool per seat, pushed in as far as the overhang lets it. */
 export function addStools(parts: Assembly, plan: Plan): void {
-  const { counter, body, stools } = plan.island;
-  const y1 = counter.y0 + Math.max(0, body.y0 - counter.y0 - SEAT.clear);
-  for (const x of stools) addStool(parts, x, y1, plan.counter.top - SEAT.below);
+  for (const seat of seats(plan)) addStool(parts, seat);
 }
 
-function addStool(parts: Assembly, x: number, y1: number, top: number): void {
-  const x0 = x - SEAT.width / 2;
-  const x1 = x + SEAT.width / 2;
-  const y0 = y1 - SEAT.depth;
-  const under = top - SEAT.thickness;
+/** The seats alone, as boxes: what of the stools light bounces from. */
+export function seats({ island: { counter, body, stools }, counter: { top: counterTop } }: Plan): Solid[] {
+  const y1 = counter.y0 + Math.max(0, body.y0 - counter.y0 - SEAT.clear);
+  const top = counterTop - SEAT.below;
+  return stools.map((x) => ({
+    min: [x - SEAT.width / 2, y1 - SEAT.depth, top - SEAT.thickness],
+    max: [x + SEAT.width / 2, y1, top],
+  }));
+}
+
+function addStool(parts: Assembly, { min: [x0, y0, under], max: [x1, y1, top] }: Solid): void {
   const piece = parts.newPiece();
   const skin = (along: 0 | 1 | 2) => ({ surface: 'frame', coordinates: grained(along, piece), piece }) as const;
   parts.box(skin(0), [x0, y0, under], [x1, y1, top]);
