@@ -52,14 +52,28 @@ describe('light on the worktops', () => {
     expect(advice({ daylight: false, lamps: true })).toBe(false);
   });
 
+  it('notes no more of lamps that were dimmed on purpose', () => {
+    const [warning] = warningsOf(inLight(60, 250, { burning: { daylight: false, lamps: true, isDimmed: true } }));
+    expect(warning).toMatchObject({ severity: 'note' });
+    expect(warning!.text).toContain('dimmed as it is');
+  });
+
   it('says one sentence of a room without light', () => {
     const input = inLight(500, 500, { burning: { daylight: false, lamps: false } });
     const dark: JudgeInput = { ...input, surfaces: input.surfaces.map((s) => ({ ...s, installed: [] })) };
     const found = judge(dark).warnings.filter(({ code }) => code === 'low-light');
     expect(found).toHaveLength(1);
-    expect(found[0]).toMatchObject({ severity: 'visible', surfaces: ['counter', 'island-counter', 'floor'] });
+    expect(found[0]).toMatchObject({ severity: 'grave', surfaces: ['counter', 'island-counter', 'floor'] });
     expect(found[0]!.text).toMatch(/^No light is on in this setting/);
     const shut: JudgeInput = { ...dark, burning: { daylight: true, lamps: false } };
     expect(warningsOf(shut)[0]!.text).toMatch(/^Next to no light reaches the room/);
+    const saying = (burning: JudgeInput['burning']) => warningsOf({ ...dark, burning })[0]!.text;
+    expect(saying({ daylight: true, lamps: false, noDaylightFor: 'night' })).toMatch(
+      /^The sun is down, .* Switch lamps/,
+    );
+    expect(saying({ daylight: true, lamps: false, noDaylightFor: 'window' })).toMatch(/^There is no window, /);
+    expect(saying({ daylight: false, lamps: true, hasNoLamp: true })).toMatch(
+      /^No lamp of this setting is in the room/,
+    );
   });
 });

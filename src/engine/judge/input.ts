@@ -44,6 +44,20 @@ export interface JudgedSurface {
   readonly installed: readonly InstalledReading[];
 }
 
+/** What shines in a setting, and why little does. */
+export interface Burning {
+  readonly daylight: boolean;
+  readonly lamps: boolean;
+  /** The sun shines from a clear sky. */
+  readonly hasSun?: boolean;
+  /** Lamps that are on are turned down, as people mean them to be. */
+  readonly isDimmed?: boolean;
+  /** There is daylight, but the sun is down; or there is no window for it. */
+  readonly noDaylightFor?: 'night' | 'window';
+  /** Lamps are on, but the room has none of them. */
+  readonly hasNoLamp?: boolean;
+}
+
 /** Everything a judgement needs, as plain data. */
 export interface JudgeInput {
   readonly project: string;
@@ -52,7 +66,7 @@ export interface JudgeInput {
   /** Which lights burn together: of one spectrum, or a mix. */
   readonly lights: 'one' | 'daylight' | 'daylight-and-lamps' | 'lamps';
   /** Which lights are on at all. */
-  readonly burning: { readonly daylight: boolean; readonly lamps: boolean };
+  readonly burning: Burning;
   readonly surfaces: readonly JudgedSurface[];
   readonly overviews: readonly string[];
 }

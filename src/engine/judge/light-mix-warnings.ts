@@ -22,7 +22,7 @@ const WHITE: Lab<'D65-2'> = { l: 100, a: 0, b: 0 };
 
 const MIXES: Readonly<Record<JudgeInput['lights'], string>> = {
   one: 'one light',
-  daylight: 'what comes from the sky and what from outside below it',
+  daylight: 'light from the sky and from the ground outside',
   'daylight-and-lamps': 'daylight and lamps',
   lamps: 'lamps of different color',
 };
@@ -41,7 +41,7 @@ export function lightMixWarnings(input: JudgeInput): Warning[] {
   if (!worst) return [];
   const colors = groupedBy(places, ({ white }) => whiteWord(white)).slice(0, MOST_COLORS);
   const read = colors.map((group) => `${whiteWord(group[0]!.white)} ${where(group)}`);
-  const mix = MIXES[input.lights];
+  const mix = input.lights === 'daylight' && input.burning.hasSun ? 'sun and sky' : MIXES[input.lights];
   return [
     {
       code: 'light-shift',

@@ -1,5 +1,5 @@
 import type { Severity, Warning } from './assessment';
-import type { JudgeInput } from './input';
+import type { Burning, JudgeInput } from './input';
 import { isDark, type LowLight, lowLights, WORKTOP_LX } from './low-light';
 import { inDecisionOrder, joined, sentenceCase, surfacesPhrase } from './surface-words';
 
@@ -16,17 +16,18 @@ export function lowLightWarnings(input: JudgeInput): Warning[] {
   if (isDark(input)) return input.surfaces.length === 0 ? [] : [darkWarning(input)];
   const found = lowLights(input);
   if (found.length === 0) return [];
-  const severity: Severity = found.some((f) => f.severity === 'visible') ? 'visible' : 'note';
+  const { daylight, lamps, isDimmed } = input.burning;
+  // Who dims lamps for dinner knows that it is dim.
+  const severity: Severity = !isDimmed && found.some((f) => f.severity === 'visible') ? 'visible' : 'note';
   const surfaces = inDecisionOrder(found.map((f) => f.surface));
   const each = surfaces.map((surface) => found.find((f) => f.surface === surface)!);
-  const { daylight, lamps } = input.burning;
   const advice = daylight && !lamps ? ' Switch lamps on for work.' : '';
   return [
     {
       code: 'low-light',
       severity,
       surfaces,
-      text: `${sentenceCase(joined(each.map(getsLittle)))} in this light; ${recommended(severity)}.${advice}`,
+      text: `${sentenceCase(joined(each.map(getsLittle)))} in this light${isDimmed ? ', dimmed as it is' : ''}; ${recommended(found)}.${advice}`,
       why: `Mean illuminance; ${joined(each.map(atItsDarkest))}. ${SOURCE}`,
       basis: 'installed',
       holds_in: null,
@@ -34,8 +35,8 @@ export function lowLightWarnings(input: JudgeInput): Warning[] {
   ];
 }
 
-const recommended = (severity: Severity): string =>
-  severity === 'visible'
+const recommended = (found: readonly LowLight[]): string =>
+  found.some((f) => f.severity === 'visible')
     ? `${WORKTOP_LX.least} lx is recommended at sink and cooktop, ${WORKTOP_LX.preparing} lx where food is prepared`
     : `${WORKTOP_LX.preparing} lx is recommended where food is prepared`;
 
@@ -48,14 +49,24 @@ const atItsDarkest = ({ surface, lux_min }: LowLight): string =>
 /** Rounded down, so that what falls short of a limit does not read as the limit. */
 const luxBelow = (lux: number): string => `${lux < 20 ? Math.floor(lux) : Math.floor(lux / 10) * 10} lx`;
 
+function causeOf({ daylight, noDaylightFor, hasNoLamp }: Burning): string {
+  const noDaylight = noDaylightFor === 'night' ? 'the sun is down' : 'there is no window';
+  if (hasNoLamp) {
+    return daylight && noDaylightFor
+      ? `No lamp of this setting is in the room and ${noDaylight}`
+      : 'No lamp of this setting is in the room';
+  }
+  return noDaylightFor ? sentenceCase(noDaylight) : 'Next to no light reaches the room in this setting';
+}
+
 /** One sentence for the whole room, not one per surface. */
 const darkWarning = ({ surfaces, burning }: JudgeInput): Warning => ({
   code: 'low-light',
-  severity: 'visible',
+  severity: 'grave',
   surfaces: inDecisionOrder(surfaces.map((s) => s.surface)),
   text:
     burning.daylight || burning.lamps
-      ? 'Next to no light reaches the room in this setting, so nothing can be said of colors in place.'
+      ? `${causeOf(burning)}, so nothing can be said of colors in place.${burning.hasNoLamp ? ' Add lamps to the room.' : burning.lamps ? '' : ' Switch lamps on.'}`
       : 'No light is on in this setting, so nothing can be said of colors in place. Switch lamps on, or let daylight in.',
   why: 'No surface gets as much as a hundredth of a lux. The findings rest on the samples alone.',
   basis: 'installed',

@@ -18,6 +18,11 @@ import { adoptedWhite, type SettingLight, settingTemperature } from './setting-l
 import type { SolvedScheme } from './solved-scheme';
 import { lightWhitesOf, type TintFrom } from './tints';
 
+/** Lamps all turned down to this or less are meant to be dim (our judgement). */
+const MOST_DIMMED = 0.7;
+
+const NO_TEMPERATURE = { cct_k: null, duv: null };
+
 /** Below this no reading is taken: it is dark. */
 const DARK_LX = 0.01;
 
@@ -71,28 +76,44 @@ export function judgeInput(
     state: placement.state,
     installed: bySurface.get(index) ?? [],
   }));
+  const isDark = surfaces.every(({ installed }) => installed.length === 0);
   return {
     project: project.id,
     option: solved.scheme.option,
-    setting: { id: setting.id, ...settingTemperature(white) },
+    setting: { id: setting.id, ...(isDark ? NO_TEMPERATURE : settingTemperature(white)) },
     surfaces,
-    lights: mixOf(setting),
-    burning: burningOf(setting),
+    lights: mixOf(setting, study),
+    burning: burningOf(setting, study),
     overviews: study.overviews.map(({ id }) => id),
   };
 }
 
 /** Whether the setting burns lights of different spectra, and whether daylight is one of them. */
-function mixOf(setting: SettingLight): JudgeInput['lights'] {
+function mixOf(setting: SettingLight, study: RoomStudy): JudgeInput['lights'] {
   if (areOneSpectrum(setting.spectra, setting.levels)) return 'one';
-  const { daylight, lamps } = burningOf(setting);
+  const { daylight, lamps } = burningOf(setting, study);
   if (!daylight) return 'lamps';
   return lamps ? 'daylight-and-lamps' : 'daylight';
 }
 
-function burningOf({ levels, daylight }: SettingLight): JudgeInput['burning'] {
-  const isOn = (group: GroupId) => levels[GROUPS.indexOf(group)]! > 0;
-  return { daylight: daylight !== null && DAYLIGHT_GROUPS.some(isOn), lamps: LAMP_GROUPS.some(isOn) };
+function burningOf({ levels, daylight }: SettingLight, { room }: RoomStudy): JudgeInput['burning'] {
+  const levelOf = (group: GroupId) => levels[GROUPS.indexOf(group)]!;
+  const lit = LAMP_GROUPS.filter((group) => levelOf(group) > 0);
+  const there = lit.filter((group) => room.light.lamps.some((lamp) => lamp.group === GROUPS.indexOf(group)));
+  const isDay = daylight !== null && DAYLIGHT_GROUPS.some((group) => levelOf(group) > 0);
+  const isNight = isDay && daylight.sky_lx + daylight.sun_lx === 0;
+  return {
+    daylight: isDay,
+    lamps: lit.length > 0,
+    hasSun: isDay && daylight.outdoors.sun !== null,
+    isDimmed: there.some((group) => levelOf(group) < 1) && there.every((group) => levelOf(group) <= MOST_DIMMED),
+    ...(isDay && room.light.windows.length === 0
+      ? { noDaylightFor: 'window' }
+      : isNight
+        ? { noDaylightFor: 'night' }
+        : {}),
+    hasNoLamp: lit.length > 0 && there.length === 0,
+  };
 }
 
 /** Luminous exitance of every patch under the setting, lm/m2. */
