@@ -65,6 +65,8 @@ export interface AppState {
   readonly assessments: Readonly<Record<string, Assessment>>;
   /** Options whose assessment is older than the last change. */
   readonly stale: readonly string[];
+  /** Options whose look is older than the last change. */
+  readonly unseen: readonly string[];
 }
 
 /** The state at start: the last option (one's own, after those it was copied from) in the first setting. */
@@ -100,6 +102,7 @@ export function initialState(project: Project, theme: Theme): AppState {
     looks: {},
     assessments: {},
     stale: [],
+    unseen: [],
   };
 }
 
@@ -148,6 +151,14 @@ export function halvesOf(state: AppState): readonly [left: Option, right: Option
 
 /** Two options are to be seen at once, and there are two. */
 export const isSplitWanted = (state: AppState): boolean => state.sideBySide && projectOf(state).options.length > 1;
+
+/** What is on screen is not yet what is asked for: another option, light or eye is on its way. */
+export function isPictureOld(state: AppState): boolean {
+  const shown = isSplitWanted(state) ? halvesOf(state) : [shownOption(state)];
+  return (
+    state.isRoomComing || shown.some(({ id }) => state.looks[id]?.seenBy !== state.seenBy || state.unseen.includes(id))
+  );
+}
 
 export const shownSetting = (state: AppState): Setting => byId(projectOf(state).settings, state.setting);
 

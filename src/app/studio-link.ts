@@ -22,9 +22,13 @@ export function studioEvents(store: StoreApi<AppState>): StudioEvents {
       if (room) light = next;
       else store.setState({ light: next });
     },
-    look: (look) => {
+    look: (look, isCurrent) => {
+      const unseenWith = ({ unseen }: AppState) => (isCurrent ? unseen.filter((one) => one !== look.option) : unseen);
       if (!room || !light) {
-        return store.setState((state) => ({ looks: { ...state.looks, [look.option]: look } }));
+        return store.setState((state) => ({
+          looks: { ...state.looks, [look.option]: look },
+          unseen: unseenWith(state),
+        }));
       }
       const { viewpoints } = room;
       const fresh = { room, light, looks: { [look.option]: look }, picked: null, isRoomComing: false };
@@ -32,6 +36,7 @@ export function studioEvents(store: StoreApi<AppState>): StudioEvents {
       light = null;
       store.setState((state) => ({
         ...fresh,
+        unseen: unseenWith(state),
         viewpoint: viewpoints.some((one) => one.id === state.viewpoint) ? state.viewpoint : (viewpoints[0]?.id ?? null),
       }));
     },
@@ -40,7 +45,8 @@ export function studioEvents(store: StoreApi<AppState>): StudioEvents {
         assessments: { ...state.assessments, [assessment.option]: assessment },
         stale: isCurrent ? state.stale.filter((option) => option !== assessment.option) : state.stale,
       })),
-    problem: (problem) => store.setState({ told: problemTold(problem) }),
+    // What failed will not come: nobody is to wait for it.
+    problem: (problem) => store.setState({ told: problemTold(problem), unseen: [] }),
   };
 }
 
@@ -57,7 +63,10 @@ export function followState(store: StoreApi<AppState>, studio: Studio): () => vo
   return store.subscribe((state, before) => {
     const documentChanged = state.history.present !== before.history.present || state.setting !== before.setting;
     if (!documentChanged && state.option === before.option && state.seenBy === before.seenBy) return;
-    if (documentChanged) store.setState({ stale: projectOf(state).options.map((option) => option.id) });
+    if (documentChanged) {
+      const options = projectOf(state).options.map((option) => option.id);
+      store.setState({ stale: options, unseen: options });
+    }
     show(state);
   });
 }

@@ -27,9 +27,9 @@ export function createStudio(events: StudioEvents): Studio {
 
   const queue = new LookQueue(
     (request: ToPattern) => baker.postMessage(request),
-    (look) => {
+    (look, answers) => {
       shown.set(look.option, look);
-      events.look(look);
+      events.look(look, answers === revision);
     },
   );
   const toLight = (message: ToLight) => light.postMessage(message);

@@ -14,7 +14,8 @@ export class LookQueue {
 
   constructor(
     private readonly bake: (request: ToPattern) => void,
-    private readonly ready: (look: Look) => void,
+    /** `revision`: the request the look answers. */
+    private readonly ready: (look: Look, revision: number) => void,
   ) {}
 
   /** Has patterns baked that a look will need soon. */
@@ -34,13 +35,13 @@ export class LookQueue {
   }
 
   #release(): void {
-    for (const [option, { look, patterns }] of [...this.#waiting]) {
+    for (const [option, { look, patterns, revision }] of [...this.#waiting]) {
       const missing = patterns.filter(({ key }) => !this.#shelf.has(key));
       for (const pattern of missing) this.#ask(pattern);
       if (missing.length) continue;
       this.#waiting.delete(option);
       const keys = patterns.map(({ key }) => key);
-      this.ready({ ...look, patterns: this.#shelf.take(keys, this.#needed(keys)) });
+      this.ready({ ...look, patterns: this.#shelf.take(keys, this.#needed(keys)) }, revision);
     }
   }
 

@@ -16,7 +16,8 @@ export type { PointReading, StandReading };
 export interface StudioEvents {
   room(room: Room): void;
   light(light: RoomLight): void;
-  look(look: Look): void;
+  /** `isCurrent`: of what is wanted now; else of a moment ago, with a newer one on its way. */
+  look(look: Look, isCurrent: boolean): void;
   /** `isCurrent`: of what is wanted now; else of a moment ago, with newer findings on their way. */
   assessment(assessment: Assessment, isCurrent: boolean): void;
   problem(problem: Problem): void;

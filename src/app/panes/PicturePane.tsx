@@ -12,7 +12,7 @@ import type { PickedPoint } from '../../view/types';
 import { hasWebGl2 } from '../../view/webgl2';
 import { useApp, useAppState } from '../context';
 import { openLamp } from '../lamp-files';
-import { halvesOf, isSplitWanted, projectOf, shownOption, shownSetting } from '../state';
+import { halvesOf, isPictureOld, isSplitWanted, projectOf, shownOption, shownSetting } from '../state';
 import { useAim } from '../use-aim';
 import { useOptionPaints } from '../use-option-paints';
 
@@ -29,7 +29,8 @@ export function PicturePane() {
   const lamps = useAppState((state) => projectOf(state).lamps) ?? NO_LAMPS;
   const chosen = useAppState((state) => state.viewpoint);
   const contextLost = useAppState((state) => state.contextLost);
-  const busy = useAppState((state) => state.isRoomComing || !state.light?.isFinal);
+  const isOld = useAppState(isPictureOld);
+  const isRefined = useAppState((state) => state.light?.isFinal ?? false);
   const fixtures = useAppState((state) => projectOf(state).kitchen.fixtures);
   const groups = useMemo(
     () => LAMP_GROUPS.filter((group) => fixtures.some((fixture) => fixture.group === group)),
@@ -41,7 +42,8 @@ export function PicturePane() {
   return (
     <PictureStage
       picture={hasWebGl2() ? <RoomPicture /> : <FlatPicture />}
-      busy={busy}
+      busy={isOld || !isRefined}
+      isOld={isOld && room !== null}
       message={contextLost ? PICTURE.contextLost : hasWebGl2() ? null : PICTURE.noWebGl}
       halves={halves && [halves[0].name, halves[1].name]}
       foot={

@@ -1,14 +1,17 @@
 import { ChevronUp } from 'lucide-react';
 import type { ReactNode } from 'react';
 import { PICTURE } from '../words/picture';
+import { useLate } from './use-late';
 import { useResting } from './use-resting';
 import './picture.css';
 
 export interface PictureStageProps {
   /** The picture itself, or what stands in for it. */
   readonly picture: ReactNode;
-  /** True while its light still gets finer. */
+  /** True while it is not what is asked for, or its light still gets finer. */
   readonly busy: boolean;
+  /** What is asked for is still being worked out: the picture is that of before. */
+  readonly isOld: boolean;
   /** One line over the picture, such as a lost graphics context; null for none. */
   readonly message: string | null;
   /** Names over the left and right half while two options are side by side. */
@@ -16,9 +19,13 @@ export interface PictureStageProps {
   readonly foot: ReactNode;
 }
 
+/** What comes sooner than this needs no sign, which would only flicker. */
+const PATIENCE_MS = 300;
+
 /** The neutral surround, the picture in it, and the two rows at its foot, which leave a tab while the hand rests. */
-export function PictureStage({ picture, busy, message, halves, foot }: PictureStageProps) {
+export function PictureStage({ picture, busy, isOld, message, halves, foot }: PictureStageProps) {
   const { resting, wake } = useResting();
+  const isWaiting = useLate(isOld, PATIENCE_MS);
   return (
     <div className="stage" onPointerMove={wake} onPointerDown={wake}>
       {message && (
@@ -34,6 +41,9 @@ export function PictureStage({ picture, busy, message, halves, foot }: PictureSt
       )}
       <div className="stage-picture" aria-busy={busy}>
         {picture}
+        <div className="stage-notes" role="status">
+          {isWaiting && <p className="stage-note">{PICTURE.working}</p>}
+        </div>
       </div>
       <span className={`stage-tab ${resting ? 'is-resting' : ''}`} aria-hidden="true">
         {PICTURE.rows}

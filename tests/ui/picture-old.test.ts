@@ -1,0 +1,52 @@
+import { expect, it } from 'vitest';
+import { createStore } from 'zustand/vanilla';
+import { createActions } from '../../src/app/actions';
+import { initialState, isPictureOld } from '../../src/app/state';
+import { followState, studioEvents } from '../../src/app/studio-link';
+import type { Look, RoomLight } from '../../src/kitchen/look';
+import type { Room } from '../../src/kitchen/types';
+import type { Studio } from '../../src/workers/studio';
+import { terrace } from './terrace';
+
+function open() {
+  const store = createStore(() => initialState(terrace(), 'system'));
+  const events = studioEvents(store);
+  followState(store, { show: () => {} } as unknown as Studio);
+  const option = store.getState().option;
+  const look = (isCurrent: boolean, seenBy = store.getState().seenBy) =>
+    events.look(
+      { option, setting: store.getState().setting, seenBy, patterns: new Map() } as unknown as Look,
+      isCurrent,
+    );
+  events.room({ viewpoints: [] } as unknown as Room);
+  events.light({ isFinal: false } as RoomLight);
+  look(true);
+  return { store, events, look, isOld: () => isPictureOld(store.getState()) };
+}
+
+it('holds the picture for old from the change on until the look that answers it is there', () => {
+  const { store, look, isOld } = open();
+  expect(isOld()).toBe(false);
+  store.setState({ setting: 'evening' });
+  expect(isOld()).toBe(true);
+  look(false);
+  expect(isOld()).toBe(true);
+  look(true);
+  expect(isOld()).toBe(false);
+  createActions(store).setLevel('ceiling', 0.4, false);
+  expect(isOld()).toBe(true);
+  look(true);
+  store.setState({ seenBy: 'camera' as never });
+  expect(isOld()).toBe(true);
+  look(true);
+  expect(isOld()).toBe(false);
+});
+
+it('waits for both options side by side, and for nothing that has failed', () => {
+  const { store, events, isOld } = open();
+  store.setState({ sideBySide: true });
+  expect(isOld()).toBe(true);
+  store.setState({ sideBySide: false, setting: 'evening' });
+  events.problem({ code: 'x', text: 'x', remedy: 'x' });
+  expect(isOld()).toBe(false);
+});
