@@ -12,6 +12,8 @@ const LEAST_LEAF = 400;
 const LEAST_GLASS = 80;
 const LEAST_REVEAL = SASH.depth + 3;
 
+const WALL_UNITS = 'the wall units';
+
 /** Something before a wall that would cover an opening, mm. */
 interface Cover {
   readonly name: string;
@@ -113,7 +115,7 @@ function coversOn(kitchen: Kitchen, rows: Rows | null, wall: Wall): Cover[] {
         a: [rows.left.end - counter.overhang, depth],
         z: [0, top + upstand_height],
       },
-      { name: 'the wall units', a: [depth - wall_units.depth, depth], z: wallUnits },
+      { name: WALL_UNITS, a: [depth - wall_units.depth, depth], z: wallUnits },
     ];
   }
   const { from, to } = rows.back.cooktop;
@@ -122,7 +124,7 @@ function coversOn(kitchen: Kitchen, rows: Rows | null, wall: Wall): Cover[] {
   const half = HOOD.chimney.width / 2;
   return [
     { name: 'the counter', a: [0, rows.back.to], z: [0, top] },
-    ...rows.wall.map((row): Cover => ({ name: 'the wall units', a: [row.from, row.to], z: wallUnits })),
+    ...rows.wall.map((row): Cover => ({ name: WALL_UNITS, a: [row.from, row.to], z: wallUnits })),
     { name: 'the hood', a: [from, to], z: [hood, hood + HOOD.canopy.height] },
     { name: 'the hood', a: [middle - half, middle + half], z: [hood, room.height] },
     { name: 'the tall units', a: [rows.tall.panel.from, width], z: [0, tall_height] },
@@ -130,12 +132,15 @@ function coversOn(kitchen: Kitchen, rows: Rows | null, wall: Wall): Cover[] {
 }
 
 function coverCheck(opening: Opening, { name, a, z }: Cover, path: string): Check[] {
-  const isWindow = opening.kind === 'window';
-  const ear = isWindow ? NOSING.ear : 0;
-  const half = opening.width / 2 + ear;
-  const beside = !overlap([opening.center - half, opening.center + half], a);
-  const bottom = opening.sill - (isWindow ? NOSING.thickness + 3 : 0);
-  const holds = beside || !overlap([bottom, opening.sill + opening.height], z);
+  const { kind, center, width, sill: bottom, height } = opening;
+  const isWindow = kind === 'window';
+  const meets = (ear: number, heights: Range): boolean =>
+    overlap([center - width / 2 - ear, center + width / 2 + ear], a) && overlap(heights, z);
+  const nosing: Range = [bottom - NOSING.thickness - 3, bottom];
+  // The ears of a nosing end in the side of a wall unit that hangs beside the window; all else they would cut into.
+  const holds =
+    !meets(0, [isWindow ? nosing[0] : bottom, bottom + height]) &&
+    (!isWindow || name === WALL_UNITS || !meets(NOSING.ear, nosing));
   // From below one raises the sill; what hangs one cannot pass.
   const standsLow = isWindow && z[0] === 0;
   const field = standsLow ? 'sill' : 'center';
