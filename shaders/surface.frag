@@ -7,6 +7,8 @@ precision highp samplerCube;
 // All inputs are exposed linear sRGB or lx; no light or colour logic beyond this sum, display encoding and mirrored light.
 uniform vec3 groupColors[32];
 // Daylight and lamps: four light groups each; a layer without light is not read.
+// A perfect white per lx of each group.
+uniform vec3 groupWhites[8];
 uniform int daylightOn;
 uniform int lampsOn;
 
@@ -53,6 +55,11 @@ vec3 layerColor(int first, vec4 direct) {
          groupColors[first + 3] * direct.a;
 }
 
+vec3 whiteOf(int first, vec4 direct) {
+  return groupWhites[first] * direct.r + groupWhites[first + 1] * direct.g + groupWhites[first + 2] * direct.b +
+         groupWhites[first + 3] * direct.a;
+}
+
 vec3 litComponent(int component, vec4 daylight, vec4 lamps) {
 #ifdef PROP
   vec3 color = vIndirect;
@@ -65,6 +72,13 @@ vec3 litComponent(int component, vec4 daylight, vec4 lamps) {
   if (mirrors()) color *= bodyGain[component];
 #endif
   return color;
+}
+
+float localExposure(vec4 daylight, vec4 lamps) {
+  vec3 white = vec3(0.0);
+  if (daylightOn == 1) white += whiteOf(0, daylight);
+  if (lampsOn == 1) white += whiteOf(4, lamps);
+  return max(1.0, max(white.r, max(white.g, white.b)));
 }
 
 void main() {
@@ -115,5 +129,7 @@ void main() {
   }
 #endif
 
+  // Where a white would burn out, the place is shown as if it just did not (see local-exposure.ts).
+  if (encode == 1) color /= localExposure(daylight, lamps);
   fragColor = displayed(color);
 }

@@ -40,6 +40,8 @@ export interface Look {
   readonly setting: string;
   readonly seenBy: SeenBy;
   readonly surfaces: readonly SurfaceLook[];
+  /** Per group: r, g, b of a perfect white per lx of direct light at that group's level. */
+  readonly groupWhites: Float32Array;
   /** Four layers of RGBA half floats in the node atlas: indirect colour of component 0-3 of the surface there. */
   readonly nodeColors: Uint16Array;
   /** Per prop mesh: r, g, b per vertex, indirect colour of component 0. */

@@ -26,6 +26,7 @@ export function createFinishMaterial(
     uniforms: {
       ...shared,
       groupColors: { value: new Float32Array(3 * MOST_COMPONENTS * MOST_GROUPS) },
+      groupWhites: { value: new Float32Array(3 * MOST_GROUPS) },
       daylightOn: { value: 0 },
       lampsOn: { value: 0 },
       pattern: { value: null },
@@ -43,6 +44,7 @@ export function createFinishMaterial(
 export function showFinish(
   material: RawShaderMaterial,
   look: SurfaceLook | undefined,
+  whites: Float32Array,
   patternOf: (key: string) => PatternTexture | undefined,
   textures: PatternTextures,
 ): void {
@@ -52,6 +54,7 @@ export function showFinish(
   look?.groupColors.slice(0, MOST_COMPONENTS).forEach((ofComponent, component) => {
     colors.set(ofComponent.subarray(0, 3 * MOST_GROUPS), 3 * MOST_GROUPS * component);
   });
+  (uniforms['groupWhites']!.value as Float32Array).set(whites.subarray(0, 3 * MOST_GROUPS));
   uniforms['daylightOn']!.value = isLit(colors, 0);
   uniforms['lampsOn']!.value = isLit(colors, 1);
 

@@ -76,10 +76,10 @@ export class LookSlot {
     const patternOf = (key: string) => look.patterns.get(key);
     const bySurface = new Map(look.surfaces.map((surface) => [surface.surface, surface]));
     this.surfaces.forEach((material, surface) => {
-      showFinish(material, bySurface.get(surface), patternOf, textures);
+      showFinish(material, bySurface.get(surface), look.groupWhites, patternOf, textures);
     });
     this.props.forEach((material, i) => {
-      showFinish(material, bySurface.get(this.room.props[i]!.surface), patternOf, textures);
+      showFinish(material, bySurface.get(this.room.props[i]!.surface), look.groupWhites, patternOf, textures);
       updatePropLight(this.propGeometries[i]!, 'indirect', look.propColors[i]);
     });
     if (look.nodeColors !== this.#look?.nodeColors) updateNodeTexture(this.#nodes, look.nodeColors);

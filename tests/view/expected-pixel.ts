@@ -48,11 +48,15 @@ export function expectedPixel(
       color[k]! += weights[c]! * gain * sum;
     }
   }
-  const positive = color.map((v) => Math.max(0, v));
+  // A white that would burn out in the direct light there sets the exposure of its place.
+  const white = [0, 1, 2].map((k) => direct.reduce((sum, lx, g) => sum + lx * look.groupWhites[3 * g + k]!, 0));
+  const positive = color.map((v) => Math.max(0, v) / Math.max(1, ...white));
   const peak = Math.max(1, ...positive);
+  // What is still brighter than display white fades to it, half way two stops over.
+  const faded = (peak - 1) / (peak + 2);
   return {
     rect: hit.rect,
-    rgb: positive.map((v) => 255 * srgbEncoded(v / peak)) as [number, number, number],
+    rgb: positive.map((v) => 255 * srgbEncoded((v / peak) * (1 - faded) + faded)) as [number, number, number],
     texel: pattern ? [(s / pattern.width_m) * pattern.width, (t / pattern.height_m) * pattern.height] : null,
   };
 }

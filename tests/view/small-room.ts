@@ -245,6 +245,7 @@ export function smallLook(room: Room, light: RoomLight, tint = 0, gloss: readonl
     setting: 'day',
     seenBy: 'used-to-it',
     surfaces,
+    groupWhites: new Float32Array(groupWhites.flat()),
     nodeColors,
     propColors: props.map(({ positions }) => perVertex(positions, (place) => indirectAt(place, 0))),
     patterns: new Map([['waves', testPattern(128, 0.9)]]),

@@ -51,6 +51,7 @@ export function paintLook(
           colorOnWorktop(spectrum, setting, asKnown, study.worktopLight),
         ),
       })),
+      groupWhites: Float32Array.from(groupWhites(setting, exposure)),
       nodeColors: nodeColors(study.room.light, study.nodes.atlas, lit, bands),
       propColors: propColors(study, lit, bands),
       lampColors: lampColors(study.room.light, setting, exposure),
@@ -93,6 +94,10 @@ function surfaceLook(
     pattern: laid.pattern?.key ?? null,
   };
 }
+
+/** Exposed linear sRGB of a perfect white per lx of each group's direct light, levels included. */
+const groupWhites = ({ levels, spectra }: SettingLight, exposure: Matrix3): number[] =>
+  levels.flatMap((level, group) => exposedColor(spectra[group]!, null, exposure).map((value) => value * level));
 
 /** Linear sRGB of a component beside a perfect white (1, 1, 1) in the worktop's direct light; black where there is none. */
 function colorOnWorktop(

@@ -20,6 +20,7 @@ import type { SeenBy } from '../seen-by';
 import { exposureMatrix } from './exposure';
 import { type LightPart, lightParts } from './light-parts';
 import type { LitScheme } from './lit-scheme';
+import { localExposure } from './local-exposure';
 import type { MirroredReading } from './mirrored-reading';
 import { readMirrored } from './read-mirrored';
 import type { RoomBasis } from './room-study';
@@ -87,8 +88,9 @@ export function readPoint(
   const placeWhite = installedLab(irradiance, null, adopted);
   const reflected = xyzFromEmission(emissionSpd(irradiance.map((e, i) => e * rho[i]!)), observer2);
   const exposure = exposureMatrix(study, setting, seenBy);
+  const over = localExposure(setting, exposure, direct);
   const shown = ({ x, y, z }: Xyz<White>) => {
-    const [r, g, b] = apply(exposure, [x, y, z]);
+    const [r, g, b] = apply(exposure, [x / over, y / over, z / over]);
     return pictureSrgb8({ r, g, b });
   };
   const parts = lightParts(

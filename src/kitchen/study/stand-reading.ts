@@ -13,6 +13,7 @@ import { observer2 } from '../../engine/spectrum/observers';
 import { exposureMatrix } from './exposure';
 import { type LightPart, lightParts, type PlaceLight } from './light-parts';
 import type { LitScheme } from './lit-scheme';
+import { localExposure } from './local-exposure';
 import { placeColors } from './place-colors';
 import { placeIrradiance } from './place-irradiance';
 import type { RoomBasis } from './room-study';
@@ -71,6 +72,8 @@ export function readStand(
   if (setting.levels.some((level, group) => level > 0 && !solved.radiosity[group])) return null;
   const places = standPlaces(basis);
   const exposure = exposureMatrix(basis, setting);
+  // One exposure for both, so that they can be told apart: that of the brighter.
+  const over = Math.max(...[places.flat, places.upright].map(({ direct }) => localExposure(setting, exposure, direct)));
   const read = (place: PlaceLight): { place: StandPlace; average: Lab<'D65-2'> } | null => {
     const { irradiance, lux } = placeIrradiance(place, solved, setting);
     if (lux < DARK_LX) return null;
@@ -79,7 +82,7 @@ export function readStand(
     const components = finish.components.map(({ role, share, spectrum, labD65 }) => {
       const lab = labOf(spectrum);
       const reflected = xyzFromEmission(emissionSpd(irradiance.map((e, i) => e * spectrum[i]!)), observer2);
-      const [r, g, b] = apply(exposure, [reflected.x, reflected.y, reflected.z]);
+      const [r, g, b] = apply(exposure, [reflected.x / over, reflected.y / over, reflected.z / over]);
       const srgb8 = pictureSrgb8({ r, g, b });
       return { role, share, lab_d65: triple(lab), shift_de00: differenceCiede2000(labD65, lab), srgb8 };
     });
