@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
+import { darknessOf } from '../../src/app/dark-room';
 import { checkKitchen } from '../../src/model/check-kitchen';
-import type { Opening } from '../../src/model/project';
+import { LAMP_GROUPS, type Opening } from '../../src/model/project';
 import { tintPartsSentence } from '../../src/ui/reading/light-words';
 import { standSentence } from '../../src/ui/reading/stand-words';
 import { bearingOfNorth, towards, wallBearing } from '../../src/ui/room/compass';
@@ -137,4 +138,19 @@ it('says what standing up does to a sample', () => {
     'Upright it reads darker and yellower: 4.1 dE00 in color, with 40% of the light. Judge samples the way they will stand.',
   );
   expect(stand(place(400, 0, 0.2), 0.2)).toMatch(/the same to most eyes/);
+});
+
+it('knows a room in which nothing shines, and why', () => {
+  const { kitchen, settings } = terrace();
+  const evening = settings.find(({ id }) => id === 'evening')!;
+  const off = { ...evening.lamps };
+  for (const group of LAMP_GROUPS) off[group] = { ...off[group], level: 0 };
+  const dark = { ...evening, lamps: off };
+  const noon = { sky: 'clear', month: 6, day: 21, hour: 12, blind: 1 } as const;
+  expect(darknessOf(kitchen, evening)).toBeNull();
+  expect(darknessOf(kitchen, dark)).toBe('nothing-on');
+  expect(darknessOf(kitchen, { ...dark, daylight: noon })).toBeNull();
+  expect(darknessOf(kitchen, { ...dark, daylight: { ...noon, hour: 1 } })).toBe('no-daylight');
+  expect(darknessOf(kitchen, { ...dark, daylight: { ...noon, blind: 0 } })).toBe('no-daylight');
+  expect(darknessOf({ ...kitchen, openings: [] }, { ...dark, daylight: noon })).toBe('no-daylight');
 });

@@ -10,6 +10,7 @@ import { flatPaint } from '../../ui/swatch/swatch-color';
 import { settingWithLamps } from '../../ui/words/lamps';
 import { settingShortName } from '../../ui/words/picture';
 import { useApp, useAppState } from '../context';
+import { darknessOf } from '../dark-room';
 import { projectOf, shownOption, shownSetting } from '../state';
 import { useInLights } from '../use-in-lights';
 import { useOptionPaints } from '../use-option-paints';
@@ -26,12 +27,14 @@ export function FindingsPane() {
   const isStale = useAppState((state) => state.stale.includes(shownOption(state).id));
   const reading = useAppState((state) => state.reading);
   const panel = useAppState((state) => state.panel);
+  const isDark = useAppState((state) => darknessOf(projectOf(state).kitchen, shownSetting(state)) !== null);
   const cautions = useMemo(() => cautionsFor(project, option, assessment), [project, option, assessment]);
   return (
     <Findings
       assessment={assessment}
       optionName={option.name}
       settingName={settingShortName(setting.name)}
+      isDark={isDark}
       cautions={cautions}
       stale={isStale}
       inPlace={
@@ -62,6 +65,7 @@ function ReadingPane({ assessment, surface }: ReadingPaneProps) {
   const project = useAppState(projectOf);
   const setting = useAppState(shownSetting);
   const point = useAppState((state) => state.point);
+  const isDark = useAppState((state) => darknessOf(projectOf(state).kitchen, shownSetting(state)) !== null);
   const takesFocus = useAppState((state) => state.aim === null);
   const paintOf = useOptionPaints(option);
   const [beside, setBeside] = useState<SurfaceId | null>(null);
@@ -81,7 +85,7 @@ function ReadingPane({ assessment, surface }: ReadingPaneProps) {
     project: project.name,
     option: option.name,
     setting: settingWithLamps(setting, project.lamps),
-    cct_k: assessment.setting.cct_k,
+    cct_k: isDark ? null : assessment.setting.cct_k,
   };
   return (
     <ReadingCard
@@ -94,6 +98,7 @@ function ReadingPane({ assessment, surface }: ReadingPaneProps) {
       takesFocus={takesFocus}
       inLights={inLights}
       setting={setting.id}
+      isDark={isDark}
       beside={beside}
       onBeside={setBeside}
       settingName={settingShortName(setting.name)}

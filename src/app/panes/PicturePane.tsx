@@ -11,6 +11,7 @@ import { PICTURE, settingShortName } from '../../ui/words/picture';
 import type { PickedPoint } from '../../view/types';
 import { hasWebGl2 } from '../../view/webgl2';
 import { useApp, useAppState } from '../context';
+import { darknessOf } from '../dark-room';
 import { openLamp } from '../lamp-files';
 import { halvesOf, isPictureOld, isSplitWanted, projectOf, shownOption, shownSetting } from '../state';
 import { useAim } from '../use-aim';
@@ -32,6 +33,7 @@ export function PicturePane() {
   const isOld = useAppState(isPictureOld);
   const isRefined = useAppState((state) => state.light?.isFinal ?? false);
   const fixtures = useAppState((state) => projectOf(state).kitchen.fixtures);
+  const darkness = useAppState((state) => darknessOf(projectOf(state).kitchen, shownSetting(state)));
   const groups = useMemo(
     () => LAMP_GROUPS.filter((group) => fixtures.some((fixture) => fixture.group === group)),
     [fixtures],
@@ -44,6 +46,7 @@ export function PicturePane() {
       picture={hasWebGl2() ? <RoomPicture /> : <FlatPicture />}
       busy={isOld || !isRefined}
       isOld={isOld && room !== null}
+      note={darkness && PICTURE.dark[darkness]}
       message={contextLost ? PICTURE.contextLost : hasWebGl2() ? null : PICTURE.noWebGl}
       halves={halves && [halves[0].name, halves[1].name]}
       foot={

@@ -8,8 +8,14 @@ const WIDTH = 308;
 const HEIGHT = 24;
 const THIN = 8;
 
+interface BalanceBarProps {
+  readonly samples: Shares;
+  /** Null where there is no light to read them in. */
+  readonly installed: Shares | null;
+}
+
 /** The shares as lengths: warm hatched, leaning light-hatched, neutral plain, cool dotted; a thin second bar as installed. */
-export function BalanceBar({ samples, installed }: { readonly samples: Shares; readonly installed: Shares }) {
+export function BalanceBar({ samples, installed }: BalanceBarProps) {
   const id = useId();
   const patterns = [`warm${id}`, `lean${id}`, '', `cool${id}`];
   const bar = (shares: Shares, y: number, height: number) => {
@@ -52,7 +58,7 @@ export function BalanceBar({ samples, installed }: { readonly samples: Shares; r
           </pattern>
         </defs>
         {bar(samples, 0, HEIGHT)}
-        {bar(installed, HEIGHT + 4, THIN)}
+        {installed && bar(installed, HEIGHT + 4, THIN)}
       </svg>
       <table className="balance-table">
         <thead>
@@ -74,7 +80,7 @@ export function BalanceBar({ samples, installed }: { readonly samples: Shares; r
         </thead>
         <tbody>
           <Row head={FINDINGS.asSamples} shares={samples} />
-          <Row head={FINDINGS.asInstalled} shares={installed} />
+          {installed && <Row head={FINDINGS.asInstalled} shares={installed} />}
         </tbody>
       </table>
     </div>

@@ -3,18 +3,28 @@ import { BALANCE_WORDS, FINDINGS } from '../words/findings';
 import { percent } from '../words/numbers';
 import { BalanceBar } from './BalanceBar';
 
+interface BalanceCardProps {
+  readonly balance: Balance;
+  /** No light: only the samples can be weighed. */
+  readonly isDark: boolean;
+}
+
 /** The bar under the balance sentence, and its numbers in words. */
-export function BalanceCard({ balance }: { readonly balance: Balance }) {
+export function BalanceCard({ balance, isDark }: BalanceCardProps) {
   const [warm, leaning, cool, neutral] = balance.installed.shares;
   return (
     <div className="balance">
       <BalanceBar
         samples={[balance.warm_share, balance.leaning_share, balance.neutral_share, balance.cool_share]}
-        installed={[warm, leaning, neutral, cool]}
+        installed={isDark ? null : [warm, leaning, neutral, cool]}
       />
       <p className="small quiet">
-        {FINDINGS.verdicts(BALANCE_WORDS[balance.verdict], BALANCE_WORDS[balance.installed.verdict])}{' '}
-        {isWide(balance) && FINDINGS.ranges(balance.range.warm.map(percent), balance.range.cool.map(percent))}
+        {isDark
+          ? FINDINGS.verdict(BALANCE_WORDS[balance.verdict])
+          : FINDINGS.verdicts(BALANCE_WORDS[balance.verdict], BALANCE_WORDS[balance.installed.verdict])}{' '}
+        {!isDark &&
+          isWide(balance) &&
+          FINDINGS.ranges(balance.range.warm.map(percent), balance.range.cool.map(percent))}
       </p>
     </div>
   );

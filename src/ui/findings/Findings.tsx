@@ -15,6 +15,8 @@ export interface FindingsProps {
   readonly assessment: Assessment | null;
   readonly optionName: string;
   readonly settingName: string;
+  /** Nothing shines in the setting: there is nothing to say of surfaces as installed. */
+  readonly isDark: boolean;
   readonly cautions: readonly Caution[];
   /** Whether what is shown still belongs to the document before the last change. */
   readonly stale: boolean;
@@ -82,9 +84,12 @@ export function Findings(props: FindingsProps) {
           <>
             {assessment && (
               <>
-                <BalanceCard balance={assessment.balance} />
+                <BalanceCard balance={assessment.balance} isDark={props.isDark} />
                 <p className="findings-basis small quiet" role="status">
-                  {FINDINGS.setting(props.settingName, assessment.setting.cct_k)} {busy ? FINDINGS.pending : ''}
+                  {props.isDark
+                    ? FINDINGS.dark(props.settingName)
+                    : FINDINGS.setting(props.settingName, assessment.setting.cct_k)}{' '}
+                  {busy ? FINDINGS.pending : ''}
                 </p>
                 {assessment.warnings.length === 0 && !busy && <p className="findings-none">{FINDINGS.nothing}</p>}
                 <ul className="warnings">

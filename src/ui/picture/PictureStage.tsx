@@ -12,6 +12,8 @@ export interface PictureStageProps {
   readonly busy: boolean;
   /** What is asked for is still being worked out: the picture is that of before. */
   readonly isOld: boolean;
+  /** A sentence on the picture about what it shows; null for none. */
+  readonly note: string | null;
   /** One line over the picture, such as a lost graphics context; null for none. */
   readonly message: string | null;
   /** Names over the left and right half while two options are side by side. */
@@ -23,7 +25,7 @@ export interface PictureStageProps {
 const PATIENCE_MS = 300;
 
 /** The neutral surround, the picture in it, and the two rows at its foot, which leave a tab while the hand rests. */
-export function PictureStage({ picture, busy, isOld, message, halves, foot }: PictureStageProps) {
+export function PictureStage({ picture, busy, isOld, note, message, halves, foot }: PictureStageProps) {
   const { resting, wake } = useResting();
   const isWaiting = useLate(isOld, PATIENCE_MS);
   return (
@@ -42,6 +44,7 @@ export function PictureStage({ picture, busy, isOld, message, halves, foot }: Pi
       <div className="stage-picture" aria-busy={busy}>
         {picture}
         <div className="stage-notes" role="status">
+          {note && <p className="stage-note">{note}</p>}
           {isWaiting && <p className="stage-note">{PICTURE.working}</p>}
         </div>
       </div>

@@ -34,6 +34,8 @@ export interface ReadingCardProps {
   readonly inLights: FinishInLights | null;
   /** Id of the setting on screen. */
   readonly setting: string;
+  /** Nothing shines in it. */
+  readonly isDark: boolean;
   readonly beside: SurfaceId | null;
   readonly onBeside: (surface: SurfaceId | null) => void;
   readonly copyText: () => string;
@@ -83,7 +85,7 @@ export function ReadingCard(props: ReadingCardProps) {
             <Swatch paint={props.samplePaint} width={144} height={72} />
             <figcaption className="small quiet">{READING.sample}</figcaption>
           </figure>
-          {props.here && (
+          {props.here && !props.isDark && (
             <figure>
               <Swatch paint={props.here.paint} width={144} height={72} />
               <figcaption className="small quiet">{READING.hereFace(FACE_WORDS[props.here.facing])}</figcaption>
@@ -111,11 +113,17 @@ export function ReadingCard(props: ReadingCardProps) {
       </section>
       <section className="reading-part">
         <h3>{READING.here}</h3>
-        <p className="small quiet">{READING.hereNote(props.settingName)}</p>
-        {surface.installed.length === 0 && <p>{READING.pending}</p>}
-        {seenPlaces(surface).map((place) => (
-          <InstalledPlace key={place.facing} place={place} />
-        ))}
+        {props.isDark ? (
+          <p>{READING.dark}</p>
+        ) : (
+          <>
+            <p className="small quiet">{READING.hereNote(props.settingName)}</p>
+            {surface.installed.length === 0 && <p>{READING.pending}</p>}
+            {seenPlaces(surface).map((place) => (
+              <InstalledPlace key={place.facing} place={place} />
+            ))}
+          </>
+        )}
       </section>
       <StandPart stand={props.stand} />
       <LightsPart

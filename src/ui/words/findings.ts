@@ -43,6 +43,7 @@ export const FINDINGS = {
     return `${warned}, ${questions === 1 ? '1 open question' : `${questions} open questions`}`;
   },
   body: 'All findings',
+  verdict: (samples: string) => `${capital(samples)}, as samples.`,
   verdicts: (samples: string, installed: string) =>
     samples === installed
       ? `${capital(samples)}, as samples and as installed.`
@@ -51,6 +52,7 @@ export const FINDINGS = {
     `From the overview viewpoints: warm ${fromTo(warm)}, cool ${fromTo(cool)}.`,
   copy: 'Copy findings',
   copied: 'Copied as JSON, with every number',
+  dark: (name: string) => `No light is on in ${name.toLowerCase()}: only the samples are judged, in neutral light.`,
   setting: (name: string, cct: number | null) =>
     cct === null
       ? `Read in ${name.toLowerCase()} light, by eyes used to it.`

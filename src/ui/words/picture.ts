@@ -36,6 +36,11 @@ export const PICTURE = {
   } satisfies Record<GroupId, string>,
   working: 'Working out the light',
   loading: 'Fetching the picture',
+  dark: {
+    'nothing-on': 'No light is on in this setting. Turn on daylight or a lamp below.',
+    'no-daylight':
+      'No light is on in this setting: no daylight comes in now. Turn on a lamp below, or change hour, blind or windows under Sun and windows.',
+  },
   contextLost: 'The graphics card let go of the picture. It comes back by itself; the findings stay.',
   noWebGl: 'This browser cannot draw the room, so you see a flat drawing of it. Every finding still holds.',
   flatLabel: 'Flat drawing of the kitchen. Choose a surface to read its color.',

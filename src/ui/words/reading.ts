@@ -32,6 +32,7 @@ export const READING = {
   copy: 'Copy numbers',
   copied: 'Copied with their conditions',
   pending: 'The light on this surface is still being worked out.',
+  dark: 'No light is on in this setting.',
   lx: (lx: string) => `${lx} lx`,
   lxDirect: (lx: string, direct: string) => `${lx} lx, ${direct} lx of it direct`,
   lxMean: (mean: string, least: string) => `${mean} lx on average, ${least} lx at the least`,
