@@ -65,6 +65,7 @@ function ReadingPane({ assessment, surface }: ReadingPaneProps) {
   const project = useAppState(projectOf);
   const setting = useAppState(shownSetting);
   const point = useAppState((state) => state.point);
+  const picked = useAppState((state) => state.picked);
   const isDark = useAppState((state) => darknessOf(projectOf(state).kitchen, shownSetting(state)) !== null);
   const takesFocus = useAppState((state) => state.aim === null);
   const paintOf = useOptionPaints(option);
@@ -94,6 +95,7 @@ function ReadingPane({ assessment, surface }: ReadingPaneProps) {
       samplePaint={paintOf(assessed.surface)}
       here={here}
       point={point}
+      picked={picked}
       stand={stand}
       takesFocus={takesFocus}
       inLights={inLights}

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import { tintWord } from '../../engine/judge/tint-words';
 import { ROLE_WORDS } from '../words/finishes';
 import { capital, decimal, integer, labText, listed, rgbText } from '../words/numbers';
@@ -7,21 +8,36 @@ import { mirroredName, tintPartsSentence } from './light-words';
 import { onScreenText } from './on-screen-text';
 import type { PointView } from './point-view';
 
+interface PointPartProps {
+  readonly point: PointView;
+  /** Changes with each place that is picked. */
+  readonly picked: unknown;
+  /** The finish has several parts, of which the point shows one. */
+  readonly hasParts: boolean;
+}
+
 /** The reading at the very point that was chosen in the picture. */
-export function PointPart({ point }: { readonly point: PointView }) {
+export function PointPart({ point, picked, hasParts }: PointPartProps) {
+  const part = useRef<HTMLElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a new place is to be seen, wherever the card was scrolled to
+  useEffect(() => scrollIntoCard(part.current), [picked]);
   const word = tintWord(point.place_white_lab_d65[1], point.place_white_lab_d65[2]);
   const tint = word === null ? null : tintPartsSentence(point.parts);
   const mirror = mirrorSentence(point.mirrored);
   return (
-    <section className="reading-part">
+    <section ref={part} className="reading-part">
       <h3>{READING.point}</h3>
       <p>
         {word === null ? READING.noTint : READING.whiteThere(word)} {tint}
       </p>
       {mirror && <p>{mirror}</p>}
       <dl className="numbers">
-        <dt>{READING.component}</dt>
-        <dd>{capital(ROLE_WORDS[point.component])}</dd>
+        {hasParts && (
+          <>
+            <dt>{READING.component}</dt>
+            <dd>{capital(ROLE_WORDS[point.component])}</dd>
+          </>
+        )}
         <dt>{READING.lab}</dt>
         <dd>{labText(point.lab_d65)}</dd>
         <dt>{READING.shift}</dt>
@@ -42,6 +58,17 @@ export function PointPart({ point }: { readonly point: PointView }) {
       <LightBars parts={point.parts} />
     </section>
   );
+}
+
+/** The column alone is scrolled: the picture one picks in stays where it is. */
+function scrollIntoCard(part: HTMLElement | null): void {
+  const column = part?.closest('.findings-body');
+  const heading = part?.querySelector('h3');
+  if (!part || !column || !heading) return;
+  const [box, here] = [column.getBoundingClientRect(), heading.getBoundingClientRect()];
+  if (here.top < box.top || here.bottom > box.bottom) {
+    column.scrollTop += part.getBoundingClientRect().top - box.top;
+  }
 }
 
 const MOST_MIRRORED = 2;

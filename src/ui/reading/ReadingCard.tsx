@@ -26,6 +26,8 @@ export interface ReadingCardProps {
   /** The face seen most, as it reads here; null before the light is known. */
   readonly here: { readonly paint: SwatchPaint; readonly facing: Facing } | null;
   readonly point: PointView | null;
+  /** Changes with each place that is picked in the picture. */
+  readonly picked: unknown;
   /** The sample flat and upright; undefined until it is worked out, null where it cannot be told. */
   readonly stand: StandReading | null | undefined;
   /** False while one moves the reading mark by keys: the focus stays in the picture. */
@@ -78,7 +80,7 @@ export function ReadingCard(props: ReadingCardProps) {
         </button>
       </div>
       <p>{surface.label}</p>
-      {props.point && <PointPart point={props.point} />}
+      {props.point && <PointPart point={props.point} picked={props.picked} hasParts={surface.components.length > 1} />}
       {props.samplePaint && (
         <div className="reading-swatches">
           <figure>
