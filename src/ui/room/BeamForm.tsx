@@ -115,7 +115,11 @@ function Taken({ taken: { told, problems } }: { readonly taken: BeamTaken }) {
       {told !== null && <p>{told}</p>}
       {problems.map((problem) => (
         <p key={`${problem.code}-${problem.at?.line}-${problem.text}`}>
-          {problem.at?.line !== undefined && <strong>{FIXTURES.line(problem.at.line)}. </strong>}
+          {told !== null ? (
+            <strong>{FIXTURES.note}. </strong>
+          ) : (
+            problem.at?.line !== undefined && <strong>{FIXTURES.line(problem.at.line)}. </strong>
+          )}
           {problemWords(problem)} {problem.remedy}
         </p>
       ))}

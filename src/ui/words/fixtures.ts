@@ -49,6 +49,7 @@ export const FIXTURES = {
   beamKept: 'The lamps are as they were.',
   tooLarge: (megabytes: number) => `The file has ${megabytes} MB; the file of a lamp has far less.`,
   tooLargeRemedy: 'Choose the photometric file of one lamp, in IES format.',
+  note: 'Read, with a note',
   line: (line: number) => `Line ${line}`,
 } as const;
 
@@ -57,5 +58,5 @@ export function fixtureName(fixture: Fixture): string {
   const what = FIXTURES.kinds[fixture.kind];
   const light = 'lumens_each' in fixture ? `${fixture.lumens_each} lm` : `${fixture.lumens_per_m} lm/m`;
   const many = 'count' in fixture ? `, ${fixture.count} × ${light}` : `, ${light}`;
-  return `${what}${many}, ${PICTURE.groups[fixture.group].toLowerCase()}`;
+  return `${what}${many}, switched with: ${PICTURE.groups[fixture.group].toLowerCase()}`;
 }
