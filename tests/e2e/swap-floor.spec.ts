@@ -65,7 +65,7 @@ test('by mouse', async () => {
   await ceiling.click();
   await expect(ceiling).toBeChecked();
 
-  await choose(page, 'Day');
+  await choose(page, 'Day, overcast');
   const steps = await undoAll(() => page.getByRole('button', { name: /^Undo/ }).click());
   expect(steps).toBe(4);
   await settled(page);

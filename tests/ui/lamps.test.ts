@@ -131,12 +131,14 @@ const control = (setting: Setting, settings: readonly Setting[] = [setting]) =>
       lamps: [own],
       onLamp: () => {},
       onOpenLamp: () => {},
+      open: false,
+      onOpen: () => {},
     }),
   );
 
 it('says at the slider that the lamps are off, and that it is not for other lamps', () => {
   const dark = { ...evening('LED-B2'), lamps: terrace().settings[0]!.lamps };
-  expect(control(dark)).toContain('>Lamps off<');
+  expect(control(dark)).toContain('>Lamps (off)<');
   expect(control(evening('LED-B2'))).toContain('>Lamps<');
   expect(control(evening('LED-B2'))).not.toContain('is-idle');
   expect(control(evening(own.id))).toContain('is-idle');

@@ -21,6 +21,8 @@ export interface LampControlProps {
   /** For one group or for all. `continues`: the change belongs to the one before (a drag is one step). */
   readonly onLamp: (light: string, continues: boolean, group?: LampGroup) => void;
   readonly onOpenLamp: (file: File) => void;
+  readonly open: boolean;
+  readonly onOpen: (open: boolean) => void;
 }
 
 /** Where the slider stands for lamps without a color temperature. */
@@ -30,10 +32,10 @@ const MIDDLE_K = 4000;
 const FIRST_CLASS: RenderingClass = 80;
 
 /** The lamps of the setting: their color on a slider, and one step away what they are and do to colors. */
-export function LampControl({ setting, settings, groups, lamps, onLamp, onOpenLamp }: LampControlProps) {
+export function LampControl(props: LampControlProps) {
+  const { setting, settings, groups, lamps, onLamp, onOpenLamp, open, onOpen } = props;
   const panel = useId();
   const button = useRef<HTMLButtonElement>(null);
-  const [open, setOpen] = useState(false);
   const [only, setOnly] = useState<LampGroup | null>(null);
   const group = only && groups.includes(only) ? only : null;
   const kinds = useMemo(() => lampsOfSetting({ lamps }, setting, groups), [lamps, setting, groups]);
@@ -60,7 +62,7 @@ export function LampControl({ setting, settings, groups, lamps, onLamp, onOpenLa
           aria-controls={panel}
           aria-label={`${name}, ${LAMPS.details}`}
           title={name}
-          onClick={() => setOpen(!open)}
+          onClick={() => onOpen(!open)}
         >
           <span className="lamp-name">{name}</span>
           <Chevron className="icon" aria-hidden="true" />
@@ -75,7 +77,7 @@ export function LampControl({ setting, settings, groups, lamps, onLamp, onOpenLa
           if (event.key !== 'Escape') return;
           // Esc closes what is open, one thing at a time: the page must not hear of this press.
           event.stopPropagation();
-          setOpen(false);
+          onOpen(false);
           button.current?.focus();
         }}
       >

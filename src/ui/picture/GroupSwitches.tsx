@@ -1,4 +1,4 @@
-import { useId, useRef, useState } from 'react';
+import { useId, useRef } from 'react';
 import type { Daylight, LampGroup, Setting } from '../../model/project';
 import { percent } from '../words/numbers';
 import { PICTURE } from '../words/picture';
@@ -12,12 +12,14 @@ export interface GroupSwitchesProps {
   readonly onDims: (group: LampGroup, dims: 'same' | 'warm') => void;
   readonly onDaylight: (on: boolean) => void;
   readonly onBlind: (daylight: Daylight, continues: boolean) => void;
+  readonly open: boolean;
+  readonly onOpen: (open: boolean) => void;
 }
 
 /** Daylight and each group of lamps on or off, and one step away, how bright. */
-export function GroupSwitches({ setting, groups, onLevel, onDims, onDaylight, onBlind }: GroupSwitchesProps) {
+export function GroupSwitches(props: GroupSwitchesProps) {
+  const { setting, groups, onLevel, onDims, onDaylight, onBlind, open, onOpen } = props;
   const panel = useId();
-  const [open, setOpen] = useState(false);
   const lastOn = useRef(new Map<string, number>());
   const toggle = (group: LampGroup) => {
     const key = `${setting.id}/${group}`;
@@ -43,7 +45,7 @@ export function GroupSwitches({ setting, groups, onLevel, onDims, onDaylight, on
         className="button button-outlined dim-button"
         aria-expanded={open}
         aria-controls={panel}
-        onClick={() => setOpen(!open)}
+        onClick={() => onOpen(!open)}
       >
         {PICTURE.dim}
       </button>
@@ -61,14 +63,14 @@ export function GroupSwitches({ setting, groups, onLevel, onDims, onDaylight, on
               level={setting.lamps[group].level}
               onLevel={(level, continues) => onLevel(group, level, continues)}
             />
-            <label className="check">
+            <label className="check dim-warm" title={PICTURE.warm}>
               <input
                 type="checkbox"
                 checked={setting.lamps[group].dims === 'warm'}
                 aria-label={`${PICTURE.groups[group]}: ${PICTURE.warm}`}
                 onChange={(event) => onDims(group, event.target.checked ? 'warm' : 'same')}
               />
-              {PICTURE.warm}
+              {PICTURE.warmShort}
             </label>
           </div>
         ))}

@@ -1,12 +1,18 @@
+import { useState } from 'react';
 import type { Lamp, LampGroup, Setting } from '../../model/project';
 import { LampControl } from '../lamp/LampControl';
 import { Choices } from '../parts/Choices';
+import { useMedia } from '../parts/use-media';
+import { lightCaption } from '../words/daylight';
 import { PICTURE, settingNames } from '../words/picture';
 import { GroupSwitches, type GroupSwitchesProps } from './GroupSwitches';
 import { SettingMenu, type SettingMenuProps } from './SettingMenu';
 
 /** What is set in a panel of its own. */
 export type RoomPanelId = 'daylight' | 'lamps';
+
+/** What opens in the rows themselves: one at a time, for there is room for one. */
+type FoldId = 'settings' | 'lamp' | 'dim';
 
 export interface PictureFootProps {
   readonly viewpoints: readonly { readonly id: string; readonly name: string }[];
@@ -16,7 +22,7 @@ export interface PictureFootProps {
   readonly setting: Setting;
   readonly onSetting: (id: string) => void;
   readonly menu: Pick<SettingMenuProps, 'onCopy' | 'onRename' | 'onRemove'>;
-  readonly switches: Omit<GroupSwitchesProps, 'setting' | 'groups'>;
+  readonly switches: Omit<GroupSwitchesProps, 'setting' | 'groups' | 'open' | 'onOpen'>;
   /** The groups that have lamps in this room. */
   readonly groups: readonly LampGroup[];
   /** `continues`: the change belongs to the one before (a drag is one step). */
@@ -36,7 +42,13 @@ const PANELS = [
 /** The rows at the picture's foot: where one looks from, in which light, and by which lamps. */
 export function PictureFoot(props: PictureFootProps) {
   const { setting, panel } = props;
-  const names = settingNames(props.settings);
+  const [opened, setOpened] = useState<FoldId | null>(null);
+  const fold = (id: FoldId) => ({
+    open: opened === id,
+    onOpen: (open: boolean) => setOpened((before) => (open ? id : before === id ? null : before)),
+  });
+  const isNarrow = useMedia('(max-width: 63.99em)');
+  const names = isNarrow ? settingNames(props.settings) : props.settings.map(({ name }) => name);
   const settings = props.settings.map(({ id }, i) => ({ id, name: names[i]! }));
   return (
     <>
@@ -53,10 +65,15 @@ export function PictureFoot(props: PictureFootProps) {
           />
         </div>
       )}
-      <div className="foot-row">
+      <div className="foot-row foot-light">
         <span className="foot-label">{PICTURE.light}</span>
         <Choices label={PICTURE.setting} choices={settings} chosen={setting.id} onChoose={props.onSetting} />
-        <SettingMenu setting={setting} settings={props.settings} {...props.menu} />
+        <SettingMenu setting={setting} settings={props.settings} {...props.menu} {...fold('settings')} />
+        <p className="foot-caption">
+          {lightCaption(setting.daylight).map((part) => (
+            <span key={part}>{part} </span>
+          ))}
+        </p>
         <div className="foot-panels">
           {PANELS.map(([id, name]) => (
             <button
@@ -65,7 +82,10 @@ export function PictureFoot(props: PictureFootProps) {
               className="button button-outlined"
               data-opens={id}
               aria-expanded={panel === id}
-              onClick={() => props.onPanel(panel === id ? null : id)}
+              onClick={() => {
+                setOpened(null);
+                props.onPanel(panel === id ? null : id);
+              }}
             >
               {name}
             </button>
@@ -81,9 +101,10 @@ export function PictureFoot(props: PictureFootProps) {
             lamps={props.lamps}
             onLamp={props.onLamp}
             onOpenLamp={props.onOpenLamp}
+            {...fold('lamp')}
           />
         )}
-        <GroupSwitches setting={setting} groups={props.groups} {...props.switches} />
+        <GroupSwitches setting={setting} groups={props.groups} {...props.switches} {...fold('dim')} />
       </div>
     </>
   );

@@ -10,6 +10,8 @@ export interface SettingMenuProps {
   readonly onCopy: (name: string) => string | null;
   readonly onRename: (name: string) => string | null;
   readonly onRemove: () => void;
+  readonly open: boolean;
+  readonly onOpen: (open: boolean) => void;
 }
 
 /** More settings than a row of choices holds. */
@@ -17,10 +19,10 @@ const MOST_SETTINGS = 6;
 const MOST_LETTERS = 60;
 
 /** Keeps the light on screen as a setting of its own, renames or removes it: one step away from the row of settings. */
-export function SettingMenu({ setting, settings, onCopy, onRename, onRemove }: SettingMenuProps) {
+export function SettingMenu(props: SettingMenuProps) {
+  const { setting, settings, onCopy, onRename, onRemove, open, onOpen } = props;
   const id = useId();
   const button = useRef<HTMLButtonElement>(null);
-  const [open, setOpen] = useState(false);
   const [typed, setTyped] = useState<{ readonly of: string; readonly name: string } | null>(null);
   const [wrong, setWrong] = useState<string | null>(null);
   const of = `${setting.id}/${setting.name}`;
@@ -44,7 +46,7 @@ export function SettingMenu({ setting, settings, onCopy, onRename, onRemove }: S
         title={PICTURE.editSettings}
         aria-expanded={open}
         aria-controls={`${id}-panel`}
-        onClick={() => setOpen(!open)}
+        onClick={() => onOpen(!open)}
       >
         <Ellipsis className="icon" aria-hidden="true" />
       </button>
@@ -57,7 +59,7 @@ export function SettingMenu({ setting, settings, onCopy, onRename, onRemove }: S
           if (event.key !== 'Escape') return;
           // Esc closes what is open, one thing at a time: the page must not hear of this press.
           event.stopPropagation();
-          setOpen(false);
+          onOpen(false);
           button.current?.focus();
         }}
       >

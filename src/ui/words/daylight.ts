@@ -1,5 +1,5 @@
 import type { OutdoorMaterial, SkyKind, SunPosition } from '../../engine/daylight/types';
-import type { Wall } from '../../model/project';
+import type { Daylight, Wall } from '../../model/project';
 import { integer } from './numbers';
 
 const DIRECTIONS = ['north', 'north-east', 'east', 'south-east', 'south', 'south-west', 'west', 'north-west'] as const;
@@ -87,6 +87,14 @@ export function clockWords(hour: number): string {
   const minutes = Math.round((hour - whole) * 60);
   const half = whole % 24 < 12 ? 'am' : 'pm';
   return `${whole % 12 === 0 ? 12 : whole % 12}:${String(minutes).padStart(2, '0')} ${half}`;
+}
+
+/** The daylight of a setting in a few words, in two parts that may stand below each other. */
+export function lightCaption(daylight: Daylight | null): readonly string[] {
+  if (!daylight) return ['No daylight'];
+  const { sky, month, day, hour } = daylight;
+  const time = hour === 12 ? 'noon' : clockWords(hour);
+  return [`${DAYLIGHT.skies[sky]},`, `${DAYLIGHT.months[month - 1]!.slice(0, 3)} ${day}, ${time}`];
 }
 
 /** Words of the list of windows. */

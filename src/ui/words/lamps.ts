@@ -7,7 +7,7 @@ import { PICTURE, settingShortName } from './picture';
 /** Words about lamps. */
 export const LAMPS = {
   title: 'Lamps',
-  titleOff: 'Lamps off',
+  titleOff: 'Lamps (off)',
   color: 'Lamp color',
   details: 'lamp details',
   panel: 'Lamp details',
