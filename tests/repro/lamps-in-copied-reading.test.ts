@@ -56,5 +56,7 @@ it('names the part at a point in words, on the card and in the copied text', () 
   const text = readingText(surface as unknown as AssessedSurface, context, point);
   expect(text).toContain('At the point chosen (glaze pool): Lab 80.0, 0.0, 5.0; 310 lx');
   expect(text).toContain('average (100%): Lab 80.0, 0.0, 5.0; LRV 57.0; Munsell 5Y 8/1; yellowish gray; declared');
-  expect(renderToStaticMarkup(createElement(PointPart, { picked: null, hasParts: true, point }))).toContain('Glaze pool');
+  expect(renderToStaticMarkup(createElement(PointPart, { picked: null, hasParts: true, point }))).toContain(
+    'Glaze pool',
+  );
 });
