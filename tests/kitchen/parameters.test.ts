@@ -8,6 +8,10 @@ import { brokenInvariants } from './invariants';
 const usual = scene as unknown as Kitchen;
 const mm = (min: number, max: number): fc.Arbitrary<number> => fc.integer({ min, max });
 
+/** Of trim: a third of kitchens have none of it, and some next to none. */
+const upToNone = (max: number): fc.Arbitrary<number> =>
+  fc.oneof(fc.constant(0), mm(1, max), fc.constantFrom(0.05, 0.3, 1));
+
 /** Kitchens of very different measures; islands and windows placed by what the room leaves. */
 const kitchens: fc.Arbitrary<Kitchen> = fc
   .record({
@@ -27,7 +31,8 @@ const kitchens: fc.Arbitrary<Kitchen> = fc
     island: fc.record({ left: mm(900, 1200), front: mm(900, 1300), overhang: mm(0, 350) }),
     window: fc.record({ width: mm(600, 1400), height: mm(500, 1000), reveal: mm(80, 300), shift: mm(-150, 150) }),
     door: fc.record({ width: mm(800, 1000), from_right: mm(80, 700) }),
-    upstand_height: mm(60, 120),
+    upstand_height: upToNone(120),
+    skirting_height: upToNone(150),
     lamps: fc.record({ count: mm(1, 12), size: mm(80, 250), strip: mm(10, 30) }),
   })
   .map(
@@ -44,6 +49,7 @@ const kitchens: fc.Arbitrary<Kitchen> = fc
       window,
       door,
       upstand_height,
+      skirting_height,
       lamps,
     }) => {
       const bottom = base.plinth_height + base.carcass_height;
@@ -77,6 +83,7 @@ const kitchens: fc.Arbitrary<Kitchen> = fc
         sink: { center: Math.round(depth * 0.62) + window.shift },
         door: { ...usual.door, ...door },
         upstand_height,
+        skirting_height,
         fixtures: usual.fixtures.map((fixture) => {
           if (fixture.kind === 'panel')
             return { ...fixture, count: lamps.count, width: lamps.size, length: lamps.size };

@@ -20,6 +20,9 @@ export interface Bar {
   readonly stand: Vec3;
 }
 
+/** What is thinner than joinery is drawn, m: an upstand of no height is none. */
+const LEAST_M = 1e-4;
+
 /** Parts as they are put together: faces to be seen and the solids they belong to. */
 export class Assembly {
   readonly rects: FineRect[] = [];
@@ -37,8 +40,9 @@ export class Assembly {
     this.solids.push({ min, max });
   }
 
-  /** A box with all faces but `without`; faces that touch other solids are dropped later. */
+  /** A box with all faces but `without`; faces that touch other solids are dropped later. One of no thickness is left out. */
   box(skin: Skin, min: Vec3, max: Vec3, without: readonly Face[] = []): void {
+    if (max.some((high, axis) => high - min[axis]! < LEAST_M)) return;
     this.solid(min, max);
     for (const face of FACES) if (!without.includes(face)) this.face(skin, min, max, face);
   }
@@ -50,12 +54,18 @@ export class Assembly {
     for (const face of FACES) this.face(skin, min, max, face, [through, ...holes]);
   }
 
-  /** One face of the box min-max, seen from outside the box, less the places where `holes` pass through it. */
+  /**
+   * One face of the box min-max, seen from outside the box, less the places where `holes` pass through it. One of no area is
+   * left out: no light would fall on it.
+   */
   face(skin: Skin, min: Vec3, max: Vec3, face: Face, holes: readonly Solid[] = []): void {
     const rect = faceRect(skin, min, max, face);
+    if (isEmpty(rect)) return;
     this.rects.push(...(holes.length > 0 ? cutHoles(rect, holes) : [rect]));
   }
 }
+
+const isEmpty = ({ u, v }: FineRect): boolean => Math.hypot(...u) < LEAST_M || Math.hypot(...v) < LEAST_M;
 
 /** The face of a box as a rectangle whose front looks outward. */
 export function faceRect(skin: Skin, min: Vec3, max: Vec3, face: Face): FineRect {
