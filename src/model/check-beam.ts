@@ -1,9 +1,20 @@
+import { webFlux } from '../engine/photometry/web-flux';
+import { webFromRecord } from '../engine/photometry/web-from-record';
 import type { Problem } from '../engine/result';
-import { checkNumber, checkText } from './check-number';
+import { type Bounds, checkNumber, checkText } from './check-number';
 import type { BeamRecord } from './project';
 
 /** More values than any lamp's file has (our judgement). */
 const MOST_VALUES = 100_000;
+
+/** Lumens of a beam: far below a spark, far above a stadium's lamp (our judgement). */
+export const BEAM_LUMENS: Bounds = [1e-6, 1e7, 'lm'];
+
+/** Angles nearer than this are one written twice. Half of what is asked of a file: mirroring rounds. */
+const LEAST_STEP_DEG = 0.0005;
+
+/** Between the lumens and the integral of the intensities: rounding, and ways to integrate coarse steps (our judgement). */
+const LUMENS_TOLERANCE = 0.05;
 
 /** Last horizontal angles by symmetry: rotational, quadrant, bilateral, none (IES LM-63, type C). */
 const LAST_HORIZONTAL_DEG: readonly number[] = [0, 90, 180, 360];
@@ -15,20 +26,30 @@ export function checkBeam(beam: BeamRecord, path: string): readonly Problem[] {
   const problems = [
     ...checkText(beam.id, `${path}.id`),
     ...checkText(beam.label, `${path}.label`),
-    ...checkNumber(beam.lumens, [1e-6, 1e7, 'lm'], `${path}.lumens`),
+    ...checkNumber(beam.lumens, BEAM_LUMENS, `${path}.lumens`),
     ...checkNumber(values, [2, MOST_VALUES, 'values'], `${path}.candela`),
   ];
   if (problems.length > 0) return problems;
-  return [
+  const inList = [
     ...checkAngles(vertical_deg, [0, 180], `${path}.vertical_deg`),
     ...checkAngles(horizontal_deg, [0, 360], `${path}.horizontal_deg`),
     ...checkEnds(beam, path),
     ...checkCandela(candela, horizontal_deg.length, vertical_deg.length, `${path}.candela`),
   ];
+  return inList.length > 0 ? inList : checkLumens(beam, path);
+}
+
+function checkLumens(beam: BeamRecord, path: string): Problem[] {
+  const flux = webFlux(webFromRecord(beam));
+  if (Math.abs(flux - beam.lumens) <= LUMENS_TOLERANCE * flux) return [];
+  const found = Number(flux.toPrecision(3));
+  return [wrong(`${path}.lumens`, `The intensities add up to ${found} lm, not to ${beam.lumens} lm.`)];
 }
 
 function checkAngles(angles: readonly number[], [least, most]: readonly [number, number], path: string): Problem[] {
-  const rises = angles.every((angle, i) => angle >= least && angle <= most && (i === 0 || angle > angles[i - 1]!));
+  const rises = angles.every(
+    (angle, i) => angle >= least && angle <= most && (i === 0 || angle - angles[i - 1]! >= LEAST_STEP_DEG),
+  );
   return rises ? [] : [wrong(path, `The angles do not rise from ${least} to at most ${most} degrees.`)];
 }
 

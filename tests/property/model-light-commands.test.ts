@@ -18,7 +18,8 @@ const [usual] = demo.kitchen.openings;
 const beam: BeamRecord = {
   id: 'narrow',
   label: 'Narrow',
-  lumens: 700,
+  // The integral of the intensities below.
+  lumens: 1363,
   vertical_deg: [0, 20, 90],
   horizontal_deg: [0],
   candela: [[2000, 400, 0]],
@@ -268,6 +269,9 @@ describe('place, windows and lamps', () => {
     ['no angle that is a number', { vertical_deg: [0, Number.NaN, 90] }],
     ['lumens that are no number', { lumens: Number.NaN }],
     ['no lumens', { lumens: 0 }],
+    ['lumens far from its intensities', { lumens: 50_000 }],
+    ['lumens 6 % from its intensities', { lumens: 1363 * 1.06 }],
+    ['angles that are one', { vertical_deg: [0, 1e-12, 90] }],
     ['no name', { label: '' }],
   ])('refuse a beam with %s', (_, wrong) => {
     refused({ kind: 'add-beam', beam: { ...beam, ...wrong } });
