@@ -2,6 +2,7 @@ import { turnedOver } from '../engine/photometry/turn-over';
 import type { PhotometricWeb } from '../engine/photometry/types';
 import { frontShare, webFlux } from '../engine/photometry/web-flux';
 import { failure, type Problem, type Result, success } from '../engine/result';
+import { BEAM_LUMENS } from '../model/check-beam';
 import { type IesFields, openingOf, readIesFields } from './ies-fields';
 import { readIesHeader } from './ies-header';
 import { type IesCursor, iesProblem, nextWord } from './ies-numbers';
@@ -51,6 +52,13 @@ export function webFromIes(text: string, file?: string): Result<IesLamp> {
   const isUplight = read.value.web.vertical_deg[0] === 90;
   const web = isUplight ? turnedOver(read.value.web) : read.value.web;
   const lumens = webFlux(web);
+  const [least, most] = BEAM_LUMENS;
+  if (!(lumens >= least && lumens <= most)) {
+    const text = `the intensities add up to ${Number(lumens.toPrecision(3))} lm, which no lamp of a room gives.`;
+    const remedy =
+      'Check the multiplier and the intensities against the data sheet of the lamp, or fetch the file again.';
+    return failure(iesProblem('bad-lumens', multiplier.line, text, remedy, file));
+  }
   const lamp = { name, web, lumens, size_m: openingOf(fields.value) };
   const notices = [
     ...header.value.notices,

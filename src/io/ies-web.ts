@@ -5,6 +5,9 @@ import { type IesCursor, iesProblem, nextList } from './ies-numbers';
 /** Intensities a project stores, at most (our judgement): a full sphere in steps of one degree has 65,341. */
 export const MOST_CANDELA = 100_000;
 const LARGEST_CANDELA = 1e9;
+/** Angles nearer than this are one written twice; no photometer tells them apart (our judgement). */
+const LEAST_STEP_DEG = 0.001;
+const ROUNDING_DEG = 1e-9;
 const REFETCH = 'Fetch the file again, or ask the maker of the lamp for another.';
 
 interface Angles {
@@ -42,9 +45,11 @@ export function readIesWeb(
   if (!candela.some((value) => value > 0)) {
     return failure(iesProblem('dark', lines[0]!, 'all intensities are 0: the lamp shines nowhere.', REFETCH, file));
   }
-  const web = completed({ vertical_deg: vertical.value.values, horizontal_deg: horizontal.value.values, candela });
   const line = horizontal.value.lines[0]!;
-  if (web.candela.length > MOST_CANDELA) return failure(tooManyCandela(line, web.candela.length, file));
+  const around = anglesAround(horizontal.value.values);
+  if (rows * around.length > MOST_CANDELA) return failure(tooManyCandela(line, rows * around.length, file));
+  const measured = { vertical_deg: vertical.value.values, horizontal_deg: horizontal.value.values, candela };
+  const web = completed(measured, around);
   const notice = (code: string, text: string): Problem => iesProblem(code, line, text, 'Nothing to do.', file);
   const notices: Problem[] = [];
   if (horizontal.value.values[0] === 90) {
@@ -67,9 +72,11 @@ export const tooManyCandela = (line: number, count: number, file?: string): Prob
   );
 
 function risingProblem({ values, lines }: Angles, which: string, file?: string): Problem | null {
-  const at = values.findIndex((angle, i) => i > 0 && !(angle > values[i - 1]!));
+  const at = values.findIndex((angle, i) => i > 0 && !(angle - values[i - 1]! >= LEAST_STEP_DEG - ROUNDING_DEG));
   if (at < 0) return null;
-  const text = `the ${which} angle ${values[at]} does not come after ${values[at - 1]}.`;
+  const [before, angle] = [values[at - 1]!, values[at]!];
+  const found = angle > before ? `lies closer than ${LEAST_STEP_DEG} degrees to` : 'does not come after';
+  const text = `the ${which} angle ${angle} ${found} ${before}.`;
   return iesProblem('angle-order', lines[at]!, text, `The angles must rise. ${REFETCH}`, file);
 }
 
@@ -103,31 +110,44 @@ function isOpen(horizontal_deg: Float64Array): boolean {
   return horizontal_deg[0] === 0 && last > 180 && last < 360 && Math.abs(last + step - 360) < 1e-6;
 }
 
-/** A web whose horizontal angles start at 0 and end at one of 0, 90, 180, 360. */
-function completed(web: PhotometricWeb): PhotometricWeb {
+/** The horizontal angles of the completed web: they start at 0 and end at one of 0, 90, 180, 360. */
+function anglesAround(horizontal_deg: Float64Array): Float64Array {
+  if (horizontal_deg[0] === 90) {
+    const mirrored = horizontal_deg.map((h) => (540 - h) % 360);
+    return Float64Array.from(new Set([0, 360, ...horizontal_deg, ...mirrored])).sort();
+  }
+  return isOpen(horizontal_deg) ? Float64Array.of(...horizontal_deg, 360) : horizontal_deg;
+}
+
+/** A web over the angles `around`. */
+function completed(web: PhotometricWeb, around: Float64Array): PhotometricWeb {
   const { vertical_deg, horizontal_deg, candela } = web;
-  if (horizontal_deg[0] === 90) return mirroredAcross(web);
-  if (!isOpen(horizontal_deg)) return web;
-  return {
-    vertical_deg,
-    horizontal_deg: Float64Array.of(...horizontal_deg, 360),
-    candela: Float64Array.from([...candela, ...candela.subarray(0, vertical_deg.length)]),
-  };
+  if (horizontal_deg[0] === 90) return mirroredAcross(web, around);
+  if (around === horizontal_deg) return web;
+  const closed = new Float64Array(vertical_deg.length * around.length);
+  closed.set(candela);
+  closed.set(candela.subarray(0, vertical_deg.length), candela.length);
+  return { vertical_deg, horizontal_deg: around, candela: closed };
 }
 
 /** A web from 90 to 270 degrees as one of 0 to 360: what lies at h lies at 180 - h, too. */
-function mirroredAcross({ vertical_deg, horizontal_deg, candela }: PhotometricWeb): PhotometricWeb {
+function mirroredAcross(
+  { vertical_deg, horizontal_deg, candela }: PhotometricWeb,
+  around: Float64Array,
+): PhotometricWeb {
   const rows = vertical_deg.length;
-  const mirrored = [...horizontal_deg].map((h) => (540 - h) % 360);
-  const angles = [...new Set([0, 360, ...horizontal_deg, ...mirrored])].sort((a, b) => a - b);
-  const planeAt = (h: number): number[] => {
-    const j = horizontal_deg.findIndex((angle) => angle >= h);
+  const whole = new Float64Array(rows * around.length);
+  let j = 0;
+  around.forEach((angle, column) => {
+    const h = angle < 90 ? 180 - angle : angle > 270 ? 540 - angle : angle;
+    // The measured side is walked along to and fro: from angle to angle it is a step or two.
+    while (j > 0 && horizontal_deg[j - 1]! >= h) j--;
+    while (horizontal_deg[j]! < h) j++;
     const f = j > 0 ? (h - horizontal_deg[j - 1]!) / (horizontal_deg[j]! - horizontal_deg[j - 1]!) : 1;
-    return Array.from(vertical_deg, (_, i) => {
+    for (let i = 0; i < rows; i++) {
       const next = candela[j * rows + i]!;
-      return f === 1 ? next : next * f + candela[(j - 1) * rows + i]! * (1 - f);
-    });
-  };
-  const candelaAround = angles.flatMap((h) => planeAt(h < 90 ? 180 - h : h > 270 ? 540 - h : h));
-  return { vertical_deg, horizontal_deg: Float64Array.from(angles), candela: Float64Array.from(candelaAround) };
+      whole[column * rows + i] = f === 1 ? next : next * f + candela[(j - 1) * rows + i]! * (1 - f);
+    }
+  });
+  return { vertical_deg, horizontal_deg: around, candela: whole };
 }

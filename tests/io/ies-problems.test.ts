@@ -70,6 +70,13 @@ describe('refuses', () => {
       'angle-order 10: Line 10: the vertical angle 15 does not',
     ],
     [
+      'an angle written twice',
+      ies({ vertical: [0, 15, 15.0005, 45, 60, 75, 90] }),
+      'angle-order 10: Line 10: the vertical angle 15.0005 lies closer than 0.001 degrees to 15',
+    ],
+    ['a spark', ies({ lamp: '1 1000 1e-12' }), 'bad-lumens 8: Line 8: the intensities add up to 9.9'],
+    ['a lighthouse', ies({ lamp: '1 1000 100000' }), 'bad-lumens 8: Line 8: the intensities add up to 99'],
+    [
       'vertical angles that stop',
       ies({ vertical: [0, 15, 30, 45, 60, 75, 80] }),
       'vertical-range 10: Line 10: the vertical angles run from 0 to 80',
