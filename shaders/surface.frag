@@ -78,7 +78,8 @@ float localExposure(vec4 daylight, vec4 lamps) {
   vec3 white = vec3(0.0);
   if (daylightOn == 1) white += whiteOf(0, daylight);
   if (lampsOn == 1) white += whiteOf(4, lamps);
-  return max(1.0, max(white.r, max(white.g, white.b)));
+  float over = max(white.r, max(white.g, white.b));
+  return over > 1.0 ? pow(over, 0.6) : 1.0;
 }
 
 void main() {
@@ -129,7 +130,7 @@ void main() {
   }
 #endif
 
-  // Where a white would burn out, the place is shown as if it just did not (see local-exposure.ts).
+  // Where a white would burn out, the place is shown darker (see local-exposure.ts).
   if (encode == 1) color /= localExposure(daylight, lamps);
   fragColor = displayed(color);
 }

@@ -13,6 +13,8 @@ uniform vec3 towardsSun;
 uniform float sunOn;
 // Share of the light that blinds let through.
 uniform float blind;
+// 1: the wall across the way is of bricks.
+uniform float bricks;
 uniform int sheenOn;
 
 in vec3 vWorld;
@@ -55,6 +57,21 @@ vec3 skyColor(vec3 direction) {
   return zenith * (phi(sine) / phi(1.0)) * (f(dot(direction, towardsSun)) / f(towardsSun.z));
 }
 
+/** Bricks laid in courses on a wall some 6 m away, as a factor of mean 1; even for a material without courses. */
+float coursed(vec3 direction, float straight) {
+  if (bricks < 0.5) return 1.0;
+  vec2 along = vec2(dot(direction, vec3(-vNormal.y, vNormal.x, 0.0)), direction.z) / straight / vec2(0.036, 0.0125);
+  along.x += 0.5 * mod(floor(along.y), 2.0);
+  vec2 width = fwidth(along) + 1e-4;
+  vec2 edge = abs(fract(along) - 0.5);
+  float joint = max(smoothstep(0.5 - 0.04 - width.x, 0.5 - 0.04 + width.x, edge.x),
+                    smoothstep(0.5 - 0.11 - width.y, 0.5 - 0.11 + width.y, edge.y));
+  float tone = fract(sin(dot(floor(along), vec2(12.9898, 78.233))) * 43758.5453);
+  // Joints fade where they are finer than a pixel.
+  float seen = clamp(0.7 - max(width.x, width.y), 0.0, 0.5) * 2.0;
+  return 1.0 + seen * (0.7 * (joint - 0.28) + 0.5 * (tone - 0.5) * (1.0 - joint));
+}
+
 vec3 outdoors(vec3 direction) {
   float sine = direction.z;
   vec3 level = normalize(vec3(direction.xy, 0.02));
@@ -67,14 +84,15 @@ vec3 outdoors(vec3 direction) {
   }
   float skyline = skylineElevation(atan(direction.y, direction.x));
   vec3 land = mix(horizon, ground, smoothstep(0.0, -0.35, sine) * 0.75 + 0.25);
-  vec3 silhouette = mix(horizon, ground, 0.62 - 2.2 * max(sine, 0.0));
+  // Trees and houses: about as bright as the ground, with some haze before them.
+  vec3 silhouette = mix(horizon, ground * 0.75, 0.72 - 1.2 * max(sine, 0.0));
   vec3 below = mix(land, silhouette, smoothstep(-0.012, 0.0, sine));
   vec3 open = mix(below, sky, smoothstep(skyline - 0.006, skyline + 0.006, sine));
   if (vWallTangent <= 0.0) return open;
   // The wall runs on to both sides and stands on the ground; its foot lies as far below the horizon as an eye stands above it.
   float straight = max(dot(direction, -vNormal), 1e-3);
   float top = vWallTangent * straight;
-  vec3 wall = mix(ground, facing, smoothstep(-0.32, -0.28, sine / straight));
+  vec3 wall = mix(ground, facing * coursed(direction, straight), smoothstep(-0.32, -0.28, sine / straight));
   return mix(wall, sky, smoothstep(top - 0.004, top + 0.004, sine));
 }
 

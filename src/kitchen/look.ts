@@ -62,6 +62,8 @@ export interface OutsideLook {
   /** How the sky's luminance is spread, relative to its zenith. */
   readonly sky: SkyLuminance;
   readonly sunShines: boolean;
+  /** The wall across the way is laid of bricks. */
+  readonly isBrick: boolean;
   /** Blinds let through this share; 1 = none. */
   readonly blind: number;
 }

@@ -50,7 +50,7 @@ export function expectedPixel(
   }
   // A white that would burn out in the direct light there sets the exposure of its place.
   const white = [0, 1, 2].map((k) => direct.reduce((sum, lx, g) => sum + lx * look.groupWhites[3 * g + k]!, 0));
-  const positive = color.map((v) => Math.max(0, v) / Math.max(1, ...white));
+  const positive = color.map((v) => Math.max(0, v) / Math.max(1, ...white) ** 0.6);
   const peak = Math.max(1, ...positive);
   // What is still brighter than display white fades to it, half way two stops over.
   const faded = (peak - 1) / (peak + 2);

@@ -256,6 +256,7 @@ export function smallLook(room: Room, light: RoomLight, tint = 0, gloss: readonl
       facing: [0, 0, 0],
       sky: skyLuminance('traditional', [0, 0, 1], 1),
       sunShines: false,
+      isBrick: false,
       blind: 1,
     },
   };

@@ -84,7 +84,7 @@ export function outdoorsAt(setting: OutdoorSetting): OutdoorLight {
   const walls = windowNormals.map(facingNormal).filter((normal) => normal !== null);
   const facing = facingLight(open, walls, setting.facing, [skyLight(walls), sunSpectrum, ground.spectrum]);
   return {
-    outdoors: { ...open, facing_reflectance: facing.reflectance },
+    outdoors: { ...open, facing_reflectance: facing.reflectance, facing: setting.facing },
     spectra: { sky: skyLight(windowNormals), sun: sunSpectrum, ground: ground.spectrum, facing: facing.spectrum },
     sun,
     sky_lx,

@@ -56,6 +56,8 @@ export interface Outdoors {
   readonly ground_cdm2: number;
   /** Luminous reflectance of a wall across the way, 0-1; it counts where a window has one. */
   readonly facing_reflectance: number;
+  /** What that wall is made of, for who draws it. */
+  readonly facing?: OutdoorMaterial;
 }
 
 /** Spectra of the light from outside, relative. Each is that of one light group. */

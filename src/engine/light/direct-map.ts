@@ -16,16 +16,40 @@ const SPACING_M = 0.02;
 const FINE_SPACING_M = 0.01;
 const NARROW_M = 0.1;
 const NEAR_LAMP_M = 0.3;
+/** Counters, sills and stools by a window; walls and ceilings would take too many samples. */
+const NEAR_WINDOW_M = 0.8;
+const SUNLIT_M2 = 2;
 
-/** Samples 2 cm apart; 1 cm across narrow rectangles, and both ways near a lamp that shines on them. */
+/**
+ * Samples 2 cm apart; 1 cm across narrow rectangles, and both ways near a lamp that shines on them or, where the sun has
+ * sharp edges, near a window.
+ */
 function layoutDirectAtlas(room: LightRoom, transport: Transport): AtlasLayout {
   return layoutAtlas(room.fine, (rect) => {
     if (transport.emitters.some((lamp) => shinesClose(lamp, rect))) return FINE_SPACING_M;
+    const area = Math.hypot(...rect.u) * Math.hypot(...rect.v);
+    if (area < SUNLIT_M2 && room.windows.some((window) => gapBetween(window.rect, rect) < NEAR_WINDOW_M)) {
+      return FINE_SPACING_M;
+    }
     return [acrossSpacing(rect.u), acrossSpacing(rect.v)];
   });
 }
 
 const acrossSpacing = (edge: Vec3): number => (Math.hypot(...edge) < NARROW_M ? FINE_SPACING_M : SPACING_M);
+
+/** Distance between two rectangles, m; 0 where their boxes meet. */
+function gapBetween(a: Rect, b: Rect): number {
+  let gap = 0;
+  for (let k = 0; k < 3; k++) {
+    const [aFar, bFar] = [a.origin[k]! + a.u[k]! + a.v[k]!, b.origin[k]! + b.u[k]! + b.v[k]!];
+    const apart = Math.max(
+      Math.min(a.origin[k]!, aFar) - Math.max(b.origin[k]!, bFar),
+      Math.min(b.origin[k]!, bFar) - Math.max(a.origin[k]!, aFar),
+    );
+    gap += Math.max(0, apart) ** 2;
+  }
+  return Math.sqrt(gap);
+}
 
 function shinesClose(lamp: Emitter, rect: Rect): boolean {
   let gap = 0;

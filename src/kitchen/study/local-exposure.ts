@@ -3,9 +3,15 @@ import { exposedColor } from './component-colors';
 import type { SettingLight } from './setting-light';
 
 /**
- * By how much the picture darkens a place, at least 1: where a perfect white would be brighter than display white in the direct
- * light there, the place is shown as if it were just that bright. In a patch of sun, or close under a strip, hue, saturation and
- * pattern so stay to be seen, as to an eye that looks there; elsewhere nothing changes. The shader does the same.
+ * Where a perfect white would be brighter than display white in the direct light of a place, what it is over counts by this power:
+ * twenty times over looks three times over (our judgement, by eye; 0 would make a patch of sun look no brighter than the shade).
+ */
+const OVER_POWER = 0.4;
+
+/**
+ * By how much the picture darkens a place, at least 1: where white would burn out in the direct light there, as an eye adapts to
+ * what it looks at. In a patch of sun, or close under a strip, hue, saturation and pattern so stay to be seen; elsewhere nothing
+ * changes. The shader does the same.
  * @param direct direct light of the place, lx per group at level 1
  */
 export function localExposure(setting: SettingLight, exposure: Matrix3, direct: ArrayLike<number>): number {
@@ -15,5 +21,5 @@ export function localExposure(setting: SettingLight, exposure: Matrix3, direct: 
     const color = exposedColor(setting.spectra[group]!, null, exposure);
     for (let k = 0; k < 3; k++) white[k]! += level * direct[group]! * color[k]!;
   });
-  return Math.max(1, ...white);
+  return Math.max(1, ...white) ** (1 - OVER_POWER);
 }

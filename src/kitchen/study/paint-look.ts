@@ -212,6 +212,7 @@ function outsideLook(
     facing: wall ? color(window.groups.facing, facingLuminance(outdoors, outward)) : [0, 0, 0],
     sky: outdoors.sky,
     sunShines: outdoors.sun !== null,
+    isBrick: outdoors.facing === 'brick',
     blind: levels[window.groups.sky]!,
   };
 }
