@@ -9,6 +9,9 @@ const SEATED = 1.2;
 /** How far in front of the counter one stands to work, m. */
 const STEP_BACK = 0.6;
 
+/** A close look leaves this much between the eye and the counter below it, m. */
+const OVER_COUNTER = 0.2;
+
 /** The box inside the room that the eye may move in. */
 export const eyeLimits = ({ width, depth, height }: Plan): Room['eyeLimits'] => ({
   min: [MARGIN, MARGIN, MARGIN],
@@ -57,7 +60,7 @@ export function viewpoints(plan: Plan): Viewpoint[] {
     {
       id: 'corner',
       name: 'Close on the corner',
-      eye: [0.6, depth - 0.6, 1.35],
+      eye: [0.6, depth - 0.6, Math.max(1.35, counter.top + OVER_COUNTER)],
       target: [0.12, depth - 0.05, counter.top + 0.04],
       fov_deg: 62,
       overview: false,
