@@ -18,20 +18,25 @@ export interface DaylightState {
   readonly sun_lx: number;
 }
 
-const known = new WeakMap<Kitchen, Map<string, DaylightState>>();
+/** Moments kept: a day in steps of a quarter of an hour for one place, the clear or the overcast half of it. */
+const MOST_STATES = 64;
+/** By what the outdoors depend on, last used last; kitchens come as copies, so that no record of theirs can be a key. */
+const known = new Map<string, DaylightState>();
 
-/** The outdoors of a setting's daylight; null by night. Worked out once for each kitchen and moment. */
+/** The outdoors of a setting's daylight; null by night. Worked out once for each site, way its windows look, and moment. */
 export function daylightOf(kitchen: Kitchen, daylight: Daylight | null): DaylightState | null {
   if (!daylight) return null;
   const { sky, month, day, hour, sky_lx } = daylight;
   const key = JSON.stringify([sky, month, day, hour, sky_lx ?? null, kitchen.site]);
-  let states = known.get(kitchen);
-  if (!states) {
-    states = new Map();
-    known.set(kitchen, states);
-  }
-  const before = states.get(key);
-  if (before) return before;
+  const keyWithWindows = JSON.stringify([key, kitchen.openings.map(({ wall, leaves }) => [wall, leaves])]);
+  const state = known.get(keyWithWindows) ?? workedOut(kitchen, daylight, key);
+  known.delete(keyWithWindows);
+  known.set(keyWithWindows, state);
+  if (known.size > MOST_STATES) known.delete(known.keys().next().value!);
+  return state;
+}
+
+function workedOut(kitchen: Kitchen, { sky, month, day, hour, sky_lx }: Daylight, key: string): DaylightState {
   const { latitude_deg, longitude_deg, utc_offset_h, bearing_deg, ground, facing } = kitchen.site;
   const found = outdoorsAt({
     site: { latitude_deg, longitude_deg, utc_offset_h },
@@ -43,9 +48,7 @@ export function daylightOf(kitchen: Kitchen, daylight: Daylight | null): Dayligh
     facing,
     windowNormals: windowApertures(planKitchen(kitchen)).map(({ rect }) => outward(rectNormal(rect))),
   });
-  const state: DaylightState = { key, ...found };
-  states.set(key, state);
-  return state;
+  return { key, ...found };
 }
 
 /** Away from the room. */
