@@ -1,9 +1,16 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { Actions } from './actions';
-import type { AppState } from './state';
+import { type AppState, aimAtStart, isSplitWanted } from './state';
 
 /** What a key press asks for, apart from what the focused control does with it. */
-export type Shortcut = 'undo' | 'redo' | 'hold-other' | 'side-by-side' | 'close' | { readonly viewpoint: number };
+export type Shortcut =
+  | 'undo'
+  | 'redo'
+  | 'hold-other'
+  | 'side-by-side'
+  | 'mark'
+  | 'close'
+  | { readonly viewpoint: number };
 
 interface KeyPress {
   readonly key: string;
@@ -25,6 +32,7 @@ export function shortcutOf(press: KeyPress, letters: boolean): Shortcut | null {
   if (!letters) return null;
   if (key === 'o') return 'hold-other';
   if (key === 's') return 'side-by-side';
+  if (key === 'm') return 'mark';
   return /^[1-9]$/.test(key) ? { viewpoint: Number(key) - 1 } : null;
 }
 
@@ -46,6 +54,7 @@ export function listenToKeys(store: StoreApi<AppState>, actions: Actions): () =>
     else if (shortcut === 'close') closeTopmost(store);
     else if (shortcut === 'hold-other') store.setState({ holding: true });
     else if (shortcut === 'side-by-side') store.setState({ sideBySide: !state.sideBySide });
+    else if (shortcut === 'mark') putMark(store);
     else lookFrom(store, shortcut.viewpoint);
   };
   const onUp = (event: KeyboardEvent) => {
@@ -69,6 +78,14 @@ function closeTopmost(store: StoreApi<AppState>): void {
     if (state.panel) return { panel: null };
     return state.aim ? { aim: null, picked: null } : { reading: null, picked: null };
   });
+}
+
+/** The reading mark is moved by keys in the picture: that has the focus then. */
+function putMark(store: StoreApi<AppState>): void {
+  const picture = document.querySelector<HTMLElement>('.stage-fill [role="img"]');
+  if (!picture) return;
+  picture.focus();
+  store.setState((state) => ({ aim: state.aim ?? aimAtStart(isSplitWanted(state)) }));
 }
 
 function lookFrom(store: StoreApi<AppState>, index: number): void {

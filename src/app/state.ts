@@ -152,6 +152,12 @@ export function halvesOf(state: AppState): readonly [left: Option, right: Option
 /** Two options are to be seen at once, and there are two. */
 export const isSplitWanted = (state: AppState): boolean => state.sideBySide && projectOf(state).options.length > 1;
 
+/** Where the reading mark is put: in the middle of the picture, or of its left half. */
+export const aimAtStart = (isSplit: boolean): { readonly x: number; readonly y: number } => ({
+  x: isSplit ? 0.25 : 0.5,
+  y: 0.5,
+});
+
 /** What is on screen is not yet what is asked for: another option, light or eye is on its way. */
 export function isPictureOld(state: AppState): boolean {
   const shown = isSplitWanted(state) ? halvesOf(state) : [shownOption(state)];

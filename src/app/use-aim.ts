@@ -4,6 +4,7 @@ import { integer } from '../ui/words/numbers';
 import { AIM } from '../ui/words/picture';
 import type { PickedPoint } from '../view/types';
 import { useApp, useAppState } from './context';
+import { aimAtStart } from './state';
 
 /** Shares of the picture by which an arrow key moves the mark. */
 const STEP = 0.01;
@@ -30,6 +31,11 @@ export function useAim(
   const point = useAppState((state) => state.point);
   const [said, setSaid] = useState('');
 
+  const isAiming = aim !== null;
+  useEffect(() => {
+    if (isAiming) setSaid(AIM.start);
+  }, [isAiming]);
+
   useEffect(() => {
     if (point && store.getState().aim) setSaid(AIM.read(surfaceName(point.surface), integer(point.lux)));
   }, [point, store]);
@@ -48,8 +54,7 @@ export function useAim(
     if (!aim) {
       if (event.key !== 'Enter' && !(letterKeys && event.key.toLowerCase() === 'm')) return;
       take();
-      store.setState({ aim: { x: isSplit ? 0.25 : 0.5, y: 0.5 } });
-      return setSaid(AIM.start);
+      return store.setState({ aim: aimAtStart(isSplit) });
     }
     if (event.key === 'Escape') {
       take();

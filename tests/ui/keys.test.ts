@@ -24,8 +24,9 @@ it('undoes and redoes by the usual keys, whether or not letters are on', () => {
 it('listens to single letters only while they are on (WCAG 2.1.4)', () => {
   expect(shortcutOf(press('o'), true)).toBe('hold-other');
   expect(shortcutOf(press('s'), true)).toBe('side-by-side');
+  expect(shortcutOf(press('m'), true)).toBe('mark');
   expect(shortcutOf(press('3'), true)).toEqual({ viewpoint: 2 });
-  for (const key of ['o', 's', '3']) expect(shortcutOf(press(key), false)).toBeNull();
+  for (const key of ['o', 's', 'm', '3']) expect(shortcutOf(press(key), false)).toBeNull();
   expect(shortcutOf(press('s', { ctrlKey: true }), true)).toBeNull();
 });
 

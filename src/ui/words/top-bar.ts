@@ -37,7 +37,7 @@ export const KEYS_HELP = {
     ['Arrow keys', 'Move within a row of choices or a list'],
     ['Arrow keys in the picture', 'Look from another side'],
     ['+ and - in the picture', 'Go nearer or farther'],
-    ['M or Enter in the picture', 'Put a reading mark in its middle'],
+    ['M, or Enter in the picture', 'Put a reading mark in its middle'],
     ['Arrow keys with the mark', 'Move it, with Shift in larger steps'],
     ['Enter with the mark', 'Read the point'],
     ['Enter or Space', 'Choose'],
