@@ -8,9 +8,9 @@ import { standSentence } from '../../src/ui/reading/stand-words';
 import { bearingOfNorth, towards, wallBearing } from '../../src/ui/room/compass';
 import { problemAtField } from '../../src/ui/room/field-problem';
 import { movedLamp, newFixture, type PlacedFixture, withCount } from '../../src/ui/room/new-fixture';
-import { newOpening } from '../../src/ui/room/new-opening';
+import { fittedOpening, newOpening } from '../../src/ui/room/new-opening';
 import { sunBeams } from '../../src/ui/room/sun-beams';
-import { clockWords, DAYLIGHT, directionWord, sunWords } from '../../src/ui/words/daylight';
+import { clockWords, DAYLIGHT, directionWord, lightCaption, sunWords, WINDOWS } from '../../src/ui/words/daylight';
 import { settingNames } from '../../src/ui/words/picture';
 import { terrace } from './terrace';
 
@@ -80,6 +80,31 @@ it('puts a new window where the kitchen still fits, and finds no room when walls
   }
   expect(added).toBeGreaterThan(0);
   expect(newOpening(kitchen)).toBeNull();
+});
+
+it('moves a glazed door to where it fits when a window behind units becomes one', () => {
+  const { kitchen } = terrace();
+  const [first] = kitchen.openings;
+  const door = { ...first!, kind: 'glazed-door', sill: 0, height: 2100 } as const;
+  const others = kitchen.openings.slice(1);
+  expect(checkKitchen({ ...kitchen, openings: [door, ...others] }, 'kitchen')).not.toEqual([]);
+  const moved = fittedOpening(kitchen, door, true);
+  expect(checkKitchen({ ...kitchen, openings: [moved, ...others] }, 'kitchen')).toEqual([]);
+  // A window that fits stays where it is; one larger than every wall is handed back as it is.
+  expect(fittedOpening(kitchen, first!, true)).toBe(first);
+  expect(fittedOpening(kitchen, { ...first!, width: 9000 }, true)).toMatchObject({ wall: 'left', width: 9000 });
+});
+
+it('says the daylight of a setting in a few words, and an angle as a height', () => {
+  const may = { sky: 'clear', month: 5, day: 10, hour: 15.5, blind: 1 } as const;
+  expect(lightCaption(may).join(' ')).toBe('Clear, May 10, 3:30 pm');
+  expect(lightCaption({ ...may, sky: 'overcast', month: 10, day: 21, hour: 12 }).join(' ')).toBe(
+    'Overcast, Oct 21, noon',
+  );
+  expect(lightCaption(null)).toEqual(['No daylight']);
+  // 10 tan 35 degrees = 7.0; 10 tan 5 degrees = 0.87 (closed form).
+  expect(WINDOWS.facingMeans(35)).toBe('35 degrees above the horizon: about 7 m high at 10 m.');
+  expect(WINDOWS.facingMeans(5)).toContain('about 1 m high');
 });
 
 it('keeps a place for each lamp when their number changes', () => {

@@ -11,6 +11,7 @@ import { type PlanEye, PlanView } from './PlanView';
 import { SiteForm } from './SiteForm';
 import { SkyForm } from './SkyForm';
 import { SunOnPlan } from './SunOnPlan';
+import { sunBeams } from './sun-beams';
 import { WindowList } from './WindowList';
 
 /** What comes of the daylight of a setting outdoors. */
@@ -49,6 +50,8 @@ export function DaylightPanel(props: DaylightPanelProps) {
   const radius = RING * Math.hypot(...center);
   const hold = HOLD * radius;
   const margin = radius + hold - Math.min(...center);
+  const beams =
+    figures && daylight?.sky === 'clear' ? sunBeams(kitchen.openings, room, site.bearing_deg, figures.sun) : [];
   return (
     <PanelFrame title={DAYLIGHT.title} opener="daylight" onClose={props.onClose}>
       <PlanView
@@ -62,8 +65,10 @@ export function DaylightPanel(props: DaylightPanelProps) {
       >
         {figures && daylight && (
           <SunOnPlan
-            kitchen={kitchen}
+            room={room}
+            bearing_deg={site.bearing_deg}
             sun={figures.sun}
+            beams={beams}
             isBeam={daylight.sky === 'clear'}
             center={center}
             radius={radius}
@@ -85,6 +90,7 @@ export function DaylightPanel(props: DaylightPanelProps) {
             {sunWords(figures.sun, daylight.sky)}
           </p>
         )}
+        {beams.length > 0 && <p className="small quiet">{DAYLIGHT.sunOnFloorNote}</p>}
         <p className="small quiet">{DAYLIGHT.turnHint}</p>
       </div>
       {daylight ? (
@@ -112,7 +118,11 @@ export function DaylightPanel(props: DaylightPanelProps) {
         </dl>
       )}
       <WindowList kitchen={kitchen} chosen={chosen} onChoose={setChosen} onOpenings={props.onOpenings} />
-      <SiteForm site={site} onSite={(next) => props.onSite(next, false)} />
+      <SiteForm
+        site={site}
+        isFacingUsed={kitchen.openings.some(({ facing_deg }) => facing_deg > 0)}
+        onSite={(next) => props.onSite(next, false)}
+      />
     </PanelFrame>
   );
 }

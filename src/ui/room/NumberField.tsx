@@ -12,17 +12,23 @@ interface NumberFieldProps {
   /** Where nothing may stand in the field. */
   readonly onEmpty?: () => readonly Problem[];
   readonly hint?: string;
+  /** What was refused may fit once this changes: the field then shows its value again. */
+  readonly basis?: unknown;
 }
 
 /**
  * A number that is taken when one leaves the field or presses Enter. What is refused stays in the field with the reason
  * under it, and what was there before stays in force.
  */
-export function NumberField({ label, unit, value, onValue, onEmpty, hint }: NumberFieldProps) {
+export function NumberField({ label, unit, value, onValue, onEmpty, hint, basis }: NumberFieldProps) {
   const id = useId();
-  const [typed, setTyped] = useState<{ readonly text: string; readonly over: number | null } | null>(null);
+  const [typed, setTyped] = useState<{
+    readonly text: string;
+    readonly over: number | null;
+    readonly basis: unknown;
+  } | null>(null);
   const [refused, setRefused] = useState<string | null>(null);
-  const isTyped = typed !== null && typed.over === value;
+  const isTyped = typed !== null && typed.over === value && typed.basis === basis;
   const text = isTyped ? typed.text : value === null ? '' : String(value);
   const wrong = isTyped ? refused : null;
   const take = () => {
@@ -51,7 +57,7 @@ export function NumberField({ label, unit, value, onValue, onEmpty, hint }: Numb
         aria-invalid={wrong !== null}
         aria-describedby={wrong === null ? undefined : `${id}-wrong`}
         onChange={(event) => {
-          setTyped({ text: event.target.value, over: value });
+          setTyped({ text: event.target.value, over: value, basis });
           setRefused(null);
         }}
         onBlur={take}

@@ -7,6 +7,8 @@ import { NumberField } from './NumberField';
 
 interface SiteFormProps {
   readonly site: KitchenSite;
+  /** Some window looks at a wall across the way. */
+  readonly isFacingUsed: boolean;
   readonly onSite: (site: KitchenSite) => readonly Problem[];
 }
 
@@ -15,7 +17,7 @@ const MATERIALS = (Object.keys(DAYLIGHT.materials) as OutdoorMaterial[]).map(
 );
 
 /** What lies around the house, and where on earth it stands. */
-export function SiteForm({ site, onSite }: SiteFormProps) {
+export function SiteForm({ site, isFacingUsed, onSite }: SiteFormProps) {
   return (
     <>
       <section className="room-part">
@@ -28,12 +30,14 @@ export function SiteForm({ site, onSite }: SiteFormProps) {
             onChoose={(ground) => onSite({ ...site, ground })}
           />
           <Menu
-            label={DAYLIGHT.facing}
+            label={isFacingUsed ? DAYLIGHT.facing : DAYLIGHT.facingUnused}
+            isFixed={!isFacingUsed}
             value={site.facing}
             choices={MATERIALS}
             onChoose={(facing) => onSite({ ...site, facing })}
           />
         </div>
+        {!isFacingUsed && <p className="small quiet">{DAYLIGHT.facingUnusedNote}</p>}
       </section>
       <section className="room-part">
         <h3>{DAYLIGHT.site}</h3>

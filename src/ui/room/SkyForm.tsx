@@ -6,6 +6,8 @@ import { Menu } from '../drawer/Menu';
 import { Choices } from '../parts/Choices';
 import { useDrag } from '../picture/use-drag';
 import { clockWords, DAYLIGHT, FIELD } from '../words/daylight';
+import { percent } from '../words/numbers';
+import { PICTURE } from '../words/picture';
 import { NumberField } from './NumberField';
 
 interface SkyFormProps {
@@ -22,7 +24,9 @@ const STEP_H = 0.25;
 /** The sky at a moment: hour, date, overcast or clear, and its level where somebody measured it. */
 export function SkyForm({ daylight, onDaylight }: SkyFormProps) {
   const hour = useId();
+  const blind = useId();
   const { continues, ends } = useDrag();
+  const blindDrag = useDrag();
   const { month, day, sky } = daylight;
   const days = Array.from({ length: DAYS[month - 1]! }, (_, i) => [String(i + 1), String(i + 1)] as const);
   return (
@@ -67,6 +71,24 @@ export function SkyForm({ daylight, onDaylight }: SkyFormProps) {
           choices={SKIES}
           chosen={sky}
           onChoose={(next) => onDaylight(underSky(daylight, next), false)}
+        />
+      </div>
+      <div className="room-hour">
+        <label htmlFor={blind}>{DAYLIGHT.blind}</label>
+        <output htmlFor={blind}>{percent(daylight.blind)}</output>
+        <input
+          id={blind}
+          type="range"
+          className="range"
+          min={0}
+          max={100}
+          step={5}
+          value={Math.round(100 * daylight.blind)}
+          aria-valuetext={PICTURE.level(daylight.blind)}
+          {...blindDrag.ends}
+          onChange={(event) =>
+            onDaylight({ ...daylight, blind: Number(event.target.value) / 100 }, blindDrag.continues())
+          }
         />
       </div>
       {sky === 'overcast' && (

@@ -7,7 +7,7 @@ import { Choices } from '../parts/Choices';
 import { DAYLIGHT, FIELD, WINDOWS } from '../words/daylight';
 import { problemAtField } from './field-problem';
 import { NumberField } from './NumberField';
-import { newOpening } from './new-opening';
+import { fittedOpening, newOpening } from './new-opening';
 
 interface WindowListProps {
   readonly kitchen: Kitchen;
@@ -20,15 +20,21 @@ const WALLS: readonly Wall[] = ['left', 'back', 'right', 'front'];
 const PANES = ['1', '2', '3'].map((id) => ({ id, name: id }));
 
 /** The windows of the room: choose one to see and change its measures, add one, take one away. */
-export function WindowList({ kitchen, chosen, onChoose, onOpenings }: WindowListProps) {
+export function WindowList(props: WindowListProps) {
+  const { kitchen, chosen, onChoose } = props;
   const name = useId();
   const [told, setTold] = useState<string | null>(null);
   const { openings } = kitchen;
+  const change = (next: readonly Opening[]): readonly Problem[] => {
+    const problems = props.onOpenings(next);
+    if (problems.length === 0) setTold(null);
+    return problems.map((problem) => withNumbers(problem, next));
+  };
   const opening = openings.find(({ id }) => id === chosen);
   const add = () => {
     const made = newOpening(kitchen);
     if (!made) return setTold(WINDOWS.noRoom);
-    const [problem] = onOpenings([...openings, made]);
+    const [problem] = change([...openings, made]);
     setTold(problem ? problemAtField(problem, WINDOWS.kinds.window) : null);
     if (!problem) onChoose(made.id);
   };
@@ -41,7 +47,7 @@ export function WindowList({ kitchen, chosen, onChoose, onOpenings }: WindowList
           <li key={one.id}>
             <label className="room-item">
               <input type="radio" name={name} checked={one.id === chosen} onChange={() => onChoose(one.id)} />
-              {WINDOWS.name(i + 1, one.wall, one.width, one.height)}
+              {WINDOWS.name(one.kind, i + 1, one.wall, one.width, one.height)}
             </label>
           </li>
         ))}
@@ -61,9 +67,10 @@ export function WindowList({ kitchen, chosen, onChoose, onOpenings }: WindowList
         <WindowForm
           key={opening.id}
           opening={opening}
-          onOpening={(next) => onOpenings(openings.map((one) => (one === opening ? next : one)))}
+          kitchen={kitchen}
+          onOpening={(next) => change(openings.map((one) => (one === opening ? next : one)))}
           onRemove={() => {
-            onOpenings(openings.filter((one) => one !== opening));
+            change(openings.filter((one) => one !== opening));
             onChoose(null);
           }}
         />
@@ -72,14 +79,23 @@ export function WindowList({ kitchen, chosen, onChoose, onOpenings }: WindowList
   );
 }
 
+/** The windows a problem names, by their numbers in the list. */
+const withNumbers = (problem: Problem, openings: readonly Opening[]): Problem => ({
+  ...problem,
+  text: openings.reduce((text, { id }, i) => text.replace(`"${id}"`, String(i + 1)), problem.text),
+});
+
 interface WindowFormProps {
+  readonly kitchen: Kitchen;
   readonly opening: Opening;
   readonly onOpening: (opening: Opening) => readonly Problem[];
   readonly onRemove: () => void;
 }
 
-function WindowForm({ opening, onOpening, onRemove }: WindowFormProps) {
-  const [refused, setRefused] = useState<string | null>(null);
+function WindowForm({ kitchen, opening, onOpening, onRemove }: WindowFormProps) {
+  const [said, setSaid] = useState<Said | null>(null);
+  // What was said of the window before it changed holds no longer.
+  const told = said?.of === opening ? said : null;
   const number = (key: 'center' | 'width' | 'height' | 'sill' | 'reveal' | 'leaves' | 'facing_deg', unit?: string) => (
     <NumberField
       label={
@@ -91,12 +107,16 @@ function WindowForm({ opening, onOpening, onRemove }: WindowFormProps) {
       }
       {...(unit ? { unit } : {})}
       value={opening[key]}
+      basis={opening}
       onValue={(value) => onOpening({ ...opening, [key]: value })}
     />
   );
-  const set = (changes: Partial<Opening>, label: string) => {
-    const [problem] = onOpening({ ...opening, ...changes });
-    setRefused(problem ? problemAtField(problem, label) : null);
+  const set = (changed: Opening, label: string) => {
+    const [problem] = onOpening(changed);
+    if (problem) setSaid({ of: opening, words: problemAtField(problem, label), isRefused: true });
+    else if (changed.wall !== opening.wall && label !== WINDOWS.wall) {
+      setSaid({ of: changed, words: WINDOWS.moved(DAYLIGHT.walls[changed.wall].toLowerCase()), isRefused: false });
+    }
   };
   return (
     <div className="room-form">
@@ -105,7 +125,7 @@ function WindowForm({ opening, onOpening, onRemove }: WindowFormProps) {
           label={WINDOWS.wall}
           value={opening.wall}
           choices={WALLS.map((wall) => [wall, DAYLIGHT.walls[wall]])}
-          onChoose={(wall) => set({ wall }, WINDOWS.wall)}
+          onChoose={(wall) => set(fittedOpening(kitchen, { ...opening, wall }, false), WINDOWS.wall)}
         />
         <Menu
           label={WINDOWS.kind}
@@ -114,12 +134,12 @@ function WindowForm({ opening, onOpening, onRemove }: WindowFormProps) {
             ['window', WINDOWS.kinds.window],
             ['glazed-door', WINDOWS.kinds['glazed-door']],
           ]}
-          onChoose={(kind) => set(kind === 'glazed-door' ? DOOR : { kind }, WINDOWS.kind)}
+          onChoose={(kind) => set(fittedOpening(kitchen, { ...opening, ...KINDS[kind] }, true), WINDOWS.kind)}
         />
       </div>
-      {refused && (
-        <p className="small field-wrong" role="alert">
-          {refused}
+      {told && (
+        <p className="small field-wrong" role={told.isRefused ? 'alert' : 'status'}>
+          {told.words}
         </p>
       )}
       <div className="room-fields">
@@ -136,10 +156,13 @@ function WindowForm({ opening, onOpening, onRemove }: WindowFormProps) {
           label={WINDOWS.panes}
           choices={PANES}
           chosen={String(opening.panes)}
-          onChoose={(panes) => set({ panes: Number(panes) }, WINDOWS.panes)}
+          onChoose={(panes) => set({ ...opening, panes: Number(panes) }, WINDOWS.panes)}
         />
       </div>
-      {number('facing_deg', FIELD.deg)}
+      <div className="room-facing">
+        {number('facing_deg', FIELD.facingDeg)}
+        <p className="small quiet">{WINDOWS.facingMeans(opening.facing_deg)}</p>
+      </div>
       <div className="room-row">
         <button type="button" className="button button-outlined" onClick={onRemove}>
           {WINDOWS.remove}
@@ -149,5 +172,15 @@ function WindowForm({ opening, onOpening, onRemove }: WindowFormProps) {
   );
 }
 
-/** A door stands on the floor and is as high as doors are. */
-const DOOR = { kind: 'glazed-door', sill: 0, height: 2100 } as const;
+/** A door stands on the floor and is as high as doors are; a window stands above the counter. */
+const KINDS = {
+  'glazed-door': { kind: 'glazed-door', sill: 0, height: 2100 },
+  window: { kind: 'window', sill: 1050, height: 1200 },
+} as const;
+
+interface Said {
+  /** The window it was said of. */
+  readonly of: Opening;
+  readonly words: string;
+  readonly isRefused: boolean;
+}

@@ -1,6 +1,6 @@
 import type { OutdoorMaterial, SkyKind, SunPosition } from '../../engine/daylight/types';
-import type { Daylight, Wall } from '../../model/project';
-import { integer } from './numbers';
+import type { Daylight, Opening, Wall } from '../../model/project';
+import { brief, integer } from './numbers';
 
 const DIRECTIONS = ['north', 'north-east', 'east', 'south-east', 'south', 'south-west', 'west', 'north-west'] as const;
 
@@ -41,6 +41,9 @@ export const DAYLIGHT = {
     'November',
     'December',
   ],
+  blind: 'Daylight the blind lets through',
+  sunOnFloor: 'sun on the floor',
+  sunOnFloorNote: 'Dashed: where the sun falls on the floor, without the shadows of furniture.',
   sky: 'Sky',
   skies: { overcast: 'Overcast', clear: 'Clear' } satisfies Record<SkyKind, string>,
   skyLevel: 'Sky level, if you know it',
@@ -48,6 +51,8 @@ export const DAYLIGHT = {
   levelGiven: 'The level is given, so date and hour change only where the sun stands.',
   ground: 'Ground outside',
   facing: 'Wall across the way',
+  facingUnused: 'Wall across the way (not used)',
+  facingUnusedNote: 'No window has a wall across the way: say under Windows how high it stands.',
   materials: {
     unknown: 'Not known (gray)',
     paving: 'Paving',
@@ -97,6 +102,12 @@ export function lightCaption(daylight: Daylight | null): readonly string[] {
   return [`${DAYLIGHT.skies[sky]},`, `${DAYLIGHT.months[month - 1]!.slice(0, 3)} ${day}, ${time}`];
 }
 
+/** How far above one's eyes something ends that stands 10 m away, m: whole meters, or halves where it is low. */
+function heightAt10_m(above_deg: number): number {
+  const high = 10 * Math.tan((above_deg * Math.PI) / 180);
+  return high < 3 ? Math.round(2 * high) / 2 : Math.round(high);
+}
+
 /** Words of the list of windows. */
 export const WINDOWS = {
   title: 'Windows',
@@ -113,14 +124,19 @@ export const WINDOWS = {
   reveal: 'Depth to the glass',
   leaves: 'Leaves',
   panes: 'Panes of glass',
-  facing: 'Wall across the way, top above the horizon',
+  facing: 'How high the wall across the way stands',
+  facingMeans: (facing_deg: number) =>
+    facing_deg === 0
+      ? '0: nothing stands across the way.'
+      : `${degrees(facing_deg)} above the horizon: about ${brief(heightAt10_m(facing_deg))} m high at 10 m.`,
+  moved: (wall: string) => `It did not fit where it was, so it is on the ${wall} now.`,
   corner: { left: 'door wall', right: 'door wall', back: 'left wall', front: 'left wall' } satisfies Record<
     Wall,
     string
   >,
   centerFrom: (wall: string) => `Middle, from the ${wall}`,
-  name: (number: number, wall: Wall, width: number, height: number) =>
-    `${number}: ${DAYLIGHT.walls[wall].toLowerCase()}, ${width} × ${height} mm`,
+  name: (kind: Opening['kind'], number: number, wall: Wall, width: number, height: number) =>
+    `${WINDOWS.kinds[kind]} ${number}: ${DAYLIGHT.walls[wall].toLowerCase()}, ${width} × ${height} mm`,
 } as const;
 
 /** Words of number fields. */
@@ -130,6 +146,7 @@ export const FIELD = {
   lm: 'lm',
   lx: 'lx',
   deg: '°',
+  facingDeg: 'degrees above the horizon',
   h: 'h',
   lmPerM: 'lm/m',
 } as const;
