@@ -16,7 +16,7 @@ export interface RoomLight {
   readonly propDirect: ByLayer<readonly Float32Array[]>;
   /** Grows each time `direct` is refined. */
   readonly revision: number;
-  /** True when `direct` will not get any finer. */
+  /** True when what is lit in the setting shown will not get any finer. */
   readonly isFinal: boolean;
 }
 

@@ -39,6 +39,7 @@ export class RoomAtWork {
   #lamps: DirectDesk | null = null;
   #byNight: { basis: RoomBasis; study: RoomStudy | null };
   #sky: UnderSky | null = null;
+  #lit: Lit = [false, false];
   readonly #skies = new Map<string, UnderSky>();
   #latest: RoomStudy | null = null;
 
@@ -63,6 +64,9 @@ export class RoomAtWork {
    */
   async under(state: DaylightState | null, lit: Lit, stale: Stale): Promise<boolean> {
     if (state && state.key !== this.#sky?.basis.outdoors && !(await this.#changeSky(state, stale))) return false;
+    const [daylight, lamps] = this.#lit;
+    const isOther = daylight !== lit[0] || lamps !== lit[1];
+    this.#lit = lit;
     let isNew = false;
     for (const layer of [0, 1] as const) {
       if (!lit[layer]) continue;
@@ -74,6 +78,7 @@ export class RoomAtWork {
       while (desk.step().stage === 'lattice') await this.pause();
     }
     if (isNew || this.#revision === 0) this.#postLight();
+    else if (isOther) this.#postLight('none');
     return !stale();
   }
 
@@ -157,8 +162,8 @@ export class RoomAtWork {
     return layer === 0 ? (this.#sky?.desk ?? null) : this.#lamps;
   }
 
-  /** Posts the light of one layer, or of both. */
-  #postLight(only?: 0 | 1): void {
+  /** Posts the light of one layer, of both, or only how far it is. */
+  #postLight(only?: 0 | 1 | 'none'): void {
     const { basis } = this;
     const lights = ([0, 1] as const).map((layer) => {
       const desk = only === undefined || only === layer ? this.#desk(layer) : null;
@@ -173,7 +178,7 @@ export class RoomAtWork {
       nodeAtlas: basis.nodes.atlas,
       propDirect: [daylight?.props ?? null, lamps?.props ?? null] as const,
       revision: ++this.#revision,
-      isFinal: (this.#sky?.desk.done ?? true) && (this.#lamps?.done ?? false),
+      isFinal: ([0, 1] as const).every((layer) => !this.#lit[layer] || (this.#desk(layer)?.done ?? false)),
     };
     this.post(
       { kind: 'light', light },
