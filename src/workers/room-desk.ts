@@ -69,7 +69,9 @@ export class RoomAtWork {
     this.#lit = lit;
     let isNew = false;
     for (const layer of [0, 1] as const) {
-      if (!lit[layer]) continue;
+      // In the dark the picture needs texels, too: those of lamps that are off.
+      const isNeeded = lit[layer] || (layer === 1 && !lit[0]);
+      if (!isNeeded) continue;
       if (layer === 1) this.#lamps ??= createDirectDesk(this.basis, DIRECT_LAYERS[1]);
       const desk = this.#desk(layer);
       if (!desk || desk.map) continue;
