@@ -1,16 +1,26 @@
-import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { parseProject } from '../../src/io/project-file';
 import { assessOption } from '../../src/kitchen/study/assess-option';
 import { shiftReport } from '../../src/kitchen/study/shift-report';
-import type { Project } from '../../src/model/project';
+import type { Fixture, Project } from '../../src/model/project';
 import { createJudgeDesk } from '../../src/workers/judge-desk';
 import { createLightDesk } from '../../src/workers/light-desk';
 import type { FromJudge, FromLight, Show } from '../../src/workers/messages';
+import { smallProject } from './small-project';
 
-const demo = parseProject(readFileSync('demo-data/terrace.project.json', 'utf8'));
-if (!demo.ok) throw new Error(demo.problem.text);
-const project = demo.value;
+const strip: Fixture = {
+  id: 'strip',
+  kind: 'under-cabinet',
+  group: 'under-cabinet',
+  beam: { kind: 'wide' },
+  run: 'front',
+  width: 20,
+  lumens_per_m: 600,
+};
+const project: Project = {
+  ...smallProject,
+  kitchen: { ...smallProject.kitchen, fixtures: [...smallProject.kitchen.fixtures, strip] },
+  settings: smallProject.settings.filter(({ id }) => id === 'day' || id === 'evening'),
+};
 
 const pause = () => new Promise<void>((resolve) => setImmediate(resolve));
 let revision = 0;
@@ -33,6 +43,17 @@ const laid = (surface: 'floor' | 'wall', finish: string, library = project.libra
       : option,
   ),
 });
+
+/**
+ * The same with every number to 0.005: the gray room that tells a light's white is solved with all its lights at once to one
+ * tolerance, and the desk's has daylight among them when the command line's has none.
+ */
+const nearly = (value: unknown): unknown => {
+  if (typeof value === 'number') return expect.closeTo(value, 2);
+  if (Array.isArray(value)) return value.map(nearly);
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(Object.entries(value).map(([name, one]) => [name, nearly(one)]));
+};
 
 const messages: FromLight[] = [];
 const desk = createLightDesk((message) => messages.push(message), pause);
@@ -83,7 +104,7 @@ describe('the light desk', () => {
     const expected = shiftReport(project, 'PT-01', 'TL-01');
     const { project: _, beside: alone, ...same } = expected.ok ? expected.value : (null as never);
     const { beside, ...found } = answer.found;
-    expect(found).toEqual(same);
+    expect(found).toEqual(nearly(same));
     expect(beside!.sentence).toBe(alone!.sentence);
     // The tile alone has no joints; on the backsplash its mean is darker.
     expect(beside!.average.lab_d65[0]).toBeLessThan(alone!.average.lab_d65[0]);
