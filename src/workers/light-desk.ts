@@ -210,7 +210,11 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
     let before = kept.get(option);
     if (before?.key !== key) before = undefined;
     const same = before?.lits.get(basis.outdoors);
-    if (same?.nodes === basis.nodes) return same;
+    if (before && same?.nodes === basis.nodes) {
+      before.lits.delete(basis.outdoors);
+      before.lits.set(basis.outdoors, same);
+      return same;
+    }
     const other = same ?? [...(before?.lits.values() ?? [])].at(-1);
     let scheme = other?.solved.scheme;
     if (!scheme) {
