@@ -25,7 +25,7 @@ export interface NodeGather {
 }
 
 /** Rays of a node at full quality: fewer leave soft blotches on walls that see a small bright window sill. */
-const FINAL_RAYS = 400;
+const FINAL_RAYS = 640;
 /** Rays of a node for a first picture. */
 export const FIRST_RAYS = 64;
 
