@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { Fragment, useState } from 'react';
 import type { Lamp, LampGroup, Setting } from '../../model/project';
 import { LampControl } from '../lamp/LampControl';
 import { Choices } from '../parts/Choices';
@@ -71,7 +71,9 @@ export function PictureFoot(props: PictureFootProps) {
         <SettingMenu setting={setting} settings={props.settings} {...props.menu} {...fold('settings')} />
         <p className="foot-caption">
           {lightCaption(setting.daylight).map((part) => (
-            <span key={part}>{part} </span>
+            <Fragment key={part}>
+              <span>{part}</span>{' '}
+            </Fragment>
           ))}
         </p>
         <div className="foot-panels">
