@@ -31,6 +31,16 @@ const LAMP_NAMES: { readonly [K in FixtureKind]: string } = {
   hood: 'Hood light',
 };
 
+/** One thing that must hold for a lamp; the lamps of a fixture that fail in the same are told of in one sentence. */
+interface LampCheck {
+  readonly path: string;
+  readonly what: string;
+  readonly holds: boolean;
+  /** `more`: how many more lamps of the fixture fail in it. */
+  readonly tell: (more: number) => string;
+  readonly remedy: string;
+}
+
 interface Lamp extends LampPlace {
   readonly path: string;
   readonly name: string;
@@ -50,9 +60,35 @@ export function fixtureChecks(kitchen: Kitchen, rows: Rows): Check[] {
   const blocks = kitchenBlocks(kitchen, rows);
   return [
     ...kitchen.fixtures.flatMap((fixture, i) => kindChecks(kitchen, fixture, `fixtures[${i}]`)),
-    ...lamps.flatMap((lamp) => [roomCheck(kitchen, lamp), ...placeChecks(kitchen, lamp, blocks)]),
-    ...lamps.flatMap((lamp, i) => overlapChecks(lamp, lamps.slice(0, i))),
+    ...byFixture(lamps.flatMap((lamp) => [roomCheck(kitchen, lamp), ...placeChecks(kitchen, lamp, blocks)])),
+    ...byFixture(lamps.flatMap((lamp, i) => overlapChecks(lamp, lamps.slice(0, i)))),
   ];
+}
+
+/** What fails, once for each fixture: its first lamp, and how many more. */
+function byFixture(checks: readonly LampCheck[]): Check[] {
+  const failed = new Map<string, Map<string, LampCheck>>();
+  for (const check of checks.filter(({ holds }) => !holds)) {
+    const key = JSON.stringify([check.path, check.what]);
+    // A lamp may meet two boxes of one kind; it is one lamp.
+    failed.set(key, (failed.get(key) ?? new Map()).set(check.tell(0), check));
+  }
+  return [...failed.values()].map((together): Check => {
+    const { path, tell, remedy } = together.values().next().value!;
+    return [path, false, tell(together.size - 1), remedy];
+  });
+}
+
+/** `does` in words for one lamp and for several; the runs of a strip are not counted. */
+function lampCheck(
+  { path, name, fixture }: Lamp,
+  holds: boolean,
+  [does, together]: readonly [one: string, several: string],
+  remedy: string,
+): LampCheck {
+  const tell = (more: number): string =>
+    more > 0 && 'count' in fixture ? `${name} and ${more} more ${together}.` : `${name} ${does}.`;
+  return { path, what: does, holds, tell, remedy };
 }
 
 function lampAt(kitchen: Kitchen, place: LampPlace, n: number, path: string): Lamp {
@@ -75,9 +111,10 @@ function fieldOf(fixture: Fixture): string {
   return 'count' in fixture ? 'count' : 'width';
 }
 
-function roomCheck({ room }: Kitchen, { path, name, rangeX, rangeY }: Lamp): Check {
+function roomCheck({ room }: Kitchen, lamp: Lamp): LampCheck {
+  const { rangeX, rangeY } = lamp;
   const isInside = rangeX[0] >= 0 && rangeX[1] <= room.width && rangeY[0] >= 0 && rangeY[1] <= room.depth;
-  return [path, isInside, `${name} reaches beyond the walls.`, 'Move it into the room.'];
+  return lampCheck(lamp, isInside, ['reaches beyond the walls', 'reach beyond the walls'], 'Move it into the room.');
 }
 
 /** Checks that concern all lamps of a kind at once. */
@@ -120,40 +157,40 @@ function kindChecks(kitchen: Kitchen, fixture: Fixture, path: string): Check[] {
   ];
 }
 
-function placeChecks(kitchen: Kitchen, lamp: Lamp, blocks: readonly Block[]): Check[] {
-  const { fixture, path, name } = lamp;
+function placeChecks(kitchen: Kitchen, lamp: Lamp, blocks: readonly Block[]): LampCheck[] {
+  const { fixture } = lamp;
   switch (fixture.kind) {
     case 'downlight':
     case 'panel':
       return blocks
         .filter(({ z }) => z[1] >= kitchen.room.height - 1)
-        .map((block) => [path, !covers(block, lamp), `${name} lies over ${BLOCK_NAMES[block.kind]}.`, 'Move it.']);
+        .map((block) => {
+          const over = `over ${BLOCK_NAMES[block.kind]}`;
+          return lampCheck(lamp, !covers(block, lamp), [`lies ${over}`, `lie ${over}`], 'Move it.');
+        });
     case 'pendant':
-      return blocks.map((block) => [
-        path,
-        !covers(block, lamp) || !overlap(block.z, lamp.rangeZ),
-        `${name} hangs in ${BLOCK_NAMES[block.kind]}.`,
-        'Move it.',
-      ]);
+      return blocks.map((block) => {
+        const inside = `in ${BLOCK_NAMES[block.kind]}`;
+        const isFree = !covers(block, lamp) || !overlap(block.z, lamp.rangeZ);
+        return lampCheck(lamp, isFree, [`hangs ${inside}`, `hang ${inside}`], 'Move it.');
+      });
     case 'hood': {
       const canopy = blocks.find(({ kind }) => kind === 'hood')!;
       const fits = within(lamp.rangeX, canopy.x, EDGE) && within(lamp.rangeY, canopy.y, EDGE);
-      return [[path, fits, `${name} does not fit the hood.`, 'Use fewer or smaller lamps.']];
+      const words = ['does not fit the hood', 'do not fit the hood'] as const;
+      return [lampCheck(lamp, fits, words, 'Use fewer or smaller lamps.')];
     }
     case 'under-cabinet': {
       const front = kitchen.room.depth - kitchen.wall_units.depth;
       const fits = within(lamp.rangeY, [front, kitchen.room.depth], 2 * EDGE) && lamp.width >= LEAST_STRIP;
-      return [[path, fits, `${name} does not fit under the wall units.`, 'Make it narrower.']];
+      const words = 'does not fit under the wall units';
+      return [lampCheck(lamp, fits, [words, words], 'Make it narrower.')];
     }
-    case 'strip':
-      return [
-        [
-          path,
-          Math.max(lamp.width, lamp.depth) >= LEAST_STRIP && Math.min(lamp.width, lamp.depth) > 0,
-          `${name} has a run that is too short for it.`,
-          'Leave it out.',
-        ],
-      ];
+    case 'strip': {
+      const isLong = Math.max(lamp.width, lamp.depth) >= LEAST_STRIP && Math.min(lamp.width, lamp.depth) > 0;
+      const words = 'has a run that is too short for it';
+      return [lampCheck(lamp, isLong, [words, words], 'Leave it out.')];
+    }
   }
 }
 
@@ -163,7 +200,7 @@ const within = ([low, high]: Range, [least, most]: Range, edge: number): boolean
 const covers = ({ x, y }: Block, { rangeX, rangeY }: Lamp): boolean => overlap(x, rangeX) && overlap(y, rangeY);
 
 /** Lamps in one plane, or pendants side by side, must not lie in one another. */
-function overlapChecks(lamp: Lamp, others: readonly Lamp[]): Check[] {
+function overlapChecks(lamp: Lamp, others: readonly Lamp[]): LampCheck[] {
   const isPendant = lamp.fixture.kind === 'pendant';
   return others
     .filter(({ fixture, face }) =>
@@ -171,10 +208,14 @@ function overlapChecks(lamp: Lamp, others: readonly Lamp[]): Check[] {
         ? isPendant && fixture.kind === 'pendant'
         : Math.abs(face.z - lamp.face.z) < 1 && face.looks === lamp.face.looks,
     )
-    .map((other) => [
-      lamp.path,
-      !(overlap(lamp.rangeX, other.rangeX) && overlap(lamp.rangeY, other.rangeY)),
-      `${lamp.name} and ${other.name} overlap.`,
-      'Move them apart, or use fewer or smaller lamps.',
-    ]);
+    .map((other) => ({
+      path: lamp.path,
+      what: 'overlap',
+      holds: !(overlap(lamp.rangeX, other.rangeX) && overlap(lamp.rangeY, other.rangeY)),
+      tell: (more) => {
+        const pairs = more === 1 ? '1 more pair does' : `${more} more pairs do`;
+        return `${lamp.name} and ${other.name} overlap${more > 0 ? `; ${pairs}, too` : ''}.`;
+      },
+      remedy: 'Move them apart, or use fewer or smaller lamps.',
+    }));
 }

@@ -59,11 +59,14 @@ it.each([
   [{ ...pendant, at: [[100, 1000]] }, 'fixtures[0].at: Pendant "x" reaches beyond the walls.'],
   [{ ...pendant, height: 1100 }, 'fixtures[0].height: The pendants "x" hang too low over the counter.'],
   [{ ...pendant, height: 2400 }, 'fixtures[0].height: The pendants "x" do not hang free of the ceiling.'],
-  [{ ...pendant, count: 8, diameter: 400 }, 'fixtures[0].count: Pendant 2 of "x" and Pendant 1 of "x" overlap.'],
+  [
+    { ...pendant, count: 8, diameter: 400 },
+    'fixtures[0].count: Pendant 2 of "x" and Pendant 1 of "x" overlap; 6 more pairs do, too.',
+  ],
   [{ ...downlight, at: [[2010, 3900]] }, 'fixtures[0].at: Downlight "x" lies over the hood.'],
   [
     { ...lamp, kind: 'hood', count: 24, diameter: 60 },
-    'fixtures[0].count: Hood light 2 of "x" and Hood light 1 of "x" overlap.',
+    'fixtures[0].count: Hood light 2 of "x" and Hood light 1 of "x" overlap; 22 more pairs do, too.',
   ],
   [
     { ...lamp, kind: 'strip', run: 'toe-kick', width: 60, lumens_per_m: 100 },
@@ -71,4 +74,21 @@ it.each([
   ],
 ] as unknown as readonly (readonly [Fixture, string])[])('says which lamp does not fit: %j', (fixture, text) => {
   expect(told({ fixtures: [fixture] })).toContain(text);
+});
+
+it('says in one line what is wrong with many lamps of one kind', () => {
+  const panel = { ...lamp, kind: 'panel', group: 'ceiling', width: 1500, length: 1500 } as const;
+  const texts = told({
+    fixtures: [
+      { ...panel, count: 24 },
+      { ...panel, id: 'y', at: [[0, 0]] },
+    ],
+  });
+  const path = 'fixtures[0].count';
+  expect(texts.filter((text) => text.startsWith(path))).toEqual([
+    `${path}: Panel 1 of "x" and 8 more reach beyond the walls.`,
+    `${path}: Panel 21 of "x" and 1 more lie over the hood.`,
+    expect.stringMatching(/: Panel 2 of "x" and Panel 1 of "x" overlap; \d+ more pairs do, too\.$/),
+  ]);
+  expect(texts).toContain('fixtures[1].at: Panel "y" reaches beyond the walls.');
 });
