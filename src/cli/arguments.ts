@@ -37,7 +37,7 @@ export function readArguments<O extends Options>(
   } catch (error) {
     // parseArgs reports wrong arguments by exceptions with these codes; anything else is a bug.
     if (!isArgumentError(error)) throw error;
-    return wrongArguments(firstSentence(error.message), usage);
+    return wrongArguments(valueMissing(error) ?? firstSentence(error.message), usage);
   }
   const [subject, ...rest] = parsed.positionals.map(numbersBack);
   if (subject === undefined) return wrongArguments(`${subjectName} is missing.`, usage);
@@ -51,5 +51,12 @@ const wrongArguments = (text: string, usage: string): Result<never> =>
 
 const isArgumentError = (error: unknown): error is Error & { readonly code: string } =>
   error instanceof TypeError && 'code' in error && String(error.code).startsWith('ERR_PARSE_ARGS_');
+
+/** An option at the end, or with another option where its value should stand: parseArgs says the one "missing", the other "ambiguous". */
+function valueMissing({ code, message }: Error & { readonly code: string }): string | null {
+  if (code !== 'ERR_PARSE_ARGS_INVALID_OPTION_VALUE') return null;
+  const option = /^Option '(?:-\w, )?(--[\w-]+)(?: <value>)?' argument (?:missing|is ambiguous)/.exec(message)?.[1];
+  return option === undefined ? null : `${option} needs a value.`;
+}
 
 const firstSentence = (message: string): string => `${message.split(/\.\s/)[0]!.replace(/\.$/, '')}.`;

@@ -9,8 +9,7 @@ export function schemaProblem(issue: v.BaseIssue<unknown>): Problem {
   if (issue.received === 'undefined') {
     return { code: 'missing-field', text: `${what} is missing.`, at: { path }, remedy: 'Add it.' };
   }
-  const remedy =
-    issue.expected === 'never' ? 'Leave it out.' : `It has to be ${inWords(issue.expected ?? 'something else')}.`;
+  const remedy = issue.expected === 'never' ? 'Leave it out.' : remedyFor(issue.expected ?? 'something else');
   return { code: 'wrong-field', text: `${what} is ${shortened(inWords(issue.received))}.`, at: { path }, remedy };
 }
 
@@ -39,5 +38,12 @@ const KINDS: Readonly<Record<string, string>> = {
 };
 
 const inWords = (kind: string): string => KINDS[kind] ?? kind.replaceAll(' | ', ' or ').replace(/^\((.*)\)$/, '$1');
+
+/** A long choice reads better as a list. */
+function remedyFor(expected: string): string {
+  const choices = expected.replace(/^\((.*)\)$/, '$1').split(' | ');
+  const isList = choices.length > 3 && choices.every((choice) => choice.startsWith('"'));
+  return isList ? `Write one of: ${choices.join(', ')}.` : `It has to be ${inWords(expected)}.`;
+}
 
 const shortened = (received: string): string => (received.length > 60 ? `${received.slice(0, 57)}...` : received);

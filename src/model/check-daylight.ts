@@ -19,7 +19,7 @@ export function checkDaylight(daylight: Daylight, path: string, project: Pick<Pr
   if (problems.length === 0 && !isDate(month, day)) {
     problems.push({
       code: 'no-such-day',
-      text: `${path}: month ${month} has no day ${day}.`,
+      text: `${path}.day: month ${month} has no day ${day}.`,
       at: { path: `${path}.day` },
       remedy: 'Give a day of that month.',
     });

@@ -7,6 +7,8 @@ const wrongField = fileWith('wrong-field.json', demoText().replace('"finish": "W
 const recipe = fileWith('recipe.json', '{ "type": "recipe" }');
 const newer = fileWith('newer.json', demoText().replace('"version": 2', '"version": 7'));
 const impossible = fileWith('impossible.json', demoText().replaceAll('"lab": [32, -13, -4.5]', '"lab": [95, 60, 0]'));
+const february = fileWith('february.json', demoText().replace(/"month": \d+,\s*"day": \d+/, '"month": 2, "day": 30'));
+const lava = fileWith('lava.json', demoText().replace(/"ground": "\w+"/, '"ground": "lava"'));
 const unevenSpectrum = fileWith('uneven.csv', '400,0.5\n410,0.5\n450,0.5\n');
 
 // Each message has to name the place (file, line, argument) and what to do.
@@ -16,7 +18,13 @@ it.each<[string, readonly string[], readonly RegExp[]]>([
   ['no project', ['assess'], [/project file is missing/, /Usage: upstand assess PROJECT/]],
   ['no color', ['color'], [/color is missing/, /Usage: upstand color VALUE/]],
   ['an unknown flag', ['assess', DEMO_PATH, '--colour'], [/--colour/, /Usage/]],
-  ['a flag without its value', ['light', DEMO_PATH, '--setting'], [/--setting/, /Usage/]],
+  ['a flag without its value', ['light', DEMO_PATH, '--setting'], [/--setting needs a value/, /Usage/]],
+  ['a day there is none of', ['light', february], [/: settings\[0\]\.daylight\.day: month 2 has no day 30\. Give/]],
+  [
+    'a ground there is none of',
+    ['light', lava],
+    [/: kitchen\.site\.ground is "lava"\. Write one of: "unknown", "paving", .*"light-render"\./],
+  ],
   ['one argument too many', ['assess', DEMO_PATH, 'more'], [/"more"/, /Usage/]],
   ['a missing file', ['assess', 'nowhere.json', '--json'], [/^nowhere\.json: .*no such file/, /Check the name/]],
   ['a folder', ['assess', 'demo-data'], [/^demo-data: .*folder/]],
