@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync, symlinkSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { run } from '../../src/cli/run';
@@ -18,6 +18,14 @@ describe('light --stand --export-room', () => {
     expect(exit).toBe(0);
     report = JSON.parse(out);
     room = JSON.parse(readFileSync(target, 'utf8'));
+  });
+
+  it('gives every surface, too, as without a sample', () => {
+    expect(report.surfaces!.map(({ surface }) => surface)).toContain('base-fronts');
+    for (const { lux_mean, lux_min, spectrum } of report.surfaces!) {
+      expect(lux_mean).toBeGreaterThanOrEqual(lux_min);
+      expect(spectrum).toHaveLength(81);
+    }
   });
 
   it('reads the sample flat and upright', () => {
@@ -69,9 +77,15 @@ describe('light --stand --export-room', () => {
 
 // Each message has to name what is wrong and what to do.
 it.each<[string, readonly string[], readonly RegExp[]]>([
-  ['a finish there is none of', ['--stand', 'XX-99'], [/terrace\.project\.json: .*no finish "XX-99"/, /Name one of: /]],
+  [
+    'a finish there is none of',
+    ['--stand', 'XX-99'],
+    [/terrace\.project\.json: .*no finish "XX-99"/, /Name one of: PT-01, .*PT-08 and \d+ more\./],
+  ],
   ['no finish named', ['--stand'], [/--stand/, /Usage: upstand light PROJECT/]],
-  ['no file named', ['--export-room'], [/--export-room/, /Usage/]],
+  ['no file named', ['--export-room'], [/--export-room needs a value/, /Usage/]],
+  ['an option in place of a finish', ['--stand', '--json'], [/--stand needs a value/, /Usage/]],
+  ['an option in place of a file', ['--export-room', '--json'], [/--export-room needs a value/, /Usage/]],
   [
     'a folder in place of a file',
     ['--stand', 'WD-01', '--export-room', dirname(target)],
@@ -87,4 +101,22 @@ it.each<[string, readonly string[], readonly RegExp[]]>([
   expect(exit).toBe(2);
   expect(out).toBe('');
   for (const pattern of expected) expect(messages).toMatch(pattern);
+});
+
+it('does not write over the project it reads, whatever it is called', () => {
+  const text = readFileSync(DEMO_PATH, 'utf8');
+  const project = fileWith('mine.json', text);
+  const link = join(dirname(project), 'link.json');
+  if (!existsSync(link)) symlinkSync(project, link);
+  for (const [read, written] of [
+    [project, project],
+    [project, join(dirname(project), '.', 'nowhere', '..', 'mine.json')],
+    [project, link],
+    [link, project],
+  ] as const) {
+    const { exit, messages } = run(['light', read, '--export-room', written]);
+    expect(exit).toBe(2);
+    expect(messages).toContain('This is the file that was read; it would be lost. Name another file to write to.');
+  }
+  expect(readFileSync(project, 'utf8')).toBe(text);
 });

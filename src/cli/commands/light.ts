@@ -31,9 +31,10 @@ export const light: Command = {
     const opened = openProject(file, values.option, values.setting);
     if (!opened.ok) return opened;
     const target = values['export-room'];
-    const writable = target === undefined ? success(null) : checkWritable(target);
+    const writable = target === undefined ? success(null) : checkWritable(target, file);
     if (!writable.ok) return writable;
-    const report = values.stand === undefined ? onSurfaces(opened.value) : ofSample(opened.value, values.stand);
+    const report =
+      values.stand === undefined ? onSurfaces(opened.value) : ofSample(opened.value, values.stand, values.json);
     if (!report.ok) return { ...report, problem: inFile(file, report.problem) };
     const { json, text } = report.value;
     const { notices } = opened.value;
@@ -59,8 +60,9 @@ function onSurfaces({ project, option, setting }: Opened): Result<Words> {
   return found.ok ? success({ json: found.value, text: lightText(found.value) }) : found;
 }
 
-function ofSample({ project, option, setting }: Opened, finish: string): Result<Words> {
-  const found = standReport(project, option, setting, finish);
+/** What every surface has is in the data only: it takes longer than the sample. */
+function ofSample({ project, option, setting }: Opened, finish: string, withSurfaces: boolean): Result<Words> {
+  const found = standReport(project, option, setting, finish, withSurfaces);
   return found.ok ? success({ json: found.value, text: standText(found.value) }) : found;
 }
 

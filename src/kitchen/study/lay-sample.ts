@@ -12,6 +12,14 @@ export function laidSample(project: Pick<Project, 'library'>, id: string): Resul
     code: 'unknown-finish',
     text: `There is no finish "${id}" in the library.`,
     at: { path: 'library' },
-    remedy: `Name one of: ${[...library.keys()].join(', ')}.`,
+    remedy: `Name one of: ${someOf([...library.keys()])}.`,
   });
 }
+
+/** A library has some fifty finishes, a line shows a few. */
+const MOST_NAMED = 8;
+
+const someOf = (ids: readonly string[]): string => {
+  const more = ids.length - MOST_NAMED;
+  return more > 0 ? `${ids.slice(0, MOST_NAMED).join(', ')} and ${more} more` : ids.join(', ');
+};

@@ -4,7 +4,7 @@ import { lightShare } from '../../engine/light/light-mix';
 import { type Result, success } from '../../engine/result';
 import type { Facing, SurfaceId } from '../../engine/surface';
 import type { GroupId, Project } from '../../model/project';
-import { studyOption } from './assess-option';
+import { type OptionStudy, studyOption } from './assess-option';
 import { lightParts, sourceId } from './light-parts';
 import { placeIrradiance } from './place-irradiance';
 import { judgeInput } from './readings';
@@ -46,9 +46,13 @@ export interface SurfaceInLight {
 export function lightReport(project: Project, optionId: string, settingId: string): Result<LightReport> {
   const found = studyOption(project, optionId, settingId);
   if (!found.ok) return found;
-  const { study, solved, setting } = found.value;
+  return success(lightOf(project, found.value));
+}
+
+/** The light on each surface that is lit, of an option that is solved. */
+export function lightOf(project: Project, { study, solved, setting }: OptionStudy): LightReport {
   const input = judgeInput(project, study, solved, setting, tintsOf(study, solved, setting));
-  return success({
+  return {
     project: input.project,
     option: input.option,
     setting: input.setting,
@@ -77,5 +81,5 @@ export function lightReport(project: Project, optionId: string, settingId: strin
         };
       }),
     ),
-  });
+  };
 }

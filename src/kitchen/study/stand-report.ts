@@ -2,6 +2,7 @@ import { type Result, success } from '../../engine/result';
 import type { Project } from '../../model/project';
 import { studyOption } from './assess-option';
 import { laidSample } from './lay-sample';
+import { lightOf, type SurfaceInLight } from './light-report';
 import { adoptedWhite, settingTemperature } from './setting-light';
 import { readStand, type StandReading } from './stand-reading';
 
@@ -12,6 +13,8 @@ export interface StandReport {
   readonly setting: { readonly id: string; readonly cct_k: number | null; readonly duv: number | null };
   /** Null where the worktop is dark. */
   readonly stand: StandReading | null;
+  /** As `upstand light` gives them without a sample; where they were asked for. */
+  readonly surfaces?: readonly SurfaceInLight[];
 }
 
 /** Solves the option under the setting and reads a finish of the library on its worktop. */
@@ -20,6 +23,7 @@ export function standReport(
   optionId: string,
   settingId: string,
   finishId: string,
+  withSurfaces: boolean,
 ): Result<StandReport> {
   const finish = laidSample(project, finishId);
   if (!finish.ok) return finish;
@@ -31,5 +35,6 @@ export function standReport(
     option: optionId,
     setting: { id: settingId, ...settingTemperature(adoptedWhite(setting, study.worktopLight)) },
     stand: readStand(study, { solved }, setting, finish.value),
+    ...(withSurfaces ? { surfaces: lightOf(project, found.value).surfaces } : {}),
   });
 }
