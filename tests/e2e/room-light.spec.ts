@@ -151,6 +151,36 @@ test('daylight goes out and comes back as it was', async () => {
   await page.keyboard.press('Escape');
 });
 
+test('with nothing on, the picture says so and nothing is read as installed', async () => {
+  const light = page.getByRole('checkbox', { name: 'Daylight' });
+  await light.click();
+  await expect(page.locator('.stage-note')).toContainText('No light is on in this setting.');
+  const found = page.getByRole('region', { name: 'Findings', exact: true });
+  await expect(found.getByRole('rowheader', { name: 'Samples' })).toBeVisible();
+  await expect(found.getByRole('rowheader', { name: 'Installed' })).toHaveCount(0);
+  await expect(found).not.toContainText(/Read in .* K/);
+  await light.click();
+  await expect(page.locator('.stage-note').filter({ hasText: 'No light' })).toHaveCount(0);
+});
+
+test('the picture is busy from a choice of light on, and every dimmer is in sight', async () => {
+  await refined(page);
+  await opener('Dim').click();
+  const cut = await page.locator('.stage-foot').evaluate((foot) => foot.scrollHeight - foot.clientHeight);
+  expect(cut).toBe(0);
+  await opener('Edit settings').click();
+  await expect(page.getByRole('slider', { name: 'Daylight past the blind' })).toBeHidden();
+  await opener('Edit settings').click();
+  const busy = await page.evaluate(async () => {
+    const radios = [...document.querySelectorAll<HTMLInputElement>('[aria-label="Light setting"] input')];
+    radios.find(({ checked }) => !checked)!.click();
+    await new Promise((resolve) => requestAnimationFrame(resolve));
+    return document.querySelector('.stage-picture')?.getAttribute('aria-busy');
+  });
+  expect(busy).toBe('true');
+  await refined(page);
+});
+
 for (const [width, height] of [
   [1280, 800],
   [820, 1180],
