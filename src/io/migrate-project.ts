@@ -1,3 +1,5 @@
+import { rowOfLamps } from './migrate-lamps';
+
 /**
  * Documents of older versions in the shape of the newest, as far as they have the shape of theirs; anything else comes back
  * as it is, for the schema to tell what is wrong.
@@ -38,6 +40,7 @@ function kitchenOf1(kitchen: unknown): unknown {
   const { ceiling, under_cabinet } = lamps;
   if (!isRecord(ceiling) || !isRecord(under_cabinet)) return kitchen;
   const wide = { kind: 'wide' };
+  const row = rowOfLamps(rest['room'], rest['counter'], ceiling);
   return {
     ...rest,
     sink: { center: window['center'] },
@@ -53,6 +56,7 @@ function kitchenOf1(kitchen: unknown): unknown {
         width: ceiling['size'],
         length: ceiling['size'],
         lumens_each: ceiling['lumens_each'],
+        ...(row && { at: row }),
       },
       {
         kind: 'under-cabinet',

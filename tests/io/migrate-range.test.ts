@@ -80,8 +80,7 @@ const kitchens = measures.filter(fitted).chain((k) => {
       ),
       across: between(counter.depth + 600, room.width - 600, 400 + 2 * counter.overhang, 5000),
       deep: between(600, room.depth - counter.depth - 600, seat_overhang + counter.overhang + 400, 2500),
-      // A spread of larger ones can reach beyond the walls, where version 1 looked at the sum of their sizes alone.
-      ceiling: upTo(50, 400).chain((size) =>
+      ceiling: upTo(50, 1500).chain((size) =>
         fc.record({
           size: fc.constant(Math.min(size, short)),
           count: upTo(1, Math.min(24, Math.floor(short / size))),
