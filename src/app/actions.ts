@@ -2,6 +2,7 @@ import type { StoreApi } from 'zustand/vanilla';
 import type { Problem } from '../engine/result';
 import type { DecisionState, SurfaceId } from '../engine/surface';
 import { applyCommand } from '../model/apply-command';
+import { checkDaylight } from '../model/check-daylight';
 import { commandLabel } from '../model/command-label';
 import type { Command } from '../model/commands';
 import { record, redo, undo } from '../model/history';
@@ -101,9 +102,13 @@ export function createActions(store: StoreApi<AppState>): Actions {
     setDims: (group, dims) => run({ kind: 'set-group', setting: setting().id, group, dims }),
     switchDaylight: (on) => {
       const { id, daylight } = setting();
-      if (daylight) lastDaylight.set(id, daylight);
-      const others = projectOf(store.getState()).settings;
-      const before = lastDaylight.get(id) ?? others.find((one) => one.daylight)?.daylight ?? NOON;
+      const project = projectOf(store.getState());
+      // Ids recur from project to project, and a light of one is not in another.
+      const key = `${project.id}/${id}`;
+      if (daylight) lastDaylight.set(key, daylight);
+      const last = lastDaylight.get(key);
+      const known = last && checkDaylight(last, 'daylight', project).length === 0 ? last : undefined;
+      const before = known ?? project.settings.find((one) => one.daylight)?.daylight ?? NOON;
       run({ kind: 'set-daylight', setting: id, daylight: on ? before : null });
     },
     setDaylight: (daylight, continues) => attempt({ kind: 'set-daylight', setting: setting().id, daylight }, continues),

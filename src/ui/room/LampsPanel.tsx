@@ -12,6 +12,7 @@ import { LampHandles } from './LampHandles';
 import { freeFixtureId, isPlaced, movedLamp, newFixture } from './new-fixture';
 import { PanelFrame } from './PanelFrame';
 import { type PlanEye, PlanView } from './PlanView';
+import { whereFree } from './where-free';
 
 export interface LampsPanelProps {
   readonly kitchen: Kitchen;
@@ -44,7 +45,7 @@ export function LampsPanel(props: LampsPanelProps) {
       continues,
     );
   const add = () => {
-    const made = newFixture(kind, freeFixtureId(fixtures, kind));
+    const made = whereFree(kitchen, newFixture(kind, freeFixtureId(fixtures, kind)));
     const [problem] = props.onFixtures([...fixtures, made], false);
     setTold(problem ? problemAtField(problem, FIXTURES.kinds[kind]) : null);
     if (!problem) setChosen(made.id);
