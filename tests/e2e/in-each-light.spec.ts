@@ -28,9 +28,9 @@ test('says of a finish how far its color is known and that its spectrum is guess
 test('shows what each light of the project makes of the finish, by words and not by a mark alone', async () => {
   await expect(row(/^Day 6504 K \(now\)/)).toContainText('Stays');
   // Under the evening lamps the fronts shift or cannot be told: a range, never a single guess.
-  await expect(row(/^Evening 2998 K/)).toContainText(/(Shifts|Cannot tell)\s*\d\.\d to \d\.\d/);
+  await expect(row(/^Evening 2993 K/)).toContainText(/(Shifts|Cannot tell)\s*\d\.\d to \d\.\d/);
   await expect(row(/^Filament lamp 2856 K/)).toBeVisible();
-  // The evening's lamp is the standard LED: it stands there once.
+  // The evening mixes the standard LED with pendants of another lamp: both stand there.
   await expect(lights().getByRole('rowheader', { name: /2998 K/ })).toHaveCount(1);
 });
 
@@ -47,7 +47,7 @@ test('holds another surface beside it and answers in a sentence', async () => {
   await reading(page).getByRole('button', { name: 'Copy numbers' }).click();
   const copied = await page.evaluate(() => navigator.clipboard.readText());
   expect(copied).toContain('The sample in each light');
-  expect(copied).toMatch(/Evening, 2998 K: Lab .*; shift \d\.\d dE00/);
+  expect(copied).toMatch(/Evening, 2993 K: Lab .*; shift \d\.\d dE00/);
   expect(copied).toContain('spectrum guessed from the color');
 });
 
@@ -55,5 +55,5 @@ test('marks the setting that is on screen', async () => {
   await reading(page).getByRole('combobox', { name: 'Surface' }).selectOption('base-fronts');
   await page.locator('.choice', { has: page.getByRole('radio', { name: 'Evening', exact: true }) }).click();
   await settled(page);
-  await expect(row(/^Evening 2998 K \(now\)/)).toBeVisible();
+  await expect(row(/^Evening 2993 K \(now\)/)).toBeVisible();
 });

@@ -154,7 +154,7 @@ test('daylight goes out and comes back as it was', async () => {
 test('with nothing on, the picture says so and nothing is read as installed', async () => {
   const light = page.getByRole('checkbox', { name: 'Daylight' });
   await light.click();
-  await expect(page.locator('.stage-note')).toContainText('No light is on in this setting.');
+  await expect(page.locator('.stage-note').filter({ hasText: 'No light is on in this setting.' })).toBeVisible();
   const found = page.getByRole('region', { name: 'Findings', exact: true });
   await expect(found.getByRole('rowheader', { name: 'Samples' })).toBeVisible();
   await expect(found.getByRole('rowheader', { name: 'Installed' })).toHaveCount(0);
