@@ -1,4 +1,5 @@
 import { coarseSun } from './coarse-sun';
+import { distanceToFace, samplesAlong } from './patch-samples';
 import type { Patches } from './patches';
 import type { RectBvh } from './rect-bvh';
 import type { LightRoom, Rect } from './types';
@@ -79,9 +80,9 @@ function patchMean(
   const sign = patches.sign[r]!;
   const lu = Math.hypot(rect.u[0], rect.u[1], rect.u[2]) * du;
   const lv = Math.hypot(rect.v[0], rect.v[1], rect.v[2]) * dv;
-  const gap = distanceToGlass(patches.center, 3 * p, window) + 1e-9;
-  const su = pointsAlong(lu, gap);
-  const sv = pointsAlong(lv, gap);
+  const gap = distanceToFace(patches.center, 3 * p, window) + 1e-9;
+  const su = samplesAlong(lu, gap);
+  const sv = samplesAlong(lv, gap);
   const nx = axis === 0 ? sign : 0;
   const ny = axis === 1 ? sign : 0;
   const nz = axis === 2 ? sign : 0;
@@ -96,21 +97,4 @@ function patchMean(
     }
   }
   for (let g = 0; g < out.length; g++) out[g]! /= su * sv;
-}
-
-/** Sample points along an edge: two far away, up to eight where the light changes fast. */
-const pointsAlong = (edge: number, gap: number): number =>
-  Math.min(8, Math.max(edge < 0.1 ? 1 : 2, Math.ceil((2 * edge) / gap)));
-
-/** Distance from a point to the nearest point of the glass, m. */
-function distanceToGlass(center: Float64Array, at: number, { corners }: WindowLight): number {
-  let sum = 0;
-  for (let k = 0; k < 3; k++) {
-    const low = Math.min(corners[k]!, corners[6 + k]!);
-    const high = Math.max(corners[k]!, corners[6 + k]!);
-    const c = center[at + k]!;
-    const off = c < low ? low - c : c > high ? c - high : 0;
-    sum += off * off;
-  }
-  return Math.sqrt(sum);
 }

@@ -1,5 +1,6 @@
 import { emitterIrradiance } from './emitter-irradiance';
 import type { Emitter } from './emitters';
+import { distanceToFace, samplesAlong } from './patch-samples';
 import type { Patches } from './patches';
 import type { RectBvh } from './rect-bvh';
 import type { Rect } from './types';
@@ -87,22 +88,4 @@ function patchMean(rect: Rect, patches: Patches, p: number, bvh: RectBvh, emitte
   };
   const mean = meanOver(su, sv);
   return most > UNEVEN * least ? meanOver(FINER * su, FINER * sv) : mean;
-}
-
-/** Sample points along an edge: two far away, up to eight where the light changes fast, more in a narrow beam. */
-const samplesAlong = (edge: number, gap: number, width: number): number =>
-  Math.min(width < 0.5 ? 16 : 8, Math.max(edge < 0.1 ? 1 : 2, Math.ceil((2 * edge) / (gap * width))));
-
-/** Distance from a point to the nearest point of an emitter's rectangle, m. */
-function distanceToFace(center: Float64Array, at: number, emitter: Emitter): number {
-  const { corners } = emitter;
-  let sum = 0;
-  for (let k = 0; k < 3; k++) {
-    const low = Math.min(corners[k]!, corners[6 + k]!);
-    const high = Math.max(corners[k]!, corners[6 + k]!);
-    const c = center[at + k]!;
-    const off = c < low ? low - c : c > high ? c - high : 0;
-    sum += off * off;
-  }
-  return Math.sqrt(sum);
 }

@@ -1,11 +1,11 @@
 import { type ReadyBeam, relativeIntensity } from '../photometry/relative-intensity';
 import type { Emitter } from './emitters';
+import { addCell, cell, cellCorners, clearCells, nextCell } from './face-cells';
 import { quadFactor } from './polygon-factor';
 
-const cellStack = new Float64Array(5 * 64);
 const quad = new Float64Array(12);
 const GAUSS = 0.5 / Math.sqrt(3);
-const MAX_DEPTH = 12;
+const MOST_HALVINGS = 12;
 /** Cells this small against their distance, or against the beam's width, need 2 x 2 points only. */
 const CELL_ANGLE = 0.25;
 /** In beams of under 6 degrees cells stay this large, or a large face would take thousands; nothing one sees is that sharp. */
@@ -27,51 +27,12 @@ export function lampIrradiance(
 ): number {
   const { beam, corners, exitance, rect } = emitter;
   if (!beam) return exitance * quadFactor(x, y, z, nx, ny, nz, corners);
-  const { origin, u, v } = rect;
-  const lu = Math.hypot(u[0], u[1], u[2]);
-  const lv = Math.hypot(v[0], v[1], v[2]);
   const widest = Math.max(LEAST_CELL_ANGLE, Math.min(CELL_ANGLE, beam.width));
-  let depth = push(0, 0, 1, 0, 1, 0);
+  clearCells();
+  addCell(0, 1, 0, 1);
   let sum = 0;
-  while (depth > 0) {
-    const at = 5 * --depth;
-    const u0 = cellStack[at]!;
-    const u1 = cellStack[at + 1]!;
-    const v0 = cellStack[at + 2]!;
-    const v1 = cellStack[at + 3]!;
-    const level = cellStack[at + 4]!;
-    const um = (u0 + u1) / 2;
-    const vm = (v0 + v1) / 2;
-    const distance = Math.hypot(
-      origin[0] + u[0] * um + v[0] * vm - x,
-      origin[1] + u[1] * um + v[1] * vm - y,
-      origin[2] + u[2] * um + v[2] * vm - z,
-    );
-    const du = (u1 - u0) * lu;
-    const dv = (v1 - v0) * lv;
-    if (Math.max(du, dv) > widest * distance && level < MAX_DEPTH) {
-      if (du >= dv) {
-        depth = push(depth, u0, um, v0, v1, level + 1);
-        depth = push(depth, um, u1, v0, v1, level + 1);
-      } else {
-        depth = push(depth, u0, u1, v0, vm, level + 1);
-        depth = push(depth, u0, u1, vm, v1, level + 1);
-      }
-      continue;
-    }
-    sum += cellLight(emitter, beam, x, y, z, nx, ny, nz, u0, u1, v0, v1);
-  }
+  while (nextCell(rect, x, y, z, widest, MOST_HALVINGS)) sum += cellLight(emitter, beam, x, y, z, nx, ny, nz);
   return exitance * sum;
-}
-
-function push(depth: number, u0: number, u1: number, v0: number, v1: number, level: number): number {
-  const at = 5 * depth;
-  cellStack[at] = u0;
-  cellStack[at + 1] = u1;
-  cellStack[at + 2] = v0;
-  cellStack[at + 3] = v1;
-  cellStack[at + 4] = level;
-  return depth + 1;
 }
 
 /**
@@ -87,13 +48,11 @@ function cellLight(
   nx: number,
   ny: number,
   nz: number,
-  u0: number,
-  u1: number,
-  v0: number,
-  v1: number,
 ): number {
   const { rect, area } = emitter;
-  const above = cornersAbove(emitter, x, y, z, nx, ny, nz, u0, u1, v0, v1);
+  const [u0, u1, v0, v1] = cell as unknown as [number, number, number, number];
+  cellCorners(rect, quad);
+  const above = cornersAbove(x, y, z, nx, ny, nz);
   if (above === 0) return 0;
   const { origin, u, v } = rect;
   let light = 0;
@@ -116,31 +75,11 @@ function cellLight(
   return Math.PI * factor * cornerLuminance(emitter, beam, x, y, z, nx, ny, nz);
 }
 
-/** Sets `quad` to the cell's corners; how many of them the receiver has above its horizon. */
-function cornersAbove(
-  { rect: { origin, u, v } }: Emitter,
-  x: number,
-  y: number,
-  z: number,
-  nx: number,
-  ny: number,
-  nz: number,
-  u0: number,
-  u1: number,
-  v0: number,
-  v1: number,
-): number {
+/** How many corners of `quad` the receiver has above its horizon. */
+function cornersAbove(x: number, y: number, z: number, nx: number, ny: number, nz: number): number {
   let above = 0;
-  for (let c = 0; c < 4; c++) {
-    const fu = c === 0 || c === 3 ? u0 : u1;
-    const fv = c < 2 ? v0 : v1;
-    const cx = origin[0] + u[0] * fu + v[0] * fv;
-    const cy = origin[1] + u[1] * fu + v[1] * fv;
-    const cz = origin[2] + u[2] * fu + v[2] * fv;
-    quad[3 * c] = cx;
-    quad[3 * c + 1] = cy;
-    quad[3 * c + 2] = cz;
-    if ((cx - x) * nx + (cy - y) * ny + (cz - z) * nz > 0) above++;
+  for (let k = 0; k < 12; k += 3) {
+    if ((quad[k]! - x) * nx + (quad[k + 1]! - y) * ny + (quad[k + 2]! - z) * nz > 0) above++;
   }
   return above;
 }

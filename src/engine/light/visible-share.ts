@@ -1,10 +1,8 @@
 import type { Emitter } from './emitters';
+import { probeFace, samplesEnd } from './face-probes';
 import { intensityTowards } from './lamp-irradiance';
 import type { RectBvh } from './rect-bvh';
 import { isBlocked } from './rect-trace';
-
-/** Shadow rays of a coarse look, where patches average anyway. */
-const COARSE_SAMPLES = 16;
 
 /**
  * Share of an emitter's light that reaches a point past all rectangles, 0-1: each part of the face counts by what it
@@ -22,19 +20,10 @@ export function visibleShare(
   nz: number,
   finest: boolean,
 ): number {
-  const { probes, samples } = emitter;
-  let open = 0;
-  let shut = 0;
-  for (let k = 0; k < probes.length && !(open && shut); k += 3) {
-    const dx = probes[k]! - x;
-    const dy = probes[k + 1]! - y;
-    const dz = probes[k + 2]! - z;
-    if (dx * nx + dy * ny + dz * nz <= 0) continue;
-    if (isBlocked(bvh, x, y, z, dx, dy, dz, 1)) shut++;
-    else open++;
-  }
-  if (!open !== !shut) return open ? 1 : 0;
-  const end = finest ? samples.length : Math.min(samples.length, 3 * COARSE_SAMPLES);
+  const { samples } = emitter;
+  const probed = probeFace(emitter, bvh, x, y, z, nx, ny, nz);
+  if (probed >= 0) return probed;
+  const end = samplesEnd(emitter, finest);
   let all = 0;
   let visible = 0;
   for (let k = 0; k < end; k += 3) {

@@ -1,10 +1,9 @@
+import { probeFace, samplesEnd } from './face-probes';
 import { readGlass } from './glass';
 import type { RectBvh } from './rect-bvh';
 import { isBlocked } from './rect-trace';
 import { luminanceOutside, PARTS, partTowards, type WindowLight } from './window-light';
 
-/** Shadow rays of a coarse look, where patches average anyway. */
-const COARSE_SAMPLES = 16;
 const all = new Float64Array(PARTS);
 
 /**
@@ -24,24 +23,15 @@ export function windowShares(
   finest: boolean,
   out: Float64Array,
 ): void {
-  const { probes, samples, normal } = window;
-  let open = 0;
-  let shut = 0;
-  for (let k = 0; k < probes.length && !(open && shut); k += 3) {
-    const dx = probes[k]! - x;
-    const dy = probes[k + 1]! - y;
-    const dz = probes[k + 2]! - z;
-    if (dx * nx + dy * ny + dz * nz <= 0) continue;
-    if (isBlocked(bvh, x, y, z, dx, dy, dz, 1)) shut++;
-    else open++;
-  }
-  if (!open !== !shut) {
-    out.fill(open ? 1 : 0);
+  const { samples, normal } = window;
+  const probed = probeFace(window, bvh, x, y, z, nx, ny, nz);
+  if (probed >= 0) {
+    out.fill(probed);
     return;
   }
   out.fill(0);
   all.fill(0);
-  const end = finest ? samples.length : Math.min(samples.length, 3 * COARSE_SAMPLES);
+  const end = samplesEnd(window, finest);
   for (let k = 0; k < end; k += 3) {
     const dx = samples[k]! - x;
     const dy = samples[k + 1]! - y;

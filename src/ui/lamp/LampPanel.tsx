@@ -1,8 +1,8 @@
-import { FolderOpen } from 'lucide-react';
-import { useId, useRef } from 'react';
+import { useId } from 'react';
 import { type LedLamp, OTHER_LAMPS, RENDERING_CLASSES, type RenderingClass } from '../../model/lamp-kinds';
 import type { Lamp, LampGroup } from '../../model/project';
 import { Choices } from '../parts/Choices';
+import { OpenFileButton } from '../parts/OpenFileButton';
 import { LAMPS, lampName } from '../words/lamps';
 import { PICTURE } from '../words/picture';
 import { LampFigures } from './LampFigures';
@@ -84,38 +84,12 @@ export function LampPanel(props: LampPanelProps) {
             />
           </div>
         )}
-        <OpenLamp onOpenLamp={onOpenLamp} />
+        <OpenFileButton title={LAMPS.openTitle} accept=".csv,.tsv,.txt,.xml,.spdx,.cgats,.sp" onFile={onOpenLamp}>
+          {LAMPS.open}
+        </OpenFileButton>
       </div>
       {notes.length > 0 && <p className="lamp-note">{notes.join(' ')}</p>}
       <LampFigures kinds={kinds} lamps={lamps} />
-    </>
-  );
-}
-
-function OpenLamp({ onOpenLamp }: Pick<LampPanelProps, 'onOpenLamp'>) {
-  const input = useRef<HTMLInputElement>(null);
-  return (
-    <>
-      <button
-        type="button"
-        className="button button-outlined"
-        title={LAMPS.openTitle}
-        onClick={() => input.current?.click()}
-      >
-        <FolderOpen className="icon" aria-hidden="true" />
-        {LAMPS.open}
-      </button>
-      <input
-        ref={input}
-        type="file"
-        accept=".csv,.tsv,.txt,.xml,.spdx,.cgats,.sp"
-        hidden
-        onChange={(event) => {
-          const file = event.target.files?.[0];
-          event.target.value = '';
-          if (file) onOpenLamp(file);
-        }}
-      />
     </>
   );
 }

@@ -1,9 +1,9 @@
-import { FolderOpen } from 'lucide-react';
-import { useRef, useState } from 'react';
+import { useState } from 'react';
 import type { Problem } from '../../engine/result';
 import type { BeamRecord, Fixture } from '../../model/project';
 import { Menu } from '../drawer/Menu';
 import { Choices } from '../parts/Choices';
+import { OpenFileButton } from '../parts/OpenFileButton';
 import { FIELD } from '../words/daylight';
 import { FIXTURES } from '../words/fixtures';
 import { problemWords } from '../words/problems';
@@ -28,7 +28,6 @@ const USUAL_ANGLE_DEG = 60;
 
 /** How lamps spread their light: wide, in a beam of an angle, or as a photometric file says. */
 export function BeamForm({ fixture, beams, onFixture, onOpenBeam }: BeamFormProps) {
-  const input = useRef<HTMLInputElement>(null);
   const [asked, setAsked] = useState(false);
   const [taken, setTaken] = useState<BeamTaken | null>(null);
   const { beam } = fixture;
@@ -80,26 +79,9 @@ export function BeamForm({ fixture, beams, onFixture, onOpenBeam }: BeamFormProp
         <>
           {asked && <p className="small">{FIXTURES.noBeam}</p>}
           <div className="room-row">
-            <button
-              type="button"
-              className="button button-outlined"
-              title={FIXTURES.openIesTitle}
-              onClick={() => input.current?.click()}
-            >
-              <FolderOpen className="icon" aria-hidden="true" />
+            <OpenFileButton title={FIXTURES.openIesTitle} accept=".ies,.txt" onFile={(file) => void open(file)}>
               {FIXTURES.openIes}
-            </button>
-            <input
-              ref={input}
-              type="file"
-              accept=".ies,.txt"
-              hidden
-              onChange={(event) => {
-                const file = event.target.files?.[0];
-                event.target.value = '';
-                if (file) void open(file);
-              }}
-            />
+            </OpenFileButton>
           </div>
         </>
       )}
