@@ -70,6 +70,8 @@ export interface PropMesh {
   readonly positions: Float32Array;
   readonly normals: Float32Array;
   readonly indices: Uint32Array;
+  /** Where each vertex lies on its finish's pattern, (s, t) in metres; absent where it shows one plain color. */
+  readonly pattern?: Float32Array;
 }
 
 /** A room ready for light: coarse rectangles bounce light, fine rectangles are seen and cast shadows. */
@@ -82,6 +84,8 @@ export interface LightRoom {
   readonly lamps: readonly LampFace[];
   readonly windows: readonly WindowAperture[];
   readonly props: readonly PropMesh[];
+  /** Boxes that stand for props where light is cut off: they shade, and are not seen themselves. */
+  readonly shades?: readonly Solid[];
   /** Indices into `fine`: the working surface whose light sets the adopted white and the exposure. */
   readonly worktop: readonly number[];
 }
