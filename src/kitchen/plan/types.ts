@@ -1,8 +1,9 @@
-import type { Row, Span } from '../../model/layout/types';
-import type { Fixture, Opening } from '../../model/project';
+import type { Cooktop, Island, Kitchen, Opening, OpenSide, RunWall, Sink } from '../../model/kitchen';
+import type { IslandRows, RunRows, Span } from '../../model/layout/types';
+import type { Fixture } from '../../model/project';
 
 /** An axis-aligned footprint on the floor, m. */
-interface Footprint {
+export interface Footprint {
   readonly x0: number;
   readonly x1: number;
   readonly y0: number;
@@ -12,7 +13,7 @@ interface Footprint {
 /** A window or glazed door: its span along the wall (x or y), and heights, m. */
 export interface PlannedOpening
   extends Span,
-    Pick<Opening, 'id' | 'kind' | 'wall' | 'leaves' | 'panes' | 'facing_deg'> {
+    Pick<Opening, 'id' | 'kind' | 'wall' | 'leaves' | 'panes' | 'facing_deg' | 'blind'> {
   readonly sill: number;
   readonly head: number;
   readonly reveal: number;
@@ -27,12 +28,20 @@ export interface PlannedLamp {
   readonly looks: 'up' | 'down';
 }
 
+/** The island or peninsula, m. */
+export interface PlannedIsland extends IslandRows, Pick<Island, 'joined' | 'waterfall'> {
+  readonly counter: Footprint;
+  readonly body: Footprint;
+  /** Middles of the stools along x. */
+  readonly stools: readonly number[];
+}
+
 /** The kitchen worked out: where every part goes, in metres. */
 export interface Plan {
   readonly width: number;
   readonly depth: number;
   readonly height: number;
-  readonly fivePiece: boolean;
+  readonly fronts: Kitchen['fronts'];
   /** Thickness of end and side panels. */
   readonly panel: number;
   readonly plinth: { readonly top: number; readonly recess: number };
@@ -43,32 +52,25 @@ export interface Plan {
     readonly depth: number;
     readonly overhang: number;
     readonly thickness: number;
+    readonly edge: Kitchen['counter']['edge'];
   };
   /** Depth of base and tall units with their doors. */
   readonly baseDepth: number;
-  /** Short leg on the window wall, along y; ends at `end` (outer face of its end panel). */
-  readonly left: Row & { readonly end: number; readonly sink: Span };
-  /** Long run on the back wall, along x, up to the side panel of the tall units. */
-  readonly back: Row & { readonly to: number; readonly cooktop: Span };
-  readonly wallUnits: {
-    readonly bottom: number;
-    readonly top: number;
-    readonly depth: number;
-    readonly rows: readonly (Row & Span)[];
-  };
-  readonly hood: Span & { readonly bottom: number };
-  /** Side panel, oven unit, fridge unit, filler to the right wall. */
-  readonly tall: { readonly top: number; readonly panel: Span; readonly oven: Span; readonly fridge: Span };
-  readonly island: {
-    readonly counter: Footprint;
-    readonly body: Footprint;
-    readonly panel: number;
-    readonly row: Row;
-    readonly stools: readonly number[];
-  };
+  readonly runs: readonly RunRows[];
+  readonly wallUnits: { readonly bottom: number; readonly top: number; readonly depth: number };
+  readonly tallTop: number;
+  readonly sink: Pick<Sink, 'run' | 'bowls' | 'fit' | 'tap'> & { readonly module: Span };
+  readonly cooktop: Pick<Cooktop, 'run' | 'kind' | 'oven_below'> & { readonly module: Span };
+  readonly hood: (Span & { readonly run: RunWall; readonly kind: 'canopy' | 'built-in'; readonly bottom: number }) | null;
+  readonly dishwasher: Kitchen['dishwasher'];
+  readonly fridge: Kitchen['fridge'];
+  readonly island: PlannedIsland | null;
   readonly openings: readonly PlannedOpening[];
+  readonly openSide: (Span & Pick<OpenSide, 'wall'> & { readonly height: number; readonly nextDepth: number }) | null;
+  /** On the front wall. */
   readonly door: Span & { readonly height: number };
   readonly skirting: number;
   readonly upstand: number;
   readonly lamps: readonly PlannedLamp[];
+  readonly objects: boolean;
 }
