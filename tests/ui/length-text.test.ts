@@ -1,0 +1,110 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { inUnit, lengthText, lengthWords, parseLength } from '../../src/ui/room/length-text';
+
+// 1 in = 25.4 mm exactly (international yard and pound agreement, 1959; NIST SP 811 appendix B); 1 ft = 12 in.
+describe('lengths as people type them', () => {
+  it.each([
+    ['36', 914.4],
+    ['36"', 914.4],
+    ['36 in', 914.4],
+    ['36 inches', 914.4],
+    ['36 1/2', 927.1],
+    ['36-1/2"', 927.1],
+    ['36 1/2"', 927.1],
+    ['36\u00bd', 927.1],
+    ['36 \u00bd\u2033', 927.1],
+    ['36.5', 927.1],
+    ['1/2', 12.7],
+    ['3\' 0"', 914.4],
+    ["3'", 914.4],
+    ['3 ft', 914.4],
+    ['3\u20320\u2033', 914.4],
+    ['3\' 1/2"', 927.1],
+    ['3\'-0 1/2"', 927.1],
+    ['2 ft 6 in', 762],
+    ["2' 6", 762],
+    ['914 mm', 914],
+    ['91.4cm', 914],
+    ['0,914 m', 914],
+    ['1,200 mm', 1200],
+  ])('reads %s in an inch field', (text, mm) => expect(parseLength(text, 'in')).toBeCloseTo(mm, 6));
+
+  it.each([
+    ['914', 914],
+    ['914.4', 914.4],
+    ['914,4', 914.4],
+    ['1,200', 1200],
+    ['91.4 cm', 914],
+    ['0.914m', 914],
+    ['36 in', 914.4],
+    ['36"', 914.4],
+    ['36 1/2 in', 927.1],
+    ['3\' 0"', 914.4],
+    [' 600 mm ', 600],
+  ])('reads %s in a millimeter field', (text, mm) => expect(parseLength(text, 'mm')).toBeCloseTo(mm, 6));
+
+  it.each([
+    '',
+    ' ',
+    'wide',
+    '36 1/0',
+    '1//2',
+    '"',
+    "'",
+    'in',
+    '3 4 5',
+    '12 mm 3',
+    '-5',
+    '1e3',
+    '36 1/2 mm',
+    'NaN',
+    "3' ft",
+  ])('does not read "%s"', (text) => {
+    expect(parseLength(text, 'in')).toBeNull();
+    expect(parseLength(text, 'mm')).toBeNull();
+  });
+
+  it('does not guess what a bare fraction means in millimeters', () => expect(parseLength('36 1/2', 'mm')).toBeNull());
+
+  it('reads what it shows: within half a sixteenth in inches, within a twentieth in millimeters', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 15000, noNaN: true }), (mm) => {
+        for (const text of [lengthText(mm, 'in'), lengthWords(mm, 'in'), `${lengthText(mm, 'in')}"`]) {
+          // A length is kept to a tenth of a millimeter.
+          expect(Math.abs(parseLength(text, 'in')! - mm)).toBeLessThanOrEqual(25.4 / 32 + 0.051);
+        }
+        for (const text of [lengthText(mm, 'mm'), lengthWords(mm, 'mm')]) {
+          expect(Math.abs(parseLength(text, 'mm')! - mm)).toBeLessThanOrEqual(0.05 + 1e-9);
+        }
+      }),
+    );
+  });
+
+  it('shows every sixteenth in its lowest terms and reads it back to the same text', () => {
+    for (let sixteenths = 0; sixteenths < 16 * 40; sixteenths++) {
+      const text = lengthText((sixteenths / 16) * 25.4, 'in');
+      const [whole, over, under] = /^(?:(\d+)(?: |$))?(?:(\d+)\/(\d+))?$/.exec(text)!.slice(1).map(Number) as number[];
+      expect((whole || 0) + (over ? over / under! : 0)).toBe(sixteenths / 16);
+      if (over) expect(over % 2).toBe(1);
+      expect(lengthText(parseLength(text, 'in')!, 'in')).toBe(text);
+    }
+  });
+
+  it('never throws and never gives a negative or endless length, whatever is typed', () => {
+    const typed = fc.oneof(fc.string(), fc.string({ unit: fc.constantFrom(...'0123456789 /\'"-.,mcinft') }));
+    fc.assert(
+      fc.property(typed, fc.constantFrom('mm' as const, 'in' as const), (text, unit) => {
+        const mm = parseLength(text, unit);
+        expect(mm === null || mm >= 0).toBe(true);
+      }),
+      { numRuns: 2000 },
+    );
+  });
+
+  it('turns the lengths of a sentence', () => {
+    expect(inUnit('Only 914.4 mm are left.', 'in')).toBe('Only 36 in are left.');
+    expect(inUnit('Give a number from 254 to 508 mm.', 'in')).toBe('Give a number from 10 to 20 in.');
+    expect(inUnit('Only 914 mm are left.', 'mm')).toBe('Only 914 mm are left.');
+  });
+});
