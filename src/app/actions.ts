@@ -5,6 +5,7 @@ import { applyCommand } from '../model/apply-command';
 import { checkDaylight } from '../model/check-daylight';
 import { commandLabel } from '../model/command-label';
 import type { Command } from '../model/commands';
+import type { Fixture, LampGroup } from '../model/fixture';
 import { record, redo, undo } from '../model/history';
 import { settingsOfSameLamps } from '../model/lamp-settings';
 import { layOnSurfaces } from '../model/lay-on-surfaces';
@@ -12,10 +13,8 @@ import {
   type BeamRecord,
   type Daylight,
   type Finish,
-  type Fixture,
   LAMP_GROUPS,
   type Lamp,
-  type LampGroup,
   type Laying,
   type Setting,
 } from '../model/project';

@@ -1,6 +1,7 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { Problem } from '../engine/result';
-import type { BeamRecord, Fixture } from '../model/project';
+import type { Fixture } from '../model/fixture';
+import type { BeamRecord } from '../model/project';
 import type { BeamTaken } from '../ui/room/BeamForm';
 import { FIXTURES } from '../ui/words/fixtures';
 import { integer } from '../ui/words/numbers';

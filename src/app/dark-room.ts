@@ -1,5 +1,6 @@
 import { daylightOf } from '../kitchen/study/daylight-of';
-import type { Kitchen, Setting } from '../model/project';
+import type { Kitchen } from '../model/kitchen';
+import type { Setting } from '../model/project';
 
 /**
  * Why a room is dark in a setting: nothing is on, or what is on is daylight and there is none (by night, or behind a closed

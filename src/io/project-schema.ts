@@ -1,7 +1,8 @@
 import * as v from 'valibot';
 import { FINISH_CLASSES } from '../engine/finish/types';
 import { SURFACES, type SurfaceId } from '../engine/surface';
-import type { BeamRecord, Finish, Kitchen, Lamp, Project } from '../model/project';
+import type { Kitchen } from '../model/kitchen';
+import type { BeamRecord, Finish, Lamp, Project } from '../model/project';
 
 /**
  * Shapes of the project file: which fields there are and of what kind. Ranges and references are checked by the model.

@@ -1,6 +1,7 @@
 import type { FineRect } from '../engine/light/types';
 import { SURFACES } from '../engine/surface';
-import { type BeamRecord, GROUPS, type Kitchen } from '../model/project';
+import type { Kitchen } from '../model/kitchen';
+import { type BeamRecord, GROUPS } from '../model/project';
 import { buildCoarse } from './coarse';
 import { meetingSurfaces } from './edges';
 import { buildFine } from './fine';

@@ -7,7 +7,8 @@ import { checkLamp } from './check-lamp';
 import { checkText } from './check-number';
 import { checkFixtureBeams, checkGroup } from './check-project';
 import type { Command, SetGroup } from './commands';
-import { type GroupSetting, type Kitchen, LAMP_GROUPS, type Project, type Setting } from './project';
+import type { Kitchen } from './kitchen';
+import { type GroupSetting, LAMP_GROUPS, type Project, type Setting } from './project';
 
 type LightCommand = Extract<
   Command,

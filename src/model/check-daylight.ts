@@ -1,6 +1,7 @@
 import type { Problem } from '../engine/result';
 import { type Bounds, checkNumber } from './check-number';
-import type { Daylight, KitchenSite, Project } from './project';
+import type { KitchenSite } from './kitchen';
+import type { Daylight, Project } from './project';
 import { lightOfProject } from './project-lights';
 
 /** The unobstructed horizontal under the brightest overcast skies has some 50 klx (common practice, no source). */

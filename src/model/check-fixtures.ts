@@ -1,7 +1,7 @@
 import type { Problem } from '../engine/result';
 import { type Bounds, checkNumber, checkText, checkUnique } from './check-number';
 import { checkWhole } from './check-openings';
-import type { Fixture } from './project';
+import type { Fixture } from './fixture';
 
 const mm = (least: number, most: number): Bounds => [least, most, 'mm'];
 

@@ -3,8 +3,8 @@ import { checkSite } from './check-daylight';
 import { checkFixtures } from './check-fixtures';
 import { type Bounds, checkNumber } from './check-number';
 import { checkOpenings } from './check-openings';
+import type { Kitchen } from './kitchen';
 import { kitchenMisfits } from './kitchen-misfits';
-import type { Kitchen } from './project';
 
 const mm = (least: number, most: number): Bounds => [least, most, 'mm'];
 

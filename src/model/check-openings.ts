@@ -1,6 +1,6 @@
 import type { Problem } from '../engine/result';
 import { type Bounds, checkNumber, checkText, checkUnique } from './check-number';
-import type { Opening } from './project';
+import type { Opening } from './kitchen';
 
 const mm = (least: number, most: number): Bounds => [least, most, 'mm'];
 

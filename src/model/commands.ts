@@ -1,17 +1,7 @@
 import type { DecisionState, SurfaceId } from '../engine/surface';
-import type {
-  BeamRecord,
-  Daylight,
-  Finish,
-  Fixture,
-  KitchenSite,
-  Lamp,
-  LampGroup,
-  Laying,
-  Opening,
-  Option,
-  Project,
-} from './project';
+import type { Fixture, LampGroup } from './fixture';
+import type { KitchenSite, Opening } from './kitchen';
+import type { BeamRecord, Daylight, Finish, Lamp, Laying, Option, Project } from './project';
 
 /**
  * Everything that can be done to a document, as plain data: it can be logged, sent to a worker and replayed.

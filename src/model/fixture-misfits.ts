@@ -1,9 +1,10 @@
+import type { Fixture, FixtureKind } from './fixture';
+import type { Kitchen } from './kitchen';
 import { type Block, kitchenBlocks } from './layout/blocks';
 import { type LampPlace, lampPlaces } from './layout/lamp-places';
 import { FRONT_THICKNESS, SHADE_HEIGHT } from './layout/measures';
 import type { Rows } from './layout/plan-rows';
 import { type Check, overlap, type Range } from './misfit';
-import type { Fixture, FixtureKind, Kitchen } from './project';
 
 /** Clear above a counter below a pendant, and from its shade to the ceiling; least length of a strip, mm (our judgement). */
 const OVER_COUNTER = 300;

@@ -1,10 +1,10 @@
 import type { Problem } from '../engine/result';
 import { fixtureChecks } from './fixture-misfits';
+import type { Kitchen } from './kitchen';
 import { CASING } from './layout/measures';
 import { planRows } from './layout/plan-rows';
 import type { Check } from './misfit';
 import { openingChecks } from './opening-misfits';
-import type { Kitchen } from './project';
 
 /** Below this nobody passes between two rows of units, mm. Planners ask for 900 to 1200 (common practice). */
 const LEAST_PASSAGE = 600;

@@ -1,5 +1,5 @@
 import type { OutdoorMaterial, Site } from '../engine/daylight/types';
-import type { Fixture } from './project';
+import type { Fixture } from './fixture';
 
 /** Where defaults and module widths come from: Europe, the United Kingdom, North America. Any value may be edited. */
 export type Region = 'eu' | 'uk' | 'us';

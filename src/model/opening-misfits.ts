@@ -1,7 +1,7 @@
+import type { Kitchen, Opening, Wall } from './kitchen';
 import { CASING, FRAME, HOOD, NOSING, RAIL, SASH } from './layout/measures';
 import type { Rows } from './layout/plan-rows';
 import { type Check, overlap, type Range } from './misfit';
-import type { Kitchen, Opening, Wall } from './project';
 
 /** From an opening to the corner of the room, and between two openings, mm. */
 const FROM_CORNER = 50;

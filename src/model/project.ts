@@ -1,8 +1,10 @@
-import type { OutdoorMaterial, Site, SkyKind } from '../engine/daylight/types';
+import type { SkyKind } from '../engine/daylight/types';
 import type { GivenColor } from '../engine/finish/given-color';
 import type { ComponentRole, FinishClass, Provenance } from '../engine/finish/types';
 import type { FinishPattern, Layout, Variation } from '../engine/pattern/types';
 import type { DecisionState, SurfaceId } from '../engine/surface';
+import type { LampGroup } from './fixture';
+import type { Kitchen } from './kitchen';
 
 export interface FinishColor {
   readonly role: ComponentRole;
@@ -65,8 +67,6 @@ export interface Option {
 
 /** What lets daylight in, in the order of light groups: light from outside that has one spectrum. */
 export type DaylightGroup = 'sky' | 'sun' | 'ground' | 'facing';
-/** Lamps that dim together and share one spectrum. */
-export type LampGroup = 'ceiling' | 'under-cabinet' | 'pendant' | 'hood';
 export type GroupId = DaylightGroup | LampGroup;
 export const DAYLIGHT_GROUPS: readonly DaylightGroup[] = ['sky', 'sun', 'ground', 'facing'];
 export const LAMP_GROUPS: readonly LampGroup[] = ['ceiling', 'under-cabinet', 'pendant', 'hood'];
@@ -104,138 +104,6 @@ export interface Setting {
   readonly lamps: { readonly [G in LampGroup]: GroupSetting };
 }
 
-/** Walls as one stands with the back to the door's wall: `front` is the door's wall, `back` the one before one's eyes. */
-export type Wall = 'left' | 'back' | 'right' | 'front';
-
-/** A window or glazed door. `center` along the wall from the corner at the room's origin (front left), mm. */
-export interface Opening {
-  readonly id: string;
-  readonly kind: 'window' | 'glazed-door';
-  readonly wall: Wall;
-  readonly center: number;
-  readonly width: number;
-  /** Above the floor; 0 for a door. */
-  readonly sill: number;
-  readonly height: number;
-  /** From the inside of the wall to the glass. */
-  readonly reveal: number;
-  /** Leaves side by side, 1-6. */
-  readonly leaves: number;
-  /** Panes of glass one behind the other, 1-3. */
-  readonly panes: number;
-  /** How high a wall across the way stands above the horizon, seen from here; 0 = open view. */
-  readonly facing_deg: number;
-}
-
-/** Where the house stands and what lies around it. */
-export interface KitchenSite extends Site {
-  /** Compass bearing the back wall faces outward, clockwise from north. */
-  readonly bearing_deg: number;
-  readonly ground: OutdoorMaterial;
-  /** What a wall across the way is made of. */
-  readonly facing: OutdoorMaterial;
-}
-
-/** How a lamp spreads its light: evenly as a matte face does, in a beam, or as a file says. */
-export type BeamChoice =
-  | { readonly kind: 'wide' }
-  /** Full angle within which intensity is at least half its peak. */
-  | { readonly kind: 'spread'; readonly angle_deg: number }
-  /** Id of a beam of the project. */
-  | { readonly kind: 'file'; readonly beam: string; readonly turn_deg: number };
-
-export type FixtureKind = 'downlight' | 'panel' | 'strip' | 'pendant' | 'under-cabinet' | 'hood';
-
-/** Middle of a lamp on the plan from the front left corner, mm. */
-export type PlanPoint = readonly [x: number, y: number];
-
-interface FixtureBase {
-  readonly id: string;
-  /** Lamps of one group dim together. */
-  readonly group: LampGroup;
-  readonly beam: BeamChoice;
-}
-
-/** Lamps of one kind in a kitchen. Lengths in mm; lumens are those that leave the lamp at full level. */
-export type Fixture =
-  | (FixtureBase & {
-      readonly kind: 'downlight';
-      readonly count: number;
-      readonly diameter: number;
-      readonly lumens_each: number;
-      /** Where they sit; spread evenly where absent. */
-      readonly at?: readonly PlanPoint[];
-    })
-  | (FixtureBase & {
-      readonly kind: 'panel';
-      readonly count: number;
-      readonly width: number;
-      readonly length: number;
-      readonly lumens_each: number;
-      readonly at?: readonly PlanPoint[];
-    })
-  | (FixtureBase & {
-      readonly kind: 'pendant';
-      readonly count: number;
-      readonly diameter: number;
-      /** Lower edge of the shade above the floor. */
-      readonly height: number;
-      readonly lumens_each: number;
-      /** Where they hang; in a row over the island where absent. */
-      readonly at?: readonly PlanPoint[];
-    })
-  | (FixtureBase & {
-      readonly kind: 'strip';
-      /** On top of the wall units, shining up; or in the toe kick, shining down. */
-      readonly run: 'above-wall-units' | 'toe-kick';
-      readonly width: number;
-      readonly lumens_per_m: number;
-    })
-  | (FixtureBase & {
-      readonly kind: 'under-cabinet';
-      readonly run: 'front' | 'middle' | 'back';
-      readonly width: number;
-      readonly lumens_per_m: number;
-    })
-  | (FixtureBase & {
-      readonly kind: 'hood';
-      readonly count: number;
-      readonly diameter: number;
-      readonly lumens_each: number;
-    });
-
-/** The parametric kitchen; lengths in mm. One layout for now. */
-export interface Kitchen {
-  readonly layout: 'l-island';
-  readonly name: string;
-  readonly room: { readonly width: number; readonly depth: number; readonly height: number };
-  readonly fronts: 'flat' | 'five-piece';
-  readonly base: {
-    readonly depth: number;
-    readonly carcass_height: number;
-    readonly plinth_height: number;
-    readonly plinth_recess: number;
-  };
-  readonly counter: { readonly depth: number; readonly thickness: number; readonly overhang: number };
-  readonly wall_units: { readonly depth: number; readonly height: number; readonly gap_above_counter: number };
-  readonly tall_height: number;
-  /** Middle of the sink along the left wall, from the front. */
-  readonly sink: { readonly center: number };
-  readonly island: {
-    readonly x: number;
-    readonly y: number;
-    readonly width: number;
-    readonly depth: number;
-    readonly seat_overhang: number;
-  };
-  readonly site: KitchenSite;
-  readonly openings: readonly Opening[];
-  readonly door: { readonly width: number; readonly height: number; readonly from_right: number };
-  readonly skirting_height: number;
-  readonly upstand_height: number;
-  readonly fixtures: readonly Fixture[];
-}
-
 /** Luminous intensities of a lamp as its file gives them (IES LM-63, type C): cd per horizontal angle, vertical angles within. */
 export interface BeamRecord {
   readonly id: string;
@@ -259,13 +127,19 @@ export interface Lamp {
   readonly note?: string;
 }
 
+/** Someone who uses the kitchen and whom its measures or finishes should suit. */
+export type User = 'over-65' | 'low-vision' | 'wheelchair' | 'children';
+export const USERS: readonly User[] = ['over-65', 'low-vision', 'wheelchair', 'children'];
+
 /** The project document: everything one saves. Immutable; changed only by commands. */
 export interface Project {
   readonly type: 'upstand-project';
-  readonly version: 2;
+  readonly version: 3;
   readonly id: string;
   readonly name: string;
   readonly note: string;
+  /** Whom the kitchen has to suit besides the usual; absent where nothing is known of them. */
+  readonly users?: readonly User[];
   readonly kitchen: Kitchen;
   readonly settings: readonly Setting[];
   /** Lamps whose spectrum was given by the user; absent when there are none. */

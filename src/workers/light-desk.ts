@@ -13,12 +13,12 @@ import { beginScheme, solveSchemeGroup } from '../kitchen/study/solved-scheme';
 import { readStand } from '../kitchen/study/stand-reading';
 import { findTints } from '../kitchen/study/tints';
 import { worktopLights } from '../kitchen/study/worktop-lights';
+import type { Kitchen } from '../model/kitchen';
 import {
   DAYLIGHT_GROUPS,
   type Finish,
   GROUPS,
   type GroupId,
-  type Kitchen,
   LAMP_GROUPS,
   type Lamp,
   type Project,

@@ -4,7 +4,7 @@ import { buildNodes, FIRST_RAYS, gatherNodes } from '../../src/engine/light/node
 import { solveGroup } from '../../src/engine/light/solve';
 import { buildTransport } from '../../src/engine/light/transport';
 import { buildRoom } from '../../src/kitchen/build-room';
-import type { Kitchen } from '../../src/model/project';
+import type { Kitchen } from '../../src/model/kitchen';
 import { report } from './timing';
 
 // The inner loops of light in WebAssembly beside their TypeScript twins, on the L kitchen.

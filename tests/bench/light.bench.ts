@@ -5,7 +5,7 @@ import { solveGroup } from '../../src/engine/light/solve';
 import { surfaceLights } from '../../src/engine/light/surface-light';
 import { buildTransport } from '../../src/engine/light/transport';
 import { buildRoom } from '../../src/kitchen/build-room';
-import type { Kitchen } from '../../src/model/project';
+import type { Kitchen } from '../../src/model/kitchen';
 import { denseFactors, solveDense } from './dense-solve';
 import { distancesByMesh, distancesByRects, meshOf, raysFrom } from './mesh-rays';
 import { compare, median, shortest } from './timing';

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { migrateProject } from '../../src/io/migrate-project';
 import { parseProject } from '../../src/io/project-file';
 import { checkKitchen } from '../../src/model/check-kitchen';
-import type { Kitchen } from '../../src/model/project';
+import type { Kitchen } from '../../src/model/kitchen';
 import { brokenInvariants } from '../kitchen/invariants';
 import { version1 } from './version-1';
 

@@ -2,7 +2,8 @@ import { expect, it } from 'vitest';
 import scene from '../../scenes/l-island.json';
 import { SURFACES } from '../../src/engine/surface';
 import { buildRoom } from '../../src/kitchen/build-room';
-import { GROUPS, type Kitchen } from '../../src/model/project';
+import type { Kitchen } from '../../src/model/kitchen';
+import { GROUPS } from '../../src/model/project';
 import { area, facing, pictureShares } from './geometry';
 import { brokenInvariants } from './invariants';
 

@@ -6,8 +6,9 @@ import { buildFine } from '../../src/kitchen/fine';
 import { Assembly } from '../../src/kitchen/parts/assembly';
 import { addOutside } from '../../src/kitchen/parts/shell';
 import { planKitchen } from '../../src/kitchen/plan/plan-kitchen';
+import type { Kitchen } from '../../src/model/kitchen';
 import type { Row } from '../../src/model/layout/types';
-import type { BeamRecord, Kitchen } from '../../src/model/project';
+import type { BeamRecord } from '../../src/model/project';
 import { area, bounds, castRay, coplanarOverlaps, frontPoint, inside } from './geometry';
 
 /** Everything that must hold for any kitchen that fits its room; sentences about what does not. */

@@ -1,7 +1,8 @@
 import { expect, it } from 'vitest';
 import scene from '../../scenes/l-island.json';
+import type { Fixture } from '../../src/model/fixture';
+import type { Kitchen } from '../../src/model/kitchen';
 import { kitchenMisfits } from '../../src/model/kitchen-misfits';
-import type { Fixture, Kitchen } from '../../src/model/project';
 
 const usual = scene as unknown as Kitchen;
 const paths = (kitchen: Kitchen): (string | undefined)[] => kitchenMisfits(kitchen).map((problem) => problem.at?.path);

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import scene from '../../scenes/l-island.json';
+import type { Kitchen } from '../../src/model/kitchen';
 import { kitchenMisfits } from '../../src/model/kitchen-misfits';
-import type { Kitchen } from '../../src/model/project';
 import { brokenInvariants } from './invariants';
 
 const usual = scene as unknown as Kitchen;

@@ -3,7 +3,7 @@ import scene from '../../scenes/l-island.json';
 import type { FineRect } from '../../src/engine/light/types';
 import { SURFACES, type SurfaceId } from '../../src/engine/surface';
 import { buildRoom } from '../../src/kitchen/build-room';
-import type { Kitchen } from '../../src/model/project';
+import type { Kitchen } from '../../src/model/kitchen';
 import { facing } from './geometry';
 
 const { fine } = buildRoom(scene as Kitchen).light;

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import scene from '../../scenes/l-island.json';
 import { drawPlan } from '../../src/kitchen/plan/plan-drawing';
-import type { Kitchen } from '../../src/model/project';
+import type { Kitchen } from '../../src/model/kitchen';
 
 const kitchen = scene as unknown as Kitchen;
 

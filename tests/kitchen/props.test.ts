@@ -4,7 +4,7 @@ import type { PropMesh, Vec3 } from '../../src/engine/light/types';
 import { SURFACES } from '../../src/engine/surface';
 import { buildRoom } from '../../src/kitchen/build-room';
 import { tube } from '../../src/kitchen/props/tube';
-import type { Kitchen } from '../../src/model/project';
+import type { Kitchen } from '../../src/model/kitchen';
 
 const room = buildRoom(scene as Kitchen);
 const vertex = (values: ArrayLike<number>, i: number): Vec3 => [values[3 * i]!, values[3 * i + 1]!, values[3 * i + 2]!];

@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import scene from '../../scenes/l-island.json';
 import { buildRoom } from '../../src/kitchen/build-room';
+import type { BeamChoice, Fixture } from '../../src/model/fixture';
+import type { Kitchen, Opening } from '../../src/model/kitchen';
 import { kitchenMisfits } from '../../src/model/kitchen-misfits';
-import type { BeamChoice, Fixture, Kitchen, Opening } from '../../src/model/project';
 import { area, facing } from './geometry';
 import { brokenInvariants } from './invariants';
 

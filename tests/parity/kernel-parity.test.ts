@@ -10,7 +10,7 @@ import { solveGroup } from '../../src/engine/light/solve';
 import { buildTransport } from '../../src/engine/light/transport';
 import { mulberry32 } from '../../src/engine/random';
 import { buildRoom } from '../../src/kitchen/build-room';
-import type { Kitchen } from '../../src/model/project';
+import type { Kitchen } from '../../src/model/kitchen';
 import { cube, randomRoom, randomRows, worstDifference } from './kernel-rooms';
 
 /** What the kernels are held to: float32 with short runs of sums against float64. */

@@ -4,8 +4,10 @@ import { applyCommand } from '../../src/model/apply-command';
 import { checkProject } from '../../src/model/check-project';
 import { commandLabel } from '../../src/model/command-label';
 import type { Command } from '../../src/model/commands';
+import type { Fixture } from '../../src/model/fixture';
 import { record, redo, startHistory, undo } from '../../src/model/history';
-import type { BeamRecord, Daylight, Fixture, Opening, Project } from '../../src/model/project';
+import type { Opening } from '../../src/model/kitchen';
+import type { BeamRecord, Daylight, Project } from '../../src/model/project';
 import { demoProject } from '../io/demo';
 
 const whole = demoProject();

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import scene from '../../scenes/l-island.json';
 import { checkKitchen } from '../../src/model/check-kitchen';
-import type { Kitchen } from '../../src/model/project';
+import type { Kitchen } from '../../src/model/kitchen';
 import { brokenInvariants } from '../kitchen/invariants';
 
 // The close look on the corner had its eye at one height, which a high counter reached.

@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { daylightOf } from '../../src/kitchen/study/daylight-of';
-import type { Daylight, Kitchen } from '../../src/model/project';
+import type { Kitchen } from '../../src/model/kitchen';
+import type { Daylight } from '../../src/model/project';
 import { demoProject } from '../io/demo';
 
 // Every message to a worker brings a copy of the kitchen: what was kept by the kitchen's record was never found again.

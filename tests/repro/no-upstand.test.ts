@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 import { studyOption } from '../../src/kitchen/study/assess-option';
 import { judgeInput } from '../../src/kitchen/study/readings';
 import { checkKitchen } from '../../src/model/check-kitchen';
-import type { Kitchen } from '../../src/model/project';
+import type { Kitchen } from '../../src/model/kitchen';
 import { demoProject } from '../io/demo';
 import { brokenInvariants } from '../kitchen/invariants';
 

@@ -1,7 +1,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { assessOption } from '../../src/kitchen/study/assess-option';
 import { shiftReport } from '../../src/kitchen/study/shift-report';
-import type { Fixture, Project } from '../../src/model/project';
+import type { Fixture } from '../../src/model/fixture';
+import type { Project } from '../../src/model/project';
 import { createJudgeDesk } from '../../src/workers/judge-desk';
 import { createLightDesk } from '../../src/workers/light-desk';
 import type { FromJudge, FromLight, Show } from '../../src/workers/messages';

@@ -1,6 +1,6 @@
 import type { Solid } from '../../engine/light/types';
+import type { Wall } from '../../model/kitchen';
 import { CASING as CASING_MM } from '../../model/layout/measures';
-import type { Wall } from '../../model/project';
 import type { Plan } from '../plan/types';
 import type { Assembly } from './assembly';
 import { addFront, FRONT_GAP } from './front';

@@ -1,5 +1,5 @@
 import type { Solid, Vec3 } from '../../engine/light/types';
-import type { Wall } from '../../model/project';
+import type { Wall } from '../../model/kitchen';
 import type { Plan } from '../plan/types';
 import type { Assembly } from './assembly';
 import { hollowAll } from './cut-holes';

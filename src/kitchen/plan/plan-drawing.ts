@@ -1,8 +1,9 @@
 import type { Solid } from '../../engine/light/types';
+import type { FixtureKind } from '../../model/fixture';
+import type { Kitchen, Wall } from '../../model/kitchen';
 import { kitchenBlocks } from '../../model/layout/blocks';
 import { lampPlaces } from '../../model/layout/lamp-places';
 import { planRows } from '../../model/layout/plan-rows';
-import type { FixtureKind, Kitchen, Wall } from '../../model/project';
 import { cooktopBox } from '../parts/cooking';
 import { bowlBox } from '../parts/sink';
 import { planKitchen } from './plan-kitchen';

@@ -1,8 +1,8 @@
+import type { Kitchen, Opening } from '../../model/kitchen';
 import { type LampPlace, lampPlaces } from '../../model/layout/lamp-places';
 import { HOOD } from '../../model/layout/measures';
 import { PANEL, planRows } from '../../model/layout/plan-rows';
 import type { Row, Span } from '../../model/layout/types';
-import type { Kitchen, Opening } from '../../model/project';
 import type { Plan, PlannedLamp, PlannedOpening } from './types';
 
 /** Counter front per seat, mm. Planning guidelines: 610. */

@@ -1,6 +1,6 @@
+import type { Fixture } from '../../model/fixture';
 import type { Cooktop, Island, Kitchen, Opening, OpenSide, RunWall, Sink } from '../../model/kitchen';
 import type { IslandRows, RunRows, Span } from '../../model/layout/types';
-import type { Fixture } from '../../model/project';
 
 /** An axis-aligned footprint on the floor, m. */
 export interface Footprint {
@@ -61,7 +61,9 @@ export interface Plan {
   readonly tallTop: number;
   readonly sink: Pick<Sink, 'run' | 'bowls' | 'fit' | 'tap'> & { readonly module: Span };
   readonly cooktop: Pick<Cooktop, 'run' | 'kind' | 'oven_below'> & { readonly module: Span };
-  readonly hood: (Span & { readonly run: RunWall; readonly kind: 'canopy' | 'built-in'; readonly bottom: number }) | null;
+  readonly hood:
+    | (Span & { readonly run: RunWall; readonly kind: 'canopy' | 'built-in'; readonly bottom: number })
+    | null;
   readonly dishwasher: Kitchen['dishwasher'];
   readonly fridge: Kitchen['fridge'];
   readonly island: PlannedIsland | null;

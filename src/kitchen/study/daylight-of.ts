@@ -2,7 +2,8 @@ import { outdoorsAt } from '../../engine/daylight/outdoors';
 import type { DaylightSpectra, Outdoors, SunPosition } from '../../engine/daylight/types';
 import { rectNormal } from '../../engine/light/rect-bvh';
 import type { Vec3 } from '../../engine/light/types';
-import type { Daylight, Kitchen } from '../../model/project';
+import type { Kitchen } from '../../model/kitchen';
+import type { Daylight } from '../../model/project';
 import { windowApertures } from '../parts/window';
 import { planKitchen } from '../plan/plan-kitchen';
 

@@ -8,7 +8,8 @@ import { buildTransportInSteps, type Transport } from '../../engine/light/transp
 import type { SurfaceLight, Viewpoint } from '../../engine/light/types';
 import { viewShares } from '../../engine/light/view-shares';
 import type { Facing } from '../../engine/surface';
-import type { BeamRecord, Kitchen } from '../../model/project';
+import type { Kitchen } from '../../model/kitchen';
+import type { BeamRecord } from '../../model/project';
 import { buildRoom } from '../build-room';
 import type { Room } from '../types';
 import type { DaylightState } from './daylight-of';

@@ -1,4 +1,4 @@
-import type { Kitchen } from '../project';
+import type { Kitchen } from '../kitchen';
 import { HOOD } from './measures';
 import type { Rows } from './plan-rows';
 

@@ -1,4 +1,5 @@
-import type { Fixture, Kitchen, PlanPoint } from '../project';
+import type { Fixture, PlanPoint } from '../fixture';
+import type { Kitchen } from '../kitchen';
 import { FRONT_THICKNESS, HOOD, RAIL } from './measures';
 import { PANEL, type Rows } from './plan-rows';
 import { spreadLamps } from './spread-lamps';

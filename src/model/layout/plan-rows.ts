@@ -1,4 +1,4 @@
-import type { Kitchen } from '../project';
+import type { Kitchen } from '../kitchen';
 import { longestRow, moduleWidths } from './module-widths';
 import type { Row, Span, Unit, UnitKind } from './types';
 

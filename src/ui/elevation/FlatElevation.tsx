@@ -2,7 +2,7 @@ import { useId, useMemo } from 'react';
 import { surfaceName } from '../../engine/judge/surface-words';
 import { paintSwatch } from '../../engine/pattern/swatch';
 import type { SurfaceId } from '../../engine/surface';
-import type { Kitchen } from '../../model/project';
+import type { Kitchen } from '../../model/kitchen';
 import type { SwatchPaint } from '../swatch/swatch-paint';
 import { PICTURE } from '../words/picture';
 import { elevationOf } from './elevation-shapes';

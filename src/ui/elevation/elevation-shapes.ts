@@ -1,5 +1,5 @@
 import type { SurfaceId } from '../../engine/surface';
-import type { Kitchen } from '../../model/project';
+import type { Kitchen } from '../../model/kitchen';
 
 /** A rectangle of the flat drawing, mm; x to the right, y down. */
 interface ElevationShape {

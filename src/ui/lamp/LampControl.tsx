@@ -1,8 +1,9 @@
 import { ChevronDown, ChevronUp } from 'lucide-react';
 import { useId, useMemo, useRef, useState } from 'react';
+import type { LampGroup } from '../../model/fixture';
 import { lampColorNear, ledLight, ledOfLight, type RenderingClass } from '../../model/lamp-kinds';
 import { areLampsOff, settingsOfSameLamps } from '../../model/lamp-settings';
-import type { Lamp, LampGroup, Setting } from '../../model/project';
+import type { Lamp, Setting } from '../../model/project';
 import { LAMPS, lampName } from '../words/lamps';
 import { settingShortName } from '../words/picture';
 import { LampPanel } from './LampPanel';

@@ -1,6 +1,7 @@
 import { useId } from 'react';
+import type { LampGroup } from '../../model/fixture';
 import { type LedLamp, OTHER_LAMPS, RENDERING_CLASSES, type RenderingClass } from '../../model/lamp-kinds';
-import type { Lamp, LampGroup } from '../../model/project';
+import type { Lamp } from '../../model/project';
 import { Choices } from '../parts/Choices';
 import { OpenFileButton } from '../parts/OpenFileButton';
 import { LAMPS, lampName } from '../words/lamps';

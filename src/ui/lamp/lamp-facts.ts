@@ -1,5 +1,6 @@
 import { type LampRecord, lampRecord } from '../../engine/lamp/lamp-record';
-import { LAMP_GROUPS, type LampGroup, type Project, type Setting } from '../../model/project';
+import type { LampGroup } from '../../model/fixture';
+import { LAMP_GROUPS, type Project, type Setting } from '../../model/project';
 import { lightOfProject } from '../../model/project-lights';
 
 /** One kind of lamp of a setting: its light, where it hangs, and its figures (null where the light is not known). */

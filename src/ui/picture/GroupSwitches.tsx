@@ -1,5 +1,6 @@
 import { useId, useRef } from 'react';
-import type { Daylight, LampGroup, Setting } from '../../model/project';
+import type { LampGroup } from '../../model/fixture';
+import type { Daylight, Setting } from '../../model/project';
 import { percent } from '../words/numbers';
 import { PICTURE } from '../words/picture';
 import { useDrag } from './use-drag';

@@ -1,5 +1,6 @@
 import { Fragment, useState } from 'react';
-import type { Lamp, LampGroup, Setting } from '../../model/project';
+import type { LampGroup } from '../../model/fixture';
+import type { Lamp, Setting } from '../../model/project';
 import { LampControl } from '../lamp/LampControl';
 import { Choices } from '../parts/Choices';
 import { useMedia } from '../parts/use-media';

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { Problem } from '../../engine/result';
-import type { BeamRecord, Fixture } from '../../model/project';
+import type { Fixture } from '../../model/fixture';
+import type { BeamRecord } from '../../model/project';
 import { Menu } from '../drawer/Menu';
 import { Choices } from '../parts/Choices';
 import { OpenFileButton } from '../parts/OpenFileButton';

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { Problem } from '../../engine/result';
-import { type BeamRecord, type Fixture, type FixtureKind, LAMP_GROUPS, type PlanPoint } from '../../model/project';
+import type { Fixture, FixtureKind, PlanPoint } from '../../model/fixture';
+import { type BeamRecord, LAMP_GROUPS } from '../../model/project';
 import { Menu } from '../drawer/Menu';
 import { Choices } from '../parts/Choices';
 import { FIELD } from '../words/daylight';

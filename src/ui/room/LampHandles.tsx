@@ -1,5 +1,5 @@
 import { type PointerEvent, useRef } from 'react';
-import type { PlanPoint } from '../../model/project';
+import type { PlanPoint } from '../../model/fixture';
 import { useDrag } from '../picture/use-drag';
 
 interface LampHandlesProps {

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import type { PlanDrawing } from '../../kitchen/plan/plan-drawing';
-import type { Opening } from '../../model/project';
+import type { Opening } from '../../model/kitchen';
 import { openingEnds } from './sun-beams';
 
 /** From where one looks and to where, on the plan from the front left corner, mm. */

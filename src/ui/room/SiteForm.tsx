@@ -1,6 +1,6 @@
 import type { OutdoorMaterial } from '../../engine/daylight/types';
 import type { Problem } from '../../engine/result';
-import type { KitchenSite } from '../../model/project';
+import type { KitchenSite } from '../../model/kitchen';
 import { Menu } from '../drawer/Menu';
 import { DAYLIGHT } from '../words/daylight';
 import { NumberField } from './NumberField';

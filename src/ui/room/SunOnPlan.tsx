@@ -1,5 +1,5 @@
 import type { SunPosition } from '../../engine/daylight/types';
-import type { Kitchen } from '../../model/project';
+import type { Kitchen } from '../../model/kitchen';
 import { DAYLIGHT } from '../words/daylight';
 import { type PlanXy, towards } from './compass';
 import type { SunBeamOnPlan } from './sun-beams';

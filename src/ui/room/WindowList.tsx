@@ -1,7 +1,7 @@
 import { Plus } from 'lucide-react';
 import { useId, useState } from 'react';
 import type { Problem } from '../../engine/result';
-import type { Kitchen, Opening, Wall } from '../../model/project';
+import type { Kitchen, Opening, Wall } from '../../model/kitchen';
 import { Menu } from '../drawer/Menu';
 import { Choices } from '../parts/Choices';
 import { DAYLIGHT, FIELD, WINDOWS } from '../words/daylight';

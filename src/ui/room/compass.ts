@@ -1,4 +1,4 @@
-import type { Wall } from '../../model/project';
+import type { Wall } from '../../model/kitchen';
 
 /** A point or direction on the plan as it is drawn: x to the right, y downward. */
 export type PlanXy = readonly [x: number, y: number];

@@ -1,4 +1,4 @@
-import type { Fixture, FixtureKind, LampGroup, PlanPoint } from '../../model/project';
+import type { Fixture, FixtureKind, LampGroup, PlanPoint } from '../../model/fixture';
 
 /** The switch lamps of a kind are usually on. */
 const GROUP: { readonly [K in FixtureKind]: LampGroup } = {

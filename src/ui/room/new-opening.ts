@@ -1,5 +1,5 @@
 import { checkKitchen } from '../../model/check-kitchen';
-import type { Kitchen, Opening, Wall } from '../../model/project';
+import type { Kitchen, Opening, Wall } from '../../model/kitchen';
 
 /** A common window, and the narrow one where it finds no place, mm (our judgement). */
 const WINDOW = { kind: 'window', width: 900, sill: 1050, height: 1200, reveal: 160, leaves: 1, panes: 2 } as const;

@@ -1,5 +1,5 @@
 import type { SunPosition } from '../../engine/daylight/types';
-import type { Opening } from '../../model/project';
+import type { Opening } from '../../model/kitchen';
 import { type PlanXy, towards, wallBearing } from './compass';
 
 /** Where the sun falls through a window: from the two ends of the glass on the plan to where it meets the floor. */

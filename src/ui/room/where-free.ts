@@ -1,5 +1,6 @@
 import { checkKitchen } from '../../model/check-kitchen';
-import type { Fixture, Kitchen, PlanPoint } from '../../model/project';
+import type { Fixture, PlanPoint } from '../../model/fixture';
+import type { Kitchen } from '../../model/kitchen';
 import { isPlaced } from './new-fixture';
 
 /** Places are tried this far apart, and new lamps keep farther from each other than that, mm. */

@@ -1,5 +1,6 @@
 import type { OutdoorMaterial, SkyKind, SunPosition } from '../../engine/daylight/types';
-import type { Daylight, Opening, Wall } from '../../model/project';
+import type { Opening, Wall } from '../../model/kitchen';
+import type { Daylight } from '../../model/project';
 import { brief, integer } from './numbers';
 
 const DIRECTIONS = ['north', 'north-east', 'east', 'south-east', 'south', 'south-west', 'west', 'north-west'] as const;

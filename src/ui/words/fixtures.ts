@@ -1,4 +1,4 @@
-import type { BeamChoice, Fixture, FixtureKind } from '../../model/project';
+import type { BeamChoice, Fixture, FixtureKind } from '../../model/fixture';
 import { PICTURE } from './picture';
 
 /** Words of the panel for the lamps of a room. */

@@ -1,6 +1,7 @@
 import { lightName } from '../../engine/lamp/light-words';
+import type { LampGroup } from '../../model/fixture';
 import { ledOfLight, OTHER_LAMPS, type RenderingClass } from '../../model/lamp-kinds';
-import { LAMP_GROUPS, type Lamp, type LampGroup, type Setting } from '../../model/project';
+import { LAMP_GROUPS, type Lamp, type Setting } from '../../model/project';
 import { listed } from './numbers';
 import { PICTURE, settingShortName } from './picture';
 
