@@ -1,7 +1,7 @@
 import type { FineRect, Solid, Vec3 } from '../../engine/light/types';
 import { SURFACES, type SurfaceId } from '../../engine/surface';
 import { type Axis, axisOf, FACES, type Face, signOf } from './axes';
-import { cutHoles, hollow } from './cut-holes';
+import { cutHoles, hollowAll } from './cut-holes';
 import type { Coordinates } from './pattern-coordinates';
 
 /** What a face is finished with; `black` for openings and lamp faces. */
@@ -11,14 +11,23 @@ export interface Skin {
   readonly piece?: number;
 }
 
-/** A round bar on two posts: handles of fronts and of the oven. Positions in m. */
+/**
+ * What one pulls or turns: a round bar on two posts, a knob, a slim profile on a front's edge, a dial of an appliance.
+ * Positions in m; a knob and a dial stand at `from`.
+ */
 export interface Bar {
+  readonly kind: 'bar' | 'knob' | 'edge' | 'dial';
   readonly surface: SurfaceId;
   readonly from: Vec3;
   readonly to: Vec3;
-  /** From a post's foot on the front to the axis of the bar. */
+  /** From the front outward: how far its axis (or its lip) stands off; `from` and `to` lie at its end. */
   readonly stand: Vec3;
+  /** Of a profile: which way its lip hangs from the edge. */
+  readonly lip?: Vec3;
 }
+
+/** Fields are numbered apart from pieces, from here on, so that neither moves the other's numbers. */
+const FIRST_FIELD = 100_000;
 
 /** What is thinner than joinery is drawn, m: an upstand of no height is none. */
 const LEAST_M = 1e-4;
@@ -29,11 +38,18 @@ export class Assembly {
   readonly solids: Solid[] = [];
   readonly bars: Bar[] = [];
   #pieces = 0;
+  #fields = FIRST_FIELD;
 
   /** The next number for a door, drawer or slab of its own. */
   newPiece(): number {
     this.#pieces += 1;
     return this.#pieces;
+  }
+
+  /** The next number for a field that tiles, boards or slabs are laid in by themselves: a floor, a wall, a backsplash. */
+  newField(): number {
+    this.#fields += 1;
+    return this.#fields;
   }
 
   solid(min: Vec3, max: Vec3): void {
@@ -47,11 +63,11 @@ export class Assembly {
     for (const face of FACES) if (!without.includes(face)) this.face(skin, min, max, face);
   }
 
-  /** A box open where a cavity from above reaches into or through it, and at `holes`; their own linings are not made. */
-  hollowBox(skin: Skin, min: Vec3, max: Vec3, cavity: Solid, holes: readonly Solid[] = []): void {
-    for (const box of hollow({ min, max }, cavity)) this.solid(box.min, box.max);
-    const through: Solid = { min: cavity.min, max: [cavity.max[0], cavity.max[1], cavity.max[2] + 0.01] };
-    for (const face of FACES) this.face(skin, min, max, face, [through, ...holes]);
+  /** A box open where cavities from above reach into or through it, and at `holes`; their own linings are not made. */
+  hollowBox(skin: Skin, min: Vec3, max: Vec3, cavities: readonly Solid[], holes: readonly Solid[] = []): void {
+    for (const box of hollowAll({ min, max }, cavities)) this.solid(box.min, box.max);
+    const through = cavities.map(({ min: low, max: high }): Solid => ({ min: low, max: [high[0], high[1], high[2] + 0.01] }));
+    for (const face of FACES) this.face(skin, min, max, face, [...through, ...holes]);
   }
 
   /**

@@ -13,10 +13,13 @@ const PANEL_RECESS = 0.008;
 /** Below this a panel between two rails would be a slot: such fronts are made as slabs. */
 const LEAST_PANEL = 0.06;
 
-export interface Front {
-  /** Place on the side; d runs from the carcass face to the front's face. */
+/** A field that fronts stand in, along the side and in height, m. */
+export interface FrontPlace {
   readonly a: readonly [number, number];
   readonly z: readonly [number, number];
+}
+
+export interface Front extends FrontPlace {
   /** Distance of the carcass face from the wall. */
   readonly back: number;
   readonly surface: SurfaceId;

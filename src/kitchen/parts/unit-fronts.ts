@@ -1,8 +1,15 @@
 import type { SurfaceId } from '../../engine/surface';
 import type { Unit } from '../../model/layout/types';
+import type { Plan } from '../plan/types';
 import type { Assembly } from './assembly';
-import { addFront, FRONT_GAP, FRONT_THICKNESS } from './front';
-import { pointAt, type Side } from './side';
+import { counterDrop } from './counter-edge';
+import { addFreeDishwasher } from './dishwasher';
+import { addFaceFrame, insetOpenings, REVEAL } from './face-frame';
+import { addFront, FRONT_GAP, FRONT_THICKNESS, type FrontPlace } from './front';
+import { addGripRail, addPull, GRIP_GAP } from './handles';
+import { addOven, OVEN_HEIGHT } from './oven';
+import { boxAt, type Side } from './side';
+import { APRON } from './sink';
 
 /** Where the fronts of a row stand. */
 export interface FrontZone {
@@ -12,7 +19,6 @@ export interface FrontZone {
   /** Carcass bottom and top, m. */
   readonly z: readonly [number, number];
   readonly surface: SurfaceId;
-  readonly fivePiece: boolean;
   /** End of a door where its handle sits: top for base units, bottom for wall units. */
   readonly handleEnd: 'top' | 'bottom';
 }
@@ -21,84 +27,148 @@ export interface FrontZone {
 export const GAP_BELOW = 0.002;
 export const GAP_ABOVE = 0.003;
 const TOP_DRAWER = 0.14;
+/** A built-in oven's front is this wide, m. */
+const OVEN_WIDTH = 0.6;
 
-/** Handle: distance of its axis from the edge and from the front, lengths of door and drawer handles, m. */
-const HANDLE_INSET = 0.032;
-const HANDLE_STAND = 0.03;
-const DOOR_HANDLE = 0.16;
-const WIDE_HANDLE = 0.32;
-
-/** Doors or drawers of one unit, with handles. */
-export function addUnitFronts(parts: Assembly, zone: FrontZone, unit: Unit): void {
-  const sheet = parts.newPiece();
-  const z: [number, number] = [zone.z[0] + GAP_BELOW, zone.z[1] - GAP_ABOVE];
-  const a: [number, number] = [unit.from + FRONT_GAP / 2, unit.to - FRONT_GAP / 2];
-  const middle = (a[0] + a[1]) / 2;
+/** Doors, drawers or the appliance of one unit, with handles; between a face frame where fronts are inset. */
+export function addUnitFronts(parts: Assembly, plan: Plan, zone: FrontZone, unit: Unit): void {
+  const a = [unit.from, unit.to] as const;
+  const whole: FrontPlace = { a, z: [zone.z[0], topOf(plan, zone)] };
   switch (unit.kind) {
     case 'door':
-      addDoor(parts, zone, { a, z }, unit.handle, sheet);
+      addDoor(parts, plan, zone, whole, unit.handle);
       break;
     case 'pair':
+      addDoorPair(parts, plan, zone, whole);
+      break;
     case 'sink':
-      addDoor(parts, zone, { a: [a[0], middle - FRONT_GAP / 2], z }, 'high', sheet);
-      addDoor(parts, zone, { a: [middle + FRONT_GAP / 2, a[1]], z }, 'low', sheet);
+      addDoorPair(parts, plan, zone, plan.sink.fit === 'apron' ? below(whole, zone.z[1] - APRON.height) : whole);
       break;
     case 'dishwasher':
-      addDrawer(parts, zone, { a, z }, sheet);
+      if (plan.dishwasher === 'free-standing') addFreeDishwasher(parts, zone, whole);
+      else addStack(parts, plan, zone, whole, 1);
+      break;
+    case 'cooktop-oven':
+      addOvenUnit(parts, plan, zone, whole);
       break;
     case 'drawers':
     case 'cooktop':
-      for (const part of drawerHeights(z)) addDrawer(parts, zone, { a, z: part }, sheet);
+      addStack(parts, plan, zone, whole, 3);
   }
 }
 
-export interface FrontPlace {
-  readonly a: readonly [number, number];
-  readonly z: readonly [number, number];
-}
-
-/** A hinged door with an upright handle at its free edge. */
+/** A hinged door that closes the cell, with its handle at its free edge. `cell` runs from module edge to module edge. */
 export function addDoor(
   parts: Assembly,
+  plan: Plan,
   zone: FrontZone,
-  place: FrontPlace,
+  cell: FrontPlace,
+  handle: 'low' | 'high',
+  sheet = parts.newPiece(),
+): void {
+  const [z] = openFronts(parts, plan, zone, cell, 1);
+  addLeaf(parts, plan, zone, { a: widthOf(plan, cell), z: z! }, handle, sheet);
+}
+
+/** Two doors that meet in the middle of the cell. */
+function addDoorPair(parts: Assembly, plan: Plan, zone: FrontZone, cell: FrontPlace): void {
+  const sheet = parts.newPiece();
+  const [z] = openFronts(parts, plan, zone, cell, 1);
+  const a = widthOf(plan, cell);
+  const middle = (a[0] + a[1]) / 2;
+  const joint = (isInset(plan) ? REVEAL : FRONT_GAP) / 2;
+  addLeaf(parts, plan, zone, { a: [a[0], middle - joint], z: z! }, 'high', sheet);
+  addLeaf(parts, plan, zone, { a: [middle + joint, a[1]], z: z! }, 'low', sheet);
+}
+
+/** Drawers one above the other, or one front that opens downward. */
+function addStack(parts: Assembly, plan: Plan, zone: FrontZone, cell: FrontPlace, count: 1 | 3): void {
+  const sheet = parts.newPiece();
+  for (const z of openFronts(parts, plan, zone, cell, count)) {
+    const front = { a: widthOf(plan, cell), z };
+    addFront(parts, zone.side, { ...zone, ...front, fivePiece: plan.fronts.style === 'five-piece', sheet });
+    addPull(parts, plan, zone, front, 'middle');
+  }
+}
+
+/** An oven under the counter, as high as its niche; what is left beside and below it is closed. */
+function addOvenUnit(parts: Assembly, plan: Plan, zone: FrontZone, { a, z }: FrontPlace): void {
+  const spare = Math.max(0, a[1] - a[0] - OVEN_WIDTH) / 2;
+  const oven: FrontPlace = { a: [a[0] + spare, a[1] - spare], z: [Math.max(z[0], z[1] - OVEN_HEIGHT), z[1] - GAP_ABOVE] };
+  addOven(parts, plan, zone, oven);
+  const sheet = parts.newPiece();
+  const close = (part: FrontPlace): void =>
+    addFront(parts, zone.side, { ...zone, ...part, fivePiece: false, sheet });
+  const low = z[0] + GAP_BELOW;
+  if (oven.z[0] - FRONT_GAP - low > 0.01) {
+    close({ a: [a[0] + FRONT_GAP / 2, a[1] - FRONT_GAP / 2], z: [low, oven.z[0] - FRONT_GAP] });
+  }
+  if (spare < 0.01) return;
+  close({ a: [a[0] + FRONT_GAP / 2, oven.a[0] - FRONT_GAP / 2], z: oven.z });
+  close({ a: [oven.a[1] + FRONT_GAP / 2, a[1] - FRONT_GAP / 2], z: oven.z });
+}
+
+function addLeaf(
+  parts: Assembly,
+  plan: Plan,
+  zone: FrontZone,
+  front: FrontPlace,
   handle: 'low' | 'high',
   sheet: number,
 ): void {
-  addFront(parts, zone.side, { ...zone, ...place, sheet });
-  const long = place.z[1] - place.z[0] > 1 ? WIDE_HANDLE : DOOR_HANDLE;
-  const a = handle === 'low' ? place.a[0] + HANDLE_INSET : place.a[1] - HANDLE_INSET;
-  const z = zone.handleEnd === 'top' ? place.z[1] - HANDLE_INSET - long : place.z[0] + HANDLE_INSET;
-  addHandle(parts, zone, [a, z], [a, z + long]);
+  addFront(parts, zone.side, { ...zone, ...front, fivePiece: plan.fronts.style === 'five-piece', sheet });
+  addPull(parts, plan, zone, front, handle);
 }
 
-/** A drawer front, or any front that opens downward, with a level handle near its top. */
-function addDrawer(parts: Assembly, zone: FrontZone, place: FrontPlace, sheet: number): void {
-  addFront(parts, zone.side, { ...zone, ...place, sheet });
-  const [a0, a1] = place.a;
-  const middle = (a0 + a1) / 2;
-  const half = (a1 - a0 > 0.55 ? WIDE_HANDLE : DOOR_HANDLE) / 2;
-  const high = place.z[1] - place.z[0];
-  const z = high > 0.2 ? place.z[1] - HANDLE_INSET : place.z[1] - high / 2;
-  addHandle(parts, zone, [middle - half, z], [middle + half, z]);
+/**
+ * Heights of the fronts in a cell from below to above, less joints; what stands between them (face frame, grip rails) is
+ * added. A shallow top drawer over two deep ones.
+ */
+function openFronts(
+  parts: Assembly,
+  plan: Plan,
+  zone: FrontZone,
+  cell: FrontPlace,
+  count: 1 | 3,
+): (readonly [number, number])[] {
+  if (isInset(plan)) {
+    const openings = insetOpenings(cell.z, count, TOP_DRAWER + 2 * REVEAL);
+    const frame: FrontPlace = zone.z[1] - cell.z[1] < LEAST_RAIL ? { ...cell, z: [cell.z[0], zone.z[1]] } : cell;
+    addFaceFrame(parts, zone, frame, openings);
+    return openings.map(([low, high]) => [low + REVEAL, high - REVEAL]);
+  }
+  const hasGrip = plan.fronts.handle === 'none' && zone.handleEnd === 'top';
+  const joint = hasGrip ? GRIP_GAP : FRONT_GAP;
+  const z = [cell.z[0] + GAP_BELOW, cell.z[1] - (hasGrip ? GRIP_GAP : GAP_ABOVE)] as const;
+  const fronts = count === 1 ? [z] : drawerHeights(z, joint);
+  if (hasGrip) for (const [, top] of fronts) addGripRail(parts, zone, cell.a, top);
+  return fronts;
 }
 
-function addHandle(parts: Assembly, { side, back }: FrontZone, from: [number, number], to: [number, number]): void {
-  const d = back + FRONT_THICKNESS + HANDLE_STAND;
-  parts.bars.push({
-    surface: 'hardware',
-    from: pointAt(side, from[0], d, from[1]),
-    to: pointAt(side, to[0], d, to[1]),
-    stand: side.along === 0 ? [0, side.outward * HANDLE_STAND, 0] : [side.outward * HANDLE_STAND, 0, 0],
-  });
+/** The strip behind a dropped counter edge belongs to the rail under it, m. */
+const LEAST_RAIL = 0.06;
+
+const isInset = (plan: Plan): boolean => plan.fronts.mounting === 'inset';
+
+function widthOf(plan: Plan, { a }: FrontPlace): [number, number] {
+  const clear = isInset(plan) ? FACE_FRAME / 2 + REVEAL : FRONT_GAP / 2;
+  return [a[0] + clear, a[1] - clear];
 }
+
+/** Fronts under a counter whose edge reaches down end below it. */
+function topOf(plan: Plan, { z, surface }: FrontZone): number {
+  const isUnderCounter = z[1] === plan.counter.bottom && surface !== 'tall-fronts';
+  return isUnderCounter ? z[1] - counterDrop(plan) : z[1];
+}
+
+const below = ({ a, z }: FrontPlace, top: number): FrontPlace => ({ a, z: [z[0], Math.min(z[1], top)] });
 
 /** A shallow top drawer over two deep ones, joints between them. */
-function drawerHeights([low, high]: readonly [number, number]): (readonly [number, number])[] {
-  const deep = (high - low - TOP_DRAWER - 2 * FRONT_GAP) / 2;
+function drawerHeights([low, high]: readonly [number, number], joint: number): (readonly [number, number])[] {
+  const deep = (high - low - TOP_DRAWER - 2 * joint) / 2;
   return [
     [low, low + deep],
-    [low + deep + FRONT_GAP, low + 2 * deep + FRONT_GAP],
+    [low + deep + joint, low + 2 * deep + joint],
     [high - TOP_DRAWER, high],
   ];
 }
