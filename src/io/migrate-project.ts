@@ -1,11 +1,15 @@
+import { kitchenOf2 } from './migrate-kitchen';
 import { rowOfLamps } from './migrate-lamps';
 
 /**
  * Documents of older versions in the shape of the newest, as far as they have the shape of theirs; anything else comes back
  * as it is, for the schema to tell what is wrong.
- * Version 2 brought windows on any wall, lamps of every kind, and daylight by sky, place and hour.
+ * Version 2 brought windows on any wall, lamps of every kind, and daylight by sky, place and hour; version 3 kitchens of any
+ * layout as runs along walls.
  */
-export function migrateProject(value: unknown): unknown {
+export const migrateProject = (value: unknown): unknown => toVersion3(toVersion2(value));
+
+function toVersion2(value: unknown): unknown {
   if (!isRecord(value) || value['version'] !== 1) return value;
   const { kitchen, settings, ...rest } = value;
   return {
@@ -14,6 +18,11 @@ export function migrateProject(value: unknown): unknown {
     kitchen: kitchenOf1(kitchen),
     settings: Array.isArray(settings) ? settings.map((setting) => settingOf1(setting, kitchen)) : settings,
   };
+}
+
+function toVersion3(value: unknown): unknown {
+  if (!isRecord(value) || value['version'] !== 2) return value;
+  return { ...value, version: 3, kitchen: kitchenOf2(value['kitchen']) };
 }
 
 type Fields = Readonly<Record<string, unknown>>;

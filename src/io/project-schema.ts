@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { FINISH_CLASSES } from '../engine/finish/types';
 import { SURFACES, type SurfaceId } from '../engine/surface';
 import type { Kitchen } from '../model/kitchen';
-import type { BeamRecord, Finish, Lamp, Project } from '../model/project';
+import { type BeamRecord, type Finish, type Lamp, type Project, USERS } from '../model/project';
 
 /**
  * Shapes of the project file: which fields there are and of what kind. Ranges and references are checked by the model.
@@ -164,17 +164,67 @@ const fixture = v.variant('kind', [
   v.object({ kind: v.literal('hood'), ...switched, count: number, diameter: number, lumens_each: number }),
 ]);
 
+const runWall = v.picklist(['left', 'back', 'right']);
+const tallKind = v.picklist(['larder', 'oven', 'fridge']);
+
 const kitchenSchema = v.object({
-  layout: v.literal('l-island'),
   name: text,
+  region: v.picklist(['eu', 'uk', 'us']),
   room: v.object({ width: number, depth: number, height: number }),
-  fronts: v.picklist(['flat', 'five-piece']),
+  runs: v.array(
+    v.object({
+      wall: runWall,
+      from: number,
+      to: number,
+      tall_from: v.array(tallKind),
+      tall_to: v.array(tallKind),
+      over: v.picklist(['units', 'shelf', 'none']),
+      splash: v.picklist(['upstand', 'backsplash', 'backsplash-to-ceiling']),
+    }),
+  ),
+  island: v.nullable(
+    v.object({
+      x: number,
+      y: number,
+      width: number,
+      depth: number,
+      seat_overhang: number,
+      joined: v.nullable(v.picklist(['left', 'right'])),
+      waterfall: v.picklist(['none', 'left', 'right', 'both']),
+      stools: number,
+    }),
+  ),
+  fronts: v.object({
+    style: v.picklist(['flat', 'five-piece']),
+    mounting: v.picklist(['overlay', 'inset']),
+    handle: v.picklist(['bar', 'knob', 'edge', 'none']),
+  }),
   base: v.object({ depth: number, carcass_height: number, plinth_height: number, plinth_recess: number }),
-  counter: v.object({ depth: number, thickness: number, overhang: number }),
+  counter: v.object({
+    depth: number,
+    thickness: number,
+    overhang: number,
+    edge: v.picklist(['eased', 'pencil', 'bevel', 'half-bullnose', 'full-bullnose', 'mitred']),
+  }),
   wall_units: v.object({ depth: number, height: number, gap_above_counter: number }),
   tall_height: number,
-  sink: v.object({ center: number }),
-  island: v.object({ x: number, y: number, width: number, depth: number, seat_overhang: number }),
+  sink: v.object({
+    run: runWall,
+    center: number,
+    bowls: v.picklist([1, 2]),
+    fit: v.picklist(['inset', 'undermount', 'apron']),
+    tap: v.picklist(['arch', 'straight']),
+  }),
+  cooktop: v.object({
+    run: runWall,
+    center: number,
+    width: number,
+    kind: v.picklist(['induction', 'gas']),
+    hood: v.picklist(['canopy', 'built-in', 'none']),
+    oven_below: v.boolean(),
+  }),
+  dishwasher: v.picklist(['hidden', 'free-standing', 'none']),
+  fridge: v.picklist(['hidden', 'free-standing']),
   site: v.object({
     latitude_deg: number,
     longitude_deg: number,
@@ -196,20 +246,32 @@ const kitchenSchema = v.object({
       leaves: number,
       panes: number,
       facing_deg: number,
+      blind: v.optional(v.literal('roller')),
+    }),
+  ),
+  open_side: v.nullable(
+    v.object({
+      wall: v.picklist(['front', 'left', 'right']),
+      from: number,
+      to: number,
+      height: number,
+      next_depth: number,
     }),
   ),
   door: v.object({ width: number, height: number, from_right: number }),
   skirting_height: number,
   upstand_height: number,
   fixtures: v.array(fixture),
+  objects: v.boolean(),
 }) satisfies v.GenericSchema<unknown, Kitchen>;
 
 export const projectSchema = v.object({
   type: v.literal('upstand-project'),
-  version: v.literal(2),
+  version: v.literal(3),
   id: text,
   name: text,
   note: text,
+  users: v.optional(v.array(v.picklist(USERS))),
   kitchen: kitchenSchema,
   settings: v.array(
     v.object({

@@ -1,49 +1,63 @@
 import type { Kitchen } from '../kitchen';
+import { wallUnitHeights } from './free-spans';
+import { counterTop, hoodPlace } from './hood-place';
 import { HOOD } from './measures';
-import type { Rows } from './plan-rows';
+import type { Rows } from './types';
+import { beforeWall, type Extent } from './wall-box';
 
 /** What stands or hangs in the room, as whole boxes in mm from the front left corner: x right, y to the back wall, z up. */
 export interface Block {
-  readonly kind: 'counter' | 'tall' | 'wall-unit' | 'island' | 'hood';
-  readonly x: readonly [number, number];
-  readonly y: readonly [number, number];
-  readonly z: readonly [number, number];
+  readonly kind: 'counter' | 'tall' | 'wall-unit' | 'shelf' | 'island' | 'hood';
+  readonly x: Extent;
+  readonly y: Extent;
+  readonly z: Extent;
 }
+
+/** Open shelves: how deep, and how much of the wall units' height they take, from below, mm (common practice, no source). */
+export const SHELF = { depth: 250, height: 350 } as const;
 
 /** The boxes of a kitchen whose rows are planned; the counters with all that is below them. */
 export function kitchenBlocks(kitchen: Kitchen, rows: Rows): readonly Block[] {
-  const { room, base, counter, wall_units, island } = kitchen;
-  const top = base.plinth_height + base.carcass_height + counter.thickness;
-  const wallBottom = top + wall_units.gap_above_counter;
-  const fromBack = (depth: number) => [room.depth - depth, room.depth] as const;
-  const hood = rows.back.cooktop;
-  const middle = (hood.from + hood.to) / 2;
-  const canopyTop = top + HOOD.clearance + HOOD.canopy.height;
-  const { width: chimney } = HOOD.chimney;
+  const { counter, wall_units, island, tall_height } = kitchen;
+  const top = counterTop(kitchen);
+  const heights = wallUnitHeights(kitchen);
+  const blocks = rows.runs.flatMap((run): Block[] => {
+    const before = (along: { readonly from: number; readonly to: number }, depth: number) =>
+      beforeWall(kitchen, run.wall, [along.from, along.to], [0, depth]);
+    return [
+      { kind: 'counter', ...before(run.counter, counter.depth), z: [0, top] },
+      ...run.tall.map((tall): Block => ({ kind: 'tall', ...before(tall, counter.depth), z: [0, tall_height] })),
+      ...run.over.map((row): Block => ({ kind: 'wall-unit', ...before(row, wall_units.depth), z: heights })),
+      ...run.shelves.map(
+        (shelf): Block => ({
+          kind: 'shelf',
+          ...before(shelf, SHELF.depth),
+          z: [heights[0], Math.min(heights[0] + SHELF.height, heights[1])],
+        }),
+      ),
+    ];
+  });
+  if (island) {
+    const { x, y, width, depth } = island;
+    blocks.push({ kind: 'island', x: [x, x + width], y: [y, y + depth], z: [0, top] });
+  }
+  return [...blocks, ...hoodBlocks(kitchen, rows)];
+}
+
+function hoodBlocks(kitchen: Kitchen, rows: Rows): Block[] {
+  const hood = hoodPlace(kitchen, rows);
+  if (!hood) return [];
+  const { run, from, to, depth, bottom, top } = hood;
+  const body: Block = { kind: 'hood', ...beforeWall(kitchen, run, [from, to], [0, depth]), z: [bottom, top] };
+  if (hood.kind === 'built-in') return [body];
+  const middle = (from + to) / 2;
+  const half = HOOD.chimney.width / 2;
   return [
-    { kind: 'counter', x: [0, rows.back.to], y: fromBack(counter.depth), z: [0, top] },
-    {
-      kind: 'counter',
-      x: [0, counter.depth],
-      y: [rows.left.end - counter.overhang, room.depth - counter.depth],
-      z: [0, top],
-    },
-    { kind: 'tall', x: [rows.tall.panel.from, room.width], y: fromBack(counter.depth), z: [0, kitchen.tall_height] },
-    ...rows.wall.map(
-      ({ from, to }): Block => ({
-        kind: 'wall-unit',
-        x: [from, to],
-        y: fromBack(wall_units.depth),
-        z: [wallBottom, wallBottom + wall_units.height],
-      }),
-    ),
-    { kind: 'island', x: [island.x, island.x + island.width], y: [island.y, island.y + island.depth], z: [0, top] },
-    { kind: 'hood', x: [hood.from, hood.to], y: fromBack(HOOD.canopy.depth), z: [top + HOOD.clearance, canopyTop] },
+    body,
     {
       kind: 'hood',
-      x: [middle - chimney / 2, middle + chimney / 2],
-      y: fromBack(HOOD.chimney.depth),
-      z: [canopyTop, room.height],
+      ...beforeWall(kitchen, run, [middle - half, middle + half], [0, HOOD.chimney.depth]),
+      z: [top, kitchen.room.height],
     },
   ];
 }

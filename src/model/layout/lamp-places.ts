@@ -1,8 +1,12 @@
 import type { Fixture, PlanPoint } from '../fixture';
-import type { Kitchen } from '../kitchen';
-import { FRONT_THICKNESS, HOOD, RAIL } from './measures';
-import { PANEL, type Rows } from './plan-rows';
+import type { Kitchen, RunWall } from '../kitchen';
+import { wallUnitHeights } from './free-spans';
+import { hoodPlace } from './hood-place';
+import { FRONT_THICKNESS, RAIL } from './measures';
+import { runOn } from './run-ends';
 import { spreadLamps } from './spread-lamps';
+import type { Rows, RunRows, Span } from './types';
+import { beforeWall, type Extent } from './wall-box';
 
 /** One lamp in its place, mm from the front left corner. */
 export interface LampPlace {
@@ -49,11 +53,20 @@ function placesOf(kitchen: Kitchen, rows: Rows, fixture: Fixture): readonly Lamp
   }
 }
 
-const points = ({ room, counter }: Kitchen, { count, at }: Extract<Fixture, { kind: 'downlight' | 'panel' }>) =>
-  at ?? spreadLamps(count, { x0: counter.depth, x1: room.width, y0: 0, y1: room.depth - counter.depth });
+const points = (kitchen: Kitchen, { count, at }: Extract<Fixture, { kind: 'downlight' | 'panel' }>) =>
+  at ?? spreadLamps(count, openFloor(kitchen));
 
-/** A row along the middle of the island's longer side. */
-function overIsland({ island: { x, y, width, depth } }: Kitchen, count: number): readonly PlanPoint[] {
+/** The floor before the counters: lamps are spread over it. */
+function openFloor(kitchen: Kitchen): Parameters<typeof spreadLamps>[1] {
+  const { room, counter } = kitchen;
+  const before = (wall: RunWall): number => (runOn(kitchen, wall) ? counter.depth : 0);
+  return { x0: before('left'), x1: room.width - before('right'), y0: 0, y1: room.depth - before('back') };
+}
+
+/** A row along the middle of the island's longer side; none where there is no island. */
+function overIsland({ island }: Kitchen, count: number): readonly PlanPoint[] {
+  if (!island) return [];
+  const { x, y, width, depth } = island;
   return Array.from({ length: count }, (_, i) => {
     const share = (i + 0.5) / count;
     return width >= depth ? [x + width * share, y + depth / 2] : [x + width / 2, y + depth * share];
@@ -81,48 +94,45 @@ function pendant(fixture: Extract<Fixture, { kind: 'pendant' }>, at: PlanPoint):
   return { ...lamp, width: fixture.diameter, depth: fixture.diameter };
 }
 
-/** In a row along the middle of the canopy. */
-function hoodLamps({ room, base, counter }: Kitchen, rows: Rows, fixture: Extract<Fixture, { kind: 'hood' }>) {
-  const { from, to } = rows.back.cooktop;
-  const z = base.plinth_height + base.carcass_height + counter.thickness + HOOD.clearance;
-  return Array.from({ length: fixture.count }, (_, i) =>
-    round(
-      fixture,
-      [from + ((to - from) * (i + 0.5)) / fixture.count, room.depth - HOOD.canopy.depth / 2],
-      fixture.diameter,
-      z,
-    ),
-  );
+/** In a row along the middle of the hood; none where there is none. */
+function hoodLamps(kitchen: Kitchen, rows: Rows, fixture: Extract<Fixture, { kind: 'hood' }>): readonly LampPlace[] {
+  const hood = hoodPlace(kitchen, rows);
+  if (!hood) return [];
+  const { run, from, to, depth, bottom } = hood;
+  return Array.from({ length: fixture.count }, (_, i) => {
+    const along = from + ((to - from) * (i + 0.5)) / fixture.count;
+    const { x, y } = beforeWall(kitchen, run, [along, along], [depth / 2, depth / 2]);
+    return round(fixture, [x[0], y[0]], fixture.diameter, bottom);
+  });
 }
 
 type Strip = Extract<Fixture, { kind: 'under-cabinet' | 'strip' }>;
 
-function strips(kitchen: Kitchen, rows: Rows, fixture: Strip): LampPlace[] {
-  const { room, base, counter, wall_units } = kitchen;
-  const { width } = fixture;
+/** One strip for each row of units; none where there are none. */
+function strips(kitchen: Kitchen, rows: Rows, fixture: Strip): readonly LampPlace[] {
+  const { base, wall_units } = kitchen;
+  const half = fixture.width / 2;
+  const strip = (wall: RunWall, along: Span, out: number, z: number, looks: 'up' | 'down'): LampPlace => {
+    const { x, y } = beforeWall(kitchen, wall, [along.from + END, along.to - END], [out - half, out + half]);
+    return rectangle(fixture, [middle(x), middle(y)], [x[1] - x[0], y[1] - y[0]], z, looks);
+  };
   if (fixture.run === 'toe-kick') {
-    const out = base.depth - base.plinth_recess + BESIDE_PLINTH + width / 2;
-    const z = base.plinth_height;
-    const back = [base.depth + END, rows.back.to - END] as const;
-    const left = [rows.left.end + PANEL + END, room.depth - base.depth - END] as const;
-    return [
-      rectangle(fixture, [middle(back), room.depth - out], [back[1] - back[0], width], z, 'down'),
-      rectangle(fixture, [out, middle(left)], [width, left[1] - left[0]], z, 'down'),
-    ];
+    const out = base.depth - base.plinth_recess + BESIDE_PLINTH + half;
+    return rows.runs.map((run) => strip(run.wall, openBase(kitchen, run), out, base.plinth_height, 'down'));
   }
-  const bottom = base.plinth_height + base.carcass_height + counter.thickness + wall_units.gap_above_counter;
-  const isAbove = fixture.run === 'above-wall-units';
+  const [bottom, top] = wallUnitHeights(kitchen);
   const out = outFromWall(fixture, wall_units.depth);
-  return rows.wall.map(({ from, to }) =>
-    rectangle(
-      fixture,
-      [(from + to) / 2, room.depth - out],
-      [to - from - 2 * END, width],
-      isAbove ? bottom + wall_units.height : bottom,
-      isAbove ? 'up' : 'down',
-    ),
+  const isAbove = fixture.run === 'above-wall-units';
+  return rows.runs.flatMap(({ wall, over }) =>
+    over.map((row) => strip(wall, row, out, isAbove ? top : bottom, isAbove ? 'up' : 'down')),
   );
 }
+
+/** The part of a run whose plinth one sees: not what lies in a corner it owns. */
+const openBase = ({ base: { depth } }: Kitchen, { base, ends }: RunRows): Span => ({
+  from: base.from + (ends.from === 'owns-corner' ? depth : 0),
+  to: base.to - (ends.to === 'owns-corner' ? depth : 0),
+});
 
 /** Middle of a strip on the wall units, from the wall. */
 function outFromWall({ run, width }: Strip, depth: number): number {
@@ -138,4 +148,4 @@ function outFromWall({ run, width }: Strip, depth: number): number {
   }
 }
 
-const middle = ([from, to]: readonly [number, number]): number => (from + to) / 2;
+const middle = ([from, to]: Extent): number => (from + to) / 2;

@@ -25,3 +25,13 @@ export const DOOR_LEAF = { stile: 90, bottom_rail: 180, depth: 62, threshold: 20
 
 /** Height of a pendant's shade over its lower diameter. */
 export const SHADE_HEIGHT = 0.6;
+
+/** Clear strip beside an inner corner, so that drawers pass the handles of the other leg; beside a wall that is never quite straight. */
+export const CORNER_FILLER = 50;
+export const WALL_FILLER = 20;
+/** A filler wider than this looks like a mistake. */
+export const WIDEST_FILLER = 150;
+
+/** End and side panels; a panel may be packed out to the widest to take up what modules leave. */
+export const PANEL = 20;
+export const WIDEST_PANEL = 50;
