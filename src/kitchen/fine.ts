@@ -3,18 +3,20 @@ import type { FineRect, Solid } from '../engine/light/types';
 import { Assembly, type Bar } from './parts/assembly';
 import { addBacksplash, addUpstand } from './parts/backsplash';
 import { addBaseUnits } from './parts/base-units';
+import { addBlinds } from './parts/blinds';
 import { addCooktop, addHood } from './parts/cooking';
 import { addCounters } from './parts/counters';
 import { cutFineRect } from './parts/cut-holes';
 import { addDoor, addSkirting, doorHole } from './parts/door';
 import { addIsland } from './parts/island';
 import { addLampFaces } from './parts/lamps';
-import { inPlane } from './parts/pattern-coordinates';
+import { addShelves } from './parts/shelves';
 import { addOutside, addShell } from './parts/shell';
 import { addSink } from './parts/sink';
 import { addStools } from './parts/stools';
 import { addTallUnits } from './parts/tall-units';
 import { addWallUnits } from './parts/wall-units';
+import { addWaterfall } from './parts/waterfall';
 import { addFineOpenings } from './parts/window';
 import type { Plan } from './plan/types';
 
@@ -42,8 +44,11 @@ export function buildFine(plan: Plan): FineGeometry {
   addBacksplash(parts, plan);
   addUpstand(parts, plan);
   addCooktop(parts, plan);
-  addHood(parts, plan, { surface: 'appliance', coordinates: inPlane(), piece: parts.newPiece() });
+  addHood(parts, plan);
   addIsland(parts, plan);
   addStools(parts, plan);
+  addWaterfall(parts, plan);
+  addShelves(parts, plan);
+  addBlinds(parts, plan);
   return { rects: splitContacts(parts.rects, parts.solids, cutFineRect), solids: parts.solids, bars: parts.bars };
 }

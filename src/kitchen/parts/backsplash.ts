@@ -1,50 +1,92 @@
+import type { RunRows } from '../../model/layout/types';
+import { ENDS, inwards, neighbor } from '../plan/run-ends';
 import type { Plan } from '../plan/types';
 import type { Assembly } from './assembly';
-import { backSide, leftSide } from './base-units';
 import { hollowAll } from './cut-holes';
 import { tileHoles } from './opening-leaves';
-import { inPlane } from './pattern-coordinates';
-import { boxAt, type Extent } from './side';
+import { type Coordinates, onWall } from './pattern-coordinates';
+import { boxAt, type Extent, rightward, type Side, solidAt, wallSide } from './side';
 
 /** Tile and its bed; the upstand's slab, m. */
 export const BACKSPLASH_THICKNESS = 0.008;
 const UPSTAND_THICKNESS = 0.015;
 
-/** Tile on the back wall from counter to wall units, behind the cooktop up to the hood, round any window. Whole tiles start on the counter. */
-export function addBacksplash(parts: Assembly, plan: Plan): void {
-  const side = backSide(plan);
-  const d = [0, BACKSPLASH_THICKNESS] as const;
-  const skin = { surface: 'backsplash', coordinates: inPlane([0, 0, plan.counter.top]) } as const;
+/**
+ * Where the wall over a run's counter is finished with something else than the wall's paint, as fields of its plane: an
+ * upstand; or tile from the counter to the wall units and up to the hood, or up to the ceiling wherever no wall units hang.
+ */
+export function splashFields(plan: Plan, { wall, splash, over }: RunRows): Extent[] {
+  const { top } = plan.counter;
+  const field = (from: number, to: number, z0: number, z1: number): Extent => ({ a: [from, to], d: [0, 0], z: [z0, z1] });
+  if (splash.kind === 'upstand') {
+    return plan.upstand > 0 ? [field(splash.from, splash.to, top, top + plan.upstand)] : [];
+  }
   const { bottom } = plan.wallUnits;
-  const tile = (extent: Extent): void => {
-    const [min, max] = boxAt(side, extent);
-    for (const part of hollowAll({ min, max }, tileHoles(plan))) parts.box(skin, part.min, part.max);
-  };
-  tile({ a: [0, plan.back.to], d, z: [plan.counter.top, bottom] });
-  if (plan.hood.bottom > bottom) {
-    tile({ a: [plan.hood.from, plan.hood.to], d, z: [bottom, plan.hood.bottom] });
+  const fields = [field(splash.from, splash.to, top, bottom)];
+  if (splash.kind === 'backsplash-to-ceiling') {
+    let at = splash.from;
+    for (const row of [...over].sort((a, b) => a.from - b.from)) {
+      if (row.from > at) fields.push(field(at, Math.min(row.from, splash.to), bottom, plan.height));
+      at = Math.max(at, row.to);
+    }
+    if (splash.to > at) fields.push(field(at, splash.to, bottom, plan.height));
+  } else if (plan.hood?.run === wall && plan.hood.bottom > bottom) {
+    fields.push(field(plan.hood.from, plan.hood.to, bottom, plan.hood.bottom));
+  }
+  return fields;
+}
+
+/** Tile on the walls behind the counters, round any window. Whole tiles start on the counter; one field a run. */
+export function addBacksplash(parts: Assembly, plan: Plan): void {
+  for (const run of plan.runs) {
+    if (run.splash.kind === 'upstand') continue;
+    const side = wallSide(plan, run.wall);
+    const coordinates = onWall(side, leftEnd(side, run), plan.counter.top, BACKSPLASH_THICKNESS);
+    const skin = { surface: 'backsplash', coordinates, piece: parts.newField() } as const;
+    for (const extent of splashFields(plan, run)) {
+      const tile = besideTheOther(plan, run, { ...extent, d: [0, BACKSPLASH_THICKNESS] });
+      for (const part of hollowAll(solidAt(side, tile), tileHoles(plan))) parts.box(skin, part.min, part.max);
+    }
   }
 }
 
-/** The strip of counter material on the window wall. Its pattern turns over the top edge. */
+/** Strips of counter material on the walls. Their pattern turns over the top edge. */
 export function addUpstand(parts: Assembly, plan: Plan): void {
-  const from = plan.left.end - plan.counter.overhang;
-  const [min, max] = boxAt(leftSide, {
-    a: [from, plan.depth - BACKSPLASH_THICKNESS],
-    d: [0, UPSTAND_THICKNESS],
-    z: [plan.counter.top, plan.counter.top + plan.upstand],
+  for (const run of plan.runs) {
+    if (run.splash.kind !== 'upstand') continue;
+    const side = wallSide(plan, run.wall);
+    const coordinates = turnedOver(side, leftEnd(side, run), plan.counter.top);
+    const skin = { surface: 'upstand', coordinates, piece: parts.newPiece() } as const;
+    const fields = splashFields(plan, run);
+    for (const extent of fields) {
+      const strip = besideTheOther(plan, run, { ...extent, d: [0, UPSTAND_THICKNESS] });
+      parts.box(skin, ...boxAt(side, strip));
+    }
+  }
+}
+
+/** The end of a run's finished wall that is on one's left when one faces it. */
+const leftEnd = (side: Side, { splash }: RunRows): number => (rightward(side) > 0 ? splash.from : splash.to);
+
+/** In a corner the finish of one wall stops at that of the other. */
+function besideTheOther(plan: Plan, run: RunRows, extent: Extent): Extent {
+  const [from, to] = ENDS.map((end, i) => {
+    const at = extent.a[i]!;
+    const other = run.ends[end] === 'meets' && at === run.splash[end] ? neighbor(plan, run, end) : undefined;
+    if (!other) return at;
+    return at + inwards(end) * (other.splash.kind === 'upstand' ? upstandThickness(plan) : BACKSPLASH_THICKNESS);
   });
-  const piece = parts.newPiece();
-  parts.box(
-    {
-      surface: 'upstand',
-      coordinates: ([x, y, z], normal) => {
-        const turned = UPSTAND_THICKNESS - x;
-        return [normal === 1 ? y - from - turned : y - from, z - min[2] + (normal === 2 ? turned : 0)];
-      },
-      piece,
-    },
-    min,
-    max,
-  );
+  return { ...extent, a: [from!, to!] };
+}
+
+const upstandThickness = ({ upstand }: Plan): number => (upstand > 0 ? UPSTAND_THICKNESS : 0);
+
+/** From the lower left corner of the strip's face; top and ends turn over their edges. */
+function turnedOver(side: Side, left: number, bottom: number): Coordinates {
+  const right = rightward(side);
+  return (point, normal) => {
+    const turned = UPSTAND_THICKNESS - side.outward * (point[side.along === 0 ? 1 : 0] - side.wall);
+    const s = right * (point[side.along] - left);
+    return [normal === side.along ? s - turned : s, point[2] - bottom + (normal === 2 ? turned : 0)];
+  };
 }

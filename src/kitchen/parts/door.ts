@@ -1,6 +1,8 @@
 import type { Solid } from '../../engine/light/types';
 import type { Wall } from '../../model/kitchen';
 import { CASING as CASING_MM } from '../../model/layout/measures';
+import type { RunRows } from '../../model/layout/types';
+import { type End, wallLength } from '../plan/run-ends';
 import type { Plan } from '../plan/types';
 import type { Assembly } from './assembly';
 import { addFront, FRONT_GAP } from './front';
@@ -43,28 +45,74 @@ export function addDoor(parts: Assembly, plan: Plan): void {
   addTrim(parts, doorSide, 0, { a: [from, to], d: [0, CASING.depth], z: [height, height + w] });
 }
 
-/** Skirting along the walls that units leave free. */
+/** Skirting along the walls that units, doors and an open side leave free. */
 export function addSkirting(parts: Assembly, plan: Plan): void {
   if (plan.skirting === 0) return;
-  const w = CASING.width;
-  const plinth = plan.depth - plan.baseDepth + (plan.skirting < plan.plinth.top ? plan.plinth.recess : 0);
-  addRun(parts, plan, 'front', 0, plan.door.from - w);
-  addRun(parts, plan, 'front', plan.door.to + w, plan.width);
-  addRun(parts, plan, 'left', SKIRTING_DEPTH, plan.left.end);
-  addRun(parts, plan, 'right', SKIRTING_DEPTH, plinth);
+  for (const wall of ['front', 'left', 'right', 'back'] as const) {
+    const side = wallSide(plan, wall);
+    for (const [from, to] of freeAlong(plan, wall)) {
+      addTrim(parts, side, side.along, { a: [from, to], d: [0, SKIRTING_DEPTH], z: [0, plan.skirting] });
+    }
+  }
 }
 
-/** Skirting along a wall, interrupted by glazed doors. */
-function addRun(parts: Assembly, plan: Plan, wall: Wall, from: number, to: number): void {
-  const side = wallSide(plan, wall);
-  const doors = plan.openings.filter((opening) => opening.wall === wall && opening.kind === 'glazed-door');
-  let start = from;
-  for (const gap of [...doors.sort((a, b) => a.from - b.from), { from: to, to }]) {
-    const end = Math.min(gap.from, to);
-    if (end > start)
-      addTrim(parts, side, side.along, { a: [start, end], d: [0, SKIRTING_DEPTH], z: [0, plan.skirting] });
-    start = Math.max(start, gap.to);
+type Range = readonly [from: number, to: number];
+
+/** What stands against a wall leaves of its length. In a corner of the room side walls stop at the skirting across. */
+function freeAlong(plan: Plan, wall: Wall): Range[] {
+  const covers = coversOf(plan, wall);
+  const length = wallLength(plan, wall);
+  const inset = wall === 'left' || wall === 'right' ? SKIRTING_DEPTH : 0;
+  const free: Range[] = [];
+  let start = inset;
+  for (const [from, to] of [...covers, [length - inset, length] as const].sort((a, b) => a[0] - b[0])) {
+    const end = Math.min(from, length - inset);
+    if (end > start) free.push([start, end]);
+    start = Math.max(start, to);
   }
+  return free;
+}
+
+function coversOf(plan: Plan, wall: Wall): Range[] {
+  const { door, island, openSide } = plan;
+  // Skirting lower than the toe kick runs on to the plinth.
+  const recess = plan.skirting < plan.plinth.top ? plan.plinth.recess : 0;
+  const covers: Range[] = plan.openings
+    .filter((opening) => opening.wall === wall && opening.kind === 'glazed-door')
+    .map(({ from, to }) => [from, to]);
+  if (wall === 'front') covers.push([door.from - CASING.width, door.to + CASING.width]);
+  if (openSide?.wall === wall) covers.push([openSide.from, openSide.to]);
+  if (island && island.joined === wall) {
+    const isEnd = plan.runs.some((run) => run.wall === wall && run.ends.from === 'meets');
+    covers.push([island.body.y0 + recess, isEnd ? island.body.y1 : island.body.y1 - recess]);
+  }
+  for (const run of plan.runs) {
+    if (run.wall === wall) covers.push(standingOf(plan, run));
+    else if (run.wall === 'back' ? wall !== 'front' : wall !== 'left' && wall !== 'right') {
+      const end = run.wall === 'back' ? (wall === 'left' ? 'from' : 'to') : wall === 'front' ? 'from' : 'to';
+      covers.push(...coverAcross(plan, run, end, wall, plan.baseDepth - recess));
+    }
+  }
+  return covers;
+}
+
+/** What a run covers of its own wall, from the outer face of its panels. */
+function standingOf(plan: Plan, { base, panels, tall, ends, wall }: RunRows): Range {
+  const all = [base, ...panels, ...tall];
+  const from = Math.min(...all.map((span) => span.from));
+  const to = Math.max(...all.map((span) => span.to));
+  return [from, ends.to === 'meets' ? wallLength(plan, wall) : to];
+}
+
+/** What a run that ends at a wall covers of it. */
+function coverAcross(plan: Plan, run: RunRows, end: End, wall: Wall, deep: number): Range[] {
+  const at = end === 'from' ? 0 : wallLength(plan, run.wall);
+  const all = [run.base, ...run.panels, ...run.tall];
+  if (!all.some((span) => Math.abs(span[end] - at) < 1e-6)) return [];
+  const { wall: plane, outward, along } = wallSide(plan, run.wall);
+  // Along the wall across, the run stands from its own wall outward.
+  const out = plane + outward * deep;
+  return along === wallSide(plan, wall).along ? [] : [[Math.min(plane, out), Math.max(plane, out)]];
 }
 
 function addTrim(parts: Assembly, side: Side, grain: 0 | 1 | 2, extent: Extent): void {

@@ -1,7 +1,7 @@
 import type { Solid } from '../../engine/light/types';
 import { DOOR_LEAF, FRAME, NOSING, SASH } from '../../model/layout/measures';
 import type { Plan, PlannedOpening } from '../plan/types';
-import { boxAt, type Extent, wallSide } from './side';
+import { type Extent, solidAt, wallSide } from './side';
 
 type Range = readonly [number, number];
 
@@ -50,7 +50,7 @@ export function glassOf(opening: PlannedOpening, { a, z }: Field): Field {
 /** The openings through the walls, from the glass to just before the wall: boxes that straddle the walls' planes. */
 export const openingHoles = (plan: Plan): Solid[] =>
   plan.openings.map(({ wall, from, to, sill, head, reveal }) =>
-    solidAt(plan, wall, { a: [from, to], d: [-reveal, 0.01], z: [sill, head] }),
+    solidAt(wallSide(plan, wall), { a: [from, to], d: [-reveal, 0.01], z: [sill, head] }),
   );
 
 /** What a wall's tiles leave free: the openings with the nosings of their sills. */
@@ -58,7 +58,7 @@ export const tileHoles = (plan: Plan): Solid[] => [
   ...openingHoles(plan),
   ...plan.openings
     .filter(({ kind }) => kind === 'window')
-    .map((opening) => solidAt(plan, opening.wall, nosingOf(opening))),
+    .map((opening) => solidAt(wallSide(plan, opening.wall), nosingOf(opening))),
 ];
 
 /** The nosing of a window's sill board. */
@@ -67,8 +67,3 @@ export const nosingOf = ({ from, to, sill }: PlannedOpening): Extent => ({
   d: [0, m(NOSING.depth)],
   z: [sill - m(NOSING.thickness), sill],
 });
-
-function solidAt(plan: Plan, wall: PlannedOpening['wall'], extent: Extent): Solid {
-  const [min, max] = boxAt(wallSide(plan, wall), extent);
-  return { min, max };
-}

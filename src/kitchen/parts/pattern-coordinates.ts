@@ -1,5 +1,6 @@
 import type { Vec3 } from '../../engine/light/types';
 import type { Axis, Sign } from './axes';
+import { rightward, type Side } from './side';
 
 /** Pattern coordinates (s, t) in m of a point on a face whose outward normal lies along an axis. Affine per face. */
 export type Coordinates = (point: Vec3, normal: Axis, sign: Sign) => readonly [s: number, t: number];
@@ -12,6 +13,19 @@ export const inPlane =
     if (normal === 1) return [x - from[0], z - from[2]];
     return [x - from[0], y - from[1]];
   };
+
+/**
+ * A sheet of tile on a wall, from the lower left corner of its face: s to the right as one faces it, t up. Its edges (it is
+ * `thickness` m thick) are folded back into the face, so that they add nothing to its extent.
+ */
+export function onWall(side: Side, left: number, bottom: number, thickness: number): Coordinates {
+  const right = rightward(side);
+  return (point, normal, sign) => {
+    const behind = thickness - side.outward * (point[side.along === 0 ? 1 : 0] - side.wall);
+    const along = point[side.along] - (normal === side.along ? sign * behind : 0);
+    return [right * (along - left), point[2] - bottom - (normal === 2 ? sign * behind : 0)];
+  };
+}
 
 /**
  * A slab seen from above, with its edges and underside unfolded outward, so that a vein runs over the edge.

@@ -1,4 +1,4 @@
-import type { Vec3 } from '../../engine/light/types';
+import type { Solid, Vec3 } from '../../engine/light/types';
 import type { Wall } from '../../model/kitchen';
 import type { Plan } from '../plan/types';
 import type { Face } from './axes';
@@ -32,6 +32,9 @@ export function pointAt(side: Side, a: number, d: number, z: number): Vec3 {
   return side.along === 0 ? [a, out, z] : [out, a, z];
 }
 
+/** Whether a grows (1) or shrinks (-1) to the right of one who faces this side. */
+export const rightward = ({ along, outward }: Side): 1 | -1 => (along === 1 ? outward : outward === 1 ? -1 : 1);
+
 /** The extent as a box in the world. */
 export function boxAt(side: Side, { a, d, z }: Extent): readonly [min: Vec3, max: Vec3] {
   const p = pointAt(side, a[0], d[0], z[0]);
@@ -40,6 +43,15 @@ export function boxAt(side: Side, { a, d, z }: Extent): readonly [min: Vec3, max
   const most: Vec3 = [Math.max(p[0], q[0]), Math.max(p[1], q[1]), Math.max(p[2], q[2])];
   return [least, most];
 }
+
+/** The extent as a solid. */
+export function solidAt(side: Side, extent: Extent): Solid {
+  const [min, max] = boxAt(side, extent);
+  return { min, max };
+}
+
+/** A field in a plane d = constant as a box that straddles it. */
+export const around = (side: Side, { a, d, z }: Extent): Solid => solidAt(side, { a, d: [d[0] - 0.01, d[1] + 0.01], z });
 
 /** The world face that looks along +-a or +-d of this side. */
 export function faceAt(side: Side, local: 'a-' | 'a+' | 'd-' | 'd+'): Face {

@@ -1,88 +1,89 @@
+import type { TallBlock, TallUnit } from '../../model/layout/types';
 import type { Plan } from '../plan/types';
 import type { Assembly } from './assembly';
-import { addPlinth, backSide } from './base-units';
-import { addFront, FRONT_GAP, FRONT_THICKNESS } from './front';
+import { addPlinth } from './base-units';
+import { addFridge } from './fridge';
+import { FRONT_GAP, FRONT_THICKNESS, type FrontPlace, type FrontZone } from './front';
+import { addOven, OVEN_HEIGHT } from './oven';
 import { grained } from './pattern-coordinates';
-import { boxAt, pointAt } from './side';
-import { addDoor, addUnitFronts, type FrontZone, GAP_ABOVE, GAP_BELOW } from './unit-fronts';
+import { boxAt, type Extent, type Side, wallSide } from './side';
+import { addDoor, addUnitFronts, GAP_ABOVE, GAP_BELOW } from './unit-fronts';
 
-/** Built-in oven: niche height and height of its control panel, m. */
-export const OVEN_HEIGHT = 0.595;
-const CONTROL_HEIGHT = 0.1;
-const OVEN_HANDLE_STAND = 0.035;
-
-/** Side panel, carcass, plinth; drawers, oven and door in one unit, fridge and freezer behind doors in the other. */
+/** Every block of tall units: side panels, carcass, plinth, fillers, and the fronts of each unit. */
 export function addTallUnits(parts: Assembly, plan: Plan): void {
-  const side = backSide(plan);
+  for (const run of plan.runs) {
+    const side = wallSide(plan, run.wall);
+    for (const block of run.tall) {
+      addBody(parts, plan, side, block);
+      for (const unit of block.units) addTallFronts(parts, plan, side, block, unit);
+    }
+  }
+}
+
+/** The carcasses of a block, between its side panels. */
+export function tallCarcass({ from, to, panels }: TallBlock): Extent['a'] {
+  const low = panels.filter((panel) => panel.from === from).map((panel) => panel.to);
+  const high = panels.filter((panel) => panel.to === to).map((panel) => panel.from);
+  return [Math.max(from, ...low), Math.min(to, ...high)];
+}
+
+/** The niche of an oven at working height. */
+export const ovenNiche = ({ counter }: Plan, { from, to }: TallUnit): FrontPlace => ({
+  a: [from, to],
+  z: [counter.bottom, counter.bottom + OVEN_HEIGHT],
+});
+
+function addBody(parts: Assembly, plan: Plan, side: Side, block: TallBlock): void {
+  const top = plan.tallTop;
   const back = plan.baseDepth - FRONT_THICKNESS;
-  const { panel, oven, fridge, top } = plan.tall;
-  const skin = () => {
+  const box = (extent: Extent): void => {
     const piece = parts.newPiece();
-    return { surface: 'tall-fronts', coordinates: grained(2, piece), piece } as const;
+    parts.box({ surface: 'tall-fronts', coordinates: grained(2, piece), piece }, ...boxAt(side, extent));
   };
-  parts.box(skin(), ...boxAt(side, { a: [panel.from, panel.to], d: [0, plan.counter.depth], z: [0, top] }));
-  parts.box(skin(), ...boxAt(side, { a: [panel.to, plan.width], d: [0, back], z: [plan.plinth.top, top] }));
-  addPlinth(
-    parts,
-    boxAt(side, {
-      a: [panel.to, plan.width],
-      d: [0, plan.baseDepth - plan.plinth.recess],
-      z: [0, plan.plinth.top],
-    }),
-    0,
-  );
-  parts.box(
-    skin(),
-    ...boxAt(side, {
-      a: [fridge.to + FRONT_GAP / 2, plan.width],
+  for (const { from, to } of block.panels) box({ a: [from, to], d: [0, plan.counter.depth], z: [0, top] });
+  const a = tallCarcass(block);
+  box({ a, d: [0, back], z: [plan.plinth.top, top] });
+  const plinth = plan.baseDepth - plan.plinth.recess;
+  addPlinth(parts, boxAt(side, { a, d: [0, plinth], z: [0, plan.plinth.top] }), side.along);
+  for (const { from, to } of block.fillers) {
+    const clear = (at: number, unitEnd: 'from' | 'to'): number =>
+      block.units.some((unit) => Math.abs(unit[unitEnd] - at) < 1e-6) ? FRONT_GAP / 2 : 0;
+    box({
+      a: [from + clear(from, 'to'), to - clear(to, 'from')],
       d: [back, plan.baseDepth],
       z: [plan.plinth.top + GAP_BELOW, top - GAP_ABOVE],
-    }),
-  );
+    });
+  }
+}
 
+/** Doors hang so that they open away from the middle of the run: the outermost unit's at its outer side. */
+function addTallFronts(parts: Assembly, plan: Plan, side: Side, block: TallBlock, unit: TallUnit): void {
   const low: FrontZone = {
     side,
-    back,
+    back: plan.baseDepth - FRONT_THICKNESS,
     z: [plan.plinth.top, plan.counter.bottom],
     surface: 'tall-fronts',
-    fivePiece: plan.fivePiece,
     handleEnd: 'top',
   };
   const high: FrontZone = { ...low, handleEnd: 'bottom' };
-  const doorTop = top - GAP_ABOVE;
-  const ovenTop = plan.counter.bottom + OVEN_HEIGHT;
-  const [ovenSpan, fridgeSpan] = [oven, fridge].map((s) => [s.from + FRONT_GAP / 2, s.to - FRONT_GAP / 2] as const);
-
-  addUnitFronts(parts, low, { kind: 'drawers', ...oven, handle: 'low' });
-  addOven(parts, plan, ovenSpan!, ovenTop);
-  addDoor(parts, high, { a: ovenSpan!, z: [ovenTop + FRONT_GAP, doorTop] }, 'high', parts.newPiece());
-
-  const sheet = parts.newPiece();
-  addDoor(
-    parts,
-    low,
-    { a: fridgeSpan!, z: [plan.plinth.top + GAP_BELOW, plan.counter.bottom - GAP_ABOVE] },
-    'low',
-    sheet,
-  );
-  addDoor(parts, high, { a: fridgeSpan!, z: [plan.counter.bottom, doorTop] }, 'low', sheet);
-}
-
-/** Control panel over a framed glass door with a bar handle. */
-function addOven(parts: Assembly, plan: Plan, a: readonly [number, number], top: number): void {
-  const side = backSide(plan);
-  const back = plan.baseDepth - FRONT_THICKNESS;
-  const sheet = parts.newPiece();
-  const split = top - CONTROL_HEIGHT;
-  const whole = { a, back, surface: 'appliance', sheet } as const;
-  addFront(parts, side, { ...whole, z: [split, top], fivePiece: false });
-  addFront(parts, side, { ...whole, z: [plan.counter.bottom, split - FRONT_GAP], fivePiece: true });
-  const z = split - 0.04;
-  const d = plan.baseDepth + OVEN_HANDLE_STAND;
-  parts.bars.push({
-    surface: 'appliance',
-    from: pointAt(side, a[0] + 0.05, d, z),
-    to: pointAt(side, a[1] - 0.05, d, z),
-    stand: [0, -OVEN_HANDLE_STAND, 0],
-  });
+  const a = [unit.from, unit.to] as const;
+  const isOutermost = block.end === 'to' ? unit === block.units.at(-1) : unit === block.units[0];
+  const handle = (block.end === 'to') === isOutermost ? 'low' : 'high';
+  switch (unit.kind) {
+    case 'oven': {
+      const niche = ovenNiche(plan, unit);
+      addUnitFronts(parts, plan, low, { kind: 'drawers', from: unit.from, to: unit.to, handle: 'low' });
+      addOven(parts, plan, low, niche);
+      addDoor(parts, plan, high, { a, z: [niche.z[1] + FRONT_GAP - GAP_BELOW, plan.tallTop] }, handle);
+      return;
+    }
+    case 'fridge':
+      addFridge(parts, plan, { ...low, z: [low.z[0], plan.tallTop] }, { a, z: [low.z[0], plan.tallTop] });
+      return;
+    case 'larder': {
+      const sheet = parts.newPiece();
+      addDoor(parts, plan, low, { a, z: low.z }, handle, sheet);
+      addDoor(parts, plan, high, { a, z: [plan.counter.bottom - GAP_BELOW, plan.tallTop] }, handle, sheet);
+    }
+  }
 }
