@@ -1,8 +1,7 @@
 import type { Assembly } from './assembly';
-import { addFront, FRONT_GAP, FRONT_THICKNESS, type FrontPlace } from './front';
+import { addFront, FRONT_GAP, FRONT_THICKNESS, type FrontPlace, type FrontZone } from './front';
 import { outward } from './handles';
 import { pointAt } from './side';
-import type { FrontZone } from './unit-fronts';
 
 /** Control strip over the door, m. Common practice, no source. */
 const STRIP = 0.12;

@@ -1,8 +1,7 @@
 import type { Assembly } from './assembly';
-import { FRONT_THICKNESS, type FrontPlace } from './front';
+import { FRONT_THICKNESS, type FrontPlace, type FrontZone } from './front';
 import { grained } from './pattern-coordinates';
 import { boxAt, type Extent } from './side';
-import type { FrontZone } from './unit-fronts';
 
 /** Face of stiles and rails between two inset fronts, m (1 1/2 in); half of it at a module's edge. Common practice, no source. */
 export const FACE_FRAME = 0.038;

@@ -19,6 +19,18 @@ export interface FrontPlace {
   readonly z: readonly [number, number];
 }
 
+/** Where the fronts of a row stand. */
+export interface FrontZone {
+  readonly side: Side;
+  /** Distance of the carcass face from the wall, m. */
+  readonly back: number;
+  /** Carcass bottom and top, m. */
+  readonly z: readonly [number, number];
+  readonly surface: SurfaceId;
+  /** End of a door where its handle sits: top for base units, bottom for wall units. */
+  readonly handleEnd: 'top' | 'bottom';
+}
+
 export interface Front extends FrontPlace {
   /** Distance of the carcass face from the wall. */
   readonly back: number;

@@ -1,10 +1,9 @@
 import type { Vec3 } from '../../engine/light/types';
 import type { Plan } from '../plan/types';
 import type { Assembly, Bar } from './assembly';
-import { FRONT_THICKNESS, type FrontPlace } from './front';
+import { FRONT_THICKNESS, type FrontPlace, type FrontZone } from './front';
 import { grained } from './pattern-coordinates';
 import { boxAt, pointAt, type Side } from './side';
-import type { FrontZone } from './unit-fronts';
 
 // Measures of handles, m. Common practice, no source.
 

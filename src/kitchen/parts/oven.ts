@@ -1,9 +1,8 @@
 import type { Plan } from '../plan/types';
 import type { Assembly } from './assembly';
-import { addFront, FRONT_GAP, FRONT_THICKNESS, type FrontPlace } from './front';
+import { addFront, FRONT_GAP, FRONT_THICKNESS, type FrontPlace, type FrontZone } from './front';
 import { outward } from './handles';
 import { pointAt } from './side';
-import type { FrontZone } from './unit-fronts';
 
 /** Built-in oven: niche height, height of its control strip, m. Common practice, no source. */
 export const OVEN_HEIGHT = 0.595;

@@ -1,27 +1,13 @@
-import type { SurfaceId } from '../../engine/surface';
 import type { Unit } from '../../model/layout/types';
 import type { Plan } from '../plan/types';
 import type { Assembly } from './assembly';
 import { counterDrop } from './counter-edge';
 import { addFreeDishwasher } from './dishwasher';
-import { addFaceFrame, insetOpenings, REVEAL } from './face-frame';
-import { addFront, FRONT_GAP, FRONT_THICKNESS, type FrontPlace } from './front';
+import { addFaceFrame, FACE_FRAME, insetOpenings, REVEAL } from './face-frame';
+import { addFront, FRONT_GAP, type FrontPlace, type FrontZone } from './front';
 import { addGripRail, addPull, GRIP_GAP } from './handles';
 import { addOven, OVEN_HEIGHT } from './oven';
-import { boxAt, type Side } from './side';
 import { APRON } from './sink';
-
-/** Where the fronts of a row stand. */
-export interface FrontZone {
-  readonly side: Side;
-  /** Distance of the carcass face from the wall, m. */
-  readonly back: number;
-  /** Carcass bottom and top, m. */
-  readonly z: readonly [number, number];
-  readonly surface: SurfaceId;
-  /** End of a door where its handle sits: top for base units, bottom for wall units. */
-  readonly handleEnd: 'top' | 'bottom';
-}
 
 /** Clear of the carcass ends: 720 -> 715, m. */
 export const GAP_BELOW = 0.002;

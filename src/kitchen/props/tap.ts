@@ -1,59 +1,72 @@
 import type { PropMesh, Vec3 } from '../../engine/light/types';
 import { SURFACES } from '../../engine/surface';
-import { bowlBox, sinkMiddle } from '../parts/sink';
+import { pointAt } from '../parts/side';
+import { bowlExtents, sinkMiddle, sinkSide } from '../parts/sink';
 import type { Plan } from '../plan/types';
-import { append, emptyMesh, toProp } from './mesh';
+import { append, emptyMesh, type Mesh, toProp } from './mesh';
 import { tube } from './tube';
 
-/** Distance of the tap's axis behind the bowl; arched spout, m. */
+/** Distance of the tap's axis behind the bowl; arched spout, m. Common practice, no source. */
 const BEHIND = 0.045;
-const SPOUT = { radius: 0.011, rise: 0.29, reach: 0.2, drop: 0.07, steps: 14, sides: 12 };
+const ARCH = { radius: 0.011, rise: 0.29, reach: 0.2, drop: 0.07, steps: 14, sides: 12 };
+/** Straight spout: height of the body, where the spout leaves it, how far and how high it reaches. */
+const STRAIGHT = { body: 0.2, from: 0.165, radius: 0.0115, reach: 0.215, rise: 0.028, drop: 0.022 };
 
-/** A mixer tap behind the bowl: base and body, arched spout over the bowl, lever at the side; and the bowl's waste. */
+/** A place by the tap: along the run, out from the wall, above the counter. */
+type At = (a: number, d: number, z: number) => Vec3;
+
+/** A mixer tap behind the bowls: base, body, arched or straight spout, lever; and the waste of each bowl. */
 export function tapProp(plan: Plan): PropMesh {
-  const bowl = bowlBox(plan);
-  const x = bowl.min[0] - BEHIND;
-  const y = sinkMiddle(plan);
-  const z = plan.counter.top;
+  const side = sinkSide(plan);
+  const bowls = bowlExtents(plan);
+  const middle = sinkMiddle(plan);
+  const back = bowls[0]!.d[0] - BEHIND;
+  const at: At = (a, d, z) => pointAt(side, middle + a, back + d, plan.counter.top + z);
   const mesh = emptyMesh();
-  const upright = (heights: readonly number[], radii: readonly number[], at: Vec3 = [x, y, z]): void =>
-    append(
-      mesh,
-      tube(
-        heights.map((h): Vec3 => [at[0], at[1], at[2] + h]),
-        radii,
-        16,
-      ),
-    );
-  upright([0, 0.004, 0.006], [0.027, 0.027, 0.024]);
-  upright([0.006, 0.09, 0.094], [0.019, 0.019, 0.016]);
-  append(mesh, tube(spoutPath(x, y, z + 0.09), Array(SPOUT.steps + 3).fill(SPOUT.radius), SPOUT.sides));
-  append(
-    mesh,
-    tube(
-      [
-        [x, y + 0.017, z + 0.062],
-        [x, y + 0.045, z + 0.062],
-        [x + 0.012, y + 0.12, z + 0.085],
-      ],
-      [0.009, 0.0075, 0.005],
-      8,
-    ),
-  );
-  const middle: Vec3 = [(bowl.min[0] + bowl.max[0]) / 2, y, bowl.min[2]];
-  upright([0.0005, 0.003, 0.004], [0.045, 0.045, 0.041], middle);
+  upright(mesh, at, [0, 0.004, 0.006], [0.027, 0.027, 0.024]);
+  if (plan.sink.tap === 'arch') addArch(mesh, at);
+  else addStraight(mesh, at);
+  for (const { a, d, z } of bowls) {
+    const waste: At = (x, y, h) => pointAt(side, (a[0] + a[1]) / 2 + x, (d[0] + d[1]) / 2 + y, z[0] + h);
+    upright(mesh, waste, [0.0005, 0.003, 0.004], [0.045, 0.045, 0.041]);
+  }
   return toProp(mesh, SURFACES.indexOf('tap'), 'tap');
 }
 
-/** Up, over in a half circle towards the bowl, a little down. */
-function spoutPath(x: number, y: number, z: number): Vec3[] {
-  const r = SPOUT.reach / 2;
-  const top = z + SPOUT.rise - r;
-  const path: Vec3[] = [[x, y, z]];
-  for (let i = 0; i <= SPOUT.steps; i++) {
-    const angle = Math.PI * (1 - i / SPOUT.steps);
-    path.push([x + r + r * Math.cos(angle), y, top + r * Math.sin(angle)]);
+/** Up, over in a half circle towards the bowl, a little down; the lever at the side. */
+function addArch(mesh: Mesh, at: At): void {
+  upright(mesh, at, [0.006, 0.09, 0.094], [0.019, 0.019, 0.016]);
+  const r = ARCH.reach / 2;
+  const base = 0.09;
+  const top = base + ARCH.rise - r;
+  const path = [at(0, 0, base)];
+  for (let i = 0; i <= ARCH.steps; i++) {
+    const angle = Math.PI * (1 - i / ARCH.steps);
+    path.push(at(0, r + r * Math.cos(angle), top + r * Math.sin(angle)));
   }
-  path.push([x + SPOUT.reach, y, top - SPOUT.drop]);
-  return path;
+  path.push(at(0, ARCH.reach, top - ARCH.drop));
+  append(mesh, tube(path, Array(path.length).fill(ARCH.radius), ARCH.sides));
+  append(mesh, tube([at(0.017, 0, 0.062), at(0.045, 0, 0.062), at(0.12, 0.012, 0.085)], [0.009, 0.0075, 0.005], 8));
+}
+
+/** A spout that leaves the body near its top and rises a little; the lever on top. */
+function addStraight(mesh: Mesh, at: At): void {
+  const { body, from, radius, reach, rise, drop } = STRAIGHT;
+  upright(mesh, at, [0.006, body / 2, body, body + 0.004], [0.021, 0.021, 0.021, 0.018]);
+  const spout = [at(0, 0.012, from), at(0, reach / 2, from + rise / 2), at(0, reach - 0.015, from + rise)];
+  spout.push(at(0, reach, from + rise - 0.006), at(0, reach, from + rise - drop));
+  append(mesh, tube(spout, Array(spout.length).fill(radius), 12));
+  upright(mesh, at, [body + 0.006, body + 0.026, body + 0.03], [0.0195, 0.0195, 0.016]);
+  append(mesh, tube([at(0.01, 0, body + 0.02), at(0.06, 0, body + 0.03), at(0.125, 0, body + 0.05)], [0.007, 0.006, 0.0045], 8));
+}
+
+function upright(mesh: Mesh, at: At, heights: readonly number[], radii: readonly number[]): void {
+  append(
+    mesh,
+    tube(
+      heights.map((h) => at(0, 0, h)),
+      radii,
+      16,
+    ),
+  );
 }
