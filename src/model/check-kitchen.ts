@@ -2,16 +2,19 @@ import type { Problem } from '../engine/result';
 import { checkSite } from './check-daylight';
 import { checkFixtures } from './check-fixtures';
 import { type Bounds, checkNumber } from './check-number';
-import { checkOpenings } from './check-openings';
+import { checkOpenings, checkWhole } from './check-openings';
+import { checkRuns } from './check-runs';
 import type { Kitchen } from './kitchen';
 import { kitchenMisfits } from './kitchen-misfits';
 
 const mm = (least: number, most: number): Bounds => [least, most, 'mm'];
 
-/** Widest values the room builder is meant for: common sizes with ample margin (no source). */
-const BOUNDS: readonly (readonly [path: string, read: (kitchen: Kitchen) => number, bounds: Bounds])[] = [
-  ['room.width', (k) => k.room.width, mm(2400, 12000)],
-  ['room.depth', (k) => k.room.depth, mm(2400, 12000)],
+type Read = readonly [path: string, read: (kitchen: Kitchen) => number | undefined, bounds: Bounds];
+
+/** Widest values the room builder is meant for: common sizes with ample margin (no source). Absent parts are not read. */
+const BOUNDS: readonly Read[] = [
+  ['room.width', (k) => k.room.width, mm(1500, 12000)],
+  ['room.depth', (k) => k.room.depth, mm(1500, 12000)],
   ['room.height', (k) => k.room.height, mm(2000, 4500)],
   ['base.depth', (k) => k.base.depth, mm(300, 900)],
   ['base.carcass_height', (k) => k.base.carcass_height, mm(400, 1000)],
@@ -24,12 +27,18 @@ const BOUNDS: readonly (readonly [path: string, read: (kitchen: Kitchen) => numb
   ['wall_units.height', (k) => k.wall_units.height, mm(200, 1500)],
   ['wall_units.gap_above_counter', (k) => k.wall_units.gap_above_counter, mm(250, 1200)],
   ['tall_height', (k) => k.tall_height, mm(1200, 3000)],
-  ['island.x', (k) => k.island.x, mm(0, 12000)],
-  ['island.y', (k) => k.island.y, mm(0, 12000)],
-  ['island.width', (k) => k.island.width, mm(400, 5000)],
-  ['island.depth', (k) => k.island.depth, mm(400, 2500)],
-  ['island.seat_overhang', (k) => k.island.seat_overhang, mm(0, 600)],
+  ['island.x', (k) => k.island?.x, mm(0, 12000)],
+  ['island.y', (k) => k.island?.y, mm(0, 12000)],
+  ['island.width', (k) => k.island?.width, mm(400, 5000)],
+  ['island.depth', (k) => k.island?.depth, mm(400, 2500)],
+  ['island.seat_overhang', (k) => k.island?.seat_overhang, mm(0, 600)],
   ['sink.center', (k) => k.sink.center, mm(0, 12000)],
+  ['cooktop.center', (k) => k.cooktop.center, mm(0, 12000)],
+  ['cooktop.width', (k) => k.cooktop.width, mm(280, 920)],
+  ['open_side.from', (k) => k.open_side?.from, mm(0, 12000)],
+  ['open_side.to', (k) => k.open_side?.to, mm(0, 12000)],
+  ['open_side.height', (k) => k.open_side?.height, mm(1700, 4500)],
+  ['open_side.next_depth', (k) => k.open_side?.next_depth, mm(500, 12000)],
   ['door.width', (k) => k.door.width, mm(500, 2500)],
   ['door.height', (k) => k.door.height, mm(1700, 3500)],
   ['door.from_right', (k) => k.door.from_right, mm(0, 12000)],
@@ -40,7 +49,12 @@ const BOUNDS: readonly (readonly [path: string, read: (kitchen: Kitchen) => numb
 /** What is wrong with the sizes of a kitchen: each value alone, then what must fit into the room. */
 export function checkKitchen(kitchen: Kitchen, path: string): readonly Problem[] {
   const problems = [
-    ...BOUNDS.flatMap(([name, read, bounds]) => checkNumber(read(kitchen), bounds, `${path}.${name}`)),
+    ...BOUNDS.flatMap(([name, read, bounds]) => {
+      const value = read(kitchen);
+      return value === undefined ? [] : checkNumber(value, bounds, `${path}.${name}`);
+    }),
+    ...checkRuns(kitchen.runs, `${path}.runs`),
+    ...(kitchen.island ? checkWhole(kitchen.island.stools, [0, 8, 'stools'], `${path}.island.stools`) : []),
     ...checkSite(kitchen.site, `${path}.site`),
     ...checkOpenings(kitchen.openings, `${path}.openings`),
     ...checkFixtures(kitchen.fixtures, `${path}.fixtures`),

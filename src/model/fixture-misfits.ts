@@ -1,9 +1,12 @@
 import type { Fixture, FixtureKind } from './fixture';
 import type { Kitchen } from './kitchen';
+import { BLOCK_NAMES } from './layout/block-names';
 import { type Block, kitchenBlocks } from './layout/blocks';
+import { wallUnitHeights } from './layout/free-spans';
+import { counterTop, hoodPlace } from './layout/hood-place';
 import { type LampPlace, lampPlaces } from './layout/lamp-places';
 import { FRONT_THICKNESS, SHADE_HEIGHT } from './layout/measures';
-import type { Rows } from './layout/plan-rows';
+import type { Rows } from './layout/types';
 import { type Check, overlap, type Range } from './misfit';
 
 /** Clear above a counter below a pendant, and from its shade to the ceiling; least length of a strip, mm (our judgement). */
@@ -14,14 +17,6 @@ const LEAST_STRIP = 50;
 const ABOVE_UNITS = 60;
 /** A lamp keeps this clear of the edges of what it is let into, mm. */
 const EDGE = 5;
-
-const BLOCK_NAMES: { readonly [K in Block['kind']]: string } = {
-  counter: 'the counter',
-  tall: 'the tall units',
-  'wall-unit': 'the wall units',
-  island: 'the island',
-  hood: 'the hood',
-};
 
 const LAMP_NAMES: { readonly [K in FixtureKind]: string } = {
   downlight: 'Downlight',
@@ -60,7 +55,7 @@ export function fixtureChecks(kitchen: Kitchen, rows: Rows): Check[] {
   );
   const blocks = kitchenBlocks(kitchen, rows);
   return [
-    ...kitchen.fixtures.flatMap((fixture, i) => kindChecks(kitchen, fixture, `fixtures[${i}]`)),
+    ...kitchen.fixtures.flatMap((fixture, i) => kindChecks(kitchen, rows, fixture, `fixtures[${i}]`)),
     ...byFixture(lamps.flatMap((lamp) => [roomCheck(kitchen, lamp), ...placeChecks(kitchen, lamp, blocks)])),
     ...byFixture(lamps.flatMap((lamp, i) => overlapChecks(lamp, lamps.slice(0, i)))),
   ];
@@ -119,42 +114,77 @@ function roomCheck({ room }: Kitchen, lamp: Lamp): LampCheck {
 }
 
 /** Checks that concern all lamps of a kind at once. */
-function kindChecks(kitchen: Kitchen, fixture: Fixture, path: string): Check[] {
-  const { room, base, counter, wall_units } = kitchen;
-  const top = base.plinth_height + base.carcass_height + counter.thickness;
-  if (fixture.kind === 'pendant') {
-    const most = Math.floor(room.height - UNDER_CEILING - SHADE_HEIGHT * fixture.diameter);
-    return [
-      [
-        `${path}.height`,
-        fixture.height >= top + OVER_COUNTER,
-        `The pendants "${fixture.id}" hang too low over the counter.`,
-        `Use ${top + OVER_COUNTER} mm or more.`,
-      ],
-      [
-        `${path}.height`,
-        fixture.height <= most,
-        `The pendants "${fixture.id}" do not hang free of the ceiling.`,
-        `Use ${most} mm or less, or a smaller shade.`,
-      ],
-    ];
+function kindChecks(kitchen: Kitchen, rows: Rows, fixture: Fixture, path: string): Check[] {
+  switch (fixture.kind) {
+    case 'pendant':
+      return pendantChecks(kitchen, fixture, path);
+    case 'hood':
+      return [
+        [
+          `${path}.kind`,
+          hoodPlace(kitchen, rows) !== null,
+          `There is no hood for the lights "${fixture.id}".`,
+          'Leave them out, or put a hood over the cooktop.',
+        ],
+      ];
+    case 'under-cabinet':
+      return [wallUnitsCheck(rows, fixture, path)];
+    case 'strip':
+      return fixture.run === 'toe-kick'
+        ? [toeKickCheck(kitchen, fixture, path)]
+        : [wallUnitsCheck(rows, fixture, path), aboveCheck(kitchen, fixture, path)];
+    default:
+      return [];
   }
-  if (fixture.kind !== 'strip') return [];
-  if (fixture.run === 'toe-kick') {
-    const most = base.plinth_recess - FRONT_THICKNESS - 4;
-    const remedy = most >= 5 ? `Use ${most} mm or less, or set the toe kick back.` : 'Set the toe kick back.';
-    return [
-      [`${path}.width`, fixture.width <= most, `The strip "${fixture.id}" is too wide for the toe kick.`, remedy],
-    ];
-  }
-  const above = room.height - top - wall_units.gap_above_counter - wall_units.height;
+}
+
+type Strip = Extract<Fixture, { kind: 'under-cabinet' | 'strip' }>;
+
+function pendantChecks(kitchen: Kitchen, fixture: Extract<Fixture, { kind: 'pendant' }>, path: string): Check[] {
+  const least = counterTop(kitchen) + OVER_COUNTER;
+  const most = Math.floor(kitchen.room.height - UNDER_CEILING - SHADE_HEIGHT * fixture.diameter);
   return [
     [
-      `${path}.run`,
-      above >= ABOVE_UNITS,
-      `There is no room above the wall units for the strip "${fixture.id}".`,
-      `Leave ${ABOVE_UNITS} mm below the ceiling.`,
+      `${path}.at`,
+      kitchen.island !== null || fixture.at !== undefined,
+      `There is no island for the pendants "${fixture.id}" to hang over.`,
+      'Say where they hang, or leave them out.',
     ],
+    [
+      `${path}.height`,
+      fixture.height >= least,
+      `The pendants "${fixture.id}" hang too low over the counter.`,
+      `Use ${least} mm or more.`,
+    ],
+    [
+      `${path}.height`,
+      fixture.height <= most,
+      `The pendants "${fixture.id}" do not hang free of the ceiling.`,
+      `Use ${most} mm or less, or a smaller shade.`,
+    ],
+  ];
+}
+
+const wallUnitsCheck = ({ runs }: Rows, { id }: Strip, path: string): Check => [
+  `${path}.run`,
+  runs.some(({ over }) => over.length > 0),
+  `There are no wall units for the strip "${id}".`,
+  'Leave it out, or hang wall units over a run.',
+];
+
+function toeKickCheck({ base }: Kitchen, { id, width }: Strip, path: string): Check {
+  const most = base.plinth_recess - FRONT_THICKNESS - 4;
+  const remedy = most >= 5 ? `Use ${most} mm or less, or set the toe kick back.` : 'Set the toe kick back.';
+  return [`${path}.width`, width <= most, `The strip "${id}" is too wide for the toe kick.`, remedy];
+}
+
+function aboveCheck(kitchen: Kitchen, { id }: Strip, path: string): Check {
+  const [, top] = wallUnitHeights(kitchen);
+  return [
+    `${path}.run`,
+    kitchen.room.height - top >= ABOVE_UNITS,
+    `There is no room above the wall units for the strip "${id}".`,
+    `Leave ${ABOVE_UNITS} mm below the ceiling.`,
   ];
 }
 
@@ -182,9 +212,12 @@ function placeChecks(kitchen: Kitchen, lamp: Lamp, blocks: readonly Block[]): La
       return [lampCheck(lamp, fits, words, 'Use fewer or smaller lamps.')];
     }
     case 'under-cabinet': {
-      const front = kitchen.room.depth - kitchen.wall_units.depth;
-      const fits = within(lamp.rangeY, [front, kitchen.room.depth], 2 * EDGE) && lamp.width >= LEAST_STRIP;
+      const isUnder = blocks.some(
+        ({ kind, x, y }) =>
+          kind === 'wall-unit' && within(lamp.rangeX, x, 2 * EDGE) && within(lamp.rangeY, y, 2 * EDGE),
+      );
       const words = 'does not fit under the wall units';
+      const fits = isUnder && Math.max(lamp.width, lamp.depth) >= LEAST_STRIP;
       return [lampCheck(lamp, fits, [words, words], 'Make it narrower.')];
     }
     case 'strip': {

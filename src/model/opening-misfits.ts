@@ -1,6 +1,11 @@
 import type { Kitchen, Opening, Wall } from './kitchen';
-import { CASING, FRAME, HOOD, NOSING, RAIL, SASH } from './layout/measures';
-import type { Rows } from './layout/plan-rows';
+import { alongWall, blocksAtWall } from './layout/at-wall';
+import { BLOCK_NAMES } from './layout/block-names';
+import { kitchenBlocks } from './layout/blocks';
+import { counterTop } from './layout/hood-place';
+import { CASING, FRAME, NOSING, RAIL, SASH } from './layout/measures';
+import { wallLength } from './layout/run-ends';
+import type { Rows } from './layout/types';
 import { type Check, overlap, type Range } from './misfit';
 
 /** From an opening to the corner of the room, and between two openings, mm. */
@@ -12,7 +17,7 @@ const LEAST_LEAF = 400;
 const LEAST_GLASS = 80;
 const LEAST_REVEAL = SASH.depth + 3;
 
-const WALL_UNITS = 'the wall units';
+const WALL_UNITS = BLOCK_NAMES['wall-unit'];
 
 /** Something before a wall that would cover an opening, mm. */
 interface Cover {
@@ -92,43 +97,29 @@ function sizeChecks(kitchen: Kitchen, opening: Opening, path: string): Check[] {
   ];
 }
 
-const wallLength = ({ room }: Kitchen, wall: Wall): number =>
-  wall === 'left' || wall === 'right' ? room.depth : room.width;
-
 /** What stands before a wall. */
 function coversOn(kitchen: Kitchen, rows: Rows | null, wall: Wall): Cover[] {
-  const { room, base, counter, wall_units, door, tall_height, upstand_height } = kitchen;
-  const { width, depth } = room;
-  const top = base.plinth_height + base.carcass_height + counter.thickness;
-  const wallBottom = top + wall_units.gap_above_counter;
-  const wallUnits: Range = [wallBottom - RAIL.height, wallBottom + wall_units.height];
+  const covers: Cover[] = [];
   if (wall === 'front') {
-    const to = width - door.from_right;
-    return [{ name: 'the door', a: [to - door.width - CASING, to + CASING], z: [0, door.height + CASING] }];
+    const { door, room } = kitchen;
+    const to = room.width - door.from_right;
+    covers.push({ name: 'the door', a: [to - door.width - CASING, to + CASING], z: [0, door.height + CASING] });
   }
-  if (wall === 'right') return [{ name: 'the tall units', a: [depth - counter.depth, depth], z: [0, tall_height] }];
-  if (!rows) return [];
-  if (wall === 'left') {
-    return [
-      {
-        name: 'the counter and its upstand',
-        a: [rows.left.end - counter.overhang, depth],
-        z: [0, top + upstand_height],
-      },
-      { name: WALL_UNITS, a: [depth - wall_units.depth, depth], z: wallUnits },
-    ];
+  if (!rows) return covers;
+  const run = rows.runs.find((one) => one.wall === wall);
+  const top = counterTop(kitchen);
+  if (run?.splash.kind === 'upstand') {
+    const { from, to } = run.splash;
+    covers.push({ name: 'the counter and its upstand', a: [from, to], z: [0, top + kitchen.upstand_height] });
   }
-  const { from, to } = rows.back.cooktop;
-  const middle = (from + to) / 2;
-  const hood = top + HOOD.clearance;
-  const half = HOOD.chimney.width / 2;
-  return [
-    { name: 'the counter', a: [0, rows.back.to], z: [0, top] },
-    ...rows.wall.map((row): Cover => ({ name: WALL_UNITS, a: [row.from, row.to], z: wallUnits })),
-    { name: 'the hood', a: [from, to], z: [hood, hood + HOOD.canopy.height] },
-    { name: 'the hood', a: [middle - half, middle + half], z: [hood, room.height] },
-    { name: 'the tall units', a: [rows.tall.panel.from, width], z: [0, tall_height] },
-  ];
+  for (const block of blocksAtWall(kitchen, kitchenBlocks(kitchen, rows), wall)) {
+    // Below the wall units hides a rail.
+    const low = block.kind === 'wall-unit' ? RAIL.height : 0;
+    const isUpstand = run?.splash.kind === 'upstand' && block.kind === 'counter';
+    if (isUpstand) continue;
+    covers.push({ name: BLOCK_NAMES[block.kind], a: alongWall(block, wall), z: [block.z[0] - low, block.z[1]] });
+  }
+  return covers;
 }
 
 function coverCheck(opening: Opening, { name, a, z }: Cover, path: string): Check[] {
