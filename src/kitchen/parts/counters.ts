@@ -1,7 +1,7 @@
 import type { Plan } from '../plan/types';
 import type { Assembly, Skin } from './assembly';
-import { counterDrop, edgeOf, type FreeEdge, profileDepth, profileStrips, stripOf } from './counter-edge';
 import type { Face } from './axes';
+import { counterDrop, edgeOf, type FreeEdge, profileDepth, profileStrips, stripOf } from './counter-edge';
 import { hollowAll } from './cut-holes';
 import { unfolded } from './pattern-coordinates';
 import { sinkBowls } from './sink';
@@ -61,6 +61,11 @@ function addDrop(parts: Assembly, plan: Plan, edge: FreeEdge, skin: Skin): void 
 function hasRoom({ island }: Plan, { slab, normal, sign }: FreeEdge, deep: number): boolean {
   if (slab.surface !== 'island-counter' || !island) return true;
   const { counter, body } = island;
-  const clear = { '0-1': body.x0 - counter.x0, '01': counter.x1 - body.x1, '1-1': body.y0 - counter.y0, '11': counter.y1 - body.y1 };
+  const clear = {
+    '0-1': body.x0 - counter.x0,
+    '01': counter.x1 - body.x1,
+    '1-1': body.y0 - counter.y0,
+    '11': counter.y1 - body.y1,
+  };
   return clear[`${normal}${sign}`] >= deep - 1e-9;
 }

@@ -12,7 +12,13 @@ const HANDLE = { stand: 0.045, inset: 0.05, long: 0.55, short: 0.3 };
 const LEAST_FLAP = 0.15;
 
 /** Fridge over freezer in a tall cell (from module edge to module edge): behind fronts, or as two doors of the appliance itself. */
-export function addFridge(parts: Assembly, plan: Plan, zone: FrontZone, place: FrontPlace, handle: 'low' | 'high' = 'low'): void {
+export function addFridge(
+  parts: Assembly,
+  plan: Plan,
+  zone: FrontZone,
+  place: FrontPlace,
+  handle: 'low' | 'high' = 'low',
+): void {
   const low: FrontZone = { ...zone, handleEnd: 'top' };
   const high: FrontZone = { ...zone, handleEnd: 'bottom' };
   if (plan.fridge === 'hidden') {

@@ -37,7 +37,10 @@ type Span = readonly [from: number, to: number];
 /** The edges of all slabs that neither wall nor tall unit nor other slab stands against, apart from the gap before an apron. */
 export function freeEdges(plan: Plan, slabs: readonly Slab[] = counterSlabs(plan)): readonly FreeEdge[] {
   const bare = slabs.flatMap((slab) => {
-    const against = [...bodiesBeside(plan), ...slabs.filter((other) => other !== slab).map(({ box: [min, max] }) => ({ min, max }))];
+    const against = [
+      ...bodiesBeside(plan),
+      ...slabs.filter((other) => other !== slab).map(({ box: [min, max] }) => ({ min, max })),
+    ];
     return SIDES.flatMap(([normal, sign]) => {
       const at = slab.box[sign > 0 ? 1 : 0][normal];
       return freeSpans(slab, normal, sign, at, against).map(([from, to]) => ({ slab, normal, sign, at, from, to }));

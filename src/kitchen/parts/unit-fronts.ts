@@ -80,11 +80,13 @@ function addStack(parts: Assembly, plan: Plan, zone: FrontZone, cell: FrontPlace
 /** An oven under the counter, as high as its niche; what is left beside and below it is closed. */
 function addOvenUnit(parts: Assembly, plan: Plan, zone: FrontZone, { a, z }: FrontPlace): void {
   const spare = Math.max(0, a[1] - a[0] - OVEN_WIDTH) / 2;
-  const oven: FrontPlace = { a: [a[0] + spare, a[1] - spare], z: [Math.max(z[0], z[1] - OVEN_HEIGHT), z[1] - GAP_ABOVE] };
+  const oven: FrontPlace = {
+    a: [a[0] + spare, a[1] - spare],
+    z: [Math.max(z[0], z[1] - OVEN_HEIGHT), z[1] - GAP_ABOVE],
+  };
   addOven(parts, plan, zone, oven);
   const sheet = parts.newPiece();
-  const close = (part: FrontPlace): void =>
-    addFront(parts, zone.side, { ...zone, ...part, fivePiece: false, sheet });
+  const close = (part: FrontPlace): void => addFront(parts, zone.side, { ...zone, ...part, fivePiece: false, sheet });
   const low = z[0] + GAP_BELOW;
   if (oven.z[0] - FRONT_GAP - low > 0.01) {
     close({ a: [a[0] + FRONT_GAP / 2, a[1] - FRONT_GAP / 2], z: [low, oven.z[0] - FRONT_GAP] });

@@ -1,57 +1,50 @@
 import type { PropMesh, Vec3 } from '../../engine/light/types';
 import { SURFACES } from '../../engine/surface';
-import { cooktopBox } from '../parts/cooking';
-import { OVEN_HEIGHT } from '../parts/tall-units';
+import { cooktopExtent, cooktopSide } from '../parts/cooktop';
+import { pointAt } from '../parts/side';
 import type { Plan } from '../plan/types';
 import { append, emptyMesh, type Mesh, toProp } from './mesh';
-import { tube } from './tube';
 
 const RING = { width: 0.0022, above: 0.0004, sides: 40 };
-const KNOB = { radius: 0.02, depth: 0.022, fromEnd: 0.12, fromTop: 0.05 };
+/** Marks of the controls near the front edge, m. Common practice, no source. */
+const CONTROL = { radius: 0.005, sides: 12, apart: 0.045, count: 5, fromFront: 0.032 };
 
-/** The printed rings of the cooking zones, on the glass; in the light colour of the joinery. */
+/** Middles and radii of the cooking zones, as shares of the plate along the run and back from its front, m. */
+export const ZONES = [
+  { along: 0.24, back: 0.3, radius: 0.105 },
+  { along: 0.24, back: 0.74, radius: 0.08 },
+  { along: 0.76, back: 0.3, radius: 0.08 },
+  { along: 0.76, back: 0.74, radius: 0.105 },
+] as const;
+
+/** The printed rings of the cooking zones and their controls, on the glass; in the light color of the joinery. */
 export function zoneMarks(plan: Plan): PropMesh {
-  const [min, max] = cooktopBox(plan);
+  const side = cooktopSide(plan);
+  const { a, d, z } = cooktopExtent(plan);
+  const level = z[1] + RING.above;
   const mesh = emptyMesh();
-  const width = max[0] - min[0];
-  const depth = max[1] - min[1];
-  const z = max[2] + RING.above;
-  for (const [u, v, radius] of [
-    [0.24, 0.3, 0.105],
-    [0.24, 0.74, 0.08],
-    [0.76, 0.3, 0.08],
-    [0.76, 0.74, 0.105],
-  ] as const) {
-    append(mesh, flatRing([min[0] + u * width, min[1] + v * depth, z], radius));
+  for (const { along, back, radius } of ZONES) {
+    const at = pointAt(side, a[0] + along * (a[1] - a[0]), d[1] - back * (d[1] - d[0]), level);
+    append(mesh, flatRing(at, radius, RING.sides));
+  }
+  const middle = (a[0] + a[1]) / 2;
+  for (let i = 0; i < CONTROL.count; i++) {
+    const along = middle + (i - (CONTROL.count - 1) / 2) * CONTROL.apart;
+    append(mesh, flatRing(pointAt(side, along, d[1] - CONTROL.fromFront, level), CONTROL.radius, CONTROL.sides));
   }
   return toProp(mesh, SURFACES.indexOf('frame'), 'cooking zones');
 }
 
-/** Two knobs on the oven's control panel. */
-export function ovenKnobs(plan: Plan): PropMesh {
+function flatRing([x, y, z]: Vec3, radius: number, sides: number): Mesh {
   const mesh = emptyMesh();
-  const front = plan.depth - plan.baseDepth;
-  const z = plan.counter.bottom + OVEN_HEIGHT - KNOB.fromTop;
-  for (const x of [plan.tall.oven.from + KNOB.fromEnd, plan.tall.oven.to - KNOB.fromEnd]) {
-    const at = (out: number): Vec3 => [x, front - out, z];
-    append(
-      mesh,
-      tube([at(0), at(KNOB.depth - 0.003), at(KNOB.depth)], [KNOB.radius, KNOB.radius * 0.94, KNOB.radius * 0.84], 16),
-    );
-  }
-  return toProp(mesh, SURFACES.indexOf('appliance'), 'oven knobs');
-}
-
-function flatRing([x, y, z]: Vec3, radius: number): Mesh {
-  const mesh = emptyMesh();
-  for (let k = 0; k < RING.sides; k++) {
-    const angle = (2 * Math.PI * k) / RING.sides;
+  for (let k = 0; k < sides; k++) {
+    const angle = (2 * Math.PI * k) / sides;
     for (const r of [radius, radius + RING.width]) {
       mesh.positions.push(x + r * Math.cos(angle), y + r * Math.sin(angle), z);
       mesh.normals.push(0, 0, 1);
     }
     const a = 2 * k;
-    const b = (2 * k + 2) % (2 * RING.sides);
+    const b = (2 * k + 2) % (2 * sides);
     mesh.indices.push(a, a + 1, b, a + 1, b + 1, b);
   }
   return mesh;

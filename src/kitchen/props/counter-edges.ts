@@ -71,7 +71,13 @@ function addVertex({ mesh, pattern }: Out, plan: Plan, edge: FreeEdge, point: Pr
 }
 
 /** The profile's section where it ends in the open. */
-function addCap(out: Out, plan: Plan, edge: FreeEdge, end: 'from' | 'to', facets: readonly (readonly ProfilePoint[])[]): void {
+function addCap(
+  out: Out,
+  plan: Plan,
+  edge: FreeEdge,
+  end: 'from' | 'to',
+  facets: readonly (readonly ProfilePoint[])[],
+): void {
   const { mesh, pattern } = out;
   const first = mesh.positions.length / 3;
   const depth = profileDepth(edgeOf(plan, edge.slab), plan.counter.thickness);
@@ -81,7 +87,7 @@ function addCap(out: Out, plan: Plan, edge: FreeEdge, end: 'from' | 'to', facets
   const way = end === 'from' ? -1 : 1;
   const normal: Vec3 = edge.normal === 0 ? [0, way, 0] : [way, 0, 0];
   for (let k = 0; k <= outline.length; k++) mesh.normals.splice(3 * (first + k), 3, ...normal);
-  const isFlipped = ((edge.normal === 0) === edge.sign > 0) === (way > 0);
+  const isFlipped = ((edge.normal === 0) === edge.sign > 0) === way > 0;
   for (let k = 1; k < outline.length; k++) {
     if (isFlipped) mesh.indices.push(first, first + k + 1, first + k);
     else mesh.indices.push(first, first + k, first + k + 1);

@@ -74,4 +74,3 @@ function addEdge(mesh: Mesh, { from, to, stand, lip = [0, 0, 0] }: Bar): void {
   const inner = plus(from, out, -EDGE.thickness);
   append(mesh, box(inner, plus(to, lip)));
 }
-

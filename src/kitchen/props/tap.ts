@@ -1,4 +1,4 @@
-import type { PropMesh, Vec3 } from '../../engine/light/types';
+import type { PropMesh, Solid, Vec3 } from '../../engine/light/types';
 import { SURFACES } from '../../engine/surface';
 import { pointAt } from '../parts/side';
 import { bowlExtents, sinkMiddle, sinkSide } from '../parts/sink';
@@ -19,9 +19,7 @@ type At = (a: number, d: number, z: number) => Vec3;
 export function tapProp(plan: Plan): PropMesh {
   const side = sinkSide(plan);
   const bowls = bowlExtents(plan);
-  const middle = sinkMiddle(plan);
-  const back = bowls[0]!.d[0] - BEHIND;
-  const at: At = (a, d, z) => pointAt(side, middle + a, back + d, plan.counter.top + z);
+  const at = tapFoot(plan);
   const mesh = emptyMesh();
   upright(mesh, at, [0, 0.004, 0.006], [0.027, 0.027, 0.024]);
   if (plan.sink.tap === 'arch') addArch(mesh, at);
@@ -31,6 +29,21 @@ export function tapProp(plan: Plan): PropMesh {
     upright(mesh, waste, [0.0005, 0.003, 0.004], [0.045, 0.045, 0.041]);
   }
   return toProp(mesh, SURFACES.indexOf('tap'), 'tap');
+}
+
+/** The body of the tap as a box. */
+export function tapShade(plan: Plan): Solid {
+  const at = tapFoot(plan);
+  const [x, y, z] = at(0, 0, 0);
+  const half = 0.017;
+  return { min: [x - half, y - half, z], max: [x + half, y + half, at(0, 0, 0.19)[2]] };
+}
+
+/** From the middle of the tap's foot on the counter. */
+function tapFoot(plan: Plan): At {
+  const middle = sinkMiddle(plan);
+  const back = bowlExtents(plan)[0]!.d[0] - BEHIND;
+  return (a, d, z) => pointAt(sinkSide(plan), middle + a, back + d, plan.counter.top + z);
 }
 
 /** Up, over in a half circle towards the bowl, a little down; the lever at the side. */
@@ -57,7 +70,10 @@ function addStraight(mesh: Mesh, at: At): void {
   spout.push(at(0, reach, from + rise - 0.006), at(0, reach, from + rise - drop));
   append(mesh, tube(spout, Array(spout.length).fill(radius), 12));
   upright(mesh, at, [body + 0.006, body + 0.026, body + 0.03], [0.0195, 0.0195, 0.016]);
-  append(mesh, tube([at(0.01, 0, body + 0.02), at(0.06, 0, body + 0.03), at(0.125, 0, body + 0.05)], [0.007, 0.006, 0.0045], 8));
+  append(
+    mesh,
+    tube([at(0.01, 0, body + 0.02), at(0.06, 0, body + 0.03), at(0.125, 0, body + 0.05)], [0.007, 0.006, 0.0045], 8),
+  );
 }
 
 function upright(mesh: Mesh, at: At, heights: readonly number[], radii: readonly number[]): void {

@@ -1,0 +1,30 @@
+import type { PropMesh } from '../../engine/light/types';
+import { SURFACES } from '../../engine/surface';
+import { shelfBoards } from '../parts/shelves';
+import { boxAt } from '../parts/side';
+import type { Plan } from '../plan/types';
+import { box } from './box';
+import { append, emptyMesh, toProp } from './mesh';
+
+/** Brackets: from a board's ends, farthest apart, width, thickness, height on the wall, m. Common practice, no source. */
+const BRACKET = { fromEnd: 0.12, apart: 0.9, width: 0.025, thickness: 0.012, height: 0.13, clear: 5e-4 };
+
+/** Brackets under open shelves. None without shelves. */
+export function bracketProps(plan: Plan): PropMesh[] {
+  const boards = shelfBoards(plan);
+  if (boards.length === 0) return [];
+  const mesh = emptyMesh();
+  const { fromEnd, width, thickness, height, clear } = BRACKET;
+  for (const { side, extent } of boards) {
+    const [from, to] = [extent.a[0] + fromEnd, extent.a[1] - fromEnd];
+    const count = Math.max(1, Math.ceil((to - from) / BRACKET.apart));
+    const under = extent.z[0] - clear;
+    for (let i = 0; i <= count; i++) {
+      const middle = from + ((to - from) * i) / count;
+      const a = [middle - width / 2, middle + width / 2] as const;
+      append(mesh, box(...boxAt(side, { a, d: [clear, thickness], z: [under - height, under] })));
+      append(mesh, box(...boxAt(side, { a, d: [thickness, extent.d[1] - 0.03], z: [under - thickness / 2, under] })));
+    }
+  }
+  return [toProp(mesh, SURFACES.indexOf('hardware'), 'shelf brackets')];
+}
