@@ -3,7 +3,7 @@ import { checkSite } from './check-daylight';
 import { checkFixtures } from './check-fixtures';
 import { type Bounds, checkNumber } from './check-number';
 import { checkOpenings, checkWhole } from './check-openings';
-import { checkRuns } from './check-runs';
+import { checkRuns, RUN_BOUNDS } from './check-runs';
 import type { Kitchen } from './kitchen';
 import { kitchenMisfits } from './kitchen-misfits';
 
@@ -45,6 +45,14 @@ const BOUNDS: readonly Read[] = [
   ['skirting_height', (k) => k.skirting_height, mm(0, 400)],
   ['upstand_height', (k) => k.upstand_height, mm(0, 400)],
 ];
+
+/** What a length of a kitchen may be at all, mm: `room.width`, `runs[0].from`; what must fit beside it is another question. */
+export function kitchenBounds(path: string): readonly [least: number, most: number] {
+  const known = BOUNDS.find(([name]) => name === path);
+  if (known) return [known[2][0], known[2][1]];
+  if (/^runs\[\d\]\.(from|to)$/.test(path)) return [RUN_BOUNDS[0], RUN_BOUNDS[1]];
+  throw new Error(`no length of a kitchen stands at "${path}"`);
+}
 
 /** What is wrong with the sizes of a kitchen: each value alone, then what must fit into the room. */
 export function checkKitchen(kitchen: Kitchen, path: string): readonly Problem[] {

@@ -3,7 +3,8 @@ import { type Bounds, checkNumber } from './check-number';
 import type { Run, RunWall } from './kitchen';
 
 const ORDER: readonly RunWall[] = ['left', 'back', 'right'];
-const ALONG: Bounds = [0, 12000, 'mm'];
+/** Where a run may begin or end along its wall at all. */
+export const RUN_BOUNDS: Bounds = [0, 12000, 'mm'];
 /** More tall units at one end than a kitchen has (our judgement). */
 const MOST_TALL: Bounds = [0, 4, 'tall units'];
 
@@ -11,8 +12,8 @@ const MOST_TALL: Bounds = [0, 4, 'tall units'];
 export const checkRuns = (runs: readonly Run[], path: string): readonly Problem[] => [
   ...checkNumber(runs.length, [1, ORDER.length, 'runs'], path),
   ...runs.flatMap((run, i) => [
-    ...checkNumber(run.from, ALONG, `${path}[${i}].from`),
-    ...checkNumber(run.to, ALONG, `${path}[${i}].to`),
+    ...checkNumber(run.from, RUN_BOUNDS, `${path}[${i}].from`),
+    ...checkNumber(run.to, RUN_BOUNDS, `${path}[${i}].to`),
     ...checkNumber(run.tall_from.length, MOST_TALL, `${path}[${i}].tall_from`),
     ...checkNumber(run.tall_to.length, MOST_TALL, `${path}[${i}].tall_to`),
     ...checkOrder(runs, i, `${path}[${i}].wall`),
