@@ -11,8 +11,9 @@ import { handleProps } from './handles';
 import { append, emptyMesh, type Mesh, toProp } from './mesh';
 import { pendantProps } from './pendants';
 import { thingsOf } from './place-things';
-import { seatProps } from './seats';
+
 import { bracketProps } from './shelf-brackets';
+import { stoolProps } from './stools';
 import { tapProp, tapShade } from './tap';
 
 /** Everything that is not a rectangle: handles, tap, edges, marks, levers, pendants, seats, brackets and things for scale. */
@@ -24,7 +25,7 @@ export function detailProps(plan: Plan, fine: Pick<FineGeometry, 'bars'>): PropM
     ...counterEdgeProps(plan),
     doorLevers(plan),
     ...pendantProps(plan),
-    ...seatProps(plan),
+    ...stoolProps(plan),
     ...bracketProps(plan),
     ...thingProps(plan),
   ];
