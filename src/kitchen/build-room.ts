@@ -9,16 +9,12 @@ import { lampFaces } from './parts/lamps';
 import { windowApertures } from './parts/window';
 import { planKitchen } from './plan/plan-kitchen';
 import type { Plan } from './plan/types';
-import { ovenKnobs, zoneMarks } from './props/cooking-marks';
-import { doorLevers } from './props/door-lever';
-import { handleProps } from './props/handles';
-import { pendantProps } from './props/pendants';
-import { tapProp } from './props/tap';
+import { detailProps, detailShades } from './props/detail-props';
 import type { Room } from './types';
 import { eyeLimits, viewpoints } from './viewpoints';
 
 /**
- * Builds the L kitchen with island: geometry for light and for the picture, lamps, windows and viewpoints, in m.
+ * Builds a kitchen: geometry for light and for the picture, lamps, windows and viewpoints, in m.
  * Expects a kitchen whose parts fit its room (see checkKitchen).
  */
 export function buildRoom(kitchen: Kitchen, beams: readonly BeamRecord[] = []): Room {
@@ -32,14 +28,8 @@ export function buildRoom(kitchen: Kitchen, beams: readonly BeamRecord[] = []): 
       fine: fine.rects,
       lamps: lampFaces(plan, beams),
       windows: windowApertures(plan),
-      props: [
-        ...handleProps(fine.bars),
-        tapProp(plan),
-        zoneMarks(plan),
-        ovenKnobs(plan),
-        doorLevers(plan),
-        ...pendantProps(plan),
-      ],
+      props: detailProps(plan, fine),
+      shades: detailShades(plan),
       worktop: worktopIndices(fine.rects, plan),
     },
     surfaces: SURFACES,

@@ -2,13 +2,14 @@ import { cutRect, splitContacts } from '../engine/light/split-contacts';
 import type { Rect, Solid } from '../engine/light/types';
 import type { SurfaceId } from '../engine/surface';
 import type { RunRows } from '../model/layout/types';
-import { applianceFields } from './parts/appliance-fields';
 import { Assembly, type Skin } from './parts/assembly';
 import type { Face } from './parts/axes';
 import { splashFields } from './parts/backsplash';
-import { addHood } from './parts/cooking';
+import { coarseFields } from './parts/coarse-fields';
 import { plainRect } from './parts/cut-holes';
 import { addDoorway, doorHole } from './parts/door';
+import { type FrontField, frontFields } from './parts/front-fields';
+import { addCoarseHood } from './parts/hood';
 import { addLampFaces, lampHoles } from './parts/lamps';
 import { openingHoles } from './parts/opening-leaves';
 import { blank } from './parts/pattern-coordinates';
@@ -46,7 +47,7 @@ export function buildCoarse(plan: Plan): CoarseGeometry {
   for (const run of plan.runs) {
     for (const row of run.over) addWallCarcass(parts, plan, run, row, plan.wallUnits.depth, skin('wall-fronts'));
   }
-  addHood(parts, plan);
+  addCoarseHood(parts, plan);
   addCoarseIsland(parts, plan);
   for (const { min, max } of coarseSeats(plan)) parts.box(skin('frame'), min, max);
   return { rects: splitContacts(parts.rects.map(plainRect), parts.solids, cutRect), solids: parts.solids };
@@ -68,19 +69,19 @@ function addFinishedShell(parts: Assembly, plan: Plan): void {
   addDoorway(parts, plan);
 }
 
-/** A run under its counter; sink and cooktop are fields of the counter, appliances of the fronts. */
+/** A run under its counter; sink and cooktop are fields of the counter, appliances and an apron of the fronts. */
 function addRun(parts: Assembly, plan: Plan, run: RunRows): void {
   const { top, depth } = plan.counter;
   const side = wallSide(plan, run.wall);
   const box: Extent = { a: [run.counter.from, run.counter.to], d: [0, depth], z: [0, top] };
   const out = faceAt(side, 'd+');
+  const fields = frontFields(plan, run).filter(({ isTall }) => !isTall);
   const hasToeKick = plan.lamps.some(({ fixture }) => fixture.kind === 'strip' && fixture.run === 'toe-kick');
-  const fields = applianceFields(plan, run).filter(({ isTall }) => !isTall);
   const without: Face[] = fields.length > 0 ? ['z+', out] : ['z+'];
   if (hasToeKick) addOverToeKick(parts, plan, run, box, without);
   else addOnPlinth(parts, plan, side, box, 'base-fronts', without);
   if (fields.length > 0) addFrontFields(parts, plan, side, box, 'base-fronts', fields);
-  const holes = coarseFields(plan).map(({ box: { min, max } }) => flattened(top, min, max));
+  const holes = coarseFields(plan).map((field) => flattened(top, field.box));
   parts.face(skin('counter'), ...boxAt(side, box), 'z+', holes);
 }
 
@@ -103,34 +104,31 @@ function addOverToeKick(
   parts.face(skin('base-fronts'), min, max, 'z-', lampHoles(plan));
 }
 
-/** The front of a box with what is not finished as its fronts. */
+/** The front of a box over its plinth, with what in it is not finished as its fronts. */
 function addFrontFields(
   parts: Assembly,
   plan: Plan,
   side: Side,
   { a, d, z }: Extent,
   surface: SurfaceId,
-  fields: readonly Pick<Extent, 'a' | 'z'>[],
+  fields: readonly FrontField[],
 ): void {
   const plane: Extent['d'] = [d[1], d[1]];
   const out = faceAt(side, 'd+');
   const holes = fields.map((field) => around(side, { ...field, d: plane }));
   parts.face(skin(surface), ...boxAt(side, { a, d: plane, z: [plan.plinth.top, z[1]] }), out, holes);
-  for (const field of fields) parts.face(skin('appliance'), ...boxAt(side, { ...field, d: plane }), out);
+  for (const field of fields) parts.face(skin(field.surface), ...boxAt(side, { ...field, d: plane }), out);
 }
 
 /** What lies in the plane of the counters. */
 function addCounterFields(parts: Assembly, plan: Plan): void {
-  const { top } = plan.counter;
-  for (const { surface, box } of coarseFields(plan)) {
-    parts.face(skin(surface), [box.min[0], box.min[1], top], [box.max[0], box.max[1], top], 'z+');
-  }
+  for (const { surface, box } of coarseFields(plan)) parts.face(skin(surface), box.min, box.max, 'z+');
 }
 
 /** Tall units as one box a block, with the faces of their appliances. */
 function addTallBlocks(parts: Assembly, plan: Plan, run: RunRows): void {
   const side = wallSide(plan, run.wall);
-  const fields = applianceFields(plan, run).filter(({ isTall }) => isTall);
+  const fields = frontFields(plan, run).filter(({ isTall }) => isTall);
   for (const { from, to } of run.tall) {
     const block: Extent = { a: [from, to], d: [0, plan.counter.depth], z: [0, plan.tallTop] };
     const inside = fields.filter(({ a }) => a[0] >= from - 1e-9 && a[1] <= to + 1e-9);
@@ -168,7 +166,7 @@ function addOnPlinth(
   parts.box(skin(surface), ...boxAt(side, { ...extent, z: [plan.plinth.top, extent.z[1]] }), without);
 }
 
-const flattened = (z: number, min: Solid['min'], max: Solid['max']): Solid => ({
+const flattened = (z: number, { min, max }: Solid): Solid => ({
   min: [min[0], min[1], z - 0.01],
   max: [max[0], max[1], z + 0.01],
 });

@@ -66,7 +66,9 @@ export class Assembly {
   /** A box open where cavities from above reach into or through it, and at `holes`; their own linings are not made. */
   hollowBox(skin: Skin, min: Vec3, max: Vec3, cavities: readonly Solid[], holes: readonly Solid[] = []): void {
     for (const box of hollowAll({ min, max }, cavities)) this.solid(box.min, box.max);
-    const through = cavities.map(({ min: low, max: high }): Solid => ({ min: low, max: [high[0], high[1], high[2] + 0.01] }));
+    const through = cavities.map(
+      ({ min: low, max: high }): Solid => ({ min: low, max: [high[0], high[1], high[2] + 0.01] }),
+    );
     for (const face of FACES) this.face(skin, min, max, face, [...through, ...holes]);
   }
 

@@ -17,7 +17,11 @@ const UPSTAND_THICKNESS = 0.015;
  */
 export function splashFields(plan: Plan, { wall, splash, over }: RunRows): Extent[] {
   const { top } = plan.counter;
-  const field = (from: number, to: number, z0: number, z1: number): Extent => ({ a: [from, to], d: [0, 0], z: [z0, z1] });
+  const field = (from: number, to: number, z0: number, z1: number): Extent => ({
+    a: [from, to],
+    d: [0, 0],
+    z: [z0, z1],
+  });
   if (splash.kind === 'upstand') {
     return plan.upstand > 0 ? [field(splash.from, splash.to, top, top + plan.upstand)] : [];
   }

@@ -52,7 +52,10 @@ export function islandEnds(
   const falls = waterfallEnds(plan);
   const left = Math.max(...falls.filter(({ max }) => max[0] <= body.x0 + 1e-9).map(({ max }) => max[0]));
   const right = Math.min(...falls.filter(({ min }) => min[0] >= body.x1 - 1e-9).map(({ min }) => min[0]));
-  const inner = [joined === 'left' ? body.x0 : body.x0 + panel, joined === 'right' ? body.x1 : body.x1 - panel] as const;
+  const inner = [
+    joined === 'left' ? body.x0 : body.x0 + panel,
+    joined === 'right' ? body.x1 : body.x1 - panel,
+  ] as const;
   const panels: Extent['a'][] = [];
   if (joined !== 'left') panels.push([Number.isFinite(left) ? left : body.x0, inner[0]]);
   if (joined !== 'right') panels.push([inner[1], Number.isFinite(right) ? right : body.x1]);

@@ -51,7 +51,8 @@ export function solidAt(side: Side, extent: Extent): Solid {
 }
 
 /** A field in a plane d = constant as a box that straddles it. */
-export const around = (side: Side, { a, d, z }: Extent): Solid => solidAt(side, { a, d: [d[0] - 0.01, d[1] + 0.01], z });
+export const around = (side: Side, { a, d, z }: Extent): Solid =>
+  solidAt(side, { a, d: [d[0] - 0.01, d[1] + 0.01], z });
 
 /** The world face that looks along +-a or +-d of this side. */
 export function faceAt(side: Side, local: 'a-' | 'a+' | 'd-' | 'd+'): Face {

@@ -78,7 +78,7 @@ function addTallFronts(parts: Assembly, plan: Plan, side: Side, block: TallBlock
       return;
     }
     case 'fridge':
-      addFridge(parts, plan, { ...low, z: [low.z[0], plan.tallTop] }, { a, z: [low.z[0], plan.tallTop] });
+      addFridge(parts, plan, { ...low, z: [low.z[0], plan.tallTop] }, { a, z: [low.z[0], plan.tallTop] }, handle);
       return;
     case 'larder': {
       const sheet = parts.newPiece();

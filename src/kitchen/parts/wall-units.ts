@@ -24,14 +24,7 @@ export function addWallUnits(parts: Assembly, plan: Plan): void {
 }
 
 /** The box of one row, as deep as given, its bottom and top open for lamp strips. */
-export function addWallCarcass(
-  parts: Assembly,
-  plan: Plan,
-  run: RunRows,
-  row: Span,
-  depth: number,
-  skin: Skin,
-): void {
+export function addWallCarcass(parts: Assembly, plan: Plan, run: RunRows, row: Span, depth: number, skin: Skin): void {
   const { bottom, top, depth: toFronts } = plan.wallUnits;
   const a = overReach(plan, run, row, toFronts - depth);
   const [min, max] = boxAt(wallSide(plan, run.wall), { a, d: [0, depth], z: [bottom, top] });

@@ -1,15 +1,17 @@
 import type { Solid } from '../../engine/light/types';
 import type { FixtureKind } from '../../model/fixture';
-import type { Kitchen, Wall } from '../../model/kitchen';
-import { kitchenBlocks } from '../../model/layout/blocks';
+import type { Kitchen, OpenSide, Wall } from '../../model/kitchen';
+import { type Block, kitchenBlocks } from '../../model/layout/blocks';
 import { lampPlaces } from '../../model/layout/lamp-places';
 import { planRows } from '../../model/layout/plan-rows';
-import { cooktopBox } from '../parts/cooking';
-import { bowlBox } from '../parts/sink';
+import { cooktopBox } from '../parts/cooktop';
+import { solidAt } from '../parts/side';
+import { bowlExtents, sinkSide } from '../parts/sink';
+import { waterfallEnds } from '../parts/waterfall';
 import { planKitchen } from './plan-kitchen';
 
 interface PlanShape {
-  readonly kind: 'counter' | 'tall' | 'wall-unit' | 'island' | 'hood' | 'sink' | 'cooktop';
+  readonly kind: Block['kind'] | 'sink' | 'cooktop' | 'waterfall';
   readonly x: number;
   readonly y: number;
   readonly width: number;
@@ -29,8 +31,14 @@ export interface PlanDrawing {
     readonly from: number;
     readonly to: number;
   }[];
-  /** On the front wall. */
-  readonly door: { readonly from: number; readonly to: number };
+  /** On the front wall. It opens into the room: hinged at `hinge`, its free edge swings from the other end to `open`. */
+  readonly door: {
+    readonly from: number;
+    readonly to: number;
+    readonly swing: { readonly hinge: readonly [x: number, y: number]; readonly open: readonly [x: number, y: number] };
+  };
+  /** A wide opening, and how deep the room beyond it is. */
+  readonly openSide: (Pick<OpenSide, 'wall' | 'from' | 'to'> & { readonly next_depth_mm: number }) | null;
   /** One for each lamp; x, y its middle. */
   readonly lamps: readonly {
     readonly fixture: string;
@@ -44,11 +52,10 @@ export interface PlanDrawing {
 
 /** The plan of a kitchen whose parts fit its room (see checkKitchen). */
 export function drawPlan(kitchen: Kitchen): PlanDrawing {
-  const { room, door } = kitchen;
+  const { room, open_side } = kitchen;
   const rows = planRows(kitchen);
   const plan = planKitchen(kitchen);
   const [min, max] = cooktopBox(plan);
-  const doorTo = room.width - door.from_right;
   const blocks = kitchenBlocks(kitchen, rows).map(
     ({ kind, x, y }): PlanShape => ({ kind, x: x[0], y: y[0], width: x[1] - x[0], depth: y[1] - y[0] }),
   );
@@ -58,7 +65,8 @@ export function drawPlan(kitchen: Kitchen): PlanDrawing {
     depth_mm: room.depth,
     shapes: [
       ...blocks.filter(isLow),
-      shapeOf('sink', bowlBox(plan)),
+      ...waterfallEnds(plan).map((end) => shapeOf('waterfall', end)),
+      ...bowlExtents(plan).map((bowl) => shapeOf('sink', solidAt(sinkSide(plan), bowl))),
       shapeOf('cooktop', { min, max }),
       ...blocks.filter((block) => !isLow(block)),
     ],
@@ -68,7 +76,13 @@ export function drawPlan(kitchen: Kitchen): PlanDrawing {
       from: center - width / 2,
       to: center + width / 2,
     })),
-    door: { from: doorTo - door.width, to: doorTo },
+    door: doorOf(kitchen),
+    openSide: open_side && {
+      wall: open_side.wall,
+      from: open_side.from,
+      to: open_side.to,
+      next_depth_mm: open_side.next_depth,
+    },
     lamps: lampPlaces(kitchen, rows).map(({ fixture, x, y, width, depth }) => ({
       fixture: fixture.id,
       kind: fixture.kind,
@@ -78,6 +92,12 @@ export function drawPlan(kitchen: Kitchen): PlanDrawing {
       depth,
     })),
   };
+}
+
+/** Its lever is at the low end: it hangs at the other. */
+function doorOf({ room, door }: Kitchen): PlanDrawing['door'] {
+  const to = room.width - door.from_right;
+  return { from: to - door.width, to, swing: { hinge: [to, 0], open: [to, door.width] } };
 }
 
 function shapeOf(kind: PlanShape['kind'], { min, max }: Solid): PlanShape {

@@ -1,7 +1,8 @@
 import type { Kitchen, Opening, OpenSide } from '../../model/kitchen';
+import { hoodPlace } from '../../model/layout/hood-place';
 import { islandBody } from '../../model/layout/island-row';
 import { type LampPlace, lampPlaces } from '../../model/layout/lamp-places';
-import { HOOD, PANEL } from '../../model/layout/measures';
+import { PANEL } from '../../model/layout/measures';
 import { planRows } from '../../model/layout/plan-rows';
 import type { IslandRows, Row, Rows, RunRows, Span } from '../../model/layout/types';
 import type { Footprint, Plan, PlannedIsland, PlannedLamp, PlannedOpening } from './types';
@@ -16,7 +17,7 @@ export function planKitchen(kitchen: Kitchen): Plan {
   const bottom = base.plinth_height + base.carcass_height;
   const top = bottom + kitchen.counter.thickness;
   const wallBottom = top + kitchen.wall_units.gap_above_counter;
-  const cooktopModule = moduleOn(rows, cooktop.run, 'cooktop');
+  const hood = hoodPlace(kitchen, rows);
   return {
     width: m(room.width),
     depth: m(room.depth),
@@ -40,17 +41,20 @@ export function planKitchen(kitchen: Kitchen): Plan {
       depth: m(kitchen.wall_units.depth),
     },
     tallTop: m(kitchen.tall_height),
-    sink: { run: sink.run, bowls: sink.bowls, fit: sink.fit, tap: sink.tap, module: span(moduleOn(rows, sink.run, 'sink')) },
+    sink: {
+      run: sink.run,
+      bowls: sink.bowls,
+      fit: sink.fit,
+      tap: sink.tap,
+      module: span(moduleOn(rows, sink.run, 'sink')),
+    },
     cooktop: {
       run: cooktop.run,
       kind: cooktop.kind,
       oven_below: cooktop.oven_below,
-      module: span(cooktopModule),
+      module: span(moduleOn(rows, cooktop.run, 'cooktop')),
     },
-    hood:
-      cooktop.hood === 'none'
-        ? null
-        : { ...span(cooktopModule), run: cooktop.run, kind: cooktop.hood, bottom: m(top + HOOD.clearance) },
+    hood: hood && { ...span(hood), run: hood.run, kind: hood.kind, bottom: m(hood.bottom) },
     dishwasher: kitchen.dishwasher,
     fridge: kitchen.fridge,
     island: planIsland(kitchen, rows.island),
