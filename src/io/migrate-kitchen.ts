@@ -41,7 +41,7 @@ export function kitchenOf2(kitchen: unknown): unknown {
       ...island,
       joined: null,
       waterfall: 'none',
-      stools: typeof island['width'] === 'number' ? Math.floor(island['width'] / SEAT) : 0,
+      stools: stoolsOf(island),
     },
     fronts: { style: fronts, mounting: 'overlay', handle: 'bar' },
     counter: { ...counter, edge: 'eased' },
@@ -62,6 +62,11 @@ export function kitchenOf2(kitchen: unknown): unknown {
     ...rest,
     objects: false,
   };
+}
+
+/** Stools stood along the whole island; without an overhang nobody could sit on them. */
+function stoolsOf({ width, seat_overhang }: Fields): number {
+  return typeof width === 'number' && seat_overhang !== 0 ? Math.floor(width / SEAT) : 0;
 }
 
 /** The measures the rows follow from; null where one is missing, no number or absurd. */

@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import scene from '../../scenes/l-island.json';
 import { parseProject, projectText } from '../../src/io/project-file';
 import { settingLight } from '../../src/kitchen/study/setting-light';
+import type { Kitchen } from '../../src/model/kitchen';
 import { demoProject, demoText } from './demo';
 import { type Loose, version1 } from './version-1';
+import { version2 } from './version-2';
 
 const opened = (text: string) => {
   const parsed = parseProject(text, 'old.json');
@@ -17,11 +20,11 @@ const problemsOf = (text: string) => {
 describe('a project of version 1', () => {
   const { value: project, notices } = opened(version1());
 
-  it('opens as version 2, without a word, with its window, its lamps and its sky', () => {
+  it('opens as version 3, without a word, with its window, its lamps and its sky', () => {
     expect(notices).toBeUndefined();
-    expect(project.version).toBe(2);
+    expect(project.version).toBe(3);
     const { kitchen, settings } = project;
-    expect(kitchen.sink).toEqual({ center: 2350 });
+    expect(kitchen.sink).toEqual({ run: 'left', center: 2350, bowls: 1, fit: 'inset', tap: 'arch' });
     expect(kitchen.openings).toEqual([
       {
         id: 'window',
@@ -74,15 +77,15 @@ describe('a project of version 1', () => {
     expect([project.library, project.options]).toEqual([demo.library, demo.options]);
   });
 
-  it('is saved as version 2 and comes back the same', () => {
+  it('is saved as version 3 and comes back the same', () => {
     const text = projectText(project);
-    expect(text).toContain('"version": 2');
+    expect(text).toContain('"version": 3');
     expect(text).not.toMatch(/"groups"|"sky_lx": 12000,\s*"settings"|"under_cabinet"|"window": \{/);
     expect(opened(text)).toEqual({ ok: true, value: project });
     expect(projectText(opened(text).value)).toBe(text);
   });
 
-  it('lights as the same document written as version 2 does: sky and levels as they were', () => {
+  it('lights as the same document written as version 3 does: sky and levels as they were', () => {
     for (const setting of project.settings) {
       const light = settingLight(project, setting);
       if (!light.ok) throw new Error(light.problem.text);
@@ -120,13 +123,56 @@ describe('a project of version 1', () => {
   });
 });
 
-it('refuses version 3, and any version that is no number', () => {
-  expect(problemsOf(demoText().replace('"version": 2', '"version": 3'))[0]).toMatchObject({
+describe('a project of version 2', () => {
+  const { value: project, notices } = opened(version2());
+
+  it('opens as version 3, without a word: an L with an island, every unit where it was', () => {
+    expect(notices).toBeUndefined();
+    expect(project.version).toBe(3);
+    // The places themselves are held in tests/kitchen/demo-rows.test.ts, for the same kitchen.
+    const { fixtures, openings, site, ...kitchen } = project.kitchen;
+    const { fixtures: _, openings: windows, site: _site, ...usual } = scene as unknown as Kitchen;
+    expect(kitchen).toEqual(usual);
+    expect(openings).toEqual(windows);
+    expect(site.bearing_deg).toBe(330);
+    expect(fixtures).toMatchObject([{ kind: 'hood', count: 2 }]);
+  });
+
+  it('is saved as version 3 and comes back the same', () => {
+    const text = projectText(project);
+    expect(text).toContain('"version": 3');
+    expect(text).not.toContain('"layout": "l-island"');
+    expect(opened(text)).toEqual({ ok: true, value: project });
+  });
+
+  it.each<[string, string, (project: Loose) => void]>([
+    ['missing-field', 'kitchen.runs', (p) => delete (p['kitchen'] as Loose)['sink']],
+    [
+      'missing-field',
+      'kitchen.runs',
+      (p) => Object.assign((p['kitchen'] as Loose)['room'] as Loose, { width: 'wide' }),
+    ],
+    [
+      'out-of-range',
+      'kitchen.door.width',
+      (p) => Object.assign((p['kitchen'] as Loose)['door'] as Loose, { width: 9 }),
+    ],
+    ['wrong-field', 'kitchen.fixtures', (p) => Object.assign(p['kitchen'] as Loose, { fixtures: 'all' })],
+    ['wrong-field', 'kitchen', (p) => Object.assign(p, { kitchen: 7 })],
+  ])('is refused with %s at %s where it is broken', (code, path, change) => {
+    const all = problemsOf(version2(change));
+    const found = all.find((problem) => problem.code === code && problem.at?.path?.startsWith(path));
+    expect(found, JSON.stringify(all.slice(0, 4))).toBeDefined();
+  });
+});
+
+it('refuses version 4, and any version that is no number', () => {
+  expect(problemsOf(demoText().replace('"version": 3', '"version": 4'))[0]).toMatchObject({
     code: 'newer-version',
     at: { path: 'version' },
   });
   for (const odd of ['"2"', 'null', '1.5', '0', '-1']) {
-    const [problem] = problemsOf(demoText().replace('"version": 2', `"version": ${odd}`));
+    const [problem] = problemsOf(demoText().replace('"version": 3', `"version": ${odd}`));
     expect(problem, odd).toMatchObject({ at: { path: 'version' } });
   }
 });

@@ -33,13 +33,17 @@ export interface Filled {
   readonly placed: readonly Placed[];
   readonly low: number;
   readonly high: number;
+  /** What it costs in looks and in distance from the wanted places. */
+  readonly cost: number;
 }
 
 /** What one millimetre beside the wanted place costs, against the looks of a row; what a step left over costs. */
-const PER_MM_OFF = 0.01;
+const PER_MM_OFF = 0.04;
 const PER_STEP_LEFT = 0.4;
 /** Nothing beside a sink or a cooktop to put things down on. */
 const NOTHING_BESIDE = 1;
+/** How much better the other side must be for what goes beside a sink. */
+const ON_FREER_SIDE = 0.5;
 
 /**
  * Fills a length with standard modules without slivers; wished modules stand as near to their places as modules allow, off by
@@ -50,7 +54,7 @@ export function fillRun(fill: ToFill): Filled | null {
   for (const narrow of [false, true]) {
     for (const widths of choices(wished.map((wish) => wish.widths))) {
       for (const beside of choices(wished.map((wish) => (wish.beside.length > 0 ? wish.beside : [0])))) {
-        for (const sides of sideChoices(fill, wished, widths, beside)) {
+        const found = sideChoices(fill, wished, widths, beside).flatMap((sides) => {
           const placed = wished.map(
             ({ index }, i): Placed => ({
               wish: index,
@@ -58,9 +62,11 @@ export function fillRun(fill: ToFill): Filled | null {
               beside: beside[i] ? { width: beside[i], side: sides[i]! } : null,
             }),
           );
-          const found = fillWith(fill, placed, narrow);
-          if (found) return found;
-        }
+          return fillWith(fill, placed, narrow) ?? [];
+        });
+        // The first of equals stands on the freer side.
+        const [first, ...others] = found;
+        if (first) return others.reduce((best, one) => (one.cost < best.cost - ON_FREER_SIDE ? one : best), first);
       }
     }
   }
@@ -131,6 +137,7 @@ function fillWith(fill: ToFill, placed: readonly Placed[], narrow: boolean): Fil
     placed,
     low: before,
     high: after,
+    cost: best.cost,
   };
 }
 
