@@ -3,7 +3,7 @@ import type { Assembly } from './assembly';
 import { addFront, FRONT_GAP, FRONT_THICKNESS, type FrontPlace, type FrontZone } from './front';
 import { outward } from './handles';
 import { boxAt, pointAt, type Side } from './side';
-import { addDoor, GAP_ABOVE, GAP_BELOW } from './unit-fronts';
+import { addDoor, GAP_ABOVE } from './unit-fronts';
 
 /** A fridge that shows: how far its doors stand before the fronts, its height with what stays free over it, the lower door. Common practice, no source. */
 const FREE = { before: 0.03, clear: 0.006, height: 1.86, freezer: 0.7, sideBySide: 0.8, joint: 0.008 };
@@ -25,7 +25,7 @@ export function addFridge(
     const sheet = parts.newPiece();
     const split = plan.counter.bottom;
     addDoor(parts, plan, low, { a: place.a, z: [place.z[0], split] }, handle, sheet);
-    addDoor(parts, plan, high, { a: place.a, z: [split - GAP_BELOW, place.z[1]] }, handle, sheet);
+    addDoor(parts, plan, high, { a: place.a, z: [split, place.z[1]] }, handle, sheet);
     return;
   }
   const top = freeFridgeTop(place.z);

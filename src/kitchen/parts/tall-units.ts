@@ -57,7 +57,7 @@ function addBody(parts: Assembly, plan: Plan, side: Side, block: TallBlock): voi
 }
 
 /** Doors hang so that they open away from the middle of the run: the outermost unit's at its outer side. */
-function addTallFronts(parts: Assembly, plan: Plan, side: Side, block: TallBlock, unit: TallUnit): void {
+export function addTallFronts(parts: Assembly, plan: Plan, side: Side, block: TallBlock, unit: TallUnit): void {
   const low: FrontZone = {
     side,
     back: plan.baseDepth - FRONT_THICKNESS,
@@ -74,7 +74,7 @@ function addTallFronts(parts: Assembly, plan: Plan, side: Side, block: TallBlock
       const niche = ovenNiche(plan, unit);
       addUnitFronts(parts, plan, low, { kind: 'drawers', from: unit.from, to: unit.to, handle: 'low' });
       addOven(parts, plan, low, niche);
-      addDoor(parts, plan, high, { a, z: [niche.z[1] + FRONT_GAP - GAP_BELOW, plan.tallTop] }, handle);
+      addDoor(parts, plan, high, { a, z: [niche.z[1] + FRONT_GAP, plan.tallTop] }, handle);
       return;
     }
     case 'fridge':
@@ -83,7 +83,7 @@ function addTallFronts(parts: Assembly, plan: Plan, side: Side, block: TallBlock
     case 'larder': {
       const sheet = parts.newPiece();
       addDoor(parts, plan, low, { a, z: low.z }, handle, sheet);
-      addDoor(parts, plan, high, { a, z: [plan.counter.bottom - GAP_BELOW, plan.tallTop] }, handle, sheet);
+      addDoor(parts, plan, high, { a, z: [plan.counter.bottom, plan.tallTop] }, handle, sheet);
     }
   }
 }

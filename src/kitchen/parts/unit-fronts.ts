@@ -121,13 +121,18 @@ function openFronts(
 ): (readonly [number, number])[] {
   if (isInset(plan)) {
     const openings = insetOpenings(cell.z, count, TOP_DRAWER + 2 * REVEAL);
-    const frame: FrontPlace = zone.z[1] - cell.z[1] < LEAST_RAIL ? { ...cell, z: [cell.z[0], zone.z[1]] } : cell;
+    const behind = zone.z[1] - cell.z[1];
+    const frame: FrontPlace = behind > 0 && behind < LEAST_RAIL ? { ...cell, z: [cell.z[0], zone.z[1]] } : cell;
     addFaceFrame(parts, zone, frame, openings);
     return openings.map(([low, high]) => [low + REVEAL, high - REVEAL]);
   }
   const hasGrip = plan.fronts.handle === 'none' && zone.handleEnd === 'top';
   const joint = hasGrip ? GRIP_GAP : FRONT_GAP;
-  const z = [cell.z[0] + GAP_BELOW, cell.z[1] - (hasGrip ? GRIP_GAP : GAP_ABOVE)] as const;
+  // A cell that stands on another has its joint in that one's gap above.
+  const z = [
+    cell.z[0] + (cell.z[0] > zone.z[0] ? 0 : GAP_BELOW),
+    cell.z[1] - (hasGrip ? GRIP_GAP : GAP_ABOVE),
+  ] as const;
   const fronts = count === 1 ? [z] : drawerHeights(z, joint);
   if (hasGrip) for (const [, top] of fronts) addGripRail(parts, zone, cell.a, top);
   return fronts;

@@ -11,6 +11,8 @@ const SIDES = 28;
 const EDGE = 0.012;
 /** Legs: from the seat's middle along x and y above and at the floor, radii, light taken this many times along them. */
 const LEG = { top: 0.095, foot: 0.15, topRadius: 0.0145, footRadius: 0.0095, rings: 7, sides: 8 };
+/** The slanted end of a leg stays clear of the floor. */
+const CLEAR = 0.002;
 /** Foot rails: height at the front and back, and at the sides. */
 const RAIL = { front: 0.2, beside: 0.27, radius: 0.0075, sides: 6 };
 
@@ -34,7 +36,7 @@ function addStool(mesh: Mesh, middle: Vec3): void {
   for (const cx of [-1, 1] as const) {
     for (const cy of [-1, 1] as const) {
       const share = (i: number): number => i / (LEG.rings - 1);
-      const path = Array.from({ length: LEG.rings }, (_, i) => onLeg(cx, cy, 0.001 + (under - 0.001) * share(i)));
+      const path = Array.from({ length: LEG.rings }, (_, i) => onLeg(cx, cy, CLEAR + (under - CLEAR) * share(i)));
       const radii = path.map((_, i) => LEG.footRadius + (LEG.topRadius - LEG.footRadius) * share(i));
       append(mesh, tube(path, radii, LEG.sides));
     }
