@@ -13,7 +13,7 @@ const BACK_PANEL = 0.6;
 /** Working side of an island: it faces the back wall. */
 export const workingSide = ({ body }: PlannedIsland): Side => ({ along: 0, wall: body.y0, outward: 1 });
 
-const seatSide = ({ body }: PlannedIsland): Side => ({ along: 0, wall: body.y1, outward: -1 });
+export const seatSide = ({ body }: PlannedIsland): Side => ({ along: 0, wall: body.y1, outward: -1 });
 
 /**
  * Carcass between end panels, units on the working side, fixed panels on the seat side, plinth set back on both. At a wall there
@@ -40,7 +40,7 @@ export function addIsland(parts: Assembly, plan: Plan): void {
   const zone: FrontZone = { side: working, back, z, surface: 'island-fronts', handleEnd: 'top' };
   for (const unit of island.row.units) addUnitFronts(parts, plan, zone, unit);
   addIslandFillers(parts, plan, island, zone);
-  addSeatPanels(parts, plan, island, inner, back);
+  addSeatPanels(parts, plan, island);
 }
 
 /** The carcasses along x, and the panels at their ends. */
@@ -82,7 +82,10 @@ function addIslandFillers(parts: Assembly, plan: Plan, island: PlannedIsland, { 
   }
 }
 
-function addSeatPanels(parts: Assembly, plan: Plan, island: PlannedIsland, inner: Extent['a'], back: number): void {
+/** Fixed panels that close the seat side. */
+export function addSeatPanels(parts: Assembly, plan: Plan, island: PlannedIsland): void {
+  const { inner } = islandEnds(plan, island);
+  const back = island.body.y1 - island.body.y0 - FRONT_THICKNESS;
   const count = Math.max(1, Math.round((inner[1] - inner[0]) / BACK_PANEL));
   const width = (inner[1] - inner[0]) / count;
   for (let i = 0; i < count; i++) {
