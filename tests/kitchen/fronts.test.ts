@@ -7,7 +7,7 @@ import type { Kitchen } from '../../src/model/kitchen';
 import { bounds, facing } from './geometry';
 
 const shaker = buildRoom(scene as Kitchen).light.fine;
-const flat = buildRoom({ ...(scene as Kitchen), fronts: 'flat' }).light.fine;
+const flat = buildRoom({ ...(scene as Kitchen), fronts: { ...(scene as Kitchen).fronts, style: 'flat' } }).light.fine;
 const surface = SURFACES.indexOf('base-fronts');
 const mm = (metres: number): number => Math.round(metres * 1e4) / 10;
 

@@ -6,7 +6,7 @@ import type { Plan } from '../plan/types';
 import { emptyMesh, type Mesh, toProp } from './mesh';
 
 /** Light is taken at every vertex: along an edge about this far apart, m. */
-const STEP = 0.09;
+const STEP = 0.085;
 
 /** The profiles of the counters' edges; their pattern runs on from the top of the slab. One mesh per finish; none for square edges. */
 export function counterEdgeProps(plan: Plan): PropMesh[] {
@@ -81,13 +81,14 @@ function addCap(
   const { mesh, pattern } = out;
   const first = mesh.positions.length / 3;
   const depth = profileDepth(edgeOf(plan, edge.slab), plan.counter.thickness);
-  const outline = facets.flat();
+  // Where facets meet they have a point each.
+  const outline = facets.flatMap((facet, i) => (i === 0 ? facet : facet.slice(1)));
   const corner = { inward: depth, down: plan.counter.thickness / 2, normal: [1, 0], length: 0 } as const;
   for (const point of [corner, ...outline]) addVertex({ mesh, pattern }, plan, edge, point, edge[end]);
   const way = end === 'from' ? -1 : 1;
   const normal: Vec3 = edge.normal === 0 ? [0, way, 0] : [way, 0, 0];
   for (let k = 0; k <= outline.length; k++) mesh.normals.splice(3 * (first + k), 3, ...normal);
-  const isFlipped = ((edge.normal === 0) === edge.sign > 0) === way > 0;
+  const isFlipped = ((edge.normal === 0) === edge.sign > 0) !== way > 0;
   for (let k = 1; k < outline.length; k++) {
     if (isFlipped) mesh.indices.push(first, first + k + 1, first + k);
     else mesh.indices.push(first, first + k, first + k + 1);
