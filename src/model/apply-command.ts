@@ -36,6 +36,8 @@ export function applyCommand(project: Project, command: Command): Result<Project
     case 'set-site':
     case 'set-openings':
     case 'set-fixtures':
+    case 'set-kitchen':
+    case 'set-users':
       return changeLight(project, command);
     case 'copy-option':
       return copyOption(project, command.option, command.id, command.name);

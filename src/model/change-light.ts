@@ -8,7 +8,7 @@ import { checkText } from './check-number';
 import { checkFixtureBeams, checkGroup } from './check-project';
 import type { Command, SetGroup } from './commands';
 import type { Kitchen } from './kitchen';
-import { type GroupSetting, LAMP_GROUPS, type Project, type Setting } from './project';
+import { type GroupSetting, LAMP_GROUPS, type Project, type Setting, USERS, type UserNeed } from './project';
 
 type LightCommand = Extract<
   Command,
@@ -22,11 +22,13 @@ type LightCommand = Extract<
       | 'remove-setting'
       | 'set-site'
       | 'set-openings'
-      | 'set-fixtures';
+      | 'set-fixtures'
+      | 'set-kitchen'
+      | 'set-users';
   }
 >;
 
-/** The document after a command about light: lamps, settings, openings, the place of the house. */
+/** The document after a command about the room: the kitchen, who uses it, its lamps, settings, openings, place. */
 export function changeLight(project: Project, command: LightCommand): Result<Project> {
   switch (command.kind) {
     case 'add-lamp': {
@@ -63,6 +65,10 @@ export function changeLight(project: Project, command: LightCommand): Result<Pro
       return changeKitchen(project, { openings: command.openings });
     case 'set-fixtures':
       return changeKitchen(project, { fixtures: command.fixtures });
+    case 'set-kitchen':
+      return changeKitchen(project, command.kitchen);
+    case 'set-users':
+      return setUsers(project, command.users);
   }
 }
 
@@ -70,6 +76,15 @@ function changeKitchen(project: Project, change: Partial<Kitchen>): Result<Proje
   const kitchen = { ...project.kitchen, ...change };
   const next = { ...project, kitchen };
   return checked([...checkKitchen(kitchen, 'kitchen'), ...checkFixtureBeams(next, 'kitchen')], next);
+}
+
+/** Each need once, in the order of `USERS`; none leaves the field out. */
+function setUsers(project: Project, users: readonly UserNeed[]): Result<Project> {
+  const stranger = users.find((user) => !USERS.includes(user));
+  if (stranger !== undefined) return failure(bad('unknown-user', 'users', `There is no need "${stranger}" of users.`));
+  const { users: _, ...rest } = project;
+  const kept = USERS.filter((user) => users.includes(user));
+  return success(kept.length > 0 ? { ...rest, users: kept } : rest);
 }
 
 function setGroup(project: Project, command: SetGroup): Result<Project> {

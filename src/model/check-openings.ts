@@ -4,6 +4,15 @@ import type { Opening } from './kitchen';
 
 const mm = (least: number, most: number): Bounds => [least, most, 'mm'];
 
+/** Widest values of a window or glazed door, each alone: common sizes with ample margin (no source). */
+export const OPENING_BOUNDS = {
+  center: mm(0, 12000),
+  width: mm(200, 6000),
+  sill: mm(0, 2500),
+  height: mm(200, 3500),
+  reveal: mm(0, 800),
+} as const satisfies Record<string, Bounds>;
+
 /** More windows than a kitchen has (our judgement). */
 const MOST_OPENINGS = 12;
 
@@ -19,11 +28,11 @@ export const checkOpenings = (openings: readonly Opening[], path: string): reado
 
 const checkOpening = (opening: Opening, path: string): readonly Problem[] => [
   ...checkText(opening.id, `${path}.id`),
-  ...checkNumber(opening.center, mm(0, 12000), `${path}.center`),
-  ...checkNumber(opening.width, mm(200, 6000), `${path}.width`),
-  ...checkNumber(opening.sill, mm(0, 2500), `${path}.sill`),
-  ...checkNumber(opening.height, mm(200, 3500), `${path}.height`),
-  ...checkNumber(opening.reveal, mm(0, 800), `${path}.reveal`),
+  ...checkNumber(opening.center, OPENING_BOUNDS.center, `${path}.center`),
+  ...checkNumber(opening.width, OPENING_BOUNDS.width, `${path}.width`),
+  ...checkNumber(opening.sill, OPENING_BOUNDS.sill, `${path}.sill`),
+  ...checkNumber(opening.height, OPENING_BOUNDS.height, `${path}.height`),
+  ...checkNumber(opening.reveal, OPENING_BOUNDS.reveal, `${path}.reveal`),
   ...checkWhole(opening.leaves, [1, 6, 'leaves'], `${path}.leaves`),
   ...checkWhole(opening.panes, [1, 3, 'panes'], `${path}.panes`),
   ...checkNumber(opening.facing_deg, [0, 80, 'degrees'], `${path}.facing_deg`),

@@ -36,6 +36,10 @@ export function commandLabel(project: Project, command: Command): string {
       return 'windows';
     case 'set-fixtures':
       return 'lamps of the room';
+    case 'set-kitchen':
+      return 'kitchen';
+    case 'set-users':
+      return 'who uses the kitchen';
     case 'copy-option':
       return `copy option as "${command.name}"`;
     case 'remove-option':

@@ -1,7 +1,7 @@
 import type { DecisionState, SurfaceId } from '../engine/surface';
 import type { Fixture, LampGroup } from './fixture';
-import type { KitchenSite, Opening } from './kitchen';
-import type { BeamRecord, Daylight, Finish, Lamp, Laying, Option, Project } from './project';
+import type { Kitchen, KitchenSite, Opening } from './kitchen';
+import type { BeamRecord, Daylight, Finish, Lamp, Laying, Option, Project, UserNeed } from './project';
 
 /**
  * Everything that can be done to a document, as plain data: it can be logged, sent to a worker and replayed.
@@ -23,6 +23,8 @@ export type Command =
   | { readonly kind: 'set-site'; readonly site: KitchenSite }
   | { readonly kind: 'set-openings'; readonly openings: readonly Opening[] }
   | { readonly kind: 'set-fixtures'; readonly fixtures: readonly Fixture[] }
+  | { readonly kind: 'set-kitchen'; readonly kitchen: Kitchen }
+  | { readonly kind: 'set-users'; readonly users: readonly UserNeed[] }
   | { readonly kind: 'copy-option'; readonly option: string; readonly id: string; readonly name: string }
   | { readonly kind: 'remove-option'; readonly option: string }
   | Rename

@@ -128,8 +128,8 @@ export interface Lamp {
 }
 
 /** Someone who uses the kitchen and whom its measures or finishes should suit. */
-export type User = 'over-65' | 'low-vision' | 'wheelchair' | 'children';
-export const USERS: readonly User[] = ['over-65', 'low-vision', 'wheelchair', 'children'];
+export type UserNeed = 'over-65' | 'low-vision' | 'wheelchair' | 'children';
+export const USERS: readonly UserNeed[] = ['over-65', 'low-vision', 'wheelchair', 'children'];
 
 /** The project document: everything one saves. Immutable; changed only by commands. */
 export interface Project {
@@ -139,7 +139,7 @@ export interface Project {
   readonly name: string;
   readonly note: string;
   /** Whom the kitchen has to suit besides the usual; absent where nothing is known of them. */
-  readonly users?: readonly User[];
+  readonly users?: readonly UserNeed[];
   readonly kitchen: Kitchen;
   readonly settings: readonly Setting[];
   /** Lamps whose spectrum was given by the user; absent when there are none. */
