@@ -1,3 +1,4 @@
+import { lazy, Suspense } from 'react';
 import { KeysHelp } from '../ui/bar/KeysHelp';
 import { Banner } from '../ui/parts/Banner';
 import { ErrorBoundary } from '../ui/parts/ErrorBoundary';
@@ -11,12 +12,15 @@ import { FindingsPane } from './panes/FindingsPane';
 import { LedgePane } from './panes/LedgePane';
 import { PicturePane } from './panes/PicturePane';
 
+const NewProjectPane = lazy(() => import('./panes/NewProjectPane').then((pane) => ({ default: pane.NewProjectPane })));
+
 /** The parts of the screen, each behind its own boundary so that a bug in one leaves the rest usable. */
 export function AppScreen() {
   const { store } = useApp();
   const told = useAppState((state) => state.told);
   const drawer = useAppState((state) => state.drawer);
   const keysHelp = useAppState((state) => state.keysHelp);
+  const asking = useAppState((state) => state.asking);
   const save = () => saveProject(store);
   return (
     <>
@@ -46,6 +50,11 @@ export function AppScreen() {
           </ErrorBoundary>
         }
       />
+      {asking && (
+        <Suspense fallback={null}>
+          <NewProjectPane />
+        </Suspense>
+      )}
       {keysHelp && <KeysHelp onClose={() => store.setState({ keysHelp: false })} />}
     </>
   );

@@ -9,6 +9,7 @@ import { type History, startHistory } from '../model/history';
 import type { Option, Project, Setting } from '../model/project';
 import type { Theme } from '../ui/bar/MoreMenu';
 import type { Told } from '../ui/parts/told';
+import { type LengthUnit, unitOfRegion } from '../ui/room/length-text';
 import type { PointReading } from '../workers/studio';
 
 /** A place on a rectangle of the room, and from where one looks at it. */
@@ -19,8 +20,8 @@ interface PickedPlace {
   readonly eye: Vec3;
 }
 
-/** What is shown in place of the findings to set the room's light. */
-export type RoomPanel = 'daylight' | 'lamps';
+/** What is shown in place of the findings to set the room: the kitchen itself, or its light. */
+export type RoomPanel = 'kitchen' | 'daylight' | 'lamps';
 
 /** Everything the page knows: the document with its history, what is looked at, and what the workers last said. */
 export interface AppState {
@@ -51,6 +52,10 @@ export interface AppState {
   /** The reading mark in the picture, moved by keys: where it is, as shares of the picture; null when it is put away. */
   readonly aim: { readonly x: number; readonly y: number } | null;
   readonly panel: RoomPanel | null;
+  /** What lengths are shown in; null: as is usual in the kitchen's region. */
+  readonly lengthUnit: LengthUnit | null;
+  /** The questions of a new project are open. */
+  readonly asking: boolean;
   readonly pointed: readonly SurfaceId[];
   readonly keysHelp: boolean;
   readonly told: Told | null;
@@ -92,6 +97,8 @@ export function initialState(project: Project, theme: Theme): AppState {
     point: null,
     aim: null,
     panel: null,
+    lengthUnit: null,
+    asking: false,
     pointed: [],
     keysHelp: false,
     told: null,
@@ -165,6 +172,10 @@ export function isPictureOld(state: AppState): boolean {
     state.isRoomComing || shown.some(({ id }) => state.looks[id]?.seenBy !== state.seenBy || state.unseen.includes(id))
   );
 }
+
+/** What lengths are shown and typed in. */
+export const lengthUnitOf = (state: AppState): LengthUnit =>
+  state.lengthUnit ?? unitOfRegion(projectOf(state).kitchen.region);
 
 export const shownSetting = (state: AppState): Setting => byId(projectOf(state).settings, state.setting);
 

@@ -8,5 +8,6 @@ export const APP_WORDS = {
   layLabel: (surfaces: readonly SurfaceId[], finish: string) => `${phrase(surfaces)}: ${finish}`,
   stateLabel: (surfaces: readonly SurfaceId[], state: DecisionState) => `${phrase(surfaces)}: ${state}`,
   layingLabel: (surfaces: readonly SurfaceId[]) => `laying of the ${phrase(surfaces)}`,
+  newProject: 'new project',
   opened: (file: string) => `open ${file}`,
 } as const;

@@ -49,6 +49,7 @@ export function BarPane() {
           store.setState({ theme });
         },
         onKeysHelp: () => store.setState({ keysHelp: true }),
+        onNewProject: () => store.setState({ asking: true }),
       }}
     />
   );

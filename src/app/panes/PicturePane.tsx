@@ -19,8 +19,9 @@ import { useOptionPaints } from '../use-option-paints';
 
 const Picture = lazy(() => import('../../view/Picture').then((view) => ({ default: view.Picture })));
 
-/** One list for all projects without lamps, so that nothing seems to change. */
+/** One list each for all that is not there, so that nothing seems to change. */
 const NO_LAMPS: readonly Lamp[] = [];
+const NO_SURFACES: readonly SurfaceId[] = [];
 
 export function PicturePane() {
   const { store, actions } = useApp();
@@ -194,11 +195,13 @@ function FlatPicture() {
 function FlatOption({ option }: { readonly option: Option }) {
   const { store } = useApp();
   const kitchen = useAppState((state) => projectOf(state).kitchen);
+  const surfaces = useAppState((state) => state.room?.surfaces) ?? NO_SURFACES;
   const outlined = useOutlined();
   const paintOf = useOptionPaints(option);
   return (
     <FlatElevation
       kitchen={kitchen}
+      surfaces={surfaces}
       paintOf={paintOf}
       outlined={outlined}
       onPick={(reading) => store.setState({ option: option.id, reading, picked: null })}

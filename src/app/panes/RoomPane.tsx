@@ -1,19 +1,26 @@
-import { useMemo } from 'react';
+import { type ReactNode, useMemo } from 'react';
 import { drawPlan } from '../../kitchen/plan/plan-drawing';
 import { daylightOf } from '../../kitchen/study/daylight-of';
 import type { BeamRecord } from '../../model/project';
 import { DaylightPanel } from '../../ui/room/DaylightPanel';
 import { LampsPanel } from '../../ui/room/LampsPanel';
-import type { PlanEye } from '../../ui/room/PlanView';
 import { openBeam } from '../beam-files';
 import { useApp, useAppState } from '../context';
 import { projectOf, type RoomPanel, shownSetting } from '../state';
+import { usePlanEye } from '../use-plan-eye';
+import { KitchenPane } from './KitchenPane';
 
 const NO_BEAMS: readonly BeamRecord[] = [];
 
-/** The panel in which the light of the room is set. */
+const PANES = { kitchen: KitchenPane, daylight: DaylightPane, lamps: LampsPane } satisfies Record<
+  RoomPanel,
+  () => ReactNode
+>;
+
+/** The panel in which the room is set: the kitchen itself, its daylight or its lamps. */
 export function RoomPane({ panel }: { readonly panel: RoomPanel }) {
-  return panel === 'daylight' ? <DaylightPane /> : <LampsPane />;
+  const Pane = PANES[panel];
+  return <Pane />;
 }
 
 function DaylightPane() {
@@ -55,18 +62,3 @@ function LampsPane() {
     />
   );
 }
-
-/** The chosen viewpoint on the plan, mm. */
-function usePlanEye(): PlanEye | null {
-  const viewpoint = useAppState((state) => state.room?.viewpoints.find((one) => one.id === state.viewpoint) ?? null);
-  return useMemo(
-    () =>
-      viewpoint && {
-        eye: [viewpoint.eye[0] * MM_PER_M, viewpoint.eye[1] * MM_PER_M],
-        target: [viewpoint.target[0] * MM_PER_M, viewpoint.target[1] * MM_PER_M],
-      },
-    [viewpoint],
-  );
-}
-
-const MM_PER_M = 1000;

@@ -2,6 +2,7 @@ import { Ellipsis } from 'lucide-react';
 import { useId, useState } from 'react';
 import { Choices } from '../parts/Choices';
 import { SeenBy, type SeenByProps } from '../picture/SeenBy';
+import { QUESTIONS } from '../words/questions';
 import { BAR } from '../words/top-bar';
 
 export type Theme = 'light' | 'dark' | 'system';
@@ -16,6 +17,7 @@ export interface MoreMenuProps {
   readonly theme: Theme;
   readonly onTheme: (theme: Theme) => void;
   readonly onKeysHelp: () => void;
+  readonly onNewProject: () => void;
 }
 
 const THEMES: readonly { readonly id: Theme; readonly name: string }[] = [
@@ -41,6 +43,15 @@ export function MoreMenu(props: MoreMenuProps) {
         aria-label={BAR.more}
         onToggle={(event) => setOpen(event.newState === 'open')}
       >
+        <button
+          type="button"
+          className="button button-outlined"
+          popoverTarget={panel}
+          popoverTargetAction="hide"
+          onClick={props.onNewProject}
+        >
+          {QUESTIONS.open}
+        </button>
         <label className="check">
           <input type="checkbox" checked={props.sheen} onChange={(event) => props.onSheen(event.target.checked)} />
           {BAR.sheen}

@@ -1,15 +1,20 @@
-import { useId, useMemo } from 'react';
+import { useId, useMemo, useState } from 'react';
 import { surfaceName } from '../../engine/judge/surface-words';
 import { paintSwatch } from '../../engine/pattern/swatch';
 import type { SurfaceId } from '../../engine/surface';
-import type { Kitchen } from '../../model/kitchen';
+import type { Kitchen, Wall } from '../../model/kitchen';
+import { Choices } from '../parts/Choices';
 import type { SwatchPaint } from '../swatch/swatch-paint';
+import { DAYLIGHT } from '../words/daylight';
+import { KITCHEN } from '../words/kitchen';
 import { PICTURE } from '../words/picture';
-import { elevationOf } from './elevation-shapes';
+import { flatDrawing } from './flat-shapes';
 import './elevation.css';
 
 export interface FlatElevationProps {
   readonly kitchen: Kitchen;
+  /** All surfaces of this kitchen that carry a finish. */
+  readonly surfaces: readonly SurfaceId[];
   readonly paintOf: (surface: SurfaceId) => SwatchPaint;
   readonly outlined: readonly SurfaceId[];
   readonly onPick: (surface: SurfaceId) => void;
@@ -19,41 +24,72 @@ export interface FlatElevationProps {
 const TILE_PX = 160;
 const TILE_MM_PER_PX = 10;
 
-/** A flat drawing of the kitchen in its finishes, for browsers that cannot draw the room. */
-export function FlatElevation({ kitchen, paintOf, outlined, onPick }: FlatElevationProps) {
+const WALLS = (['left', 'back', 'right', 'front'] as const).map((id) => ({ id, name: KITCHEN.drawings[id] }));
+
+/** A wall of the kitchen drawn flat in its finishes, for browsers that cannot draw the room. */
+export function FlatElevation({ kitchen, surfaces, paintOf, outlined, onPick }: FlatElevationProps) {
   const id = useId();
-  const elevation = useMemo(() => elevationOf(kitchen), [kitchen]);
-  const surfaces = [...new Set(elevation.shapes.map((shape) => shape.surface))];
+  const [wall, setWall] = useState<Wall>('back');
+  const drawing = useMemo(() => flatDrawing(kitchen, wall), [kitchen, wall]);
+  const shown = [...new Set(drawing.shapes.flatMap(({ surface }) => surface ?? []))];
+  const others = surfaces.filter((surface) => !shown.includes(surface));
   const edge = TILE_PX * TILE_MM_PER_PX;
   return (
-    <svg
-      className="elevation"
-      viewBox={`0 0 ${elevation.width} ${elevation.height}`}
-      role="img"
-      aria-label={PICTURE.flatLabel}
-    >
-      <defs>
-        {surfaces.map((surface) => (
-          <Fill key={surface} id={`${id}-${surface}`} paint={paintOf(surface)} edge={edge} />
-        ))}
-      </defs>
-      {elevation.shapes.map((shape) => (
-        // biome-ignore lint/a11y/noStaticElementInteractions: the list of readings offers the same by keyboard
-        <rect
-          key={`${shape.surface}-${shape.x}-${shape.y}`}
-          x={shape.x}
-          y={shape.y}
-          width={shape.width}
-          height={shape.height}
-          fill={`url(#${id}-${shape.surface})`}
-          className={outlined.includes(shape.surface) ? 'is-outlined' : ''}
-          onClick={() => onPick(shape.surface)}
-        >
-          <title>{surfaceName(shape.surface)}</title>
-        </rect>
-      ))}
-    </svg>
+    <div className="flat">
+      <Choices label={PICTURE.flatWall} choices={WALLS} chosen={wall} onChoose={setWall} />
+      <svg
+        className="elevation"
+        viewBox={`0 0 ${drawing.width} ${drawing.height}`}
+        role="img"
+        aria-label={PICTURE.flatLabel(DAYLIGHT.walls[wall].toLowerCase())}
+      >
+        <defs>
+          {shown.map((surface) => (
+            <Fill key={surface} id={`${id}-${surface}`} paint={paintOf(surface)} edge={edge} />
+          ))}
+        </defs>
+        {drawing.shapes.map(({ surface, ...box }, i) =>
+          surface === null ? (
+            // biome-ignore lint/suspicious/noArrayIndexKey: shapes have no names, and keep their order
+            <rect key={i} className="elevation-glass" {...box} />
+          ) : (
+            // biome-ignore lint/a11y/noStaticElementInteractions: the list of readings offers the same by keyboard
+            <rect
+              // biome-ignore lint/suspicious/noArrayIndexKey: shapes have no names, and keep their order
+              key={i}
+              {...box}
+              fill={`url(#${id}-${surface})`}
+              className={outlined.includes(surface) ? 'is-outlined' : ''}
+              onClick={() => onPick(surface)}
+            >
+              <title>{surfaceName(surface)}</title>
+            </rect>
+          ),
+        )}
+      </svg>
+      {others.length > 0 && (
+        <ul className="flat-others" aria-label={PICTURE.flatOthers}>
+          {others.map((surface) => (
+            <li key={surface}>
+              <button
+                type="button"
+                className={`flat-other ${outlined.includes(surface) ? 'is-outlined' : ''}`}
+                onClick={() => onPick(surface)}
+              >
+                <FlatTile paint={paintOf(surface)} />
+                {surfaceName(surface)}
+              </button>
+            </li>
+          ))}
+        </ul>
+      )}
+    </div>
   );
+}
+
+function FlatTile({ paint }: { readonly paint: SwatchPaint }) {
+  const image = useMemo(() => tileImage(paint), [paint]);
+  return <span className="flat-tile" style={{ backgroundImage: `url(${image})` }} aria-hidden="true" />;
 }
 
 function Fill({ id, paint, edge }: { readonly id: string; readonly paint: SwatchPaint; readonly edge: number }) {

@@ -10,7 +10,7 @@ import { GroupSwitches, type GroupSwitchesProps } from './GroupSwitches';
 import { SettingMenu, type SettingMenuProps } from './SettingMenu';
 
 /** What is set in a panel of its own. */
-export type RoomPanelId = 'daylight' | 'lamps';
+export type RoomPanelId = 'kitchen' | 'daylight' | 'lamps';
 
 /** What opens in the rows themselves: one at a time, for there is room for one. */
 type FoldId = 'settings' | 'lamp' | 'dim';
@@ -36,6 +36,7 @@ export interface PictureFootProps {
 }
 
 const PANELS = [
+  ['kitchen', PICTURE.roomKitchen],
   ['daylight', PICTURE.roomDaylight],
   ['lamps', PICTURE.roomLamps],
 ] as const;

@@ -12,6 +12,8 @@ interface NumberFieldProps {
   /** Where nothing may stand in the field. */
   readonly onEmpty?: () => readonly Problem[];
   readonly hint?: string;
+  /** By what a drawing finds the field. */
+  readonly path?: string;
   /** What was refused may fit once this changes: the field then shows its value again. */
   readonly basis?: unknown;
 }
@@ -20,7 +22,7 @@ interface NumberFieldProps {
  * A number that is taken when one leaves the field or presses Enter. What is refused stays in the field with the reason
  * under it, and what was there before stays in force.
  */
-export function NumberField({ label, unit, value, onValue, onEmpty, hint, basis }: NumberFieldProps) {
+export function NumberField({ label, unit, value, onValue, onEmpty, hint, path, basis }: NumberFieldProps) {
   const id = useId();
   const [typed, setTyped] = useState<{
     readonly text: string;
@@ -50,6 +52,7 @@ export function NumberField({ label, unit, value, onValue, onEmpty, hint, basis 
       <input
         id={id}
         className="input"
+        data-field={path}
         inputMode="decimal"
         autoComplete="off"
         value={text}

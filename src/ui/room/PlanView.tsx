@@ -24,7 +24,7 @@ interface PlanViewProps {
 }
 
 /** Thickness walls are drawn with, mm. */
-const WALL = 110;
+export const WALL_MM = 110;
 const EYE = 150;
 
 /** The kitchen from above, back wall at the top: units, windows, lamps and the place one looks from. */
@@ -43,7 +43,7 @@ export function PlanView(props: PlanViewProps) {
       <path
         className="plan-wall"
         fillRule="evenodd"
-        d={`M${-WALL} ${-WALL}H${width + WALL}V${depth + WALL}H${-WALL}ZM0 0H${width}V${depth}H0Z`}
+        d={`M${-WALL_MM} ${-WALL_MM}H${width + WALL_MM}V${depth + WALL_MM}H${-WALL_MM}ZM0 0H${width}V${depth}H0Z`}
       />
       <rect className="plan-floor" width={width} height={depth} />
       {drawing.shapes.map((shape) => (
@@ -56,16 +56,18 @@ export function PlanView(props: PlanViewProps) {
           height={shape.depth}
         />
       ))}
-      <rect className="plan-door" x={door.from} y={depth} width={door.to - door.from} height={WALL} />
+      <rect className="plan-door" x={door.from} y={depth} width={door.to - door.from} height={WALL_MM} />
+      <path className="plan-swing" d={swingPath(door, depth)} />
+      {drawing.openSide && <OpenSideOnPlan side={drawing.openSide} width={width} depth={depth} />}
       {openings.map((opening) => {
         const [[x1, y1], [x2, y2]] = openingEnds(opening, room);
         const isUpright = opening.wall === 'left' || opening.wall === 'right';
-        const out = opening.wall === 'left' || opening.wall === 'back' ? -WALL : 0;
+        const out = opening.wall === 'left' || opening.wall === 'back' ? -WALL_MM : 0;
         const box = {
           x: Math.min(x1, x2) + (isUpright ? out : 0),
           y: Math.min(y1, y2) + (isUpright ? 0 : out),
-          width: isUpright ? WALL : Math.abs(x2 - x1),
-          height: isUpright ? Math.abs(y2 - y1) : WALL,
+          width: isUpright ? WALL_MM : Math.abs(x2 - x1),
+          height: isUpright ? Math.abs(y2 - y1) : WALL_MM,
         };
         return (
           // biome-ignore lint/a11y/noStaticElementInteractions: a second way for the hand; the list of windows is the first
@@ -95,6 +97,29 @@ export function PlanView(props: PlanViewProps) {
       {props.children}
     </svg>
   );
+}
+
+/** The door open, and the way of its free edge to where it shuts; below the door's wall lies the next room. */
+function swingPath({ from, to, swing }: PlanDrawing['door'], depth: number): string {
+  const [[hingeX, hingeY], [openX, openY]] = [swing.hinge, swing.open];
+  const shutX = hingeX === to ? from : to;
+  const radius = to - from;
+  return `M${hingeX} ${depth - hingeY}L${openX} ${depth - openY}A${radius} ${radius} 0 0 ${hingeX === to ? 0 : 1} ${shutX} ${depth - hingeY}`;
+}
+
+interface OpenSideOnPlanProps {
+  readonly side: NonNullable<PlanDrawing['openSide']>;
+  readonly width: number;
+  readonly depth: number;
+}
+
+/** The gap in the wall through which the next room is seen. */
+function OpenSideOnPlan({ side: { wall, from, to }, width, depth }: OpenSideOnPlanProps) {
+  const box =
+    wall === 'front'
+      ? { x: from, y: depth, width: to - from, height: WALL_MM }
+      : { x: wall === 'left' ? -WALL_MM : width, y: depth - to, width: WALL_MM, height: to - from };
+  return <rect className="plan-open-side" {...box} />;
 }
 
 const isRound = (kind: PlanDrawing['lamps'][number]['kind']): boolean =>

@@ -107,6 +107,7 @@ function WindowForm({ kitchen, opening, onOpening, onRemove }: WindowFormProps) 
       }
       {...(unit ? { unit } : {})}
       value={opening[key]}
+      path={`openings[${kitchen.openings.indexOf(opening)}].${key}`}
       basis={opening}
       onValue={(value) => onOpening({ ...opening, [key]: value })}
     />

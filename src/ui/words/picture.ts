@@ -14,6 +14,7 @@ export const PICTURE = {
   warmShort: 'warmer',
   daylight: 'Daylight',
   blind: 'Daylight past the blind',
+  roomKitchen: 'Kitchen',
   roomDaylight: 'Sun and windows',
   roomLamps: 'Lamps of the room',
   editSettings: 'Edit settings',
@@ -44,7 +45,9 @@ export const PICTURE = {
   },
   contextLost: 'The graphics card let go of the picture. It comes back by itself; the findings stay.',
   noWebGl: 'This browser cannot draw the room, so you see a flat drawing of it. Every finding still holds.',
-  flatLabel: 'Flat drawing of the kitchen. Choose a surface to read its color.',
+  flatLabel: (wall: string) => `Flat drawing of the ${wall}. Choose a surface to read its color.`,
+  flatWall: 'Wall to see',
+  flatOthers: 'Surfaces that do not show on this wall',
   level: (share: number) => `${Math.round(share * 100)} percent`,
   label: (option: string, setting: string, viewpoint: string) =>
     `The kitchen as ${option}, ${setting.toLowerCase()} light, seen ${viewpoint.toLowerCase()}`,

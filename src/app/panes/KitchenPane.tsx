@@ -1,0 +1,32 @@
+import { useMemo } from 'react';
+import { drawPlan } from '../../kitchen/plan/plan-drawing';
+import { clearanceHints } from '../../model/clearances';
+import { planRows } from '../../model/layout/plan-rows';
+import { KitchenPanel } from '../../ui/room/KitchenPanel';
+import { useApp, useAppState } from '../context';
+import { lengthUnitOf, projectOf } from '../state';
+import { usePlanEye } from '../use-plan-eye';
+
+/** The panel in which the kitchen itself is set. */
+export function KitchenPane() {
+  const { store, actions } = useApp();
+  const kitchen = useAppState((state) => projectOf(state).kitchen);
+  const users = useAppState((state) => projectOf(state).users);
+  const unit = useAppState(lengthUnitOf);
+  const drawing = useMemo(() => drawPlan(kitchen), [kitchen]);
+  const rows = useMemo(() => planRows(kitchen), [kitchen]);
+  const hints = useMemo(() => clearanceHints(kitchen, users), [kitchen, users]);
+  return (
+    <KitchenPanel
+      kitchen={kitchen}
+      rows={rows}
+      drawing={drawing}
+      eye={usePlanEye()}
+      hints={hints}
+      unit={unit}
+      onUnit={(lengthUnit) => store.setState({ lengthUnit })}
+      onKitchen={(next, continues) => actions.attempt({ kind: 'set-kitchen', kitchen: next }, continues)}
+      onClose={() => store.setState({ panel: null })}
+    />
+  );
+}

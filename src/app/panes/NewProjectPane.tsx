@@ -1,0 +1,26 @@
+import type { SurfaceId } from '../../engine/surface';
+import { candidatesFor } from '../../model/finish-candidates';
+import { NewProject } from '../../ui/questions/NewProject';
+import { useApp, useAppState } from '../context';
+import { saveProject } from '../files';
+import { startNewProject } from '../start-new-project';
+import { isUnsaved, lengthUnitOf, projectOf } from '../state';
+
+/** The questions of a new project. */
+export function NewProjectPane() {
+  const { store } = useApp();
+  const library = useAppState((state) => projectOf(state).library);
+  const unit = useAppState(lengthUnitOf);
+  const unsaved = useAppState(isUnsaved);
+  return (
+    <NewProject
+      candidates={(surface: SurfaceId) => candidatesFor(library, surface)}
+      unit={unit}
+      onUnit={(lengthUnit) => store.setState({ lengthUnit })}
+      isUnsaved={unsaved}
+      onSave={() => saveProject(store)}
+      onMake={(answers) => startNewProject(store, answers)}
+      onClose={() => store.setState({ asking: false })}
+    />
+  );
+}

@@ -1,0 +1,28 @@
+import type { StoreApi } from 'zustand/vanilla';
+import type { Problem } from '../engine/result';
+import { record } from '../model/history';
+import { type Answers, newProject } from '../model/new-project';
+import { type AppState, projectOf, withHistory } from './state';
+import { APP_WORDS } from './words';
+
+/**
+ * Makes a project of the answers, with the library of the present one, and shows it; undo brings the present one back. It is in
+ * no file yet, so it counts as unsaved. What is wrong with it where it cannot be made: nothing changes then.
+ */
+export function startNewProject(store: StoreApi<AppState>, answers: Answers): readonly Problem[] {
+  const made = newProject(answers, projectOf(store.getState()));
+  if (!made.ok) return [made.problem, ...(made.more ?? [])];
+  const project = made.value;
+  store.setState((state) => ({
+    ...withHistory(state, record(state.history, project, APP_WORDS.newProject)),
+    option: project.options.at(-1)!.id,
+    setting: project.settings[0]!.id,
+    lengthUnit: state.lengthUnit,
+    drawer: null,
+    reading: null,
+    picked: null,
+    assessments: {},
+    told: null,
+  }));
+  return [];
+}

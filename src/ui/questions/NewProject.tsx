@@ -1,0 +1,166 @@
+import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
+import type { Problem } from '../../engine/result';
+import type { SurfaceId } from '../../engine/surface';
+import type { Answers } from '../../model/new-project';
+import type { Finish } from '../../model/project';
+import type { LengthUnit } from '../room/length-text';
+import { problemWords } from '../words/problems';
+import { QUESTIONS } from '../words/questions';
+import { BearingQuestion } from './BearingQuestion';
+import { LampsQuestion } from './LampsQuestion';
+import { RoomQuestion } from './RoomQuestion';
+import { StaysQuestion } from './StaysQuestion';
+import { UsersQuestion } from './UsersQuestion';
+import './questions.css';
+
+export interface NewProjectProps {
+  readonly candidates: (surface: SurfaceId) => readonly Finish[];
+  readonly unit: LengthUnit;
+  readonly onUnit: (unit: LengthUnit) => void;
+  /** The present project has changes that are in no file. */
+  readonly isUnsaved: boolean;
+  readonly onSave: () => void;
+  /** Makes the project; what is wrong with it, and nothing was made then. */
+  readonly onMake: (answers: Answers) => readonly Problem[];
+  readonly onClose: () => void;
+}
+
+/** What a question works with: the answers so far, and what it changes of them. */
+export interface QuestionProps {
+  readonly answers: Answers;
+  readonly onAnswers: (answers: Answers) => void;
+}
+
+const STEPS = ['stays', 'room', 'bearing', 'lamps', 'users'] as const;
+type StepId = (typeof STEPS)[number];
+
+/** Five questions, one at a time, each of which may be skipped; Esc keeps the present project. */
+export function NewProject(props: NewProjectProps) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const heading = useRef<HTMLHeadingElement>(null);
+  const title = useId();
+  const [step, setStep] = useState(0);
+  const [answers, setAnswers] = useState<Answers>({});
+  const [refused, setRefused] = useState<readonly Problem[]>([]);
+  const [wasSaved, setWasSaved] = useState(false);
+  // Fields with something that cannot be read hold Next back: leaving them would drop it without a word.
+  const form = useRef<HTMLFormElement>(null);
+  useEffect(() => dialog.current?.showModal(), []);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: each question takes the focus when it comes
+  useEffect(() => heading.current?.focus(), [step]);
+  const id = STEPS[step]!;
+  const isLast = step === STEPS.length - 1;
+  const go = (kept: Answers) => {
+    setAnswers(kept);
+    if (!isLast) return setStep(step + 1);
+    const problems = props.onMake(kept);
+    setRefused(problems);
+    if (problems.length === 0) dialog.current?.close();
+  };
+  const next = () => {
+    // What is typed is taken when its field is left.
+    (document.activeElement as HTMLElement | null)?.blur();
+    requestAnimationFrame(() => {
+      const wrong = form.current?.querySelector<HTMLElement>('[aria-invalid="true"]');
+      if (wrong) wrong.focus();
+      else go(latest.current);
+    });
+  };
+  const latest = useRef(answers);
+  latest.current = answers;
+  return (
+    <dialog
+      ref={dialog}
+      className="questions"
+      aria-labelledby={title}
+      onClose={props.onClose}
+      onKeyDown={(event) => event.key === 'Escape' && event.stopPropagation()}
+    >
+      <div className="questions-head">
+        <p id={title} className="small quiet">
+          {QUESTIONS.title}, {QUESTIONS.progress(step + 1, STEPS.length)}
+        </p>
+        <h2 ref={heading} tabIndex={-1}>
+          {QUESTIONS[id]}
+        </h2>
+      </div>
+      <form
+        ref={form}
+        className="questions-body"
+        onSubmit={(event) => {
+          event.preventDefault();
+          next();
+        }}
+      >
+        {step === 0 && <p className="small quiet">{QUESTIONS.intro}</p>}
+        {step === 0 && props.isUnsaved && (
+          <div className="questions-told small">
+            <p>{wasSaved ? QUESTIONS.saved : QUESTIONS.unsaved}</p>
+            {!wasSaved && (
+              <button
+                type="button"
+                className="button button-outlined"
+                onClick={() => {
+                  props.onSave();
+                  setWasSaved(true);
+                }}
+              >
+                {QUESTIONS.save}
+              </button>
+            )}
+          </div>
+        )}
+        <Question key={id} id={id} answers={answers} onAnswers={setAnswers} {...props} />
+        {refused.length > 0 && (
+          <div className="questions-told small" role="alert">
+            <p>{QUESTIONS.refused}</p>
+            {refused.map((problem) => (
+              <p key={problem.text}>
+                {problemWords(problem)} {problem.remedy}
+              </p>
+            ))}
+          </div>
+        )}
+        <div className="questions-foot">
+          <button type="button" className="button button-plain" onClick={() => dialog.current?.close()}>
+            {QUESTIONS.cancel}
+          </button>
+          <span className="questions-ways">
+            {step > 0 && (
+              <button type="button" className="button button-outlined" onClick={() => setStep(step - 1)}>
+                {QUESTIONS.back}
+              </button>
+            )}
+            <button type="button" className="button button-outlined" onClick={() => go(without(answers, id))}>
+              {QUESTIONS.skip}
+            </button>
+            <button type="submit" className="button button-strong">
+              {isLast ? QUESTIONS.make : QUESTIONS.next}
+            </button>
+          </span>
+        </div>
+      </form>
+    </dialog>
+  );
+}
+
+function Question({ id, ...props }: NewProjectProps & QuestionProps & { readonly id: StepId }): ReactNode {
+  switch (id) {
+    case 'stays':
+      return <StaysQuestion {...props} />;
+    case 'room':
+      return <RoomQuestion {...props} />;
+    case 'bearing':
+      return <BearingQuestion {...props} />;
+    case 'lamps':
+      return <LampsQuestion {...props} />;
+    case 'users':
+      return <UsersQuestion {...props} />;
+  }
+}
+
+/** The answers without one of them. */
+function without(answers: Answers, id: StepId): Answers {
+  const { [id]: _, ...rest } = answers;
+  return rest;
+}

@@ -1,0 +1,51 @@
+import type { Problem } from '../../engine/result';
+import { kitchenBounds } from '../../model/kitchen-bounds';
+import type { Kitchen } from '../../model/kitchen';
+import { kitchenDefaults } from '../../model/new-kitchen/kitchen-defaults';
+import { KITCHEN } from '../words/kitchen';
+import type { KitchenLength } from './kitchen-lengths';
+import { LengthField } from './LengthField';
+import type { LengthUnit } from './length-text';
+
+/** What every form of the kitchen works with. */
+export interface KitchenFormProps {
+  readonly kitchen: Kitchen;
+  readonly unit: LengthUnit;
+  /** `continues`: the change belongs to the one before. */
+  readonly onKitchen: (kitchen: Kitchen, continues: boolean) => readonly Problem[];
+}
+
+const NOTHING_FITS: readonly Problem[] = [
+  { code: 'does-not-fit', text: KITCHEN.roomTooSmall, remedy: KITCHEN.roomRemedy },
+];
+
+/** Fields for lengths of the kitchen. */
+export function LengthFields({ lengths, ...form }: KitchenFormProps & { readonly lengths: readonly KitchenLength[] }) {
+  const { kitchen } = form;
+  const defaults = kitchenDefaults(kitchen.region);
+  return (
+    <div className="room-fields">
+      {lengths.map(({ path, label, read, write, usual, most }) => {
+        const bounds = kitchenBounds(path);
+        if (!bounds) throw new Error(`no length of a kitchen stands at "${path}"`);
+        const [low, high] = bounds;
+        return (
+          <LengthField
+            key={path}
+            label={label}
+            path={path}
+            unit={form.unit}
+            value={read(kitchen)}
+            allowed={[low, Math.min(high, most?.(kitchen) ?? high)]}
+            {...(usual ? { usual: usual(defaults) } : {})}
+            basis={kitchen}
+            onValue={(mm, continues) => {
+              const next = write(kitchen, mm);
+              return next ? form.onKitchen(next, continues) : NOTHING_FITS;
+            }}
+          />
+        );
+      })}
+    </div>
+  );
+}

@@ -1,0 +1,60 @@
+import type { FixtureKind } from '../../model/fixture';
+import type { LampWhite, UserNeed } from '../../model/new-project';
+import { FIXTURES } from './fixtures';
+
+/** Words of the questions a new project begins with. */
+export const QUESTIONS = {
+  open: 'New project',
+  title: 'New project',
+  intro: 'Five questions, each of which you may skip. What you skip is set as usual and can be changed later.',
+  progress: (number: number, of: number) => `${number} of ${of}`,
+  back: 'Back',
+  skip: 'Skip',
+  next: 'Next',
+  make: 'Make the project',
+  cancel: 'Keep the present project',
+  unsaved:
+    'The present project has changes that are not saved. Undo brings it back as long as this page is open; Save keeps it as a file.',
+  save: 'Save it now',
+  saved: 'Saved.',
+  refused: 'This kitchen cannot be made:',
+
+  stays: 'What stays?',
+  staysHint: 'Choose what you keep. If a finish of the library is close to it, say which; it counts as fixed then.',
+  finishOf: (surface: string) => `${surface}: finish`,
+  finishUnknown: 'As in the present project',
+
+  room: 'How large is the room?',
+  roomHint: 'A layout and three lengths, wall to wall. Everything else takes usual sizes.',
+  lengths: 'Wall to wall',
+
+  bearing: 'Which way does the window face?',
+  bearingHint: 'Stand at the largest window and look out. The sun comes from the south at noon north of the tropics.',
+  bearings: ['North', 'North-east', 'East', 'South-east', 'South', 'South-west', 'West', 'North-west'],
+  bearingUnknown: 'I do not know',
+  degrees: 'Or in degrees from north, clockwise',
+  faces: (direction: string) => `It faces ${direction}.`,
+  notDegrees: 'Give a number from 0 to 359.',
+
+  lamps: 'Which lamps are there?',
+  lampsHint: 'The color of their white, and the kinds that hang or will hang.',
+  white: 'White of the lamps',
+  whites: {
+    warm: 'Warm, yellowish',
+    neutral: 'Neutral',
+    cool: 'Cool, bluish',
+    unknown: 'I do not know',
+  } satisfies Record<LampWhite, string>,
+  kinds: 'Kinds',
+  kindNames: FIXTURES.kinds satisfies Record<FixtureKind, string>,
+
+  users: 'Who uses the kitchen?',
+  usersHint: 'Some clearances and contrasts matter more to some people. Choose all that apply.',
+  needs: {
+    'over-65': 'Somebody over 65',
+    'low-vision': 'Somebody with low vision',
+    wheelchair: 'Somebody with a wheelchair',
+    children: 'Children',
+  } satisfies Record<UserNeed, string>,
+  nobody: 'Nobody special',
+} as const;
