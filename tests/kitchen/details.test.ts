@@ -9,6 +9,7 @@ import { sinkBowls } from '../../src/kitchen/parts/sink';
 import { planKitchen } from '../../src/kitchen/plan/plan-kitchen';
 import type { Plan } from '../../src/kitchen/plan/types';
 import { thingsOf } from '../../src/kitchen/props/place-things';
+import { kitchenMisfits } from '../../src/model/kitchen-misfits';
 import { variants } from './detail-kitchens';
 import { inside } from './geometry';
 import { brokenInvariants } from './invariants';
@@ -42,7 +43,8 @@ describe.each(Object.entries(variants))('%s', (name, kitchen) => {
   const fine = buildFine(plan);
   const { props, shades } = room.light;
 
-  it('keeps every invariant of the geometry', () => {
+  it('fits, and keeps every invariant of the geometry', () => {
+    expect(kitchenMisfits(kitchen)).toEqual([]);
     expect(brokenInvariants(kitchen, 400)).toEqual([]);
   });
 

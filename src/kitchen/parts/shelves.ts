@@ -4,7 +4,7 @@ import { grained } from './pattern-coordinates';
 import { boxAt, type Extent, type Side, wallSide } from './side';
 
 /** Two boards one over the other: how far they reach into the room, thickness, distance, clear of what is beside them, m. Common practice, no source. */
-const BOARD = { depth: 0.24, thickness: 0.024, apart: 0.34, beside: 0.02 };
+const BOARD = { depth: 0.26, thickness: 0.024, apart: 0.34, beside: 0.02 };
 
 /** A board in its place along its wall. */
 export interface Board {

@@ -35,7 +35,7 @@ const ON_SHELF: readonly (readonly ((at: Stand) => readonly Thing[])[])[] = [
   [(at) => [vase(at)], (at) => [cup(at, -1)]],
 ];
 const SHELF_STEP = 0.2;
-const SHELF_OUT = 0.135;
+const SHELF_OUT = 0.139;
 
 /** A few neutral things, for scale: on free counter, on the island, on shelves. None where the kitchen shows none or nothing is free. */
 export function thingsOf(plan: Plan): readonly Thing[] {
