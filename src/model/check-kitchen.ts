@@ -3,7 +3,7 @@ import { checkSite } from './check-daylight';
 import { checkFixtures } from './check-fixtures';
 import { checkNumber } from './check-number';
 import { checkOpenings, checkWhole } from './check-openings';
-import { checkRuns, RUN_BOUNDS } from './check-runs';
+import { checkRuns } from './check-runs';
 import type { Kitchen } from './kitchen';
 import { KITCHEN_BOUNDS } from './kitchen-bounds';
 import { kitchenMisfits } from './kitchen-misfits';

@@ -1,5 +1,6 @@
 import type { Bounds } from './check-number';
 import { OPENING_BOUNDS } from './check-openings';
+import { RUN_BOUNDS } from './check-runs';
 import type { Kitchen } from './kitchen';
 
 const mm = (least: number, most: number): Bounds => [least, most, 'mm'];
@@ -41,17 +42,9 @@ export const KITCHEN_BOUNDS: readonly Read[] = [
   ['upstand_height', (k) => k.upstand_height, mm(0, 400)],
 ];
 
-/** What a length of a kitchen may be at all, mm: `room.width`, `runs[0].from`; what must fit beside it is another question. */
-export function kitchenBounds(path: string): readonly [least: number, most: number] {
-  const known = BOUNDS.find(([name]) => name === path);
-  if (known) return [known[2][0], known[2][1]];
-  if (/^runs\[\d\]\.(from|to)$/.test(path)) return [RUN_BOUNDS[0], RUN_BOUNDS[1]];
-  throw new Error(`no length of a kitchen stands at "${path}"`);
-}
-
 /** Bounds of fields that stand in lists, by the end of their paths. */
 const IN_LISTS: readonly (readonly [path: RegExp, bounds: Bounds])[] = [
-  [/^runs\[\d+\]\.(from|to)$/, mm(0, 12000)],
+  [/^runs\[\d+\]\.(from|to)$/, RUN_BOUNDS],
   [/^openings\[\d+\]\.center$/, OPENING_BOUNDS.center],
   [/^openings\[\d+\]\.width$/, OPENING_BOUNDS.width],
   [/^openings\[\d+\]\.sill$/, OPENING_BOUNDS.sill],
