@@ -1,6 +1,6 @@
 import { splitContacts } from '../engine/light/split-contacts';
 import type { FineRect, Solid } from '../engine/light/types';
-import { Assembly, type Bar } from './parts/assembly';
+import { Assembly, type Bar, type Recess } from './parts/assembly';
 import { addBacksplash, addUpstand } from './parts/backsplash';
 import { addBaseUnits } from './parts/base-units';
 import { addBlinds } from './parts/blinds';
@@ -25,6 +25,7 @@ export interface FineGeometry {
   readonly rects: readonly FineRect[];
   readonly solids: readonly Solid[];
   readonly bars: readonly Bar[];
+  readonly recesses: readonly Recess[];
 }
 
 /** Every part at the detail one sees. */
@@ -49,5 +50,6 @@ export function buildFine(plan: Plan): FineGeometry {
   addWaterfall(parts, plan);
   addShelves(parts, plan);
   addBlinds(parts, plan);
-  return { rects: splitContacts(parts.rects, parts.solids, cutFineRect), solids: parts.solids, bars: parts.bars };
+  const { solids, bars, recesses } = parts;
+  return { rects: splitContacts(parts.rects, solids, cutFineRect), solids, bars, recesses };
 }

@@ -3,6 +3,7 @@ import { SURFACES, type SurfaceId } from '../../engine/surface';
 import { type Axis, axisOf, FACES, type Face, signOf } from './axes';
 import { cutHoles, hollowAll } from './cut-holes';
 import type { Coordinates } from './pattern-coordinates';
+import type { Extent, Side } from './side';
 
 /** What a face is finished with; `black` for openings and lamp faces. */
 export interface Skin {
@@ -26,6 +27,14 @@ export interface Bar {
   readonly lip?: Vec3;
 }
 
+/** The inner edge of a frame round a recessed panel: where its steps stand, from the panel's plane to the frame's. */
+export interface Recess {
+  readonly side: Side;
+  readonly extent: Extent;
+  readonly surface: SurfaceId;
+  readonly coordinates: Coordinates;
+}
+
 /** Fields are numbered apart from pieces, from here on, so that neither moves the other's numbers. */
 const FIRST_FIELD = 100_000;
 
@@ -37,6 +46,7 @@ export class Assembly {
   readonly rects: FineRect[] = [];
   readonly solids: Solid[] = [];
   readonly bars: Bar[] = [];
+  readonly recesses: Recess[] = [];
   #pieces = 0;
   #fields = FIRST_FIELD;
 

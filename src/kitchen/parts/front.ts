@@ -60,10 +60,12 @@ export function addFront(parts: Assembly, side: Side, front: Front): void {
 }
 
 /** Two stiles over the whole height, two rails between them, the panel, and the four edges that step down to it. */
-function addFrameAndPanel(parts: Assembly, side: Side, { a, z, back }: Front, frame: number, skin: Skin): void {
+function addFrameAndPanel(parts: Assembly, side: Side, front: Front, frame: number, skin: Skin): void {
+  const { a, z, back, surface } = front;
   const face = back + FRONT_THICKNESS;
   const panel = face - PANEL_RECESS;
   const inner: Extent = { a: [a[0] + frame, a[1] - frame], d: [panel, face], z: [z[0] + frame, z[1] - frame] };
+  parts.recesses.push({ side, extent: inner, surface, coordinates: skin.coordinates });
   const out = faceAt(side, 'd+');
   const show = (extent: Extent): void => parts.face(skin, ...boxAt(side, extent), out);
   show({ a: [a[0], inner.a[0]], d: inner.d, z });

@@ -3,6 +3,7 @@ import { SURFACES, type SurfaceId } from '../../engine/surface';
 import type { FineGeometry } from '../fine';
 import { coarseSeats } from '../parts/stools';
 import type { Plan } from '../plan/types';
+import { bevelProps } from './bevels';
 import { zoneMarks } from './cooking-marks';
 import { counterEdgeProps } from './counter-edges';
 import { doorLevers } from './door-lever';
@@ -17,12 +18,13 @@ import { stoolProps } from './stools';
 import { tapProp, tapShade } from './tap';
 
 /** Everything that is not a rectangle: handles, tap, edges, marks, levers, pendants, seats, brackets and things for scale. */
-export function detailProps(plan: Plan, fine: Pick<FineGeometry, 'bars'>): PropMesh[] {
+export function detailProps(plan: Plan, fine: Pick<FineGeometry, 'bars' | 'recesses'>): PropMesh[] {
   return [
     ...handleProps(fine.bars),
     tapProp(plan),
     plan.cooktop.kind === 'gas' ? gasBurners(plan) : zoneMarks(plan),
     ...counterEdgeProps(plan),
+    ...bevelProps(fine.recesses),
     doorLevers(plan),
     ...pendantProps(plan),
     ...stoolProps(plan),
