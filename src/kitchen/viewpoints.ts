@@ -43,8 +43,13 @@ export function viewpoints(plan: Plan): Viewpoint[] {
     close(plan, corner),
     ...atSink(plan, corner),
     ...fromNextRoom(plan),
-  ];
+  ].map((view) => ({ ...view, eye: within(eyeLimits(plan), view.eye) }));
 }
+
+const within = ({ min, max }: Room['eyeLimits'], eye: Vec3): Vec3 => {
+  const clamped = (k: 0 | 1 | 2): number => Math.min(max[k], Math.max(min[k], eye[k]));
+  return [clamped(0), clamped(1), clamped(2)];
+};
 
 /** Looks across the room, to the side that more of the kitchen is on. */
 function fromDoorway(plan: Plan): Viewpoint {
@@ -145,11 +150,12 @@ function close(plan: Plan, corner: Corner | null): Viewpoint {
   const { run, free } = longestCounter(plan);
   const side = wallSide(plan, run.wall);
   const middle = (free.from + free.to) / 2;
+  const aside = Math.max(0, Math.min(0.3, (free.to - free.from) / 2 - 0.1));
   return {
     ...view,
     name: 'Close at the counter',
-    eye: pointAt(side, middle + 0.3, 0.6, z),
-    target: pointAt(side, middle - 0.15, 0.05, counter.top + 0.04),
+    eye: pointAt(side, middle + aside, 0.6, z),
+    target: pointAt(side, middle - aside / 2, 0.05, counter.top + 0.04),
   };
 }
 

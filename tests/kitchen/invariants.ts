@@ -4,10 +4,13 @@ import { buildRoom } from '../../src/kitchen/build-room';
 import { buildCoarse } from '../../src/kitchen/coarse';
 import { buildFine } from '../../src/kitchen/fine';
 import { Assembly } from '../../src/kitchen/parts/assembly';
+import { nextRoomOf } from '../../src/kitchen/parts/next-room';
 import { addOutside } from '../../src/kitchen/parts/shell';
+import { solidAt } from '../../src/kitchen/parts/side';
 import { planKitchen } from '../../src/kitchen/plan/plan-kitchen';
+import type { Plan, PlannedIsland } from '../../src/kitchen/plan/types';
 import type { Kitchen } from '../../src/model/kitchen';
-import type { Row } from '../../src/model/layout/types';
+import type { Row, RunRows } from '../../src/model/layout/types';
 import type { BeamRecord } from '../../src/model/project';
 import { area, bounds, castRay, coplanarOverlaps, frontPoint, inside } from './geometry';
 
@@ -17,7 +20,6 @@ export function brokenInvariants(kitchen: Kitchen, rays: number, beams: readonly
   const fine = buildFine(plan);
   const coarse = buildCoarse(plan);
   const room = buildRoom(kitchen, beams);
-  const size: Vec3 = [plan.width, plan.depth, plan.height];
   const shell = new Assembly();
   addOutside(shell, plan);
   const outside = shell.solids;
@@ -41,35 +43,65 @@ export function brokenInvariants(kitchen: Kitchen, rays: number, beams: readonly
   for (const rect of fine.rects) {
     expect(!inside(frontPoint(rect, 6e-4), fine.solids), `hidden: ${named(rect)}`);
   }
-  broken.push(...leaks('fine', fine.rects, fine.solids, size, rays));
-  broken.push(...leaks('coarse', coarse.rects, coarse.solids, size, rays));
+  const free = freeBoxes(plan);
+  broken.push(...leaks('fine', fine.rects, fine.solids, free, rays));
+  broken.push(...leaks('coarse', coarse.rects, coarse.solids, free, rays));
 
+  const { min, max } = room.eyeLimits;
   for (const { id, eye } of room.viewpoints) {
-    const { min, max } = room.eyeLimits;
     expect(
       eye.every((c, k) => c >= min[k]! && c <= max[k]!),
       `${id}: outside the eye's limits`,
     );
     expect(!inside(eye, fine.solids), `${id}: inside a solid`);
   }
-  const fronts = plan.depth - plan.baseDepth;
-  const { island, wallUnits } = plan;
-  broken.push(...gapsIn('back run', plan.back, plan.baseDepth, plan.back.to));
-  broken.push(...gapsIn('short leg', plan.left, plan.left.end + plan.panel, fronts));
-  for (const row of wallUnits.rows) broken.push(...gapsIn('wall units', row, row.from, row.to));
-  broken.push(...gapsIn('island', island.row, island.body.x0 + island.panel, island.body.x1 - island.panel));
+  for (const run of plan.runs) {
+    broken.push(...gapsIn(`${run.wall} run`, kitchen, run.base, ...frontsOf(plan, run)));
+    for (const row of run.over) broken.push(...gapsIn(`${run.wall} wall units`, kitchen, row, row.from, row.to));
+  }
+  const { island } = plan;
+  if (island) broken.push(...gapsIn('island', kitchen, island.row, ...islandFronts(plan, island)));
   return broken;
+}
+
+/** Where modules and fillers of a run stand: in a corner it owns from the fronts of the other run on. */
+function frontsOf(plan: Plan, { base, ends, wall }: RunRows): [number, number] {
+  const length = wall === 'back' ? plan.width : plan.depth;
+  return [
+    ends.from === 'owns-corner' ? plan.baseDepth : base.from,
+    ends.to === 'owns-corner' ? length - plan.baseDepth : base.to,
+  ];
+}
+
+/** Between the end panels; at a wall from the fronts of the run that ends there on. */
+function islandFronts(plan: Plan, { joined, body, panel }: PlannedIsland): [number, number] {
+  const taken = plan.runs.some((run) => run.wall === joined && run.ends.from === 'meets') ? plan.baseDepth : 0;
+  return [joined === 'left' ? taken : body.x0 + panel, joined === 'right' ? plan.width - taken : body.x1 - panel];
 }
 
 /** Solids of five-piece fronts reach to the panel: the frame stands 8 mm before it. */
 const FRAME_DEPTH = 0.009;
 
+/** The room, and the next one where there is one. */
+function freeBoxes(plan: Plan): Solid[] {
+  const room: Solid = { min: [0, 0, 0], max: [plan.width, plan.depth, plan.height] };
+  const next = nextRoomOf(plan);
+  return next ? [room, solidAt(next.side, next.room)] : [room];
+}
+
 /** Rays from free points must end on the front of something. */
-function leaks(level: string, rects: readonly Rect[], solids: readonly Solid[], size: Vec3, rays: number): string[] {
+function leaks(
+  level: string,
+  rects: readonly Rect[],
+  solids: readonly Solid[],
+  free: readonly Solid[],
+  rays: number,
+): string[] {
   const random = mulberry32(7);
   const found: string[] = [];
   for (let n = 0; n < rays; ) {
-    const from: Vec3 = [random() * size[0], random() * size[1], random() * size[2]];
+    const { min, max } = free[Math.floor(random() * free.length)]!;
+    const from = min.map((c, k) => c + random() * (max[k]! - c)) as unknown as Vec3;
     if (inside(from, solids, -FRAME_DEPTH)) continue;
     n++;
     const z = 2 * random() - 1;
@@ -83,8 +115,8 @@ function leaks(level: string, rects: readonly Rect[], solids: readonly Solid[], 
   return found;
 }
 
-/** Modules and fillers must follow one another from one end of the run to the other, modules in whole 50 mm. */
-function gapsIn(name: string, row: Row, from: number, to: number): string[] {
+/** Modules and fillers must follow one another from one end of the run to the other, modules in steps of 50 mm or 3 in. */
+function gapsIn(name: string, { region }: Kitchen, row: Row, from: number, to: number): string[] {
   const spans = [...row.units, ...row.fillers].sort((a, b) => a.from - b.from);
   const found: string[] = [];
   let at = from;
@@ -94,12 +126,15 @@ function gapsIn(name: string, row: Row, from: number, to: number): string[] {
   }
   if (Math.abs(at - to) > 1e-9) found.push(`${name}: ends at ${at}, not ${to}`);
   for (const unit of row.units) {
-    const width = Math.round((unit.to - unit.from) * 1e6) / 1000;
-    if (width % 50 !== 0 || width < 300 || width > 1000) found.push(`${name}: module of ${width} mm`);
+    const width = (unit.to - unit.from) * 1000;
+    const steps = width / (region === 'us' ? 76.2 : 50);
+    if (Math.abs(steps - Math.round(steps)) > 1e-6 || steps < 3 - 1e-6 || width > 1220) {
+      found.push(`${name}: module of ${width} mm`);
+    }
   }
   for (const filler of row.fillers) {
     const width = (filler.to - filler.from) * 1000;
-    if (width < 20 - 1e-6 || width > 320) found.push(`${name}: filler of ${width} mm`);
+    if (width < 1 - 1e-6 || width > 350) found.push(`${name}: filler of ${width} mm`);
   }
   return found;
 }

@@ -19,9 +19,10 @@ function addBlind(parts: Assembly, plan: Plan, opening: PlannedOpening): void {
   const { from, to, head, reveal } = opening;
   const side = wallSide(plan, opening.wall);
   const isInside = reveal - SASH.depth / 1000 >= CASSETTE + 2 * CLEAR;
-  if (!isInside && head + CASSETTE > plan.height) return;
+  const above = head + CASSETTE + CLEAR;
+  if (!isInside && above > plan.height) return;
   const front = isInside ? -CLEAR : CASSETTE;
-  const top = isInside ? head : head + CASSETTE;
+  const top = isInside ? head : above;
   const cassette: Extent = {
     a: [from + CLEAR, to - CLEAR],
     d: [front - CASSETTE, front],

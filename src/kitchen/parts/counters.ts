@@ -4,7 +4,8 @@ import type { Face } from './axes';
 import { counterDrop, edgeOf, type FreeEdge, profileDepth, profileStrips, stripOf } from './counter-edge';
 import { hollowAll } from './cut-holes';
 import { unfolded } from './pattern-coordinates';
-import { sinkBowls } from './sink';
+import { solidAt } from './side';
+import { apronExtent, sinkBowls, sinkSide } from './sink';
 import { counterSlabs, freeEdges } from './slabs';
 import { waterfallEnds } from './waterfall';
 
@@ -54,7 +55,8 @@ function addDrop(parts: Assembly, plan: Plan, edge: FreeEdge, skin: Skin): void 
     inward: [0, deep],
     z: [bottom - drop, bottom],
   });
-  for (const { min, max } of hollowAll(strip, waterfallEnds(plan))) parts.box(skin, min, max);
+  const apron = plan.sink.fit === 'apron' ? [solidAt(sinkSide(plan), apronExtent(plan))] : [];
+  for (const { min, max } of hollowAll(strip, [...waterfallEnds(plan), ...apron])) parts.box(skin, min, max);
 }
 
 /** A seat side without overhang has no room for a strip before its panels. */

@@ -150,17 +150,20 @@ function addCutEdge(parts: Assembly, plan: Plan, side: Side): void {
   if (plan.sink.fit === 'undermount') parts.face(skin, ...boxAt(side, { a, d: [d[1], d[1]], z }), faceAt(side, 'd-'));
 }
 
-/** The front of the sink itself, over the whole module, its bowls cut out of it. */
+/** The front of the sink itself, over the whole module. */
+export function apronExtent({ sink: { module }, counter, baseDepth }: Plan): Extent {
+  return {
+    a: [module.from + FRONT_GAP / 2, module.to - FRONT_GAP / 2],
+    d: [baseDepth - FRONT_THICKNESS, baseDepth + APRON.before],
+    z: [counter.bottom - APRON.height, counter.bottom],
+  };
+}
+
+/** The apron, its bowls cut out of it. */
 function addApron(parts: Assembly, plan: Plan, side: Side): void {
-  const { module } = plan.sink;
-  const top = plan.counter.bottom;
   parts.hollowBox(
     skinOf(parts),
-    ...boxAt(side, {
-      a: [module.from + FRONT_GAP / 2, module.to - FRONT_GAP / 2],
-      d: [plan.baseDepth - FRONT_THICKNESS, plan.baseDepth + APRON.before],
-      z: [top - APRON.height, top],
-    }),
+    ...boxAt(side, apronExtent(plan)),
     bowlExtents(plan).map((bowl) => solidOf(side, { ...bowl, z: [bowl.z[0], plan.counter.top] })),
   );
 }
