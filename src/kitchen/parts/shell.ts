@@ -66,6 +66,6 @@ export function addOutside(parts: Assembly, plan: Plan): void {
     ],
   ];
   const holes = [...openingHoles(plan), ...nextRoomHollows(plan)];
-  for (const [min, max] of slabs) for (const part of hollowAll({ min, max }, holes)) parts.solid(part.min, part.max);
-  for (const { min, max } of nextRoomOutside(plan)) parts.solid(min, max);
+  const solids = [...slabs.map(([min, max]): Solid => ({ min, max })), ...nextRoomOutside(plan)];
+  for (const solid of solids) for (const { min, max } of hollowAll(solid, holes)) parts.solid(min, max);
 }
