@@ -1,0 +1,118 @@
+import { failure, type Result, success } from '../engine/result';
+import type { SurfaceId } from '../engine/surface';
+import { applyCommand } from './apply-command';
+import { checkProject } from './check-project';
+import type { Command } from './commands';
+import type { FixtureKind } from './fixture';
+import type { Kitchen, Region, Wall } from './kitchen';
+import { kitchenFor, usualRoom } from './new-kitchen';
+import type { LayoutId } from './new-kitchen/layout-drafts';
+import { fitFixtures, usualFixture } from './new-kitchen/usual-fixtures';
+import { LAMP_GROUPS, type Option, type Project, type Setting, USERS, type UserNeed } from './project';
+
+/** The white of lamps, as people know it. */
+export type LampWhite = 'warm' | 'neutral' | 'cool' | 'unknown';
+
+/** What one was asked before a new project; whatever was skipped takes what is usual. */
+export interface Answers {
+  /** Surfaces that stay, with the finish of the library that is like them, if one is. */
+  readonly stays?: readonly { readonly surface: SurfaceId; readonly finish: string | null }[];
+  /** Layout, region and the room from wall to wall, mm. */
+  readonly room?: { readonly layout: LayoutId; readonly region: Region } & Kitchen['room'];
+  /** Where the largest window faces, degrees clockwise from north. */
+  readonly bearing_deg?: number;
+  readonly lamps?: { readonly white: LampWhite; readonly kinds: readonly FixtureKind[] };
+  readonly users?: readonly UserNeed[];
+}
+
+/**
+ * Illuminants of CIE 015:2018 for white LEDs near 2700, 4100 and 5100 K; near 3000 K, the commonest in homes, where nothing
+ * is known.
+ */
+const LIGHTS: { readonly [W in LampWhite]: string } = {
+  warm: 'LED-B1',
+  neutral: 'LED-B3',
+  cool: 'LED-B4',
+  unknown: 'LED-B2',
+};
+
+/**
+ * A new project of the answers, with the library, the settings and the first option of another: all of it open but what
+ * stays. Refused where the layout does not go into the room or a finish is unknown.
+ */
+export function newProject(answers: Answers, from: Project): Result<Project> {
+  const { layout, region, ...size } = answers.room ?? usualStart(from.kitchen.region);
+  const usual = kitchenFor(layout, region, size);
+  if (!usual) {
+    return failure({
+      code: 'does-not-fit',
+      text: `This layout does not go into a room of ${Math.round(size.width)} by ${Math.round(size.depth)} mm.`,
+      at: { path: 'room' },
+      remedy: 'Choose another layout, or check the lengths of the room.',
+    });
+  }
+  const { beams: _, users: _users, ...kept } = from;
+  const project: Project = {
+    ...kept,
+    id: 'new-kitchen',
+    name: 'New kitchen',
+    note: '',
+    ...usersOf(answers.users),
+    kitchen: withLamps(facing({ ...usual, site: from.kitchen.site }, answers.bearing_deg), answers.lamps?.kinds),
+    settings: from.settings.map((setting) => lightOf(setting, answers.lamps?.white)),
+    options: [openOption(from.options[0]!)],
+  };
+  const [problem, ...more] = checkProject(project);
+  return problem ? failure(problem, more) : keep(project, answers.stays ?? []);
+}
+
+function usualStart(region: Region): NonNullable<Answers['room']> {
+  return { layout: 'l-island', region, ...usualRoom('l-island', region) };
+}
+
+const usersOf = (users: readonly UserNeed[] = []): Pick<Project, 'users'> =>
+  users.length > 0 ? { users: USERS.filter((user) => users.includes(user)) } : {};
+
+/** From where a wall faces to where the back wall does, degrees. */
+const TO_BACK: { readonly [W in Wall]: number } = { back: 0, left: 90, right: -90, front: 180 };
+
+/** Turned so that its largest opening faces a bearing. */
+function facing(kitchen: Kitchen, bearing_deg: number | undefined): Kitchen {
+  if (bearing_deg === undefined) return kitchen;
+  const [largest] = [...kitchen.openings].sort((a, b) => b.width * b.height - a.width * a.height);
+  const turned = bearing_deg + TO_BACK[largest?.wall ?? 'back'];
+  return { ...kitchen, site: { ...kitchen.site, bearing_deg: ((turned % 360) + 360) % 360 } };
+}
+
+/** With lamps of the kinds there are, as far as they fit; the usual ones where none are known. */
+function withLamps(kitchen: Kitchen, kinds: readonly FixtureKind[] = []): Kitchen {
+  if (kinds.length === 0) return kitchen;
+  const fixtures = kinds.map(
+    (kind) => kitchen.fixtures.find((one) => one.kind === kind) ?? usualFixture(kitchen, kind),
+  );
+  return fitFixtures(kitchen, fixtures);
+}
+
+/** With all its lamps of one white; as they are where nothing was said. */
+function lightOf(setting: Setting, white: LampWhite | undefined): Setting {
+  if (white === undefined) return setting;
+  const lamps = { ...setting.lamps };
+  for (const group of LAMP_GROUPS) lamps[group] = { ...lamps[group], light: LIGHTS[white] };
+  return { ...setting, lamps };
+}
+
+function openOption({ scheme }: Option): Option {
+  const open = Object.entries(scheme).map(([surface, placement]) => [surface, { ...placement, state: 'open' }]);
+  return { id: 'first', name: 'First idea', scheme: Object.fromEntries(open) as Option['scheme'] };
+}
+
+/** What stays is laid and fixed; nothing follows it that was not said to stay. */
+function keep(project: Project, stays: NonNullable<Answers['stays']>): Result<Project> {
+  const fixed = stays.map(({ surface }): Command => ({ kind: 'set-state', option: 'first', surface, state: 'fixed' }));
+  const laid = stays.flatMap(({ surface, finish }): Command[] =>
+    finish === null ? [] : [{ kind: 'lay-finish', option: 'first', surface, finish }],
+  );
+  const commands = [...fixed, ...laid];
+  if (commands.length === 0) return success(project);
+  return applyCommand(project, { kind: 'together', label: '', commands });
+}
