@@ -2,16 +2,19 @@ import { useMemo } from 'react';
 import { drawPlan } from '../../kitchen/plan/plan-drawing';
 import { clearanceHints } from '../../model/clearances';
 import { planRows } from '../../model/layout/plan-rows';
+import type { UserNeed } from '../../model/project';
 import { KitchenPanel } from '../../ui/room/KitchenPanel';
 import { useApp, useAppState } from '../context';
 import { lengthUnitOf, projectOf } from '../state';
 import { usePlanEye } from '../use-plan-eye';
 
+const NO_USERS: readonly UserNeed[] = [];
+
 /** The panel in which the kitchen itself is set. */
 export function KitchenPane() {
   const { store, actions } = useApp();
   const kitchen = useAppState((state) => projectOf(state).kitchen);
-  const users = useAppState((state) => projectOf(state).users);
+  const users = useAppState((state) => projectOf(state).users) ?? NO_USERS;
   const unit = useAppState(lengthUnitOf);
   const drawing = useMemo(() => drawPlan(kitchen), [kitchen]);
   const rows = useMemo(() => planRows(kitchen), [kitchen]);
@@ -23,6 +26,8 @@ export function KitchenPane() {
       drawing={drawing}
       eye={usePlanEye()}
       hints={hints}
+      users={users}
+      onUsers={(next) => actions.run({ kind: 'set-users', users: next })}
       unit={unit}
       onUnit={(lengthUnit) => store.setState({ lengthUnit })}
       onKitchen={(next, continues) => actions.attempt({ kind: 'set-kitchen', kitchen: next }, continues)}

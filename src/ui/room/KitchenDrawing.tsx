@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react';
 import type { Problem } from '../../engine/result';
 import type { PlanDrawing } from '../../kitchen/plan/plan-drawing';
-import type { ClearanceHint } from '../../model/clearances';
+import type { ClearanceHint } from '../../model/clearances/types';
 import type { Kitchen, Wall } from '../../model/kitchen';
 import type { Rows } from '../../model/layout/types';
 import { Choices } from '../parts/Choices';

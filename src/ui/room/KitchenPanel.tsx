@@ -2,10 +2,11 @@ import { type ReactNode, useRef, useState } from 'react';
 import type { Problem } from '../../engine/result';
 import type { PlanDrawing } from '../../kitchen/plan/plan-drawing';
 import { changeLayout, layoutOf } from '../../model/change-layout';
-import type { ClearanceHint } from '../../model/clearances';
+import type { ClearanceHint } from '../../model/clearances/types';
 import type { Kitchen, Region } from '../../model/kitchen';
 import type { Rows } from '../../model/layout/types';
 import { changeRegion } from '../../model/new-kitchen';
+import type { UserNeed } from '../../model/project';
 import { KITCHEN } from '../words/kitchen';
 import { ApplianceForm } from './ApplianceForm';
 import { ClearanceList } from './ClearanceList';
@@ -31,6 +32,9 @@ export interface KitchenPanelProps {
   readonly drawing: PlanDrawing;
   readonly eye: PlanEye | null;
   readonly hints: readonly ClearanceHint[];
+  /** Whom the kitchen has to suit. */
+  readonly users: readonly UserNeed[];
+  readonly onUsers: (users: readonly UserNeed[]) => void;
   readonly unit: LengthUnit;
   readonly onUnit: (unit: LengthUnit) => void;
   /** `continues`: the change belongs to the one before (a drag is one step). */
@@ -77,7 +81,15 @@ export function KitchenPanel(props: KitchenPanelProps) {
           </p>
         )}
         <KitchenDrawing {...props} shown={shown} onShow={setShown} pointed={pointed} onField={goTo} />
-        <ClearanceList hints={props.hints} unit={unit} onPoint={setPointed} onShow={() => setShown('plan')} />
+        <ClearanceList
+          kitchen={kitchen}
+          hints={props.hints}
+          unit={unit}
+          users={props.users}
+          onUsers={props.onUsers}
+          onPoint={setPointed}
+          onShow={() => setShown('plan')}
+        />
         <div className="room-row">
           <PickField
             {...common}

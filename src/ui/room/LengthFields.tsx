@@ -1,6 +1,6 @@
 import type { Problem } from '../../engine/result';
-import { kitchenBounds } from '../../model/kitchen-bounds';
 import type { Kitchen } from '../../model/kitchen';
+import { kitchenBounds } from '../../model/kitchen-bounds';
 import { kitchenDefaults } from '../../model/new-kitchen/kitchen-defaults';
 import { KITCHEN } from '../words/kitchen';
 import type { KitchenLength } from './kitchen-lengths';
