@@ -131,6 +131,7 @@ void main() {
 #endif
 
   // Where a white would burn out, the place is shown darker (see local-exposure.ts).
+  vec3 exposed = color;
   if (encode == 1) color /= localExposure(daylight, lamps);
-  fragColor = displayed(color);
+  fragColor = displayed(color, exposed);
 }

@@ -33,6 +33,7 @@ const DIVIDER: CSSProperties = {
 export function Picture(props: PictureProps) {
   const { room, light, look, beside, viewpoint, viewpointVersion, sheen, outlined, mark, cardColor, onFrame, label } =
     props;
+  const { mode, marksClipped } = props;
   const wrapper = useRef<HTMLDivElement>(null);
   const latest = useRef(props);
   const store = useRef<RootStore>(null);
@@ -111,9 +112,36 @@ export function Picture(props: PictureProps) {
     if (!mounted || size.width === 0 || size.height === 0) return;
     mounted.rig.moveInto(room.light.fine, room.eyeLimits);
     const card = { mark: mark ?? null, cardColor: cardColor ?? null };
-    const sceneProps = { room, light, look, beside, sheen, outlined, ...card, onFrame, contextVersion };
+    const sceneProps = {
+      room,
+      light,
+      look,
+      beside,
+      sheen,
+      mode,
+      marksClipped,
+      outlined,
+      ...card,
+      onFrame,
+      contextVersion,
+    };
     store.current = mounted.root.render(<Scene {...sceneProps} rig={mounted.rig} />);
-  }, [mounted, size, room, light, look, beside, sheen, outlined, mark, cardColor, onFrame, contextVersion]);
+  }, [
+    mounted,
+    size,
+    room,
+    light,
+    look,
+    beside,
+    sheen,
+    mode,
+    marksClipped,
+    outlined,
+    mark,
+    cardColor,
+    onFrame,
+    contextVersion,
+  ]);
 
   const place = [...viewpoint.eye, ...viewpoint.target, viewpoint.fov_deg, viewpointVersion].join();
   const shownPlace = useRef(place);

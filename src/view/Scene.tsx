@@ -18,7 +18,17 @@ import { WhiteCard } from './WhiteCard';
 
 type SceneProps = Pick<
   PictureProps,
-  'room' | 'light' | 'look' | 'beside' | 'sheen' | 'outlined' | 'mark' | 'cardColor' | 'onFrame'
+  | 'room'
+  | 'light'
+  | 'look'
+  | 'beside'
+  | 'sheen'
+  | 'mode'
+  | 'marksClipped'
+  | 'outlined'
+  | 'mark'
+  | 'cardColor'
+  | 'onFrame'
 > & {
   readonly rig: CameraRig;
   /** Grows when the context came back: what was drawn into textures is lost. */
@@ -28,6 +38,7 @@ type SceneProps = Pick<
 /** What is inside the canvas: the room in one look, or in two side by side. */
 export function Scene(props: SceneProps) {
   const { room, light, look, beside, sheen, outlined, mark, cardColor, onFrame, rig, contextVersion } = props;
+  const { mode = 'color', marksClipped = false } = props;
   const renderer = useThree((state) => state.gl);
   const scene = useThree((state) => state.scene);
   const camera = useThree((state) => state.camera) as PerspectiveCamera;
@@ -77,7 +88,7 @@ export function Scene(props: SceneProps) {
     if (leftGroup.current) halves.push({ slot: left, group: leftGroup.current });
     if (right && rightGroup.current) halves.push({ slot: right, group: rightGroup.current });
     if (halves.length === 0) return null;
-    return { renderer, scene, camera, rig, shared: stage.shared, sheen, halves, outline };
+    return { renderer, scene, camera, rig, shared: stage.shared, sheen, mode, marksClipped, halves, outline };
   };
 
   const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
@@ -93,17 +104,24 @@ export function Scene(props: SceneProps) {
   useEffect(() => () => clearTimeout(timer.current), []);
 
   useEffect(() =>
-    registerDrawer(renderer.domElement, () => {
-      const parts = partsNow();
-      if (parts) drawer.draw(parts, performance.now(), true);
-      return renderer.getContext();
+    registerDrawer(renderer.domElement, {
+      drawSharp() {
+        const parts = partsNow();
+        if (parts) drawer.draw(parts, performance.now(), true);
+        return renderer.getContext();
+      },
+      drawBeside(shot) {
+        const parts = partsNow();
+        if (!parts || renderer.getContext().isContextLost()) return null;
+        return drawer.drawBeside(parts, performance.now(), shot);
+      },
     }),
   );
 
   const marked = mark ? room.light.fine[mark.rect] : undefined;
   return (
     <>
-      {mark && marked && cardColor && <WhiteCard rect={marked} mark={mark} color={cardColor} />}
+      {mark && marked && cardColor && <WhiteCard rect={marked} mark={mark} color={cardColor} shared={stage.shared} />}
       <LookMeshes ref={leftGroup} stage={stage} slot={left} black={black} />
       {right && <LookMeshes ref={rightGroup} stage={stage} slot={right} black={black} />}
     </>

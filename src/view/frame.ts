@@ -7,6 +7,8 @@ import type { OutlineMask } from './outline-mask';
 import { placeCamera } from './place-camera';
 import type { SharedUniforms } from './shared-uniforms';
 import { SharpTarget } from './sharp-target';
+import { drawTiles, type Shot } from './tiles';
+import { VIEW_MODE_NUMBERS, type ViewMode } from './view-mode';
 
 const SHARPEST_PIXEL_RATIO = 1.5;
 /** A dragged slider changes the light many times a second; mirrored rooms may lag behind by this, ms. */
@@ -27,6 +29,8 @@ export interface FrameParts {
   readonly rig: CameraRig;
   readonly shared: SharedUniforms;
   readonly sheen: boolean;
+  readonly mode: ViewMode;
+  readonly marksClipped: boolean;
   /** From left to right. */
   readonly halves: readonly Half[];
   readonly outline: OutlineMask | null;
@@ -51,6 +55,8 @@ export class FrameDrawer {
     const coarse = share < 1;
     const ratio = Math.min(SHARPEST_PIXEL_RATIO, window.devicePixelRatio) * share;
     if (renderer.getPixelRatio() !== ratio) renderer.setPixelRatio(ratio);
+    showView(parts);
+    parts.shared.hatchPlace.value.set(0, 0, renderer.getPixelRatio());
     const mirrorsDue = this.#refreshMirrors(parts, now_ms, moving, sharp);
     const { width, height } = renderer.domElement;
     if (!coarse) this.#sharp.resize(width, height);
@@ -59,12 +65,18 @@ export class FrameDrawer {
     return moving ? SETTLE_CHECK_MS : mirrorsDue;
   }
 
+  /** Draws what is shown now beside the canvas, at any size. */
+  drawBeside(parts: FrameParts, now_ms: number, shot: Shot): Uint8ClampedArray {
+    showView(parts);
+    this.#refreshMirrors(parts, now_ms, false, true);
+    return drawTiles(parts, parts.rig.poseAt(now_ms), shot);
+  }
+
   dispose(): void {
     this.#sharp.dispose();
   }
 
   #refreshMirrors(parts: FrameParts, now_ms: number, moving: boolean, sharp: boolean): number | null {
-    parts.shared.sheenOn.value = parts.sheen ? 1 : 0;
     const stale = parts.sheen ? parts.halves.filter(({ slot }) => slot.cubeIsStale) : [];
     if (stale.length === 0) return null;
     const due = this.#captured_ms + CAPTURE_PAUSE_MS - now_ms;
@@ -76,6 +88,12 @@ export class FrameDrawer {
     this.#captured_ms = now_ms;
     return null;
   }
+}
+
+function showView({ shared, sheen, mode, marksClipped }: FrameParts): void {
+  shared.sheenOn.value = sheen ? 1 : 0;
+  shared.viewMode.value = VIEW_MODE_NUMBERS[mode];
+  shared.marksClipped.value = marksClipped ? 1 : 0;
 }
 
 /** Draws the halves side by side, onto the canvas or by way of the sharp target; width and height in device pixels. */

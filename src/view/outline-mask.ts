@@ -7,6 +7,7 @@ import {
   RawShaderMaterial,
   RedFormat,
   Scene,
+  Vector2,
   Vector4,
   type WebGLRenderer,
   WebGLRenderTarget,
@@ -35,9 +36,15 @@ export class OutlineMask {
     (marked) => new RawShaderMaterial({ ...MASK_SHADERS, glslVersion: GLSL3, uniforms: { marked: { value: marked } } }),
   );
   readonly #area = new Vector4();
+  readonly #place = new Vector2();
   readonly #cover = new ScreenCover({
     ...OUTLINE_SHADERS,
-    uniforms: { mask: { value: this.#target.texture }, area: { value: this.#area }, pixelRatio: { value: 1 } },
+    uniforms: {
+      mask: { value: this.#target.texture },
+      area: { value: this.#area },
+      place: { value: this.#place },
+      pixelRatio: { value: 1 },
+    },
   });
 
   constructor(stage: RoomStage, surfaces: readonly number[]) {
@@ -49,13 +56,17 @@ export class OutlineMask {
     });
   }
 
-  /** Draws the line over an area of `output` (null: the canvas), which must be set up for that area already. */
+  /**
+   * Draws the line over an area of `output` (null: the canvas), which must be set up for that area already. The last argument says
+   * where the output lies in a larger picture.
+   */
   draw(
     renderer: WebGLRenderer,
     camera: Camera,
     size: { readonly width: number; readonly height: number },
     { left, width, height }: Area,
     output: WebGLRenderTarget | null,
+    { left: fromLeft, bottom, pixelRatio } = { left: 0, bottom: 0, pixelRatio: renderer.getPixelRatio() },
   ): void {
     if (this.#target.width !== size.width || this.#target.height !== size.height) {
       this.#target.setSize(size.width, size.height);
@@ -66,7 +77,8 @@ export class OutlineMask {
     renderer.setRenderTarget(this.#target);
     renderer.render(this.#scene, camera);
     this.#area.set(left, 0, left + width, height);
-    this.#cover.uniforms['pixelRatio']!.value = renderer.getPixelRatio();
+    this.#cover.uniforms['pixelRatio']!.value = pixelRatio;
+    this.#place.set(fromLeft, bottom);
     renderer.setRenderTarget(output);
     this.#cover.draw(renderer);
   }

@@ -2,6 +2,7 @@ import type { RefObject } from 'react';
 import type { Vec3, Viewpoint } from '../engine/light/types';
 import type { Look, RoomLight } from '../kitchen/look';
 import type { Room } from '../kitchen/types';
+import type { ViewMode } from './view-mode';
 
 export interface PickedPoint {
   readonly rect: number;
@@ -32,6 +33,13 @@ export interface PictureProps {
   readonly viewpointVersion: number;
   readonly reducedMotion: boolean;
   readonly sheen: boolean;
+  /** Color, the gray of the same luminance, or lightness in ten steps; color where it is absent. */
+  readonly mode?: ViewMode;
+  /**
+   * Hatches what the screen cannot show as bright as it is: sparse stripes where the picture darkens a place so that color and
+   * pattern stay to be seen, close ones where a color still fades to white.
+   */
+  readonly marksClipped?: boolean;
   /** Surfaces to outline. */
   readonly outlined: readonly number[];
   /** The place that is read; null for none. */

@@ -9,6 +9,9 @@ import { pickRect } from '../../src/view/pick';
 export interface ExpectedPixel {
   readonly rect: number;
   readonly rgb: readonly [number, number, number];
+  /** The largest channel before and after its place is darkened; display white is 1. */
+  readonly exposed: number;
+  readonly shown: number;
   /** Place on the pattern, texels; null on plain faces. */
   readonly texel: readonly [number, number] | null;
 }
@@ -52,10 +55,13 @@ export function expectedPixel(
   const white = [0, 1, 2].map((k) => direct.reduce((sum, lx, g) => sum + lx * look.groupWhites[3 * g + k]!, 0));
   const positive = color.map((v) => Math.max(0, v) / Math.max(1, ...white) ** 0.6);
   const peak = Math.max(1, ...positive);
+  const shown = Math.max(...positive);
   // What is still brighter than display white fades to it, half way two stops over.
   const faded = (peak - 1) / (peak + 2);
   return {
     rect: hit.rect,
+    exposed: Math.max(...color),
+    shown,
     rgb: positive.map((v) => 255 * srgbEncoded((v / peak) * (1 - faded) + faded)) as [number, number, number],
     texel: pattern ? [(s / pattern.width_m) * pattern.width, (t / pattern.height_m) * pattern.height] : null,
   };

@@ -200,8 +200,8 @@ function testPattern(size: number, period_m: number): PatternTexture {
   return { width: size, height: size, width_m: period_m, height_m: period_m, data };
 }
 
-/** `tint` above 0 makes a second look that differs everywhere. */
-export function smallLook(room: Room, light: RoomLight, tint = 0, gloss: readonly number[] = []): Look {
+/** `tint` above 0 makes a second look that differs everywhere; `exposure` makes direct light as many times brighter. */
+export function smallLook(room: Room, light: RoomLight, tint = 0, gloss: readonly number[] = [], exposure = 1): Look {
   const { fine, props, lamps } = room.light;
   const base: readonly (readonly [number, number, number])[] = [
     [0.42, 0.3, 0.2],
@@ -216,7 +216,7 @@ export function smallLook(room: Room, light: RoomLight, tint = 0, gloss: readonl
   const groupWhites = [
     ...[[0.00095, 0.001, 0.00108], off, [0.0009, 0.001, 0.0008], off],
     ...[[0.00125, 0.001, 0.0007], [0.0011, 0.001, 0.00085], off, off],
-  ];
+  ].map((white) => white.map((channel) => channel * exposure));
   const surfaces = base.map((color, surface): SurfaceLook => {
     const flat = [0, 1, 2, 3].map((c) => color.map((v, k) => v * (1 - 0.2 * c) + tint * 0.15 * (k === 0 ? 1 : -1)));
     const groupColors = flat.map(
