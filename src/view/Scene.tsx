@@ -4,7 +4,8 @@ import { GLSL3, type Group, type PerspectiveCamera, RawShaderMaterial } from 'th
 import type { AtlasLayout } from '../engine/light/types';
 import type { Look } from '../kitchen/look';
 import type { CameraRig } from './camera-rig';
-import { FrameDrawer, type FrameParts } from './frame';
+import { FrameDrawer } from './frame';
+import type { FrameParts } from './frame-parts';
 import { LookMeshes } from './LookMeshes';
 import { lightTexelsOf } from './light-textures';
 import type { LookSlot } from './look-slot';

@@ -1,40 +1,18 @@
-import type { Group, PerspectiveCamera, Scene, WebGLRenderer } from 'three';
-import type { CameraRig, Pose } from './camera-rig';
-import type { LookSlot } from './look-slot';
+import type { WebGLRenderer } from 'three';
+import type { Pose } from './camera-rig';
+import type { FrameParts } from './frame-parts';
 import { captureRoom } from './mirror-cube';
 import { MotionQuality } from './motion-quality';
-import type { OutlineMask } from './outline-mask';
 import { placeCamera } from './place-camera';
-import type { SharedUniforms } from './shared-uniforms';
 import { SharpTarget } from './sharp-target';
 import { drawTiles, type Shot } from './tiles';
-import { VIEW_MODE_NUMBERS, type ViewMode } from './view-mode';
+import { VIEW_MODE_NUMBERS } from './view-mode';
 
 const SHARPEST_PIXEL_RATIO = 1.5;
 /** A dragged slider changes the light many times a second; mirrored rooms may lag behind by this, ms. */
 const CAPTURE_PAUSE_MS = 250;
 /** When a camera that moved is looked at again, ms. */
 const SETTLE_CHECK_MS = 170;
-
-/** One half of the picture (or all of it): a look and its meshes. */
-export interface Half {
-  readonly slot: LookSlot;
-  readonly group: Group;
-}
-
-export interface FrameParts {
-  readonly renderer: WebGLRenderer;
-  readonly scene: Scene;
-  readonly camera: PerspectiveCamera;
-  readonly rig: CameraRig;
-  readonly shared: SharedUniforms;
-  readonly sheen: boolean;
-  readonly mode: ViewMode;
-  readonly marksClipped: boolean;
-  /** From left to right. */
-  readonly halves: readonly Half[];
-  readonly outline: OutlineMask | null;
-}
 
 /** Draws frames, coarser while the camera moves, and remembers when the rooms in the mirrors were captured. */
 export class FrameDrawer {

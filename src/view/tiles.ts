@@ -1,6 +1,6 @@
 import { NearestFilter, type WebGLRenderer, WebGLRenderTarget } from 'three';
 import type { Pose } from './camera-rig';
-import type { FrameParts } from './frame';
+import type { FrameParts } from './frame-parts';
 import { type Crop, placeCamera } from './place-camera';
 import { SHARP_SAMPLES } from './sharp-target';
 
