@@ -26,9 +26,9 @@ export function buildPropGather(
   return { rows: finishGather(gatherer), first };
 }
 
-/** Direct light per prop and vertex: the four groups of a layer (or the first four), lx at level 1. Props cast no shadows. */
+/** Direct light per prop and vertex: the four groups of a layer (or the first four), lx at level 1. Props shade each other by their boxes. */
 export function propDirect(room: LightRoom, transport: Transport, layer?: DirectLayer): Float32Array[] {
-  const scene = directScene(transport, layer);
+  const scene = directScene({ ...transport, shadowBvh: transport.propShadowBvh }, layer);
   const firstGroup = layer?.firstGroup ?? 0;
   const sum = new Float64Array(Math.max(firstGroup + CHANNELS, room.groups.length));
   return room.props.map(({ positions, normals }) => {
