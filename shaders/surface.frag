@@ -26,7 +26,12 @@ centroid in vec2 vNodeUv;
 
 #ifdef PATTERNED
 uniform sampler2D pattern;
+uniform vec2 patternPeriod;
+// On the pattern as it is turned, m.
 in vec2 vPattern;
+#if PATTERNED == 2
+#include "pieces"
+#endif
 #endif
 
 #if SHEEN > 0
@@ -92,7 +97,11 @@ void main() {
 #endif
 
 #ifdef PATTERNED
-  vec4 weights = texture(pattern, vPattern);
+#if PATTERNED == 2
+  vec4 weights = piecesAt(pattern, vPattern, patternPeriod);
+#else
+  vec4 weights = texture(pattern, vPattern / patternPeriod);
+#endif
   float base = 1.0 - weights.r;
 #if COMPONENTS > 2
   base -= weights.g;

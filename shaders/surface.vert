@@ -22,8 +22,12 @@ centroid out vec2 vNodeUv;
 #endif
 
 #ifdef PATTERNED
-uniform vec2 patternPeriod;
+// Cosine and sine of the pattern's turn.
+uniform vec2 patternTurn;
+uniform vec2 pieceShifts[16];
 in vec2 patternMetres;
+// Which of the surface's pieces, counted from 0.
+in float piece;
 out vec2 vPattern;
 #endif
 
@@ -44,7 +48,8 @@ void main() {
   vNodeUv = nodeUv;
 #endif
 #ifdef PATTERNED
-  vPattern = patternMetres / patternPeriod;
+  vec2 place = patternMetres + pieceShifts[int(piece + 0.5) % 16];
+  vPattern = vec2(patternTurn.x * place.x + patternTurn.y * place.y, patternTurn.x * place.y - patternTurn.y * place.x);
 #endif
 #if SHEEN > 0
   vNormal = normal;

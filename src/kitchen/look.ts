@@ -32,6 +32,8 @@ export interface SurfaceLook {
   readonly metal: boolean;
   /** Key into Look.patterns; null = plain (component 0 only). */
   readonly pattern: string | null;
+  /** How far the pattern is moved on each piece: (ds, dt) per piece number, m; absent or null where it is not. */
+  readonly shifts?: Float32Array | null;
 }
 
 /** Everything the picture needs for one option under one setting, besides geometry. */

@@ -2,6 +2,7 @@ import {
   DataTexture,
   LinearFilter,
   LinearMipmapLinearFilter,
+  MirroredRepeatWrapping,
   NoColorSpace,
   RepeatWrapping,
   RGBAFormat,
@@ -44,8 +45,9 @@ export class PatternTextures {
 function createPatternTexture(pattern: PatternTexture, anisotropy: number): DataTexture {
   const texture = new DataTexture(pattern.data, pattern.width, pattern.height, RGBAFormat, UnsignedByteType);
   texture.colorSpace = NoColorSpace;
-  texture.wrapS = RepeatWrapping;
-  texture.wrapT = RepeatWrapping;
+  const wrapping = pattern.wrap === 'mirror' ? MirroredRepeatWrapping : RepeatWrapping;
+  texture.wrapS = wrapping;
+  texture.wrapT = wrapping;
   texture.magFilter = LinearFilter;
   texture.minFilter = LinearMipmapLinearFilter;
   texture.generateMipmaps = true;

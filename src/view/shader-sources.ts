@@ -9,6 +9,7 @@ import lampVertex from '../../shaders/lamp.vert?raw';
 import maskFragment from '../../shaders/mask.frag?raw';
 import mirror from '../../shaders/mirror.glsl?raw';
 import outlineFragment from '../../shaders/outline.frag?raw';
+import pieces from '../../shaders/pieces.glsl?raw';
 import placedVertex from '../../shaders/placed.vert?raw';
 import sheen from '../../shaders/sheen.glsl?raw';
 import surfaceFragment from '../../shaders/surface.frag?raw';
@@ -17,7 +18,7 @@ import viewMode from '../../shaders/view-mode.glsl?raw';
 import windowFragment from '../../shaders/window.frag?raw';
 import windowVertex from '../../shaders/window.vert?raw';
 
-const PARTS: Readonly<Record<string, string>> = { display, encode, mirror, sheen, 'view-mode': viewMode };
+const PARTS: Readonly<Record<string, string>> = { display, encode, mirror, pieces, sheen, 'view-mode': viewMode };
 
 /** A shader with the parts it names put in, and theirs. */
 const withParts = (source: string): string =>

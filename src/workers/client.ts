@@ -1,6 +1,7 @@
 import { samplePattern } from '../engine/pattern/sample';
 import type { ByLayer, Look, RoomLight } from '../kitchen/look';
 import type { FinishInLights } from '../kitchen/study/finish-in-lights';
+import { placeOnPattern } from '../kitchen/study/lay-pattern';
 import type { PointReading } from '../kitchen/study/point-reading';
 import type { StandReading } from '../kitchen/study/stand-reading';
 import type { Room } from '../kitchen/types';
@@ -88,11 +89,10 @@ export function createStudio(events: StudioEvents): Studio {
   function placeAt(option: string, rect: number, u: number, v: number) {
     const fine = room?.light.fine[rect];
     const look = shown.get(option);
-    const key = fine ? look?.surfaces[fine.surface]?.pattern : null;
-    const texture = key ? look?.patterns.get(key) : null;
+    const surface = fine ? look?.surfaces[fine.surface] : null;
+    const texture = surface?.pattern ? look?.patterns.get(surface.pattern) : null;
     if (!fine || !texture) return null;
-    const { s0, t0, su, tu, sv, tv } = fine.pattern;
-    return samplePattern(texture, s0 + su * u + sv * v, t0 + tu * u + tv * v);
+    return samplePattern(texture, ...placeOnPattern(fine, u, v, surface?.shifts ?? null));
   }
 
   return {

@@ -1,7 +1,7 @@
 import { mulberry32 } from '../random';
 import { type Frame, texelSize } from './frame';
 import { fractalNoise } from './noise';
-import type { PieceRows } from './pieces';
+import type { PieceGrid } from './pieces';
 import type { Sheet } from './sheet';
 
 /** How one board or veneer leaf was cut: where the pith lay, how the stem bent, and how wide its growth rings are. */
@@ -34,8 +34,8 @@ const LEAVES = 6;
 export function grainSheet(frame: Frame, own: number, seed: number): Sheet {
   const { width, height } = frame;
   const [ds, dt] = texelSize(frame);
-  const rows = frame.pieces ?? veneerLeaves(frame);
-  const boards = frame.pieces !== null;
+  const boards = frame.pieces?.shape === 'rectangle';
+  const rows = boards ? frame.pieces! : veneerLeaves(frame);
   const [ms, mt] = rows.module_mm;
   const random = mulberry32(seed ^ 0x3a1e);
   const cuts: Cut[] = [];
@@ -61,7 +61,7 @@ export function grainSheet(frame: Frame, own: number, seed: number): Sheet {
     if (r !== row) {
       row = r;
       for (let x = 0; x < width; x++) {
-        const q = ((x + 0.5) * ds - rows.offset_mm[r]!) / ms;
+        const q = ((x + 0.5) * ds) / ms;
         const k = Math.floor(q);
         const p = r * rows.columns + (((k % rows.columns) + rows.columns) % rows.columns);
         const c = cuts[p]!;
@@ -124,12 +124,12 @@ function cutPiece(across_mm: number, boards: boolean, width: number, height: num
 }
 
 /** A veneered sheet: leaves side by side, as long as the sheet. */
-export function veneerLeaves(frame: Frame): PieceRows {
+export function veneerLeaves(frame: Frame): PieceGrid {
   return {
+    shape: 'rectangle',
     columns: 1,
     rows: LEAVES,
     module_mm: [frame.width_mm, frame.height_mm / LEAVES],
     joint_mm: 0,
-    offset_mm: new Float64Array(LEAVES),
   };
 }

@@ -11,6 +11,7 @@ import type { SeenBy } from '../seen-by';
 import { exposedBandColors, exposedColor } from './component-colors';
 import { exposureMatrix } from './exposure';
 import { halfFromFloat } from './half-float';
+import { pieceShifts } from './lay-pattern';
 import type { LitScheme } from './lit-scheme';
 import type { KeyedPattern } from './pattern-spec';
 import type { RoomBasis } from './room-study';
@@ -47,6 +48,9 @@ export function paintLook(
       seenBy,
       surfaces: surfaces.map((laid, index) => ({
         ...surfaceLook(laid, index, setting, exposure),
+        shifts: laid.pattern
+          ? pieceShifts(study.room.light, laid.surface, laid.pattern.spec, laid.placement.laying)
+          : null,
         flat: laid.finish.components.map(({ spectrum }) =>
           colorOnWorktop(spectrum, setting, asKnown, study.worktopLight),
         ),
