@@ -19,8 +19,8 @@ interface PickedPlace {
   readonly eye: Vec3;
 }
 
-/** What is shown in place of the findings to set the room's light. */
-export type RoomPanel = 'daylight' | 'lamps';
+/** What is shown in place of the findings to set the view, the light and the room. */
+export type RoomPanel = 'view' | 'light' | 'daylight' | 'lamps';
 
 /** Everything the page knows: the document with its history, what is looked at, and what the workers last said. */
 export interface AppState {

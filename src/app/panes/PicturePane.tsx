@@ -1,6 +1,6 @@
 import { lazy, Suspense, useMemo, useRef } from 'react';
 import type { SurfaceId } from '../../engine/surface';
-import { LAMP_GROUPS, type Lamp, type Option } from '../../model/project';
+import type { Lamp, Option } from '../../model/project';
 import { FlatElevation } from '../../ui/elevation/FlatElevation';
 import { useMedia } from '../../ui/parts/use-media';
 import { AimCross } from '../../ui/picture/AimCross';
@@ -12,9 +12,9 @@ import type { PickedPoint } from '../../view/types';
 import { hasWebGl2 } from '../../view/webgl2';
 import { useApp, useAppState } from '../context';
 import { darknessOf } from '../dark-room';
-import { openLamp } from '../lamp-files';
 import { halvesOf, isPictureOld, isSplitWanted, projectOf, shownOption, shownSetting } from '../state';
 import { useAim } from '../use-aim';
+import { useLampGroups } from '../use-lamp-groups';
 import { useOptionPaints } from '../use-option-paints';
 
 const Picture = lazy(() => import('../../view/Picture').then((view) => ({ default: view.Picture })));
@@ -32,12 +32,8 @@ export function PicturePane() {
   const contextLost = useAppState((state) => state.contextLost);
   const isOld = useAppState(isPictureOld);
   const isRefined = useAppState((state) => state.light?.isFinal ?? false);
-  const fixtures = useAppState((state) => projectOf(state).kitchen.fixtures);
   const darkness = useAppState((state) => darknessOf(projectOf(state).kitchen, shownSetting(state)));
-  const groups = useMemo(
-    () => LAMP_GROUPS.filter((group) => fixtures.some((fixture) => fixture.group === group)),
-    [fixtures],
-  );
+  const groups = useLampGroups();
   const panel = useAppState((state) => state.panel);
   const halves = useHalves();
   const viewpoint = room?.viewpoints.find((one) => one.id === chosen) ?? room?.viewpoints[0];
@@ -59,24 +55,11 @@ export function PicturePane() {
           settings={settings}
           setting={setting}
           onSetting={(id) => store.setState({ setting: id })}
-          menu={{
-            onCopy: (name) => actions.copySetting(name)[0]?.text ?? null,
-            onRename: (name) =>
-              actions.attempt({ kind: 'rename', what: 'setting', id: setting.id, name })[0]?.text ?? null,
-            onRemove: () => actions.run({ kind: 'remove-setting', setting: setting.id }),
-          }}
           groups={groups}
-          switches={{
-            onLevel: actions.setLevel,
-            onDims: actions.setDims,
-            onDaylight: actions.switchDaylight,
-            onBlind: actions.setDaylight,
-          }}
+          lamps={lamps}
+          onLamp={(light, continues) => actions.setLamp(light, continues)}
           panel={panel}
           onPanel={(next) => store.setState({ panel: next })}
-          onLamp={actions.setLamp}
-          lamps={lamps}
-          onOpenLamp={(file) => void openLamp(store, actions, file)}
         />
       }
     />

@@ -8,12 +8,23 @@ import type { PlanEye } from '../../ui/room/PlanView';
 import { openBeam } from '../beam-files';
 import { useApp, useAppState } from '../context';
 import { projectOf, type RoomPanel, shownSetting } from '../state';
+import { LightPane } from './LightPane';
+import { ViewPane } from './ViewPane';
 
 const NO_BEAMS: readonly BeamRecord[] = [];
 
-/** The panel in which the light of the room is set. */
+/** The panel that the rows at the picture's foot have opened. */
 export function RoomPane({ panel }: { readonly panel: RoomPanel }) {
-  return panel === 'daylight' ? <DaylightPane /> : <LampsPane />;
+  switch (panel) {
+    case 'view':
+      return <ViewPane />;
+    case 'light':
+      return <LightPane />;
+    case 'daylight':
+      return <DaylightPane />;
+    case 'lamps':
+      return <LampsPane />;
+  }
 }
 
 function DaylightPane() {
