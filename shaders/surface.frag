@@ -15,7 +15,16 @@ uniform int lampsOn;
 #ifdef PROP
 in vec4 vDaylight;
 in vec4 vLamps;
-in vec3 vIndirect;
+in vec3 vIndirect0;
+#if COMPONENTS > 1
+in vec3 vIndirect1;
+#endif
+#if COMPONENTS > 2
+in vec3 vIndirect2;
+#endif
+#if COMPONENTS > 3
+in vec3 vIndirect3;
+#endif
 #else
 uniform sampler2D daylightAtlas;
 uniform sampler2D lampsAtlas;
@@ -65,12 +74,25 @@ vec3 whiteOf(int first, vec4 direct) {
          groupWhites[first + 3] * direct.a;
 }
 
-vec3 litComponent(int component, vec4 daylight, vec4 lamps) {
+vec3 indirectOf(int component) {
 #ifdef PROP
-  vec3 color = vIndirect;
-#else
-  vec3 color = textureLod(nodeAtlas, vec3(vNodeUv, float(component)), 0.0).rgb;
+#if COMPONENTS > 1
+  if (component == 1) return vIndirect1;
 #endif
+#if COMPONENTS > 2
+  if (component == 2) return vIndirect2;
+#endif
+#if COMPONENTS > 3
+  if (component == 3) return vIndirect3;
+#endif
+  return vIndirect0;
+#else
+  return textureLod(nodeAtlas, vec3(vNodeUv, float(component)), 0.0).rgb;
+#endif
+}
+
+vec3 litComponent(int component, vec4 daylight, vec4 lamps) {
+  vec3 color = indirectOf(component);
   if (daylightOn == 1) color += layerColor(component * 8, daylight);
   if (lampsOn == 1) color += layerColor(component * 8 + 4, lamps);
 #if SHEEN == 1

@@ -46,7 +46,10 @@ export interface Look {
   readonly groupWhites: Float32Array;
   /** Four layers of RGBA half floats in the node atlas: indirect colour of component 0-3 of the surface there. */
   readonly nodeColors: Uint16Array;
-  /** Per prop mesh: r, g, b per vertex, indirect colour of component 0. */
+  /**
+   * Per prop mesh: r, g, b per vertex, indirect colour of component 0; of a mesh with pattern coordinates of every component, one after
+   * another.
+   */
   readonly propColors: readonly Float32Array[];
   readonly patterns: ReadonlyMap<string, PatternTexture>;
   /** Colour of each lamp face (per room.light.lamps), exposed linear sRGB. */

@@ -60,8 +60,7 @@ export function showFinish(
   uniforms['daylightOn']!.value = isLit(colors, 0);
   uniforms['lampsOn']!.value = isLit(colors, 1);
 
-  const isProp = material.defines['PROP'] === 1;
-  const pattern = look?.pattern != null && !isProp ? patternOf(look.pattern) : undefined;
+  const pattern = look?.pattern != null ? patternOf(look.pattern) : undefined;
   uniforms['pattern']!.value = pattern ? textures.textureOf(pattern) : null;
   if (pattern) showPattern(uniforms, pattern, look!.shifts ?? null, pieces);
 

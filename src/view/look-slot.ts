@@ -15,9 +15,12 @@ import { createNodeTexture, type LightTexels, updateNodeTexture } from './light-
 import { createMirrorCube } from './mirror-cube';
 import { outsideUniforms, showOutside } from './outside';
 import type { PatternTextures } from './pattern-textures';
-import { propGeometry, updatePropLight } from './prop-geometry';
+import { propGeometry, updatePropColors, updatePropLight } from './prop-geometry';
 import { LAMP_SHADERS, WINDOW_SHADERS } from './shader-sources';
 import type { SharedUniforms } from './shared-uniforms';
+
+/** Of props that do not say where they lie on a pattern. */
+const noPattern = (): undefined => undefined;
 
 /**
  * Everything on the graphics card that belongs to one look: materials, indirect colours, and the room as its polished
@@ -83,8 +86,9 @@ export class LookSlot {
       showFinish(material, bySurface.get(surface), look.groupWhites, patternOf, textures, this.#pieces[surface]);
     });
     this.props.forEach((material, i) => {
-      showFinish(material, bySurface.get(this.room.props[i]!.surface), look.groupWhites, patternOf, textures);
-      updatePropLight(this.propGeometries[i]!, 'indirect', look.propColors[i]);
+      const { surface, pattern } = this.room.props[i]!;
+      showFinish(material, bySurface.get(surface), look.groupWhites, pattern ? patternOf : noPattern, textures);
+      updatePropColors(this.propGeometries[i]!, look.propColors[i]);
     });
     if (look.nodeColors !== this.#look?.nodeColors) updateNodeTexture(this.#nodes, look.nodeColors);
     const lampColors = this.lamps.uniforms['lampColors']!.value as Float32Array;

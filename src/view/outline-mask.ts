@@ -1,4 +1,5 @@
 import {
+  type BufferGeometry,
   type Camera,
   GLSL3,
   LinearFilter,
@@ -12,6 +13,7 @@ import {
   type WebGLRenderer,
   WebGLRenderTarget,
 } from 'three';
+import { propShape } from './prop-geometry';
 import type { RoomStage } from './room-stage';
 import { ScreenCover } from './screen-cover';
 import { MASK_SHADERS, OUTLINE_SHADERS } from './shader-sources';
@@ -26,6 +28,7 @@ export interface Area {
 /** The dashed line round the surfaces a finding speaks of: they are drawn into a mask, whose contour is drawn on the picture. */
 export class OutlineMask {
   readonly #scene = new Scene();
+  readonly #propShapes: readonly BufferGeometry[];
   readonly #target = new WebGLRenderTarget(1, 1, {
     format: RedFormat,
     magFilter: LinearFilter,
@@ -51,6 +54,13 @@ export class OutlineMask {
     stage.surfaces.forEach((geometry, surface) => {
       if (!geometry) return;
       const mesh = new Mesh(geometry, this.#materials[surfaces.includes(surface) ? 1 : 0]!);
+      mesh.frustumCulled = false;
+      this.#scene.add(mesh);
+    });
+    this.#propShapes = stage.room.light.props.map(propShape);
+    this.#propShapes.forEach((shape, prop) => {
+      const { surface } = stage.room.light.props[prop]!;
+      const mesh = new Mesh(shape, this.#materials[surfaces.includes(surface) ? 1 : 0]!);
       mesh.frustumCulled = false;
       this.#scene.add(mesh);
     });
@@ -85,6 +95,7 @@ export class OutlineMask {
 
   dispose(): void {
     this.#target.dispose();
+    for (const shape of this.#propShapes) shape.dispose();
     for (const material of this.#materials) material.dispose();
     this.#cover.dispose();
   }

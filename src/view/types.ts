@@ -1,13 +1,16 @@
 import type { RefObject } from 'react';
 import type { Vec3, Viewpoint } from '../engine/light/types';
 import type { Look, RoomLight } from '../kitchen/look';
+import type { PropPlace } from '../kitchen/study/place-light';
 import type { Room } from '../kitchen/types';
 import type { ViewMode } from './view-mode';
 
 export interface PickedPoint {
+  /** Of `room.light.fine`; -1 on a prop, whose place then is `onProp`. */
   readonly rect: number;
+  readonly onProp: PropPlace | null;
   readonly surface: number;
-  /** Along the rectangle's u and v edge, 0-1. */
+  /** Along the rectangle's u and v edge, 0-1; 0 on a prop. */
   readonly u: number;
   readonly v: number;
   readonly point: Vec3;

@@ -164,16 +164,24 @@ function nodeSums(room: LightRoom, { blocks }: AtlasLayout, bands: readonly Comp
   return sums;
 }
 
+/** Component after component where a prop lies on its finish's pattern, else the first alone. */
 function propColors(study: RoomBasis, lit: LitScheme, bands: readonly ComponentBands[]): Float32Array[] {
   const { props } = study.room.light;
+  const sums: BandSum[] = [];
   let first = 0;
-  const sums = props.map((prop): BandSum => {
-    const count = prop.positions.length / 3;
+  const lengths = props.map(({ positions, pattern, surface }) => {
+    const count = positions.length / 3;
+    const components = pattern ? Math.max(1, layersOf(bands[surface])) : 1;
+    for (let c = 0; c < components; c++) sums.push({ first, count, colors: bands[surface]?.[c] ?? [] });
     first += count;
-    return { first: first - count, count, colors: bands[prop.surface]?.[0] ?? [] };
+    return 3 * count * components;
   });
   const colors = sampleColors(lit.propLight, sums);
-  return sums.map((sum) => colors.slice(3 * sum.first, 3 * (sum.first + sum.count)));
+  let at = 0;
+  return lengths.map((length) => {
+    at += length;
+    return colors.slice(at - length, at);
+  });
 }
 
 function sampleColors(light: readonly (Float32Array | null)[], sums: readonly BandSum[]): Float32Array {
