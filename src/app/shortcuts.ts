@@ -1,5 +1,6 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { Actions } from './actions';
+import { drawnScene, lookedFrom } from './scene';
 import { type AppState, aimAtStart, isSplitWanted } from './state';
 
 /** What a key press asks for, apart from what the focused control does with it. */
@@ -89,7 +90,7 @@ function putMark(store: StoreApi<AppState>): void {
 }
 
 function lookFrom(store: StoreApi<AppState>, index: number): void {
-  const viewpoint = store.getState().room?.viewpoints[index];
+  const viewpoint = drawnScene(store.getState()).room?.viewpoints[index];
   if (!viewpoint) return;
-  store.setState((state) => ({ viewpoint: viewpoint.id, viewpointVersion: state.viewpointVersion + 1 }));
+  store.setState((state) => lookedFrom(state, viewpoint.id));
 }

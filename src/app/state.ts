@@ -10,6 +10,7 @@ import type { Option, Project, Setting } from '../model/project';
 import type { Theme } from '../ui/bar/MoreMenu';
 import type { Told } from '../ui/parts/told';
 import type { PointReading } from '../workers/studio';
+import { drawnScene, SCENE_AT_START, type SceneState } from './scene';
 
 /** A place on a rectangle of the room, and from where one looks at it. */
 interface PickedPlace {
@@ -23,7 +24,7 @@ interface PickedPlace {
 export type RoomPanel = 'view' | 'light' | 'daylight' | 'lamps';
 
 /** Everything the page knows: the document with its history, what is looked at, and what the workers last said. */
-export interface AppState {
+export interface AppState extends SceneState {
   readonly history: History<Project>;
   /** The document as it was last opened or saved. */
   readonly saved: Project;
@@ -103,6 +104,7 @@ export function initialState(project: Project, theme: Theme): AppState {
     assessments: {},
     stale: [],
     unseen: [],
+    ...SCENE_AT_START,
   };
 }
 
@@ -160,6 +162,10 @@ export const aimAtStart = (isSplit: boolean): { readonly x: number; readonly y: 
 
 /** What is on screen is not yet what is asked for: another option, light or eye is on its way. */
 export function isPictureOld(state: AppState): boolean {
+  if (state.scene === 'stand') {
+    const { id, looks } = drawnScene(state);
+    return id === 'room' || state.isStandOld || looks[shownOption(state).id]?.seenBy !== state.seenBy;
+  }
   const shown = isSplitWanted(state) ? halvesOf(state) : [shownOption(state)];
   return (
     state.isRoomComing || shown.some(({ id }) => state.looks[id]?.seenBy !== state.seenBy || state.unseen.includes(id))

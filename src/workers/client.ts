@@ -8,7 +8,7 @@ import type { Room } from '../kitchen/types';
 import type { Project } from '../model/project';
 import { LookQueue } from './look-queue';
 import type { FromJudge, FromLight, FromPattern, ToJudge, ToLight, ToPattern } from './messages';
-import type { Shown, Studio, StudioEvents } from './studio';
+import type { PlaceAsked, Shown, Studio, StudioEvents } from './studio';
 
 /** Starts the workers and ties them together. */
 export function createStudio(events: StudioEvents): Studio {
@@ -22,15 +22,24 @@ export function createStudio(events: StudioEvents): Studio {
   const standReaders = new Map<number, (reading: StandReading | null) => void>();
   let room: Room | null = null;
   let lit: RoomLight | null = null;
+  /** The stand and its looks, as `room`, `lit` and `shown`. */
+  let standRoom: Room | null = null;
+  let standLit: RoomLight | null = null;
+  const standShown = new Map<string, Look>();
   let revision = 0;
   let tickets = 0;
-  let asked: { readonly project: Project; readonly shown: Shown } | null = null;
+  let wanted: { readonly project: Project; readonly shown: Shown } | null = null;
 
   const queue = new LookQueue(
     (request: ToPattern) => baker.postMessage(request),
-    (look, answers) => {
-      shown.set(look.option, look);
-      events.look(look, answers === revision);
+    (look, answers, stand) => {
+      if (!stand) {
+        shown.set(look.option, look);
+        return events.look(look, answers === revision);
+      }
+      standShown.set(look.option, look);
+      if (!standRoom || !standLit) return;
+      events.stand({ room: standRoom, light: standLit, look, readings: stand.readings }, answers === revision);
     },
   );
   const toLight = (message: ToLight) => light.postMessage(message);
@@ -44,6 +53,13 @@ export function createStudio(events: StudioEvents): Studio {
       case 'light':
         lit = mergedLight(data.light, lit);
         return events.light(lit);
+      case 'stand-room':
+        standRoom = data.room;
+        standLit = null;
+        return;
+      case 'stand-light':
+        standLit = mergedLight(data.light, standLit);
+        return events.standLight(standLit);
       case 'patterns':
         return queue.prepare(data.patterns);
       case 'look':
@@ -86,9 +102,9 @@ export function createStudio(events: StudioEvents): Studio {
   }
 
   /** What the pattern drawn at a point has there. */
-  function placeAt(option: string, rect: number, u: number, v: number) {
-    const fine = room?.light.fine[rect];
-    const look = shown.get(option);
+  function placeAt({ option, rect, u, v, onStand }: PlaceAsked) {
+    const fine = (onStand ? standRoom : room)?.light.fine[rect];
+    const look = (onStand ? standShown : shown).get(option);
     const surface = fine ? look?.surfaces[fine.surface] : null;
     const texture = surface?.pattern ? look?.patterns.get(surface.pattern) : null;
     if (!fine || !texture) return null;
@@ -97,20 +113,21 @@ export function createStudio(events: StudioEvents): Studio {
 
   return {
     show(project, shown) {
-      const before = asked;
-      asked = { project, shown };
+      const before = wanted;
+      wanted = { project, shown };
       const isOnlySeenAnew =
         before?.project === project &&
         before.shown.setting === shown.setting &&
+        before.shown.stand === shown.stand &&
         String(before.shown.options) === String(shown.options);
       if (isOnlySeenAnew) toLight({ kind: 'see-by', seenBy: shown.seenBy });
       else toLight({ kind: 'show', revision: ++revision, project, ...shown });
     },
-    readPoint: (option, rect, u, v, eye) =>
+    readPoint: (asked) =>
       new Promise((resolve) => {
         const ticket = ++tickets;
         readers.set(ticket, resolve);
-        toLight({ kind: 'read-point', ticket, option, rect, u, v, eye, place: placeAt(option, rect, u, v) });
+        toLight({ kind: 'read-point', ticket, ...asked, place: placeAt(asked) });
       }),
     readLights: (option, surface, beside) =>
       new Promise((resolve) => {

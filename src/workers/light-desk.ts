@@ -27,6 +27,7 @@ import { calculationFailed } from './failure';
 import { createInterner } from './intern-records';
 import type { Post, ReadLights, ReadPoint, ReadStand, SeeBy, Show, ToLight } from './messages';
 import { type Lit, RoomAtWork } from './room-desk';
+import { StandAtWork, type StandRequest } from './stand-desk';
 
 /** A scheme worked out, kept until its option changes. `key` says what it was made from. */
 interface Kept {
@@ -52,6 +53,7 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
   const internLamps = createInterner<Lamp>();
   const kept = new Map<string, Kept>();
   let room: RoomAtWork | null = null;
+  const stand = new StandAtWork(post, pause);
   let kitchenKey = '';
   let wanted: Show | null = null;
   let seenBy: SeenBy = 'used-to-it';
@@ -128,7 +130,10 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
     const lit = litLayers(setting.value);
     if (!(await job.room.under(setting.value.daylight, lit, stale))) return;
     current = job;
+    const request = standRequest(job);
+    if (request && !(await stand.show(request))) return;
     for (const option of show.options) if (!(await picture(job, option))) return;
+    if (request && !(await stand.finish(request))) return;
     if (!job.room.isFinal) {
       if (!(await job.room.finish(stale))) return;
       for (const option of show.options) if (!(await picture(job, option))) return;
@@ -141,6 +146,10 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
         if (scheme && !((await solve(job, scheme, group)) && (await gather(job, scheme, group)))) return;
       }
     }
+  }
+
+  function standRequest({ show, setting, room, stale }: Job): StandRequest | null {
+    return show.stand && { show: { ...show, seenBy }, choice: show.stand, setting, room: room.basis, stale };
   }
 
   /** Patterns take about as long to bake as a room to build: in a new room they are asked for first. */
@@ -201,6 +210,8 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
       const lit = litOf(current, option);
       if (lit && levels.every((level, group) => level === 0 || lit.nodeLight[group])) paint(current, lit);
     }
+    const request = standRequest(current);
+    if (request) stand.repaint(request);
   }
 
   /** The kept scheme of an option as far as it still holds, else a new one; null when it cannot be laid. */
@@ -279,14 +290,17 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
     return current && (!sky || sky.key === current.room.basis.outdoors) ? current : null;
   }
 
-  function answer({ ticket, option, rect, u, v, eye, place }: ReadPoint): void {
+  function answer({ ticket, option, rect, u, v, eye, place, onStand }: ReadPoint): void {
     const job = settled();
-    const lit = job && litOf(job, option);
+    const from = job && (onStand ? stand.reading(option) : inRoom(job, option));
     const reading =
-      job && lit
-        ? readPoint(job.room.basis, lit, job.setting, job.room.directMaps, rect, u, v, place, eye, seenBy)
-        : null;
+      job && from ? readPoint(from.basis, from.lit, job.setting, from.maps, rect, u, v, place, eye, seenBy) : null;
     post({ kind: 'point', ticket, reading });
+  }
+
+  function inRoom(job: Job, option: string) {
+    const lit = litOf(job, option);
+    return lit ? { basis: job.room.basis, lit, maps: job.room.directMaps } : null;
   }
 
   function answerLights({ ticket, option, surface, beside }: ReadLights): void {

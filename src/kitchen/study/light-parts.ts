@@ -11,13 +11,14 @@ import type { RoomBasis } from './room-study';
 import { adoptedWhite, type SettingLight } from './setting-light';
 import type { SolvedScheme } from './solved-scheme';
 
-/** Where light comes from: straight from a group of lights, or from the surface it left last. */
+/** Where light comes from: straight from a group of lights, or from the surface it left last ('stand': the gray of a sample stand). */
 export type LightFrom =
   | { readonly kind: 'direct'; readonly group: GroupId }
-  | { readonly kind: 'bounce'; readonly surface: SurfaceId };
+  | { readonly kind: 'bounce'; readonly surface: SurfaceId | 'stand' };
 
 /** The id of a light group or a surface, as reports name it. */
-export const sourceId = (from: LightFrom): GroupId | SurfaceId => (from.kind === 'direct' ? from.group : from.surface);
+export const sourceId = (from: LightFrom): GroupId | SurfaceId | 'stand' =>
+  from.kind === 'direct' ? from.group : from.surface;
 
 /** A part of the light at a place. */
 export interface LightPart {
@@ -69,7 +70,7 @@ export function lightParts(
     for (const [surface, bands] of bouncedBands(place.gather, transport.patches.surface, radiosity)) {
       let source = bySurface.get(surface);
       if (!source) {
-        source = { from: { kind: 'bounce', surface: room.surfaces[surface]! }, xyz: new Float64Array(3) };
+        source = { from: { kind: 'bounce', surface: room.surfaces[surface] ?? 'stand' }, xyz: new Float64Array(3) };
         bySurface.set(surface, source);
       }
       for (let at = 0; at < toXyz.length; at++) source.xyz[at % 3]! += level * bands[Math.floor(at / 3)]! * toXyz[at]!;
