@@ -145,12 +145,16 @@ export function Picture(props: PictureProps) {
 
   const place = [...viewpoint.eye, ...viewpoint.target, viewpoint.fov_deg, viewpointVersion].join();
   const shownPlace = useRef(place);
+  const shownRoom = useRef(room);
   useEffect(() => {
+    // There is no way from one room to another.
+    const isElsewhere = shownRoom.current !== room;
+    shownRoom.current = room;
     if (!mounted || shownPlace.current === place) return;
     shownPlace.current = place;
-    mounted.rig.fly(latest.current.viewpoint, performance.now(), latest.current.reducedMotion);
+    mounted.rig.fly(latest.current.viewpoint, performance.now(), latest.current.reducedMotion || isElsewhere);
     store.current?.getState().invalidate();
-  }, [mounted, place]);
+  }, [mounted, place, room]);
 
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: arrows and + - move the camera while the picture has the focus

@@ -1,4 +1,5 @@
 import { lazy, Suspense, useMemo, useRef } from 'react';
+import type { Viewpoint } from '../../engine/light/types';
 import type { SurfaceId } from '../../engine/surface';
 import type { Lamp, Option } from '../../model/project';
 import { FlatElevation } from '../../ui/elevation/FlatElevation';
@@ -7,11 +8,14 @@ import { AimCross } from '../../ui/picture/AimCross';
 import { PictureFoot } from '../../ui/picture/PictureFoot';
 import { PicturePlaceholder, PictureStage } from '../../ui/picture/PictureStage';
 import { SeenByNotice } from '../../ui/picture/SeenBy';
+import { standSentence } from '../../ui/stand/stand-sentence';
 import { PICTURE, settingShortName } from '../../ui/words/picture';
+import { SAMPLE_STAND } from '../../ui/words/stand';
 import type { PickedPoint } from '../../view/types';
 import { hasWebGl2 } from '../../view/webgl2';
 import { useApp, useAppState } from '../context';
 import { darknessOf } from '../dark-room';
+import { drawnScene, lookedFrom, sceneChanged, standChanged } from '../scene';
 import { halvesOf, isPictureOld, isSplitWanted, projectOf, shownOption, shownSetting } from '../state';
 import { useAim } from '../use-aim';
 import { useLampGroups } from '../use-lamp-groups';
@@ -24,14 +28,17 @@ const NO_LAMPS: readonly Lamp[] = [];
 
 export function PicturePane() {
   const { store, actions } = useApp();
-  const room = useAppState((state) => state.room);
+  const room = useAppState((state) => drawnScene(state).room);
   const settings = useAppState((state) => projectOf(state).settings);
   const setting = useAppState(shownSetting);
   const lamps = useAppState((state) => projectOf(state).lamps) ?? NO_LAMPS;
-  const chosen = useAppState((state) => state.viewpoint);
+  const chosen = useAppState((state) => drawnScene(state).viewpoint);
+  const scene = useAppState((state) => state.scene);
+  const standChoice = useAppState((state) => state.standChoice);
+  const standNote = useStandNote();
   const contextLost = useAppState((state) => state.contextLost);
   const isOld = useAppState(isPictureOld);
-  const isRefined = useAppState((state) => state.light?.isFinal ?? false);
+  const isRefined = useAppState((state) => drawnScene(state).light?.isFinal ?? false);
   const darkness = useAppState((state) => darknessOf(projectOf(state).kitchen, shownSetting(state)));
   const groups = useLampGroups();
   const panel = useAppState((state) => state.panel);
@@ -42,15 +49,23 @@ export function PicturePane() {
       picture={hasWebGl2() ? <RoomPicture /> : <FlatPicture />}
       busy={isOld || !isRefined}
       isOld={isOld && room !== null}
-      note={darkness && PICTURE.dark[darkness]}
+      note={darkness ? PICTURE.dark[darkness] : standNote}
       message={contextLost ? PICTURE.contextLost : hasWebGl2() ? null : PICTURE.noWebGl}
       halves={halves && [halves[0].name, halves[1].name]}
       foot={
         <PictureFoot
           viewpoints={hasWebGl2() ? (room?.viewpoints ?? []) : []}
           viewpoint={viewpoint?.id ?? ''}
-          onViewpoint={(id) =>
-            store.setState((before) => ({ viewpoint: id, viewpointVersion: before.viewpointVersion + 1 }))
+          onViewpoint={(id) => store.setState((before) => lookedFrom(before, id))}
+          scene={scene}
+          onScene={(next) => store.setState(sceneChanged(next))}
+          stand={
+            scene === 'stand'
+              ? {
+                  choice: standChoice,
+                  onChoice: (choice) => store.setState((before) => standChanged(before, choice)),
+                }
+              : null
           }
           settings={settings}
           setting={setting}
@@ -64,6 +79,16 @@ export function PicturePane() {
       }
     />
   );
+}
+
+/** What lying down or standing up does to the samples; null while the room is on screen. */
+function useStandNote(): string | null {
+  const readings = useAppState((state) =>
+    drawnScene(state).id === 'stand' ? (state.stand?.readings[shownOption(state).id] ?? null) : null,
+  );
+  const arrangement = useAppState((state) => state.standChoice.arrangement);
+  const reading = useAppState((state) => state.reading);
+  return readings && standSentence(readings, arrangement, reading);
 }
 
 /** The two options beside each other, or null while one alone is to be seen. */
@@ -84,11 +109,13 @@ const useOutlined = (): readonly SurfaceId[] => {
 function RoomPicture() {
   const { store } = useApp();
   const reducedMotion = useMedia('(prefers-reduced-motion: reduce)');
-  const room = useAppState((state) => state.room);
-  const light = useAppState((state) => state.light);
-  const looks = useAppState((state) => state.looks);
+  const scene = useAppState((state) => drawnScene(state).id);
+  const room = useAppState((state) => drawnScene(state).room);
+  const light = useAppState((state) => drawnScene(state).light);
+  const looks = useAppState((state) => drawnScene(state).looks);
+  const arrangement = useAppState((state) => state.standChoice.arrangement);
   const option = useAppState(shownOption);
-  const chosen = useAppState((state) => state.viewpoint);
+  const chosen = useAppState((state) => drawnScene(state).viewpoint);
   const viewpointVersion = useAppState((state) => state.viewpointVersion);
   const sheen = useAppState((state) => state.sheen);
   const seenBy = useAppState((state) => state.seenBy);
@@ -102,7 +129,9 @@ function RoomPicture() {
   const point = useAppState((state) => state.point);
   const pressedRight = useRef(false);
   const picker = useRef<((clientX: number, clientY: number) => PickedPoint | null) | null>(null);
-  const viewpoint = room?.viewpoints.find((one) => one.id === chosen);
+  const place = room?.viewpoints.find((one) => one.id === chosen);
+  const isHalf = split !== null && scene === 'stand';
+  const viewpoint = useMemo(() => (place && isHalf ? seenInHalf(place) : place), [place, isHalf]);
   const outlined = useMemo(
     () => wanted.map((surface) => room?.surfaces.indexOf(surface) ?? -1).filter((index) => index >= 0),
     [wanted, room],
@@ -118,6 +147,13 @@ function RoomPicture() {
 
   if (!room || !light || !look || !viewpoint) return <PicturePlaceholder text={PICTURE.working} />;
   const settingName = settingShortName(setting.name);
+  const placed = SAMPLE_STAND.arrangements[arrangement];
+  const standLabel = split
+    ? SAMPLE_STAND.pictureBeside(split[0].name, split[1].name, settingName, placed)
+    : SAMPLE_STAND.picture(option.name, settingName, placed);
+  const roomLabel = split
+    ? PICTURE.labelBeside(split[0].name, split[1].name, settingName, viewpoint.name)
+    : PICTURE.label(option.name, settingName, viewpoint.name);
   return (
     <Suspense fallback={<PicturePlaceholder text={PICTURE.loading} />}>
       <div
@@ -145,11 +181,7 @@ function RoomPicture() {
           onPick={(found) => onPick(found, pressedRight.current)}
           onContextLost={() => store.setState({ contextLost: true })}
           onContextRestored={() => store.setState({ contextLost: false })}
-          label={
-            split
-              ? PICTURE.labelBeside(split[0].name, split[1].name, settingName, viewpoint.name)
-              : PICTURE.label(option.name, settingName, viewpoint.name)
-          }
+          label={scene === 'stand' ? standLabel : roomLabel}
         />
         {aim && <AimCross x={aim.x} y={aim.y} />}
         <p className="hidden-visually" role="status">
@@ -160,6 +192,12 @@ function RoomPicture() {
     </Suspense>
   );
 }
+
+/** Half a picture is about as wide as high: what stands side by side is to be seen whole all the same. */
+const seenInHalf = (viewpoint: Viewpoint): Viewpoint => ({
+  ...viewpoint,
+  fov_deg: (360 / Math.PI) * Math.atan(1.35 * Math.tan((viewpoint.fov_deg * Math.PI) / 360)),
+});
 
 /** The flat drawing of the shown option, or of both beside each other. */
 function FlatPicture() {

@@ -1,5 +1,6 @@
 import type { SurfaceId } from '../../engine/surface';
 import { decisionOrder } from '../../model/decision-order';
+import { isBoard } from '../../model/layouts';
 import type { Finish, Option, Placement, Project } from '../../model/project';
 import type { Position, StandSample } from './types';
 
@@ -20,6 +21,8 @@ const SIZES = {
   brushOut: [0.21, 0.297, 0.002],
   slab: [0.3, 0.2, 0.02],
   board: [0.4, 0.12, 0.015],
+  boards: [0.4, 0.4, 0.015],
+  field: [0.3, 0.3, 0.009],
 } as const;
 /** Stiles and rails of a door sample: those of a front, m. */
 const DOOR_FRAME_M = 0.064;
@@ -67,7 +70,13 @@ function surfacesOfOwnFinish(option: Option): SurfaceId[] {
   const seen = new Set<string>();
   return decisionOrder(option).filter((surface) => {
     const { finish, laying } = option.scheme[surface];
-    const key = JSON.stringify([finish, laying.layout, laying.joint_mm ?? 0, laying.grout ?? '']);
+    const key = JSON.stringify([
+      finish,
+      laying.layout,
+      laying.joint_mm ?? 0,
+      laying.grout ?? '',
+      laying.direction_deg ?? 0,
+    ]);
     if (seen.has(key)) return false;
     seen.add(key);
     return true;
@@ -81,9 +90,17 @@ function sizeOf(surface: SurfaceId, finish: Finish, { laying }: Placement): read
     const board = finish.piece_mm ? Math.min(...finish.piece_mm) / 1000 : SIZES.board[1];
     return [SIZES.board[0], Math.max(1, Math.round(LEAST_BOARD_M / board)) * board, SIZES.board[2]];
   }
+  if (
+    laying.layout === 'herringbone' ||
+    laying.layout === 'hexagon' ||
+    (finish.piece_mm && laying.direction_deg === 45)
+  ) {
+    return isBoard(finish) ? SIZES.boards : SIZES.field;
+  }
   if (finish.piece_mm && laying.layout !== 'plain') {
     const joint = (laying.joint_mm ?? 0) / 1000;
-    const [along, across] = finish.piece_mm.map((mm) => mm / 1000 + joint) as [number, number];
+    const [s, t] = finish.piece_mm.map((mm) => mm / 1000 + joint) as [number, number];
+    const [along, across] = laying.layout === 'stack-upright' ? [t, s] : [s, t];
     // In a running bond half a tile stands at the ends of every other row.
     const half = laying.layout === 'running-bond' ? 2 : 1;
     return [pieces(along, half) * along, pieces(across, 1) * across, TILE_THICKNESS_M];

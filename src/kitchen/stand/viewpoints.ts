@@ -7,9 +7,9 @@ const SEATED_M = 0.32;
 const STANDING_M = 0.72;
 /** From the foremost sample to the eye, m. */
 const AWAY_M = 0.85;
-/** The picture's shorter side takes in this share of the width of the samples, and all of their height with a margin. */
-const WIDTH_SHARE = 0.82;
-const MARGIN = 1.18;
+/** A picture this many times as wide as high takes in all samples with a margin. */
+const ASPECT = 1.35;
+const MARGIN = 1.15;
 
 /** Where one sits or stands before the stand, and how one looks straight down on what lies. */
 export function standViewpoints(solids: readonly Solid[], arrangement: Arrangement): Viewpoint[] {
@@ -26,7 +26,7 @@ export function standViewpoints(solids: readonly Solid[], arrangement: Arrangeme
     const distance = Math.hypot(target[1] - eye[1], target[2] - eye[2]);
     const pitch = Math.atan2(eye[2] - target[2], target[1] - eye[1]);
     const tall = (depth - front) * Math.sin(pitch) + high(2) * Math.cos(pitch);
-    const shown = Math.max(across * WIDTH_SHARE, tall) * MARGIN;
+    const shown = Math.max(across / ASPECT, tall) * MARGIN;
     return {
       id: `stand-${id}`,
       name,
@@ -37,8 +37,8 @@ export function standViewpoints(solids: readonly Solid[], arrangement: Arrangeme
     };
   };
   return [
-    look('standing', 'Standing before it', STANDING_M, AWAY_M),
-    look('seated', 'Seated before it', SEATED_M, AWAY_M),
+    look('standing', 'Standing', STANDING_M, AWAY_M),
+    look('seated', 'Seated', SEATED_M, AWAY_M),
     look('above', 'From above', 1.25, 0.3),
   ];
 }

@@ -48,9 +48,10 @@ export function paintLook(
       seenBy,
       surfaces: surfaces.map((laid, index) => ({
         ...surfaceLook(laid, index, setting, exposure),
-        shifts: laid.pattern
-          ? pieceShifts(study.room.light, laid.surface, laid.pattern.spec, laid.placement.laying)
-          : null,
+        shifts:
+          laid.pattern && laid.surface !== 'stand'
+            ? pieceShifts(study.room.light, laid.surface, laid.pattern.spec, laid.placement.laying)
+            : null,
         flat: laid.finish.components.map(({ spectrum }) =>
           colorOnWorktop(spectrum, setting, asKnown, study.worktopLight),
         ),

@@ -8,7 +8,7 @@ import type { LaidScheme, LaidSurface } from './scheme';
 /** L* of what the samples stand before: a light gray, or a white as light as white paint. Both without hue. */
 const LIGHTNESS: { readonly [B in Backing]: number } = { gray: 75, white: 94 };
 /** The booth about the stage is darker, so that its lamps decide what light what stands gets. */
-const BOOTH_LIGHTNESS = 42;
+const BOOTH_LIGHTNESS = 50;
 
 /** Reflectance of a backing, the same at every wavelength, 0-1. */
 export const backingReflectance = (backing: Backing): number => yFromLightness(LIGHTNESS[backing]) / 100;

@@ -2,6 +2,8 @@ import { Fragment } from 'react';
 import type { Lamp, LampGroup, Setting } from '../../model/project';
 import { LampControl } from '../lamp/LampControl';
 import { FittingChoices } from '../parts/FittingChoices';
+import { SceneSwitch, type SceneSwitchProps } from '../stand/SceneSwitch';
+import { StandControls, type StandControlsProps } from '../stand/StandControls';
 import { lightCaption } from '../words/daylight';
 import { PICTURE, settingNames } from '../words/picture';
 import './picture-foot.css';
@@ -9,7 +11,9 @@ import './picture-foot.css';
 /** What is set in a panel of its own, in the column of findings. */
 export type RoomPanelId = 'view' | 'light' | 'daylight' | 'lamps';
 
-export interface PictureFootProps {
+export interface PictureFootProps extends SceneSwitchProps {
+  /** How the sample stand is set up; null while the room is shown. */
+  readonly stand: StandControlsProps | null;
   readonly viewpoints: readonly { readonly id: string; readonly name: string }[];
   readonly viewpoint: string;
   readonly onViewpoint: (id: string) => void;
@@ -56,6 +60,7 @@ export function PictureFoot(props: PictureFootProps) {
       {props.viewpoints.length > 0 && (
         <div className="foot-row">
           {opener('view', PICTURE.view)}
+          <SceneSwitch scene={props.scene} onScene={props.onScene} />
           <FittingChoices
             label={PICTURE.viewpoint}
             choices={props.viewpoints}
@@ -63,6 +68,7 @@ export function PictureFoot(props: PictureFootProps) {
             onChoose={props.onViewpoint}
             onChooseAgain={props.onViewpoint}
           />
+          {props.stand && <StandControls {...props.stand} />}
         </div>
       )}
       <div className="foot-row foot-light">

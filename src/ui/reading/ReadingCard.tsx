@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'react';
+import { type ReactNode, useEffect, useRef } from 'react';
 import type { AssessedSurface, ComponentRecord } from '../../engine/judge/assessment';
 import { surfaceName } from '../../engine/judge/surface-words';
 import type { Facing, SurfaceId } from '../../engine/surface';
@@ -30,6 +30,8 @@ export interface ReadingCardProps {
   readonly picked: unknown;
   /** The sample flat and upright; undefined until it is worked out, null where it cannot be told. */
   readonly stand: StandReading | null | undefined;
+  /** The sample as it is on the sample stand, while that is on screen. */
+  readonly onStand: ReactNode;
   /** False while one moves the reading mark by keys: the focus stays in the picture. */
   readonly takesFocus: boolean;
   readonly settingName: string;
@@ -81,6 +83,7 @@ export function ReadingCard(props: ReadingCardProps) {
       </div>
       <p>{surface.label}</p>
       {props.point && <PointPart point={props.point} picked={props.picked} hasParts={surface.components.length > 1} />}
+      {props.onStand}
       {props.samplePaint && (
         <div className="reading-swatches">
           <figure>
