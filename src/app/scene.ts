@@ -3,7 +3,6 @@ import type { StandChoice } from '../kitchen/stand/types';
 import type { StandReadings } from '../kitchen/study/stand-samples';
 import type { Room } from '../kitchen/types';
 import type { SeenStand } from '../workers/studio';
-import type { AppState } from './state';
 
 /** What the picture is of: the room, or its finishes as samples on a stand in the same light. */
 export type SceneId = 'room' | 'stand';
@@ -34,8 +33,17 @@ export const SCENE_AT_START: SceneState = {
   isStandOld: false,
 };
 
+/** The page's state as far as scenes go. */
+interface Scenes extends SceneState {
+  readonly room: Room | null;
+  readonly light: RoomLight | null;
+  readonly looks: Readonly<Record<string, Look>>;
+  readonly viewpoint: string | null;
+  readonly viewpointVersion: number;
+}
+
 /** The scene to draw: the stand where that is chosen and there is one. */
-export function drawnScene(state: AppState): {
+export function drawnScene(state: Scenes): {
   readonly id: SceneId;
   readonly room: Room | null;
   readonly light: RoomLight | null;
@@ -49,13 +57,13 @@ export function drawnScene(state: AppState): {
 }
 
 /** Looks from another place of the scene on screen, or from the same once more. */
-export const lookedFrom = (state: AppState, viewpoint: string): Partial<AppState> => ({
+export const lookedFrom = (state: Scenes, viewpoint: string): Partial<Scenes> => ({
   ...(drawnScene(state).id === 'stand' ? { standViewpoint: viewpoint } : { viewpoint }),
   viewpointVersion: state.viewpointVersion + 1,
 });
 
 /** Goes to the other scene: a place chosen in one is none of the other. */
-export const sceneChanged = (scene: SceneId): Partial<AppState> => ({
+export const sceneChanged = (scene: SceneId) => ({
   scene,
   picked: null,
   point: null,
@@ -64,17 +72,17 @@ export const sceneChanged = (scene: SceneId): Partial<AppState> => ({
 });
 
 /** Another backing or arrangement. */
-export const standChanged = (state: AppState, choice: Partial<StandChoice>): Partial<AppState> => ({
+export const standChanged = (state: Scenes, choice: Partial<StandChoice>): Partial<SceneState> => ({
   standChoice: { ...state.standChoice, ...choice },
   isStandOld: true,
 });
 
 /** Takes over what the workers say of the stand. */
 export function standSeen(
-  state: AppState,
+  state: Scenes,
   { room, light, look, readings }: SeenStand,
   isCurrent: boolean,
-): Partial<AppState> {
+): Partial<Scenes> & { readonly picked?: null } {
   const before = state.stand?.room === room ? state.stand : null;
   const isNew = before === null;
   return {
