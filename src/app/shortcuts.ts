@@ -77,6 +77,7 @@ function closeTopmost(store: StoreApi<AppState>): void {
   store.setState((state) => {
     if (state.drawer) return { drawer: null };
     if (state.panel) return { panel: null };
+    if (state.held && state.picked) return { held: null };
     return state.aim ? { aim: null, picked: null } : { reading: null, picked: null };
   });
 }

@@ -4,11 +4,13 @@ import type { PatternTexture } from '../engine/pattern/types';
 import type { SurfaceId } from '../engine/surface';
 import type { Look, RoomLight } from '../kitchen/look';
 import type { SeenBy } from '../kitchen/seen-by';
+import type { HeldChoice, HeldReading } from '../kitchen/study/held-reading';
 import type { Room } from '../kitchen/types';
 import { type History, startHistory } from '../model/history';
 import type { Option, Project, Setting } from '../model/project';
 import type { Theme } from '../ui/bar/MoreMenu';
 import type { Told } from '../ui/parts/told';
+import type { CardPaint } from '../view/types';
 import type { PointReading } from '../workers/studio';
 import { drawnScene, SCENE_AT_START, type SceneState } from './scene';
 
@@ -49,6 +51,9 @@ export interface AppState extends SceneState {
   /** The place on `reading` that was picked in the picture; null when the surface was chosen as a whole. */
   readonly picked: PickedPlace | null;
   readonly point: PointReading | null;
+  /** What is held at the picked place; null: a perfect white. */
+  readonly held: HeldChoice | null;
+  readonly heldCard: { readonly reading: HeldReading; readonly paint: CardPaint } | null;
   /** The reading mark in the picture, moved by keys: where it is, as shares of the picture; null when it is put away. */
   readonly aim: { readonly x: number; readonly y: number } | null;
   readonly panel: RoomPanel | null;
@@ -91,6 +96,8 @@ export function initialState(project: Project, theme: Theme): AppState {
     reading: null,
     picked: null,
     point: null,
+    held: null,
+    heldCard: null,
     aim: null,
     panel: null,
     pointed: [],

@@ -33,7 +33,7 @@ const DIVIDER: CSSProperties = {
 export function Picture(props: PictureProps) {
   const { room, light, look, beside, viewpoint, viewpointVersion, sheen, outlined, mark, cardColor, onFrame, label } =
     props;
-  const { mode, marksClipped } = props;
+  const { mode, marksClipped, card: held, markIsRight } = props;
   const wrapper = useRef<HTMLDivElement>(null);
   const latest = useRef(props);
   const store = useRef<RootStore>(null);
@@ -111,7 +111,7 @@ export function Picture(props: PictureProps) {
   useLayoutEffect(() => {
     if (!mounted || size.width === 0 || size.height === 0) return;
     mounted.rig.moveInto(room.light.fine, room.eyeLimits);
-    const card = { mark: mark ?? null, cardColor: cardColor ?? null };
+    const card = { mark: mark ?? null, cardColor: cardColor ?? null, card: held ?? null, markIsRight };
     const sceneProps = {
       room,
       light,
@@ -139,6 +139,8 @@ export function Picture(props: PictureProps) {
     outlined,
     mark,
     cardColor,
+    held,
+    markIsRight,
     onFrame,
     contextVersion,
   ]);

@@ -6,6 +6,7 @@ import type { Look } from '../kitchen/look';
 import type { CameraRig } from './camera-rig';
 import { FrameDrawer } from './frame';
 import type { FrameParts } from './frame-parts';
+import { HeldCard } from './HeldCard';
 import { LookMeshes } from './LookMeshes';
 import { lightTexelsOf } from './light-textures';
 import type { LookSlot } from './look-slot';
@@ -29,6 +30,8 @@ type SceneProps = Pick<
   | 'outlined'
   | 'mark'
   | 'cardColor'
+  | 'card'
+  | 'markIsRight'
   | 'onFrame'
 > & {
   readonly rig: CameraRig;
@@ -39,7 +42,7 @@ type SceneProps = Pick<
 /** What is inside the canvas: the room in one look, or in two side by side. */
 export function Scene(props: SceneProps) {
   const { room, light, look, beside, sheen, outlined, mark, cardColor, onFrame, rig, contextVersion } = props;
-  const { mode = 'color', marksClipped = false } = props;
+  const { mode = 'color', marksClipped = false, card, markIsRight = false } = props;
   const renderer = useThree((state) => state.gl);
   const scene = useThree((state) => state.scene);
   const camera = useThree((state) => state.camera) as PerspectiveCamera;
@@ -120,11 +123,23 @@ export function Scene(props: SceneProps) {
   );
 
   const marked = mark ? room.light.fine[mark.rect] : undefined;
+  const held =
+    mark && marked && card ? (
+      <HeldCard rect={marked} mark={mark} paint={card} shared={stage.shared} />
+    ) : mark && marked && cardColor ? (
+      <WhiteCard rect={marked} mark={mark} color={cardColor} shared={stage.shared} />
+    ) : null;
+  const isHeldRight = markIsRight && right !== null;
   return (
     <>
-      {mark && marked && cardColor && <WhiteCard rect={marked} mark={mark} color={cardColor} shared={stage.shared} />}
-      <LookMeshes ref={leftGroup} stage={stage} slot={left} black={black} />
-      {right && <LookMeshes ref={rightGroup} stage={stage} slot={right} black={black} />}
+      <LookMeshes ref={leftGroup} stage={stage} slot={left} black={black}>
+        {isHeldRight ? null : held}
+      </LookMeshes>
+      {right && (
+        <LookMeshes ref={rightGroup} stage={stage} slot={right} black={black}>
+          {isHeldRight ? held : null}
+        </LookMeshes>
+      )}
     </>
   );
 }

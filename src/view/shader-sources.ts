@@ -1,4 +1,6 @@
 import blackFragment from '../../shaders/black.frag?raw';
+import cardFragment from '../../shaders/card.frag?raw';
+import cardVertex from '../../shaders/card.vert?raw';
 import copyFragment from '../../shaders/copy.frag?raw';
 import coverVertex from '../../shaders/cover.vert?raw';
 import display from '../../shaders/display.glsl?raw';
@@ -31,4 +33,5 @@ export const MASK_SHADERS = { vertexShader: placedVertex, fragmentShader: maskFr
 export const OUTLINE_SHADERS = { vertexShader: coverVertex, fragmentShader: outlineFragment };
 export const BLACK_SHADERS = { vertexShader: placedVertex, fragmentShader: blackFragment };
 export const FLAT_SHADERS = { vertexShader: placedVertex, fragmentShader: withParts(flatFragment) };
+export const CARD_SHADERS = { vertexShader: cardVertex, fragmentShader: withParts(cardFragment) };
 export const COPY_SHADERS = { vertexShader: coverVertex, fragmentShader: copyFragment };

@@ -25,6 +25,14 @@ export interface Mark {
   readonly v: number;
 }
 
+/** What a card that is held shows: its size, and its colors in rows from its foot up, linear sRGB (1 = display white). */
+export interface CardPaint {
+  readonly size_m: readonly [width: number, height: number];
+  readonly width: number;
+  readonly height: number;
+  readonly linear: Float32Array;
+}
+
 export interface PictureProps {
   readonly room: Room;
   readonly light: RoomLight;
@@ -49,6 +57,10 @@ export interface PictureProps {
   readonly mark?: Mark | null;
   /** What a perfect white looks like there, 8 bit sRGB: a card of it is held there. */
   readonly cardColor?: readonly [number, number, number] | null;
+  /** A card held there in place of the white one. */
+  readonly card?: CardPaint | null;
+  /** The place that is read belongs to the right half of a split picture. */
+  readonly markIsRight?: boolean;
   readonly onPick?: (point: PickedPoint | null) => void;
   /** Is given a function that tells what lies under a point of the page (client px). */
   readonly picker?: RefObject<((clientX: number, clientY: number) => PickedPoint | null) | null>;

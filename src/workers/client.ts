@@ -1,6 +1,7 @@
 import { samplePattern } from '../engine/pattern/sample';
 import type { ByLayer, Look, RoomLight } from '../kitchen/look';
 import type { FinishInLights } from '../kitchen/study/finish-in-lights';
+import type { HeldReading } from '../kitchen/study/held-reading';
 import { placeOnPattern } from '../kitchen/study/lay-pattern';
 import type { PointReading } from '../kitchen/study/point-reading';
 import type { StandReading } from '../kitchen/study/stand-reading';
@@ -18,6 +19,7 @@ export function createStudio(events: StudioEvents): Studio {
 
   const shown = new Map<string, Look>();
   const readers = new Map<number, (reading: PointReading | null) => void>();
+  const heldReaders = new Map<number, (reading: HeldReading | null) => void>();
   const lightReaders = new Map<number, (found: FinishInLights | null) => void>();
   const standReaders = new Map<number, (reading: StandReading | null) => void>();
   let room: Room | null = null;
@@ -74,6 +76,10 @@ export function createStudio(events: StudioEvents): Studio {
         readers.get(data.ticket)?.(data.reading);
         readers.delete(data.ticket);
         return;
+      case 'held':
+        heldReaders.get(data.ticket)?.(data.reading);
+        heldReaders.delete(data.ticket);
+        return;
       case 'lights':
         lightReaders.get(data.ticket)?.(data.found);
         lightReaders.delete(data.ticket);
@@ -129,6 +135,12 @@ export function createStudio(events: StudioEvents): Studio {
         readers.set(ticket, resolve);
         toLight({ kind: 'read-point', ticket, ...asked, place: placeAt(asked) });
       }),
+    readHeld: (asked, held) =>
+      new Promise((resolve) => {
+        const ticket = ++tickets;
+        heldReaders.set(ticket, resolve);
+        toLight({ kind: 'read-held', ticket, ...asked, held, place: placeAt(asked) });
+      }),
     readLights: (option, surface, beside) =>
       new Promise((resolve) => {
         const ticket = ++tickets;
@@ -145,6 +157,8 @@ export function createStudio(events: StudioEvents): Studio {
       for (const worker of [light, judge, baker]) worker.terminate();
       for (const resolve of readers.values()) resolve(null);
       readers.clear();
+      for (const resolve of heldReaders.values()) resolve(null);
+      heldReaders.clear();
       for (const resolve of lightReaders.values()) resolve(null);
       lightReaders.clear();
       for (const resolve of standReaders.values()) resolve(null);

@@ -2,6 +2,7 @@ import type { Problem } from '../engine/result';
 import { SURFACES, type SurfaceId } from '../engine/surface';
 import type { SeenBy } from '../kitchen/seen-by';
 import { finishInLights } from '../kitchen/study/finish-in-lights';
+import { readHeld } from '../kitchen/study/held-reading';
 import { laidSample } from '../kitchen/study/lay-sample';
 import { beginLight, gatherGroup, type LitScheme } from '../kitchen/study/lit-scheme';
 import { paintLook } from '../kitchen/study/paint-look';
@@ -25,7 +26,7 @@ import {
 } from '../model/project';
 import { calculationFailed } from './failure';
 import { createInterner } from './intern-records';
-import type { Post, ReadLights, ReadPoint, ReadStand, SeeBy, Show, ToLight } from './messages';
+import type { Post, ReadHeld, ReadLights, ReadPoint, ReadStand, SeeBy, Show, ToLight } from './messages';
 import { type Lit, RoomAtWork } from './room-desk';
 import { StandAtWork, type StandRequest } from './stand-desk';
 
@@ -77,6 +78,11 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
         return guarded(
           () => answerStand(message),
           () => noStand(message),
+        );
+      if (message.kind === 'read-held')
+        return guarded(
+          () => answerHeld(message),
+          () => noHeld(message),
         );
       if (message.kind === 'see-by')
         return guarded(
@@ -298,6 +304,16 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
     post({ kind: 'point', ticket, reading });
   }
 
+  function answerHeld({ ticket, option, onStand, held, ...place }: ReadHeld): void {
+    const job = settled();
+    const from = job && (onStand ? stand.reading(option) : inRoom(job, option));
+    const reading =
+      job && from
+        ? readHeld(job.show.project, from.basis, from.lit, job.setting, from.maps, place, held, seenBy)
+        : null;
+    post({ kind: 'held', ticket, reading });
+  }
+
   function inRoom(job: Job, option: string) {
     const lit = litOf(job, option);
     return lit ? { basis: job.room.basis, lit, maps: job.room.directMaps } : null;
@@ -322,6 +338,10 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
 
   function noPoint({ ticket }: ReadPoint): void {
     post({ kind: 'point', ticket, reading: null });
+  }
+
+  function noHeld({ ticket }: ReadHeld): void {
+    post({ kind: 'held', ticket, reading: null });
   }
 
   function noLights({ ticket }: ReadLights): void {

@@ -9,6 +9,7 @@ import type { Look, RoomLight } from '../kitchen/look';
 import type { SeenBy } from '../kitchen/seen-by';
 import type { StandChoice } from '../kitchen/stand/types';
 import type { FinishInLights } from '../kitchen/study/finish-in-lights';
+import type { HeldChoice, HeldReading } from '../kitchen/study/held-reading';
 import type { PointReading } from '../kitchen/study/point-reading';
 import type { StandReading } from '../kitchen/study/stand-reading';
 import type { StandReadings } from '../kitchen/study/stand-samples';
@@ -67,7 +68,20 @@ export interface ReadStand {
   readonly finish: string;
 }
 
-export type ToLight = Show | SeeBy | ReadPoint | ReadLights | ReadStand;
+/** A white or a finish held against a place, in its light. */
+export interface ReadHeld {
+  readonly kind: 'read-held';
+  readonly ticket: number;
+  readonly option: string;
+  readonly rect: number;
+  readonly u: number;
+  readonly v: number;
+  readonly place: PatternSample | null;
+  readonly onStand: boolean;
+  readonly held: HeldChoice;
+}
+
+export type ToLight = Show | SeeBy | ReadPoint | ReadLights | ReadStand | ReadHeld;
 
 /** A pattern to bake, shared by all surfaces with the same key. */
 export interface ToPattern {
@@ -93,6 +107,7 @@ export type FromLight =
   | { readonly kind: 'point'; readonly ticket: number; readonly reading: PointReading | null }
   | { readonly kind: 'lights'; readonly ticket: number; readonly found: FinishInLights | null }
   | { readonly kind: 'stand'; readonly ticket: number; readonly reading: StandReading | null }
+  | { readonly kind: 'held'; readonly ticket: number; readonly reading: HeldReading | null }
   | { readonly kind: 'problem'; readonly problem: Problem };
 
 export interface ToJudge {

@@ -6,6 +6,7 @@ import type { Look, RoomLight } from '../kitchen/look';
 import type { SeenBy } from '../kitchen/seen-by';
 import type { StandChoice } from '../kitchen/stand/types';
 import type { FinishInLights } from '../kitchen/study/finish-in-lights';
+import type { HeldChoice, HeldReading } from '../kitchen/study/held-reading';
 import type { PointReading } from '../kitchen/study/point-reading';
 import type { StandReading } from '../kitchen/study/stand-reading';
 import type { StandReadings } from '../kitchen/study/stand-samples';
@@ -63,6 +64,8 @@ export interface Studio {
   /** The document and what is on screen; call at every change, the studio finds out what changed. */
   show(project: Project, shown: Shown): void;
   readPoint(place: PlaceAsked): Promise<PointReading | null>;
+  /** A white or a finish held there; null where it is dark, or the option is not lit yet. */
+  readHeld(place: PlaceAsked, held: HeldChoice): Promise<HeldReading | null>;
   /** The finish on a surface in each light, beside that of another if given; null where the option is not laid yet. */
   readLights(option: string, surface: SurfaceId, beside: SurfaceId | null): Promise<FinishInLights | null>;
   /** A finish of the library as a sample flat on the worktop and upright there; null where it is dark or the option is not lit yet. */

@@ -70,6 +70,8 @@ function ReadingPane({ assessment, surface }: ReadingPaneProps) {
   const picked = useAppState((state) => state.picked);
   const isDark = useAppState((state) => darknessOf(projectOf(state).kitchen, shownSetting(state)) !== null);
   const takesFocus = useAppState((state) => state.aim === null);
+  const held = useAppState((state) => state.held);
+  const heldCard = useAppState((state) => state.heldCard);
   const onStand = useAppState((state) =>
     drawnScene(state).id === 'stand' ? (state.stand?.readings[option.id] ?? null) : null,
   );
@@ -102,6 +104,12 @@ function ReadingPane({ assessment, surface }: ReadingPaneProps) {
       point={point}
       picked={picked}
       stand={stand}
+      hold={{
+        finishes: project.library,
+        held,
+        reading: heldCard?.reading ?? null,
+        onHold: (next) => store.setState({ held: next }),
+      }}
       onStand={onStand && <SampleOnStand readings={onStand} surface={assessed.surface} />}
       takesFocus={takesFocus}
       inLights={inLights}
@@ -112,7 +120,7 @@ function ReadingPane({ assessment, surface }: ReadingPaneProps) {
       settingName={settingShortName(setting.name)}
       copyText={() => readingText(assessed, context, point, inLights)}
       onSurface={(next) => store.setState({ reading: next, picked: null })}
-      onClose={() => store.setState({ reading: null, picked: null, aim: null })}
+      onClose={() => store.setState({ reading: null, picked: null, aim: null, held: null })}
     />
   );
 }

@@ -127,6 +127,7 @@ function RoomPicture() {
   const beside = split ? looks[split[1].id] : null;
   const picked = useAppState((state) => state.picked);
   const point = useAppState((state) => state.point);
+  const heldCard = useAppState((state) => state.heldCard);
   const pressedRight = useRef(false);
   const picker = useRef<((clientX: number, clientY: number) => PickedPoint | null) | null>(null);
   const place = room?.viewpoints.find((one) => one.id === chosen);
@@ -177,6 +178,8 @@ function RoomPicture() {
           outlined={outlined}
           mark={picked}
           cardColor={point?.white_srgb8 ?? null}
+          card={heldCard?.paint ?? null}
+          markIsRight={split?.[1].id === option.id}
           picker={picker}
           onPick={(found) => onPick(found, pressedRight.current)}
           onContextLost={() => store.setState({ contextLost: true })}

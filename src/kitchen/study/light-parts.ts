@@ -55,7 +55,7 @@ export function lightParts(
   setting: SettingLight,
 ): LightPart[] {
   const sources: Source[] = [];
-  const bySurface = new Map<number, Source>();
+  const bySurface = new Map<SurfaceId | 'stand', Source>();
   setting.levels.forEach((level, group) => {
     if (level === 0) return;
     const spectrum = setting.spectra[group]!;
@@ -68,10 +68,11 @@ export function lightParts(
     if (!radiosity) return;
     const toXyz = bandColorMatrix(spectrum, null, observer2);
     for (const [surface, bands] of bouncedBands(place.gather, transport.patches.surface, radiosity)) {
-      let source = bySurface.get(surface);
+      const id = room.surfaces[surface] ?? 'stand';
+      let source = bySurface.get(id);
       if (!source) {
-        source = { from: { kind: 'bounce', surface: room.surfaces[surface] ?? 'stand' }, xyz: new Float64Array(3) };
-        bySurface.set(surface, source);
+        source = { from: { kind: 'bounce', surface: id }, xyz: new Float64Array(3) };
+        bySurface.set(id, source);
       }
       for (let at = 0; at < toXyz.length; at++) source.xyz[at % 3]! += level * bands[Math.floor(at / 3)]! * toXyz[at]!;
     }
