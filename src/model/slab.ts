@@ -8,7 +8,7 @@ const SLAB_MM: { readonly [C in Finish['class']]?: readonly [number, number] } =
 };
 
 /** Flecks finer than this look alike everywhere, mm: the slab's own figure does not show. */
-const SHOWN_FLECK_MM = 6;
+const SHOWN_FLECK_MM = 10;
 
 /** Size of the slab a finish comes in where its slab has a figure of its own; null for what has none, and for tiles. */
 export function slabOf(finish: Finish): readonly [length: number, width: number] | null {

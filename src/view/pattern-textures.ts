@@ -8,6 +8,7 @@ import {
   RGBAFormat,
   UnsignedByteType,
 } from 'three';
+import { mipLevels } from '../engine/pattern/mips';
 import type { PatternTexture } from '../engine/pattern/types';
 
 const MOST_ANISOTROPY = 8;
@@ -41,7 +42,7 @@ export class PatternTextures {
   }
 }
 
-/** Weights are linear numbers, not colours: averaging them in mip levels keeps the area shares. */
+/** Weights are linear numbers, not colours; the levels for distance are the pattern's own, exact in colour. */
 function createPatternTexture(pattern: PatternTexture, anisotropy: number): DataTexture {
   const texture = new DataTexture(pattern.data, pattern.width, pattern.height, RGBAFormat, UnsignedByteType);
   texture.colorSpace = NoColorSpace;
@@ -50,7 +51,13 @@ function createPatternTexture(pattern: PatternTexture, anisotropy: number): Data
   texture.wrapT = wrapping;
   texture.magFilter = LinearFilter;
   texture.minFilter = LinearMipmapLinearFilter;
-  texture.generateMipmaps = true;
+  const levels = [pattern.data, ...(pattern.mips ?? mipLevels(pattern))];
+  texture.mipmaps = levels.map((data, level) => ({
+    data,
+    width: Math.max(1, pattern.width >> level),
+    height: Math.max(1, pattern.height >> level),
+  }));
+  texture.generateMipmaps = false;
   texture.anisotropy = anisotropy;
   texture.needsUpdate = true;
   return texture;

@@ -41,7 +41,9 @@ export function bakePattern(spec: PatternSpec, options?: { maxSize?: number }): 
   const grid = frame.pieces;
   const map = grid ? mapPieces(frame, grid) : null;
 
-  const { sheet, cut } = sheetFor(spec, frame, ownShares);
+  const distance = grid ? edgeDistance(frame, grid) : null;
+
+  const { sheet, cut } = sheetFor(spec, frame, distance, ownShares);
   if (grid && map && !cut) cutFromSheet([...sheet.presence, sheet.gain], frame, grid, map, spec.seed);
   const room = joint && map ? map.cover.slice() : new Float32Array(size).fill(1);
   let drawn = 0;
@@ -63,7 +65,6 @@ export function bakePattern(spec: PatternSpec, options?: { maxSize?: number }): 
     for (let i = 0; i < size; i++) share[i] = 1 - cover[i]!;
     weights.push(share);
   }
-  const distance = grid ? edgeDistance(frame, grid) : null;
   varyLightness(sheet.gain, spec, frame, map, distance);
   if (map && distance && isBoards(spec)) drawGaps(sheet.gain, map, distance);
   if (spec.slab && !grid) drawSeams(sheet.gain, frame);
@@ -77,13 +78,23 @@ export function bakePattern(spec: PatternSpec, options?: { maxSize?: number }): 
 }
 
 /** The sheet of a pattern; `cut` when it is drawn piece by piece already. */
-function sheetFor(spec: PatternSpec, frame: Frame, shares: readonly number[]): { sheet: Sheet; cut: boolean } {
-  if (!spec.slab || frame.pieces) return drawSheet(spec, frame, shares);
-  const { sheet, cut } = drawSheet(spec, uncutFrame(frame), shares);
+function sheetFor(
+  spec: PatternSpec,
+  frame: Frame,
+  distance: Float32Array | null,
+  shares: readonly number[],
+): { sheet: Sheet; cut: boolean } {
+  if (!spec.slab || frame.pieces) return drawSheet(spec, frame, distance, shares);
+  const { sheet, cut } = drawSheet(spec, uncutFrame(frame), null, shares);
   return { sheet: cutSlab(sheet, frame), cut };
 }
 
-function drawSheet(spec: PatternSpec, frame: Frame, shares: readonly number[]): { sheet: Sheet; cut: boolean } {
+function drawSheet(
+  spec: PatternSpec,
+  frame: Frame,
+  distance: Float32Array | null,
+  shares: readonly number[],
+): { sheet: Sheet; cut: boolean } {
   const { pattern, seed } = spec;
   const own = shares.length;
   switch (pattern.kind) {
@@ -95,13 +106,16 @@ function drawSheet(spec: PatternSpec, frame: Frame, shares: readonly number[]): 
       return { sheet: fleckSheet(frame, pattern.size_mm, shares, seed), cut: false };
     case 'grain':
       if (pattern.figure === 'ray-fleck') return { sheet: rayFleckSheet(frame, shares, seed), cut: false };
-      return { sheet: grainSheet(frame, own, seed), cut: frame.pieces?.shape === 'rectangle' };
+      return {
+        sheet: grainSheet(frame, pattern.figure ?? 'rings', own, seed),
+        cut: frame.pieces?.shape === 'rectangle',
+      };
     case 'cleft':
       return { sheet: cleftSheet(frame, pattern.size_mm, own, seed), cut: false };
     case 'cloud': {
       const gathers = pattern.gathers ?? (isSmallPiece(spec) ? 'edges' : 'anywhere');
-      if (gathers === 'edges' && frame.pieces) {
-        return { sheet: poolSheet(frame, frame.pieces, pattern.size_mm, own, seed), cut: true };
+      if (gathers === 'edges' && frame.pieces && distance) {
+        return { sheet: poolSheet(frame, frame.pieces, distance, pattern.size_mm, own, seed), cut: true };
       }
       return { sheet: cloudSheet(frame, pattern.size_mm, own, seed), cut: false };
     }

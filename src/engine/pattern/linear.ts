@@ -1,6 +1,6 @@
 import { mulberry32 } from '../random';
 import { type Frame, texelSize } from './frame';
-import { fractalNoise } from './noise';
+import { fractalNoise, hashTexel } from './noise';
 import type { Sheet } from './sheet';
 
 /** Tones of layers, repeating over the sheet. */
@@ -23,11 +23,10 @@ export function linearSheet(frame: Frame, size_mm: number, direction_deg: number
   if (a === 0 && b === 0) b = 1;
   if (b === 0) a = a || 1;
   const per = Math.max(LEAST_LAYERS, 9);
-  const wave = fractalNoise(width, height, p / 900, q / 340, 3, seed + 15, 0.45);
+  const wave = fractalNoise(width, height, p / 1300, q / 420, 3, seed + 15, 0.4);
   const swell = fractalNoise(width, height, p / 700, q / (8 * size_mm), 2, seed + 16, 0.5);
-  const fine = fractalNoise(width, height, p / 420, q / (0.55 * size_mm), 2, seed + 18, 0.6);
-  const patch = fractalNoise(width, height, p / 700, q / 420, 3, seed + 19, 0.55);
-  const grit = fractalNoise(width, height, p / 5, q / 3, 1, seed + 20);
+  const fine = fractalNoise(width, height, p / 1000, q / (0.5 * size_mm), 2, seed + 18, 0.6);
+  const patch = fractalNoise(width, height, p / 1500, q / 120, 3, seed + 19, 0.6);
   const random = mulberry32(seed ^ 0x11ea);
   // Tones of the layers over the larger period: a broad rhythm with a sharp layer here and there.
   const bundles = Math.max(1, gcd(Math.abs(a), Math.abs(b)));
@@ -48,8 +47,8 @@ export function linearSheet(frame: Frame, size_mm: number, direction_deg: number
       const next = tone[(k + 1) % count]!;
       const e = f * f * (3 - 2 * f);
       const layer = tone[k % count]! + e * (next - tone[k % count]!);
-      field[i] = 0.85 * layer + 0.5 * fine[i]! + 0.35 * patch[i]!;
-      gain[i] = 1 + 0.022 * layer + 0.012 * fine[i]! + 0.016 * patch[i]! + 0.006 * grit[i]!;
+      field[i] = 0.85 * layer + 0.5 * fine[i]! + 0.3 * patch[i]!;
+      gain[i] = 1 + 0.022 * layer + 0.012 * fine[i]! + 0.012 * patch[i]! + 0.016 * (hashTexel(x, y, seed) - 0.5);
     }
   }
   const presence: Float32Array[] = [field];

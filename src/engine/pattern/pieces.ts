@@ -18,7 +18,10 @@ export interface PieceGrid {
 const BOARD_GAP_MM = 0.8;
 
 /** Fewer different pieces than this are soon found again in a field. */
-const LEAST_PIECES = 18;
+const LEAST_PIECES = 16;
+
+/** Of pieces longer than this two stand in a row, mm: three would be a texture of great length. */
+const LONG_PIECE_MM = 1500;
 
 /** Distance from row to row of hexagons, in parts of their width from flat to flat. */
 export const HEXAGON_ROW = Math.sqrt(3) / 2;
@@ -59,7 +62,7 @@ export function layPieces(spec: PatternSpec, target_mm: readonly [number, number
   const module: readonly [number, number] = hexagon
     ? [size[0] + added, (size[0] + added) * HEXAGON_ROW]
     : [size[0] + added, size[1] + added];
-  const columns = Math.max(3, Math.round(target_mm[0] / module[0]));
+  const columns = Math.max(size[0] > LONG_PIECE_MM ? 2 : 3, Math.round(target_mm[0] / module[0]));
   // An even number, so that rows of hexagons close.
   const rows = 2 * Math.ceil(Math.max(LEAST_PIECES / columns, Math.round(target_mm[1] / module[1]), 2) / 2);
   return { shape: hexagon ? 'hexagon' : 'rectangle', columns, rows, module_mm: module, joint_mm: joint };

@@ -3,17 +3,23 @@ import { type Frame, texelSize } from './frame';
 import { fractalNoise } from './noise';
 import { type GridPlace, type PieceGrid, placeOnGrid } from './pieces';
 import type { Sheet } from './sheet';
-import { edgeDistance } from './tile';
 
 /**
  * Hand glaze on pieces: the glaze runs before it sets and gathers along the edges, most along one side of each piece, and
- * in a few shallow hollows; where it is thin the piece is a little lighter. `size_mm` is the width of the gathered rim.
+ * in a few shallow hollows; where it is thin the piece is a little lighter. `size_mm` is the width of the gathered rim, `distance`
+ * that of each texel from its piece's edge, mm.
  */
-export function poolSheet(frame: Frame, grid: PieceGrid, size_mm: number, own: number, seed: number): Sheet {
+export function poolSheet(
+  frame: Frame,
+  grid: PieceGrid,
+  distance: Float32Array,
+  size_mm: number,
+  own: number,
+  seed: number,
+): Sheet {
   const { width, height } = frame;
   const [ds, dt] = texelSize(frame);
   const [ms, mt] = grid.module_mm;
-  const distance = edgeDistance(frame, grid);
   const broad = fractalNoise(width, height, frame.width_mm / 45, frame.height_mm / 45, 3, seed + 21);
   const fine = fractalNoise(width, height, frame.width_mm / 9, frame.height_mm / 9, 2, seed + 22);
   const random = mulberry32(seed ^ 0x9001);

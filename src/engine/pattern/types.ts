@@ -93,6 +93,8 @@ export interface PatternTexture {
   readonly width_m: number;
   readonly height_m: number;
   readonly data: Uint8Array;
+  /** Smaller levels for greater distances, each half the size of the one before; absent: still to be made (`mipLevels`). */
+  readonly mips?: readonly Uint8Array[];
   /** How it goes on beyond its edges; absent: it repeats. */
   readonly wrap?: 'repeat' | 'mirror';
   /** Absent: not turned. */

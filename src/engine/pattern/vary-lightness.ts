@@ -9,6 +9,9 @@ import { gainSigma, spreadOverPieces } from './variation';
 /** Sheets at least this long drift in lightness by their full class, shorter ones by as much less, mm. */
 const SHEET_DRIFT_PERIOD_MM = 2000;
 
+/** Leaves of veneer come from one log: they differ by this part of their class. */
+const LEAF_PART = 0.3;
+
 /** Lightness from piece to piece by variation class; a continuous sheet drifts by as much over half a metre or so. */
 export function varyLightness(
   gain: Float32Array,
@@ -29,11 +32,12 @@ export function varyLightness(
     for (let i = 0; i < gain.length; i++) gain[i]! *= Math.max(0.3, 1 + spread * drift[i]!);
     return;
   }
+  const leaves = frame.pieces === null ? LEAF_PART : 1;
   const z = spreadOverPieces(rows.columns * rows.rows, spec.seed ^ 0x7a1e);
   const pieces = map ?? mapPieces(frame, rows);
   const tiled = frame.pieces !== null && !isBoards(spec);
   for (let i = 0; i < gain.length; i++) {
-    const tone = Math.max(0.3, 1 + sigma * z[pieces.piece[i]!]!);
+    const tone = Math.max(0.3, 1 + leaves * sigma * z[pieces.piece[i]!]!);
     // A joint is not fired with its tile: it takes no part in the tile's tone.
     const cover = tiled ? pieces.cover[i]! : 1;
     // Glaze and body turn over the edge within a millimetre or two.
