@@ -26,7 +26,7 @@ forbidden.push(
     comment: 'The engine uses culori/fn, munsell and its own data, nothing else.',
     severity: 'error',
     from: { path: '^src/engine/', pathNot: '\\.test\\.ts$' },
-    to: { path: '.', pathNot: '^(src/engine/|node_modules/(culori|munsell|@types/culori)/)' },
+    to: { path: '.', pathNot: '^src/engine/|(^|/)node_modules/(culori|munsell|@types/culori)/' },
   },
   {
     name: 'three-only-in-view',

@@ -1,5 +1,12 @@
 // 1: encode for the display; 0: for the cube that polished faces mirror, square roots of linear light.
 uniform int encode;
+// 1: places brighter than the screen's white are hatched.
+uniform int marksClipped;
+// Where the output lies in the whole picture, and one CSS pixel of it; device pixels.
+uniform vec3 hatchPlace;
+
+#include "encode"
+#include "view-mode"
 
 // A lamp face is a hundred times brighter than white paper; mirrored whole it would glitter on every edge.
 const float BRIGHTEST_MIRRORED = 12.0;
@@ -12,19 +19,26 @@ vec3 burntOut(vec3 color) {
   return mix(positive / (1.0 + over), vec3(1.0), over / (over + 3.0));
 }
 
-/**
- * sRGB transfer function, IEC 61966-2-1, for 0-1. The power 1/2.4 is fitted by square roots to 0.012 of a code value,
- * which costs much less than pow where the graphics card is a processor.
- */
-vec3 srgbEncoded(vec3 linear) {
-  vec3 root2 = sqrt(linear);
-  vec3 root4 = sqrt(root2);
-  vec3 root8 = sqrt(root4);
-  vec3 curve = 0.6423665 * root2 + 0.7121094 * root4 - 0.3368695 * root8 - 0.0175633 * linear;
-  return mix(12.92 * linear, curve, step(0.0031308, linear));
+float brightest(vec3 color) {
+  return max(color.r, max(color.g, color.b));
 }
 
-vec4 displayed(vec3 color) {
+/**
+ * Black and white stripes over what the screen cannot show as bright as it is. Sparse ones over what the picture darkens so that
+ * color and pattern stay; close ones over what still fades to white.
+ */
+vec3 hatched(vec3 encoded, bool fades) {
+  vec2 place = (gl_FragCoord.xy + hatchPlace.xy) / hatchPlace.z;
+  float along = mod(place.x + place.y, fades ? 6.0 : 15.0);
+  if (along < 2.0) return vec3(0.0);
+  return along < 4.0 ? vec3(1.0) : encoded;
+}
+
+/** `exposed`: the color before the picture darkens its place; `color`: after. */
+vec4 displayed(vec3 color, vec3 exposed) {
   if (encode == 0) return vec4(sqrt(clamp(color / BRIGHTEST_MIRRORED, 0.0, 1.0)), 1.0);
-  return vec4(srgbEncoded(burntOut(color)), 1.0);
+  // A gray needs no fading: its one number clips.
+  vec3 encoded = srgbEncoded(viewMode == 0 ? burntOut(color) : inViewMode(color));
+  if (marksClipped == 1 && brightest(exposed) > 1.0) encoded = hatched(encoded, brightest(color) > 1.0);
+  return vec4(encoded, 1.0);
 }

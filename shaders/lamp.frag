@@ -20,5 +20,5 @@ void main() {
   float cosine = max(dot(normalize(cameraPosition - vWorld), vNormal), 1e-3);
   vec3 color = vColor * pow(cosine, vNarrowing);
   if (sheenOn == 1) color += OPAL_REFLECTANCE * mirrorColor(vNormal, COARSEST_LEVEL);
-  fragColor = displayed(color);
+  fragColor = displayed(color, color);
 }

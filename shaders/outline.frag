@@ -6,6 +6,8 @@ precision highp sampler2D;
 uniform sampler2D mask;
 /** Left, bottom, right and top of this half of the picture, pixels. */
 uniform vec4 area;
+/** Where the output lies in the whole picture, pixels. */
+uniform vec2 place;
 uniform float pixelRatio;
 
 out vec4 fragColor;
@@ -15,8 +17,8 @@ const float TURN = 6.2831853;
 /** Four levels up, one texel sums up 16 x 16 pixels. */
 const float COARSE_LEVEL = 4.0;
 
-bool isMarked(vec2 place) {
-  return texelFetch(mask, ivec2(clamp(place, area.xy, area.zw - 1.0)), 0).r > 0.5;
+bool isMarked(vec2 pixel) {
+  return texelFetch(mask, ivec2(clamp(pixel, area.xy, area.zw - 1.0)), 0).r > 0.5;
 }
 
 bool marksWithin(float radius) {
@@ -33,6 +35,6 @@ void main() {
   if (around <= 0.0 || around >= 1.0) discard;
   if (isMarked(gl_FragCoord.xy) || marksWithin(1.0) || marksWithin(2.0) || !marksWithin(6.0)) discard;
   bool inCore = !marksWithin(3.0) && marksWithin(5.0);
-  bool inDash = mod(gl_FragCoord.x + gl_FragCoord.y, 16.0 * pixelRatio) < 9.0 * pixelRatio;
+  bool inDash = mod(gl_FragCoord.x + place.x + gl_FragCoord.y + place.y, 16.0 * pixelRatio) < 9.0 * pixelRatio;
   fragColor = vec4(vec3(inCore && inDash ? 0.0 : 1.0), 1.0);
 }

@@ -15,7 +15,16 @@ uniform int lampsOn;
 #ifdef PROP
 in vec4 vDaylight;
 in vec4 vLamps;
-in vec3 vIndirect;
+in vec3 vIndirect0;
+#if COMPONENTS > 1
+in vec3 vIndirect1;
+#endif
+#if COMPONENTS > 2
+in vec3 vIndirect2;
+#endif
+#if COMPONENTS > 3
+in vec3 vIndirect3;
+#endif
 #else
 uniform sampler2D daylightAtlas;
 uniform sampler2D lampsAtlas;
@@ -26,7 +35,12 @@ centroid in vec2 vNodeUv;
 
 #ifdef PATTERNED
 uniform sampler2D pattern;
+uniform vec2 patternPeriod;
+// On the pattern as it is turned, m.
 in vec2 vPattern;
+#if PATTERNED == 2
+#include "pieces"
+#endif
 #endif
 
 #if SHEEN > 0
@@ -60,12 +74,25 @@ vec3 whiteOf(int first, vec4 direct) {
          groupWhites[first + 3] * direct.a;
 }
 
-vec3 litComponent(int component, vec4 daylight, vec4 lamps) {
+vec3 indirectOf(int component) {
 #ifdef PROP
-  vec3 color = vIndirect;
-#else
-  vec3 color = textureLod(nodeAtlas, vec3(vNodeUv, float(component)), 0.0).rgb;
+#if COMPONENTS > 1
+  if (component == 1) return vIndirect1;
 #endif
+#if COMPONENTS > 2
+  if (component == 2) return vIndirect2;
+#endif
+#if COMPONENTS > 3
+  if (component == 3) return vIndirect3;
+#endif
+  return vIndirect0;
+#else
+  return textureLod(nodeAtlas, vec3(vNodeUv, float(component)), 0.0).rgb;
+#endif
+}
+
+vec3 litComponent(int component, vec4 daylight, vec4 lamps) {
+  vec3 color = indirectOf(component);
   if (daylightOn == 1) color += layerColor(component * 8, daylight);
   if (lampsOn == 1) color += layerColor(component * 8 + 4, lamps);
 #if SHEEN == 1
@@ -92,7 +119,11 @@ void main() {
 #endif
 
 #ifdef PATTERNED
-  vec4 weights = texture(pattern, vPattern);
+#if PATTERNED == 2
+  vec4 weights = piecesAt(pattern, vPattern, patternPeriod);
+#else
+  vec4 weights = texture(pattern, vPattern / patternPeriod);
+#endif
   float base = 1.0 - weights.r;
 #if COMPONENTS > 2
   base -= weights.g;
@@ -131,6 +162,7 @@ void main() {
 #endif
 
   // Where a white would burn out, the place is shown darker (see local-exposure.ts).
+  vec3 exposed = color;
   if (encode == 1) color /= localExposure(daylight, lamps);
-  fragColor = displayed(color);
+  fragColor = displayed(color, exposed);
 }

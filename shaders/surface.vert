@@ -9,10 +9,23 @@ in vec3 position;
 #ifdef PROP
 in vec4 daylight;
 in vec4 lamps;
-in vec3 indirect;
+// Of the finish's components.
+in vec3 indirect0;
 out vec4 vDaylight;
 out vec4 vLamps;
-out vec3 vIndirect;
+out vec3 vIndirect0;
+#if COMPONENTS > 1
+in vec3 indirect1;
+out vec3 vIndirect1;
+#endif
+#if COMPONENTS > 2
+in vec3 indirect2;
+out vec3 vIndirect2;
+#endif
+#if COMPONENTS > 3
+in vec3 indirect3;
+out vec3 vIndirect3;
+#endif
 #else
 in vec2 directUv;
 in vec2 nodeUv;
@@ -22,8 +35,12 @@ centroid out vec2 vNodeUv;
 #endif
 
 #ifdef PATTERNED
-uniform vec2 patternPeriod;
+// Cosine and sine of the pattern's turn.
+uniform vec2 patternTurn;
+uniform vec2 pieceShifts[16];
 in vec2 patternMetres;
+// Which of the surface's pieces, counted from 0.
+in float piece;
 out vec2 vPattern;
 #endif
 
@@ -38,13 +55,23 @@ void main() {
 #ifdef PROP
   vDaylight = daylight;
   vLamps = lamps;
-  vIndirect = indirect;
+  vIndirect0 = indirect0;
+#if COMPONENTS > 1
+  vIndirect1 = indirect1;
+#endif
+#if COMPONENTS > 2
+  vIndirect2 = indirect2;
+#endif
+#if COMPONENTS > 3
+  vIndirect3 = indirect3;
+#endif
 #else
   vDirectUv = directUv;
   vNodeUv = nodeUv;
 #endif
 #ifdef PATTERNED
-  vPattern = patternMetres / patternPeriod;
+  vec2 place = patternMetres + pieceShifts[int(piece + 0.5) % 16];
+  vPattern = vec2(patternTurn.x * place.x + patternTurn.y * place.y, patternTurn.x * place.y - patternTurn.y * place.x);
 #endif
 #if SHEEN > 0
   vNormal = normal;

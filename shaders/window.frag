@@ -99,6 +99,7 @@ vec3 outdoors(vec3 direction) {
 void main() {
   vec3 direction = normalize(vWorld - cameraPosition);
   vec3 color = outdoors(direction);
+  vec3 exposed = color;
   if (encode == 1) {
     color = shouldered(color);
     if (blind < 0.999) {
@@ -115,5 +116,5 @@ void main() {
       color = color * (1.0 - reflectance) + reflectance * mirroredLight(vWorld, reflect(direction, normal), 0.0);
     }
   }
-  fragColor = displayed(color);
+  fragColor = displayed(color, exposed);
 }

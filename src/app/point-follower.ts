@@ -1,5 +1,6 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { Studio } from '../workers/studio';
+import { drawnScene } from './scene';
 import { type AppState, projectOf, shownOption } from './state';
 
 /**
@@ -12,9 +13,10 @@ export function followPoint(store: StoreApi<AppState>, readPoint: Studio['readPo
     const mine = ++asked;
     const { id } = shownOption(state);
     const { picked } = state;
-    const look = state.looks[id];
+    const drawn = drawnScene(state);
+    const look = drawn.looks[id];
     if (!picked || look?.setting !== state.setting || look.seenBy !== state.seenBy) return;
-    const point = await readPoint(id, picked.rect, picked.u, picked.v, picked.eye);
+    const point = await readPoint({ option: id, ...picked, onStand: drawn.id === 'stand' });
     if (mine === asked) store.setState({ point });
   };
   return store.subscribe((state, before) => {
@@ -24,7 +26,7 @@ export function followPoint(store: StoreApi<AppState>, readPoint: Studio['readPo
       state.setting !== before.setting ||
       state.seenBy !== before.seenBy;
     const isDated = isOther || projectOf(state) !== projectOf(before);
-    const isDrawnAnew = lookOf(state) !== lookOf(before) || state.light !== before.light;
+    const isDrawnAnew = lookOf(state) !== lookOf(before) || drawnScene(state).light !== drawnScene(before).light;
     if (isDated) {
       asked++;
       if (state.point) store.setState({ point: null });
@@ -33,4 +35,4 @@ export function followPoint(store: StoreApi<AppState>, readPoint: Studio['readPo
   });
 }
 
-const lookOf = (state: AppState) => state.looks[shownOption(state).id];
+const lookOf = (state: AppState) => drawnScene(state).looks[shownOption(state).id];

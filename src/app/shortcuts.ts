@@ -1,5 +1,6 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { Actions } from './actions';
+import { drawnScene, lookedFrom } from './scene';
 import { type AppState, aimAtStart, isSplitWanted } from './state';
 
 /** What a key press asks for, apart from what the focused control does with it. */
@@ -78,6 +79,7 @@ function closeTopmost(store: StoreApi<AppState>): void {
   store.setState((state) => {
     if (state.drawer) return { drawer: null };
     if (state.panel) return { panel: null };
+    if (state.held && state.picked) return { held: null };
     return state.aim ? { aim: null, picked: null } : { reading: null, picked: null };
   });
 }
@@ -91,7 +93,7 @@ function putMark(store: StoreApi<AppState>): void {
 }
 
 function lookFrom(store: StoreApi<AppState>, index: number): void {
-  const viewpoint = store.getState().room?.viewpoints[index];
+  const viewpoint = drawnScene(store.getState()).room?.viewpoints[index];
   if (!viewpoint) return;
-  store.setState((state) => ({ viewpoint: viewpoint.id, viewpointVersion: state.viewpointVersion + 1 }));
+  store.setState((state) => lookedFrom(state, viewpoint.id));
 }

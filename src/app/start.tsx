@@ -7,6 +7,7 @@ import type { Studio, StudioEvents } from '../workers/studio';
 import { AppScreen } from './AppScreen';
 import { createActions } from './actions';
 import { AppContext } from './context';
+import { followHeld } from './held-follower';
 import { followPoint } from './point-follower';
 import { createSampleBaker } from './sample-baker';
 import { listenToKeys } from './shortcuts';
@@ -43,17 +44,19 @@ export function startApp(
   followState(store, studio);
   listenToKeys(store, actions);
   warnOfUnsaved(store);
+  const bake = createSampleBaker();
   const paints = createSamplePaints({
     fetchLaying: async () => {
       await idle();
       return import('../ui/swatch/laid-sample');
     },
-    bake: createSampleBaker(),
+    bake,
   });
   store.subscribe((state, before) => {
     if (state.looks !== before.looks) paints.setLaid(laidPatterns(state));
   });
   followPoint(store, studio.readPoint);
+  followHeld(store, studio.readHeld, bake);
   root.render(
     <AppContext value={{ store, actions, paints, readLights: studio.readLights, readStand: studio.readStand }}>
       <AppScreen />

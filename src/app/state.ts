@@ -4,13 +4,16 @@ import type { PatternTexture } from '../engine/pattern/types';
 import type { SurfaceId } from '../engine/surface';
 import type { Look, RoomLight } from '../kitchen/look';
 import type { SeenBy } from '../kitchen/seen-by';
+import type { HeldChoice, HeldReading } from '../kitchen/study/held-reading';
 import type { Room } from '../kitchen/types';
 import { type History, startHistory } from '../model/history';
 import type { Option, Project, Setting } from '../model/project';
 import type { Theme } from '../ui/bar/MoreMenu';
 import type { Told } from '../ui/parts/told';
 import { type LengthUnit, unitOfRegion } from '../ui/room/length-text';
+import type { CardPaint } from '../view/types';
 import type { PointReading } from '../workers/studio';
+import { drawnScene, SCENE_AT_START, type SceneState } from './scene';
 
 /** A place on a rectangle of the room, and from where one looks at it. */
 interface PickedPlace {
@@ -20,11 +23,11 @@ interface PickedPlace {
   readonly eye: Vec3;
 }
 
-/** What is shown in place of the findings to set the room: the kitchen itself, or its light. */
-export type RoomPanel = 'kitchen' | 'daylight' | 'lamps';
+/** What is shown in place of the findings to set the view, the light and the room. */
+export type RoomPanel = 'view' | 'light' | 'kitchen' | 'daylight' | 'lamps';
 
 /** Everything the page knows: the document with its history, what is looked at, and what the workers last said. */
-export interface AppState {
+export interface AppState extends SceneState {
   readonly history: History<Project>;
   /** The document as it was last opened or saved. */
   readonly saved: Project;
@@ -49,6 +52,9 @@ export interface AppState {
   /** The place on `reading` that was picked in the picture; null when the surface was chosen as a whole. */
   readonly picked: PickedPlace | null;
   readonly point: PointReading | null;
+  /** What is held at the picked place; null: a perfect white. */
+  readonly held: HeldChoice | null;
+  readonly heldCard: { readonly reading: HeldReading; readonly paint: CardPaint } | null;
   /** The reading mark in the picture, moved by keys: where it is, as shares of the picture; null when it is put away. */
   readonly aim: { readonly x: number; readonly y: number } | null;
   readonly panel: RoomPanel | null;
@@ -95,6 +101,8 @@ export function initialState(project: Project, theme: Theme): AppState {
     reading: null,
     picked: null,
     point: null,
+    held: null,
+    heldCard: null,
     aim: null,
     panel: null,
     lengthUnit: null,
@@ -110,6 +118,7 @@ export function initialState(project: Project, theme: Theme): AppState {
     assessments: {},
     stale: [],
     unseen: [],
+    ...SCENE_AT_START,
   };
 }
 
@@ -167,6 +176,10 @@ export const aimAtStart = (isSplit: boolean): { readonly x: number; readonly y: 
 
 /** What is on screen is not yet what is asked for: another option, light or eye is on its way. */
 export function isPictureOld(state: AppState): boolean {
+  if (state.scene === 'stand') {
+    const { id, looks } = drawnScene(state);
+    return id === 'room' || state.isStandOld || looks[shownOption(state).id]?.seenBy !== state.seenBy;
+  }
   const shown = isSplitWanted(state) ? halvesOf(state) : [shownOption(state)];
   return (
     state.isRoomComing || shown.some(({ id }) => state.looks[id]?.seenBy !== state.seenBy || state.unseen.includes(id))

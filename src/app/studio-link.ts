@@ -3,6 +3,7 @@ import type { RoomLight } from '../kitchen/look';
 import type { Room } from '../kitchen/types';
 import { problemTold } from '../ui/parts/told';
 import type { Studio, StudioEvents } from '../workers/studio';
+import { standSeen } from './scene';
 import { type AppState, chosenOption, otherOption, projectOf, shownOption, shownSetting } from './state';
 
 /**
@@ -40,13 +41,15 @@ export function studioEvents(store: StoreApi<AppState>): StudioEvents {
         viewpoint: viewpoints.some((one) => one.id === state.viewpoint) ? state.viewpoint : (viewpoints[0]?.id ?? null),
       }));
     },
+    stand: (seen, isCurrent) => store.setState((state) => standSeen(state, seen, isCurrent)),
+    standLight: (next) => store.setState(({ stand }) => ({ stand: stand && { ...stand, light: next } })),
     assessment: (assessment, isCurrent) =>
       store.setState((state) => ({
         assessments: { ...state.assessments, [assessment.option]: assessment },
         stale: isCurrent ? state.stale.filter((option) => option !== assessment.option) : state.stale,
       })),
     // What failed will not come: nobody is to wait for it.
-    problem: (problem) => store.setState({ told: problemTold(problem), unseen: [] }),
+    problem: (problem) => store.setState({ told: problemTold(problem), unseen: [], isStandOld: false }),
   };
 }
 
@@ -57,15 +60,18 @@ export function followState(store: StoreApi<AppState>, studio: Studio): () => vo
     const first = shownOption(state).id;
     const second = state.holding ? chosenOption(state).id : otherOption(state).id;
     const options = first === second ? [first] : [first, second];
-    studio.show(project, { options, setting: shownSetting(state).id, seenBy: state.seenBy });
+    const stand = state.scene === 'stand' ? state.standChoice : null;
+    studio.show(project, { options, setting: shownSetting(state).id, seenBy: state.seenBy, stand });
   };
   show(store.getState());
   return store.subscribe((state, before) => {
     const documentChanged = state.history.present !== before.history.present || state.setting !== before.setting;
-    if (!documentChanged && state.option === before.option && state.seenBy === before.seenBy) return;
+    const sceneChanged = state.scene !== before.scene || state.standChoice !== before.standChoice;
+    const optionChanged = state.option !== before.option;
+    if (!documentChanged && !optionChanged && !sceneChanged && state.seenBy === before.seenBy) return;
     if (documentChanged) {
       const options = projectOf(state).options.map((option) => option.id);
-      store.setState({ stale: options, unseen: options });
+      store.setState({ stale: options, unseen: options, isStandOld: state.scene === 'stand' });
     }
     show(state);
   });

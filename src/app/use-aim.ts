@@ -58,6 +58,7 @@ export function useAim(
     }
     if (event.key === 'Escape') {
       take();
+      if (store.getState().held && store.getState().picked) return store.setState({ held: null });
       setSaid('');
       return store.setState({ aim: null, picked: null });
     }

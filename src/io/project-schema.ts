@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { FINISH_CLASSES } from '../engine/finish/types';
+import { LAYOUTS } from '../engine/pattern/types';
 import { SURFACES, type SurfaceId } from '../engine/surface';
 import type { Kitchen } from '../model/kitchen';
 import { type BeamRecord, type Finish, type Lamp, type Project, USERS } from '../model/project';
@@ -29,11 +30,12 @@ const givenColor = v.variant('kind', [
 const pattern = v.variant('kind', [
   v.object({ kind: v.literal('plain') }),
   v.object({ kind: v.literal('veined'), spacing_mm: number, direction_deg: number }),
+  v.object({ kind: v.literal('linear'), size_mm: number, direction_deg: number }),
   v.object({ kind: v.literal('fleck'), size_mm: number }),
   v.object({
     kind: v.literal('grain'),
     board_mm: v.optional(size),
-    figure: v.optional(v.picklist(['rings', 'ray-fleck'])),
+    figure: v.optional(v.picklist(['rings', 'pores', 'ray-fleck'])),
   }),
   v.object({ kind: v.literal('cleft'), size_mm: number }),
   v.object({
@@ -42,6 +44,7 @@ const pattern = v.variant('kind', [
     gathers: v.optional(v.picklist(['edges', 'anywhere'])),
   }),
   v.object({ kind: v.literal('thread'), size_mm: number }),
+  v.object({ kind: v.literal('brushed') }),
 ]);
 
 const role = v.picklist(['base', 'vein', 'fleck', 'grain', 'cleft', 'pool', 'thread', 'shade', 'cloud', 'grout']);
@@ -55,6 +58,7 @@ const finishSchema = v.object({
   pattern,
   variation: v.picklist(['V0', 'V1', 'V2', 'V3', 'V4']),
   piece_mm: v.optional(size),
+  slab_mm: v.optional(size),
   provenance: v.picklist(['measured', 'declared', 'photo-with-card', 'photo', 'by-eye', 'screen']),
   note: v.optional(text),
   supply: v.optional(
@@ -74,10 +78,12 @@ const placement = v.object({
   finish: text,
   state: v.picklist(['fixed', 'open', 'decided', 'ordered']),
   laying: v.object({
-    layout: v.picklist(['plain', 'planks', 'stack', 'running-bond']),
+    layout: v.picklist(LAYOUTS),
     joint_mm: v.optional(number),
     grout: v.optional(text),
-    direction_deg: v.optional(v.picklist([0, 90])),
+    direction_deg: v.optional(v.picklist([0, 45, 90])),
+    start: v.optional(v.picklist(['centered', 'corner'])),
+    slab: v.optional(v.object({ match: v.picklist(['bookmatch', 'slip']), shift_mm: number })),
   }),
 });
 

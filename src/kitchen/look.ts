@@ -32,6 +32,8 @@ export interface SurfaceLook {
   readonly metal: boolean;
   /** Key into Look.patterns; null = plain (component 0 only). */
   readonly pattern: string | null;
+  /** How far the pattern is moved on each piece: (ds, dt) per piece number, m; absent or null where it is not. */
+  readonly shifts?: Float32Array | null;
 }
 
 /** Everything the picture needs for one option under one setting, besides geometry. */
@@ -44,7 +46,10 @@ export interface Look {
   readonly groupWhites: Float32Array;
   /** Four layers of RGBA half floats in the node atlas: indirect colour of component 0-3 of the surface there. */
   readonly nodeColors: Uint16Array;
-  /** Per prop mesh: r, g, b per vertex, indirect colour of component 0. */
+  /**
+   * Per prop mesh: r, g, b per vertex, indirect colour of component 0; of a mesh with pattern coordinates of every component, one after
+   * another.
+   */
   readonly propColors: readonly Float32Array[];
   readonly patterns: ReadonlyMap<string, PatternTexture>;
   /** Colour of each lamp face (per room.light.lamps), exposed linear sRGB. */

@@ -7,6 +7,8 @@ import type { Finish } from './project';
 
 /** Sizes of pieces and patterns, mm: from a fine fleck to a slab. */
 const SIZE_MM: Bounds = [0.1, 5000, 'mm'];
+/** Slabs as they are sold, mm: from a narrow natural one to the largest sintered ones (common practice, no source). */
+const SLAB_MM: Bounds = [500, 4000, 'mm'];
 const PERCENT: Bounds = [0, 100, ''];
 const SHARE: Bounds = [0, 1, ''];
 
@@ -32,6 +34,9 @@ export function checkFinish(finish: Finish, path: string): readonly Problem[] {
   ];
   finish.piece_mm?.forEach((size, i) => {
     problems.push(...checkNumber(size, [5, 5000, 'mm'], `${path}.piece_mm[${i}]`));
+  });
+  finish.slab_mm?.forEach((size, i) => {
+    problems.push(...checkNumber(size, SLAB_MM, `${path}.slab_mm[${i}]`));
   });
   const count = finish.components.length;
   if (count < 1 || count > MOST_COMPONENTS) {
@@ -115,10 +120,16 @@ function checkSpectrum(color: GivenColor & { kind: 'spectrum' }, path: string): 
 function checkPattern(pattern: FinishPattern, path: string): readonly Problem[] {
   switch (pattern.kind) {
     case 'plain':
+    case 'brushed':
       return [];
     case 'veined':
       return [
         ...checkNumber(pattern.spacing_mm, [5, 5000, 'mm'], `${path}.spacing_mm`),
+        ...checkNumber(pattern.direction_deg, [-180, 180, 'degrees'], `${path}.direction_deg`),
+      ];
+    case 'linear':
+      return [
+        ...checkNumber(pattern.size_mm, SIZE_MM, `${path}.size_mm`),
         ...checkNumber(pattern.direction_deg, [-180, 180, 'degrees'], `${path}.direction_deg`),
       ];
     case 'grain':

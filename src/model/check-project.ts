@@ -6,7 +6,7 @@ import { checkFinish } from './check-finish';
 import { checkKitchen } from './check-kitchen';
 import { checkLamp } from './check-lamp';
 import { checkNumber, checkText, checkUnique } from './check-number';
-import { JOINT_MM } from './laying';
+import { JOINT_MM, SLAB_SHIFT_MM } from './laying';
 import {
   type Finish,
   type GroupSetting,
@@ -99,7 +99,7 @@ export function checkPlacement(
   path: string,
 ): readonly Problem[] {
   const problems: Problem[] = [];
-  const { grout, joint_mm } = placement.laying;
+  const { grout, joint_mm, slab } = placement.laying;
   const finish = library.get(placement.finish);
   if (!finish) problems.push(unknownFinish(placement.finish, `${path}.finish`));
   if (finish?.class === 'grout') {
@@ -111,6 +111,7 @@ export function checkPlacement(
     });
   }
   if (joint_mm !== undefined) problems.push(...checkNumber(joint_mm, JOINT_MM, `${path}.laying.joint_mm`));
+  if (slab) problems.push(...checkNumber(slab.shift_mm, SLAB_SHIFT_MM, `${path}.laying.slab.shift_mm`));
   if (grout !== undefined) {
     const found = library.get(grout);
     if (!found) problems.push(unknownFinish(grout, `${path}.laying.grout`));

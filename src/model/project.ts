@@ -1,7 +1,7 @@
 import type { SkyKind } from '../engine/daylight/types';
 import type { GivenColor } from '../engine/finish/given-color';
 import type { ComponentRole, FinishClass, Provenance } from '../engine/finish/types';
-import type { FinishPattern, Layout, Variation } from '../engine/pattern/types';
+import type { FinishPattern, Layout, SlabMatch, Turn, Variation } from '../engine/pattern/types';
 import type { DecisionState, SurfaceId } from '../engine/surface';
 import type { LampGroup } from './fixture';
 import type { Kitchen } from './kitchen';
@@ -36,6 +36,8 @@ export interface Finish {
   readonly variation: Variation;
   /** Real size of one piece (tile, board), mm; absent for sheets, slabs and paint. */
   readonly piece_mm?: readonly [width: number, length: number];
+  /** Real size of a whole slab, mm; where it is absent, that usual for its class. */
+  readonly slab_mm?: readonly [length: number, width: number];
   readonly provenance: Provenance;
   readonly note?: string;
   readonly supply?: Supply;
@@ -46,8 +48,12 @@ export interface Laying {
   readonly layout: Layout;
   readonly joint_mm?: number;
   readonly grout?: string;
-  /** 90 turns grain, veins or boards a quarter from the surface's own direction (along fronts, along the back wall). */
-  readonly direction_deg?: 0 | 90;
+  /** Turns grain, veins, boards or rows from the surface's own direction (along fronts, along the back wall). */
+  readonly direction_deg?: Turn;
+  /** Where pieces start: from the middle, with equal cuts at both edges (absent), or whole from the first corner. */
+  readonly start?: 'centered' | 'corner';
+  /** How a slab goes on beyond its end (absent: opened like a book), and how far it is moved along its length, mm. */
+  readonly slab?: { readonly match: SlabMatch; readonly shift_mm: number };
 }
 
 /** What lies on one surface, and how settled it is. */

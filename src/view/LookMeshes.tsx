@@ -1,4 +1,4 @@
-import type { Ref } from 'react';
+import type { ReactNode, Ref } from 'react';
 import type { Group, RawShaderMaterial } from 'three';
 import type { LookSlot } from './look-slot';
 import type { RoomStage } from './room-stage';
@@ -7,14 +7,17 @@ interface LookMeshesProps {
   readonly stage: RoomStage;
   readonly slot: LookSlot;
   readonly black: RawShaderMaterial;
+  /** What is held in this look. */
+  readonly children: ReactNode;
   readonly ref: Ref<Group>;
 }
 
 /** The room in one look: a mesh per surface, the props, lamp faces and panes. */
-export function LookMeshes({ stage, slot, black, ref }: LookMeshesProps) {
+export function LookMeshes({ stage, slot, black, children, ref }: LookMeshesProps) {
   const last = stage.surfaces.length;
   return (
     <group ref={ref}>
+      {children}
       {stage.surfaces.map(
         (geometry, surface) =>
           geometry && (

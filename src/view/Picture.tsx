@@ -33,6 +33,7 @@ const DIVIDER: CSSProperties = {
 export function Picture(props: PictureProps) {
   const { room, light, look, beside, viewpoint, viewpointVersion, sheen, outlined, mark, cardColor, onFrame, label } =
     props;
+  const { mode, marksClipped, card: held, markIsRight } = props;
   const wrapper = useRef<HTMLDivElement>(null);
   const latest = useRef(props);
   const store = useRef<RootStore>(null);
@@ -110,19 +111,52 @@ export function Picture(props: PictureProps) {
   useLayoutEffect(() => {
     if (!mounted || size.width === 0 || size.height === 0) return;
     mounted.rig.moveInto(room.light.fine, room.eyeLimits);
-    const card = { mark: mark ?? null, cardColor: cardColor ?? null };
-    const sceneProps = { room, light, look, beside, sheen, outlined, ...card, onFrame, contextVersion };
+    const card = { mark: mark ?? null, cardColor: cardColor ?? null, card: held ?? null, markIsRight };
+    const sceneProps = {
+      room,
+      light,
+      look,
+      beside,
+      sheen,
+      mode,
+      marksClipped,
+      outlined,
+      ...card,
+      onFrame,
+      contextVersion,
+    };
     store.current = mounted.root.render(<Scene {...sceneProps} rig={mounted.rig} />);
-  }, [mounted, size, room, light, look, beside, sheen, outlined, mark, cardColor, onFrame, contextVersion]);
+  }, [
+    mounted,
+    size,
+    room,
+    light,
+    look,
+    beside,
+    sheen,
+    mode,
+    marksClipped,
+    outlined,
+    mark,
+    cardColor,
+    held,
+    markIsRight,
+    onFrame,
+    contextVersion,
+  ]);
 
   const place = [...viewpoint.eye, ...viewpoint.target, viewpoint.fov_deg, viewpointVersion].join();
   const shownPlace = useRef(place);
+  const shownRoom = useRef(room);
   useEffect(() => {
+    // There is no way from one room to another.
+    const isElsewhere = shownRoom.current !== room;
+    shownRoom.current = room;
     if (!mounted || shownPlace.current === place) return;
     shownPlace.current = place;
-    mounted.rig.fly(latest.current.viewpoint, performance.now(), latest.current.reducedMotion);
+    mounted.rig.fly(latest.current.viewpoint, performance.now(), latest.current.reducedMotion || isElsewhere);
     store.current?.getState().invalidate();
-  }, [mounted, place]);
+  }, [mounted, place, room]);
 
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: arrows and + - move the camera while the picture has the focus

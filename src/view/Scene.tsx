@@ -4,7 +4,9 @@ import { GLSL3, type Group, type PerspectiveCamera, RawShaderMaterial } from 'th
 import type { AtlasLayout } from '../engine/light/types';
 import type { Look } from '../kitchen/look';
 import type { CameraRig } from './camera-rig';
-import { FrameDrawer, type FrameParts } from './frame';
+import { FrameDrawer } from './frame';
+import type { FrameParts } from './frame-parts';
+import { HeldCard } from './HeldCard';
 import { LookMeshes } from './LookMeshes';
 import { lightTexelsOf } from './light-textures';
 import type { LookSlot } from './look-slot';
@@ -18,7 +20,19 @@ import { WhiteCard } from './WhiteCard';
 
 type SceneProps = Pick<
   PictureProps,
-  'room' | 'light' | 'look' | 'beside' | 'sheen' | 'outlined' | 'mark' | 'cardColor' | 'onFrame'
+  | 'room'
+  | 'light'
+  | 'look'
+  | 'beside'
+  | 'sheen'
+  | 'mode'
+  | 'marksClipped'
+  | 'outlined'
+  | 'mark'
+  | 'cardColor'
+  | 'card'
+  | 'markIsRight'
+  | 'onFrame'
 > & {
   readonly rig: CameraRig;
   /** Grows when the context came back: what was drawn into textures is lost. */
@@ -28,6 +42,7 @@ type SceneProps = Pick<
 /** What is inside the canvas: the room in one look, or in two side by side. */
 export function Scene(props: SceneProps) {
   const { room, light, look, beside, sheen, outlined, mark, cardColor, onFrame, rig, contextVersion } = props;
+  const { mode = 'color', marksClipped = false, card, markIsRight = false } = props;
   const renderer = useThree((state) => state.gl);
   const scene = useThree((state) => state.scene);
   const camera = useThree((state) => state.camera) as PerspectiveCamera;
@@ -77,7 +92,7 @@ export function Scene(props: SceneProps) {
     if (leftGroup.current) halves.push({ slot: left, group: leftGroup.current });
     if (right && rightGroup.current) halves.push({ slot: right, group: rightGroup.current });
     if (halves.length === 0) return null;
-    return { renderer, scene, camera, rig, shared: stage.shared, sheen, halves, outline };
+    return { renderer, scene, camera, rig, shared: stage.shared, sheen, mode, marksClipped, halves, outline };
   };
 
   const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
@@ -93,19 +108,38 @@ export function Scene(props: SceneProps) {
   useEffect(() => () => clearTimeout(timer.current), []);
 
   useEffect(() =>
-    registerDrawer(renderer.domElement, () => {
-      const parts = partsNow();
-      if (parts) drawer.draw(parts, performance.now(), true);
-      return renderer.getContext();
+    registerDrawer(renderer.domElement, {
+      drawSharp() {
+        const parts = partsNow();
+        if (parts) drawer.draw(parts, performance.now(), true);
+        return renderer.getContext();
+      },
+      drawBeside(shot) {
+        const parts = partsNow();
+        if (!parts || renderer.getContext().isContextLost()) return null;
+        return drawer.drawBeside(parts, performance.now(), shot);
+      },
     }),
   );
 
   const marked = mark ? room.light.fine[mark.rect] : undefined;
+  const held =
+    mark && marked && card ? (
+      <HeldCard rect={marked} mark={mark} paint={card} shared={stage.shared} />
+    ) : mark && marked && cardColor ? (
+      <WhiteCard rect={marked} mark={mark} color={cardColor} shared={stage.shared} />
+    ) : null;
+  const isHeldRight = markIsRight && right !== null;
   return (
     <>
-      {mark && marked && cardColor && <WhiteCard rect={marked} mark={mark} color={cardColor} />}
-      <LookMeshes ref={leftGroup} stage={stage} slot={left} black={black} />
-      {right && <LookMeshes ref={rightGroup} stage={stage} slot={right} black={black} />}
+      <LookMeshes ref={leftGroup} stage={stage} slot={left} black={black}>
+        {isHeldRight ? null : held}
+      </LookMeshes>
+      {right && (
+        <LookMeshes ref={rightGroup} stage={stage} slot={right} black={black}>
+          {isHeldRight ? held : null}
+        </LookMeshes>
+      )}
     </>
   );
 }

@@ -1,7 +1,8 @@
-import { GLSL3, type IUniform, RawShaderMaterial, Vector2 } from 'three';
+import { GLSL3, type IUniform, RawShaderMaterial } from 'three';
 import type { PatternTexture } from '../engine/pattern/types';
 import type { SurfaceLook } from '../kitchen/look';
 import type { PatternTextures } from './pattern-textures';
+import { patternUniforms, showPattern } from './pattern-uniforms';
 import { SURFACE_SHADERS } from './shader-sources';
 import { sheenOfLook } from './sheen';
 
@@ -30,7 +31,7 @@ export function createFinishMaterial(
       daylightOn: { value: 0 },
       lampsOn: { value: 0 },
       pattern: { value: null },
-      patternPeriod: { value: new Vector2(1, 1) },
+      ...patternUniforms(),
       cone: { value: 0 },
       mirrorPart: { value: 0 },
       mirrorAlbedo: { value: new Float32Array(17) },
@@ -40,13 +41,14 @@ export function createFinishMaterial(
   });
 }
 
-/** Gives a material the finish of a look. Only uniforms change, and the shader variant where the kind of finish differs. */
+/** Gives a material the finish of a look; `pieces` are the numbers of its surface's pieces. Only uniforms change, and the shader variant where the kind of finish differs. */
 export function showFinish(
   material: RawShaderMaterial,
   look: SurfaceLook | undefined,
   whites: Float32Array,
   patternOf: (key: string) => PatternTexture | undefined,
   textures: PatternTextures,
+  pieces: readonly number[] = [],
 ): void {
   const { uniforms } = material;
   const colors = uniforms['groupColors']!.value as Float32Array;
@@ -58,17 +60,16 @@ export function showFinish(
   uniforms['daylightOn']!.value = isLit(colors, 0);
   uniforms['lampsOn']!.value = isLit(colors, 1);
 
-  const isProp = material.defines['PROP'] === 1;
-  const pattern = look?.pattern != null && !isProp ? patternOf(look.pattern) : undefined;
+  const pattern = look?.pattern != null ? patternOf(look.pattern) : undefined;
   uniforms['pattern']!.value = pattern ? textures.textureOf(pattern) : null;
-  if (pattern) (uniforms['patternPeriod']!.value as Vector2).set(pattern.width_m, pattern.height_m);
+  if (pattern) showPattern(uniforms, pattern, look!.shifts ?? null, pieces);
 
   const sheen = look ? sheenOfLook(look) : null;
   if (sheen) for (const [name, value] of Object.entries(sheen)) uniforms[name]!.value = value;
   chooseVariant(material, {
     COMPONENTS: pattern ? Math.min(MOST_COMPONENTS, Math.max(2, look!.groupColors.length)) : 1,
     SHEEN: sheen ? (look!.metal ? 2 : 1) : 0,
-    PATTERNED: pattern ? 1 : undefined,
+    PATTERNED: pattern ? (pattern.pieces ? 2 : 1) : undefined,
   });
 }
 

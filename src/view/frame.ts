@@ -1,36 +1,18 @@
-import type { Group, PerspectiveCamera, Scene, WebGLRenderer } from 'three';
-import type { CameraRig, Pose } from './camera-rig';
-import type { LookSlot } from './look-slot';
+import type { WebGLRenderer } from 'three';
+import type { Pose } from './camera-rig';
+import type { FrameParts } from './frame-parts';
 import { captureRoom } from './mirror-cube';
 import { MotionQuality } from './motion-quality';
-import type { OutlineMask } from './outline-mask';
 import { placeCamera } from './place-camera';
-import type { SharedUniforms } from './shared-uniforms';
 import { SharpTarget } from './sharp-target';
+import { drawTiles, type Shot } from './tiles';
+import { VIEW_MODE_NUMBERS } from './view-mode';
 
 const SHARPEST_PIXEL_RATIO = 1.5;
 /** A dragged slider changes the light many times a second; mirrored rooms may lag behind by this, ms. */
 const CAPTURE_PAUSE_MS = 250;
 /** When a camera that moved is looked at again, ms. */
 const SETTLE_CHECK_MS = 170;
-
-/** One half of the picture (or all of it): a look and its meshes. */
-export interface Half {
-  readonly slot: LookSlot;
-  readonly group: Group;
-}
-
-export interface FrameParts {
-  readonly renderer: WebGLRenderer;
-  readonly scene: Scene;
-  readonly camera: PerspectiveCamera;
-  readonly rig: CameraRig;
-  readonly shared: SharedUniforms;
-  readonly sheen: boolean;
-  /** From left to right. */
-  readonly halves: readonly Half[];
-  readonly outline: OutlineMask | null;
-}
 
 /** Draws frames, coarser while the camera moves, and remembers when the rooms in the mirrors were captured. */
 export class FrameDrawer {
@@ -51,6 +33,8 @@ export class FrameDrawer {
     const coarse = share < 1;
     const ratio = Math.min(SHARPEST_PIXEL_RATIO, window.devicePixelRatio) * share;
     if (renderer.getPixelRatio() !== ratio) renderer.setPixelRatio(ratio);
+    showView(parts);
+    parts.shared.hatchPlace.value.set(0, 0, renderer.getPixelRatio());
     const mirrorsDue = this.#refreshMirrors(parts, now_ms, moving, sharp);
     const { width, height } = renderer.domElement;
     if (!coarse) this.#sharp.resize(width, height);
@@ -59,12 +43,18 @@ export class FrameDrawer {
     return moving ? SETTLE_CHECK_MS : mirrorsDue;
   }
 
+  /** Draws what is shown now beside the canvas, at any size. */
+  drawBeside(parts: FrameParts, now_ms: number, shot: Shot): Uint8ClampedArray {
+    showView(parts);
+    this.#refreshMirrors(parts, now_ms, false, true);
+    return drawTiles(parts, parts.rig.poseAt(now_ms), shot);
+  }
+
   dispose(): void {
     this.#sharp.dispose();
   }
 
   #refreshMirrors(parts: FrameParts, now_ms: number, moving: boolean, sharp: boolean): number | null {
-    parts.shared.sheenOn.value = parts.sheen ? 1 : 0;
     const stale = parts.sheen ? parts.halves.filter(({ slot }) => slot.cubeIsStale) : [];
     if (stale.length === 0) return null;
     const due = this.#captured_ms + CAPTURE_PAUSE_MS - now_ms;
@@ -76,6 +66,12 @@ export class FrameDrawer {
     this.#captured_ms = now_ms;
     return null;
   }
+}
+
+function showView({ shared, sheen, mode, marksClipped }: FrameParts): void {
+  shared.sheenOn.value = sheen ? 1 : 0;
+  shared.viewMode.value = VIEW_MODE_NUMBERS[mode];
+  shared.marksClipped.value = marksClipped ? 1 : 0;
 }
 
 /** Draws the halves side by side, onto the canvas or by way of the sharp target; width and height in device pixels. */

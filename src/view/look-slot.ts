@@ -9,14 +9,18 @@ import {
 import type { LightRoom } from '../engine/light/types';
 import type { PatternTexture } from '../engine/pattern/types';
 import type { Look, RoomLight } from '../kitchen/look';
+import { piecesOf } from '../kitchen/study/lay-pattern';
 import { createFinishMaterial, showFinish } from './finish-material';
 import { createNodeTexture, type LightTexels, updateNodeTexture } from './light-textures';
 import { createMirrorCube } from './mirror-cube';
 import { outsideUniforms, showOutside } from './outside';
 import type { PatternTextures } from './pattern-textures';
-import { propGeometry, updatePropLight } from './prop-geometry';
+import { propGeometry, updatePropColors, updatePropLight } from './prop-geometry';
 import { LAMP_SHADERS, WINDOW_SHADERS } from './shader-sources';
 import type { SharedUniforms } from './shared-uniforms';
+
+/** Of props that do not say where they lie on a pattern. */
+const noPattern = (): undefined => undefined;
 
 /**
  * Everything on the graphics card that belongs to one look: materials, indirect colours, and the room as its polished
@@ -33,6 +37,8 @@ export class LookSlot {
   /** The captured room no longer fits what is shown. */
   cubeIsStale = true;
   readonly #nodes: DataArrayTexture;
+  /** Per surface the numbers of its pieces. */
+  readonly #pieces: readonly (readonly number[])[];
   #look: Look | null = null;
 
   constructor(
@@ -43,6 +49,7 @@ export class LookSlot {
   ) {
     this.#nodes = createNodeTexture(light.nodeAtlas, texels);
     const uniforms = { ...shared, nodeAtlas: { value: this.#nodes }, mirrorCube: this.mirror };
+    this.#pieces = room.surfaces.map((_, surface) => piecesOf(room.fine.filter((rect) => rect.surface === surface)));
     this.surfaces = room.surfaces.map(() => createFinishMaterial('surface', uniforms));
     this.props = room.props.map(() => createFinishMaterial('prop', uniforms));
     this.propGeometries = room.props.map(propGeometry);
@@ -76,11 +83,12 @@ export class LookSlot {
     const patternOf = (key: string) => look.patterns.get(key);
     const bySurface = new Map(look.surfaces.map((surface) => [surface.surface, surface]));
     this.surfaces.forEach((material, surface) => {
-      showFinish(material, bySurface.get(surface), look.groupWhites, patternOf, textures);
+      showFinish(material, bySurface.get(surface), look.groupWhites, patternOf, textures, this.#pieces[surface]);
     });
     this.props.forEach((material, i) => {
-      showFinish(material, bySurface.get(this.room.props[i]!.surface), look.groupWhites, patternOf, textures);
-      updatePropLight(this.propGeometries[i]!, 'indirect', look.propColors[i]);
+      const { surface, pattern } = this.room.props[i]!;
+      showFinish(material, bySurface.get(surface), look.groupWhites, pattern ? patternOf : noPattern, textures);
+      updatePropColors(this.propGeometries[i]!, look.propColors[i]);
     });
     if (look.nodeColors !== this.#look?.nodeColors) updateNodeTexture(this.#nodes, look.nodeColors);
     const lampColors = this.lamps.uniforms['lampColors']!.value as Float32Array;

@@ -2,11 +2,13 @@ import {
   DataTexture,
   LinearFilter,
   LinearMipmapLinearFilter,
+  MirroredRepeatWrapping,
   NoColorSpace,
   RepeatWrapping,
   RGBAFormat,
   UnsignedByteType,
 } from 'three';
+import { mipLevels } from '../engine/pattern/mips';
 import type { PatternTexture } from '../engine/pattern/types';
 
 const MOST_ANISOTROPY = 8;
@@ -40,15 +42,22 @@ export class PatternTextures {
   }
 }
 
-/** Weights are linear numbers, not colours: averaging them in mip levels keeps the area shares. */
+/** Weights are linear numbers, not colours; the levels for distance are the pattern's own, exact in colour. */
 function createPatternTexture(pattern: PatternTexture, anisotropy: number): DataTexture {
   const texture = new DataTexture(pattern.data, pattern.width, pattern.height, RGBAFormat, UnsignedByteType);
   texture.colorSpace = NoColorSpace;
-  texture.wrapS = RepeatWrapping;
-  texture.wrapT = RepeatWrapping;
+  const wrapping = pattern.wrap === 'mirror' ? MirroredRepeatWrapping : RepeatWrapping;
+  texture.wrapS = wrapping;
+  texture.wrapT = wrapping;
   texture.magFilter = LinearFilter;
   texture.minFilter = LinearMipmapLinearFilter;
-  texture.generateMipmaps = true;
+  const levels = [pattern.data, ...(pattern.mips ?? mipLevels(pattern))];
+  texture.mipmaps = levels.map((data, level) => ({
+    data,
+    width: Math.max(1, pattern.width >> level),
+    height: Math.max(1, pattern.height >> level),
+  }));
+  texture.generateMipmaps = false;
   texture.anisotropy = anisotropy;
   texture.needsUpdate = true;
   return texture;

@@ -1,4 +1,4 @@
-import type { Rect, Vec3 } from '../engine/light/types';
+import type { PropMesh, Rect, Vec3 } from '../engine/light/types';
 
 /** Where a ray meets the front of a rectangle: distance along the ray (in lengths of `direction`), place along u and v. */
 export interface RectHit {
@@ -39,5 +39,48 @@ export function pickRect(
     nearest = distance;
     best = { rect: i, distance, u: alongU, v: alongV };
   }
+  return best;
+}
+
+/** Where a ray meets a prop: the triangle's vertices and the weights (0-1, sum 1) of the place between them. */
+export interface PropHit {
+  readonly prop: number;
+  readonly distance: number;
+  readonly vertices: readonly [number, number, number];
+  readonly weights: readonly [number, number, number];
+}
+
+/** The nearest front of a prop's triangles that a ray meets before `farthest` (in lengths of `direction`), or null. */
+export function pickProp(
+  props: readonly PropMesh[],
+  origin: Vec3,
+  direction: Vec3,
+  farthest = Number.POSITIVE_INFINITY,
+): PropHit | null {
+  let best: PropHit | null = null;
+  let nearest = farthest;
+  const [dx, dy, dz] = direction;
+  props.forEach(({ positions, indices }, prop) => {
+    for (let i = 0; i < indices.length; i += 3) {
+      const [a, b, c] = [3 * indices[i]!, 3 * indices[i + 1]!, 3 * indices[i + 2]!];
+      const [ax, ay, az] = [positions[a]!, positions[a + 1]!, positions[a + 2]!];
+      const [ux, uy, uz] = [positions[b]! - ax, positions[b + 1]! - ay, positions[b + 2]! - az];
+      const [vx, vy, vz] = [positions[c]! - ax, positions[c + 1]! - ay, positions[c + 2]! - az];
+      // T. Moeller and B. Trumbore, Fast, minimum storage ray-triangle intersection (1997), fronts only.
+      const [px, py, pz] = [dy * vz - dz * vy, dz * vx - dx * vz, dx * vy - dy * vx];
+      const det = ux * px + uy * py + uz * pz;
+      if (!(det > 0)) continue;
+      const [tx, ty, tz] = [origin[0] - ax, origin[1] - ay, origin[2] - az];
+      const u = (tx * px + ty * py + tz * pz) / det;
+      if (!(u >= 0 && u <= 1)) continue;
+      const [qx, qy, qz] = [ty * uz - tz * uy, tz * ux - tx * uz, tx * uy - ty * ux];
+      const v = (dx * qx + dy * qy + dz * qz) / det;
+      if (!(v >= 0 && u + v <= 1)) continue;
+      const distance = (vx * qx + vy * qy + vz * qz) / det;
+      if (!(distance > 0 && distance < nearest)) continue;
+      nearest = distance;
+      best = { prop, distance, vertices: [a / 3, b / 3, c / 3], weights: [1 - u - v, u, v] };
+    }
+  });
   return best;
 }

@@ -1,5 +1,5 @@
 import type { CameraRig } from './camera-rig';
-import { pickRect } from './pick';
+import { pickProp, pickRect } from './pick';
 import { rayThrough } from './projection';
 import type { PickedPoint, PictureProps } from './types';
 
@@ -18,21 +18,20 @@ export function pickedAt(
   const y = (clientY - box.top) / box.height;
   const pose = rig.poseAt(performance.now());
   const direction = rayThrough(pose, width / box.height, 2 * x - 1, 1 - 2 * y);
-  const hit = pickRect(room.light.fine, pose.eye, direction);
-  if (!hit) return null;
-  const surface = room.light.fine[hit.rect]!.surface;
-  if (surface < 0) return null;
   const { eye } = pose;
-  return {
-    rect: hit.rect,
-    surface,
-    u: hit.u,
-    v: hit.v,
-    point: [
-      eye[0] + hit.distance * direction[0],
-      eye[1] + hit.distance * direction[1],
-      eye[2] + hit.distance * direction[2],
-    ],
-    eye,
-  };
+  const onFace = pickRect(room.light.fine, eye, direction);
+  const onProp = pickProp(room.light.props, eye, direction, onFace?.distance);
+  const at = (distance: number): PickedPoint['point'] => [
+    eye[0] + distance * direction[0],
+    eye[1] + distance * direction[1],
+    eye[2] + distance * direction[2],
+  ];
+  if (onProp) {
+    const { prop, vertices, weights, distance } = onProp;
+    const { surface } = room.light.props[prop]!;
+    return { rect: -1, onProp: { prop, vertices, weights }, surface, u: 0, v: 0, point: at(distance), eye };
+  }
+  const surface = onFace ? room.light.fine[onFace.rect]!.surface : -1;
+  if (!onFace || surface < 0) return null;
+  return { rect: onFace.rect, onProp: null, surface, u: onFace.u, v: onFace.v, point: at(onFace.distance), eye };
 }

@@ -1,7 +1,13 @@
 import { BufferAttribute, BufferGeometry } from 'three';
 import type { PropMesh } from '../engine/light/types';
 
-/** A prop with its light per vertex: direct lx per group, and the indirect colour of one look. */
+/** Components of a finish that a prop may show. */
+const COMPONENTS = 4;
+
+/** Attribute of a component's indirect colour. */
+const indirectOf = (component: number): string => `indirect${component}`;
+
+/** A prop with its light per vertex: direct lx per group, and the indirect colours of one look; and its place on the pattern. */
 export function propGeometry(prop: PropMesh): BufferGeometry {
   const geometry = new BufferGeometry();
   const vertices = prop.positions.length / 3;
@@ -9,19 +15,39 @@ export function propGeometry(prop: PropMesh): BufferGeometry {
   geometry.setAttribute('normal', new BufferAttribute(withOnes(prop.normals), 4));
   geometry.setAttribute('daylight', new BufferAttribute(new Float32Array(4 * vertices), 4));
   geometry.setAttribute('lamps', new BufferAttribute(new Float32Array(4 * vertices), 4));
-  geometry.setAttribute('indirect', new BufferAttribute(new Float32Array(3 * vertices), 3));
+  for (let component = 0; component < (prop.pattern ? COMPONENTS : 1); component++) {
+    geometry.setAttribute(indirectOf(component), new BufferAttribute(new Float32Array(3 * vertices), 3));
+  }
+  if (prop.pattern) geometry.setAttribute('patternMetres', new BufferAttribute(prop.pattern, 2));
   geometry.setIndex(new BufferAttribute(prop.indices, 1));
   return geometry;
 }
 
-/** Overwrites one attribute of a prop; values of another length (a stale room) are left out. */
-export function updatePropLight(
-  geometry: BufferGeometry,
-  name: 'daylight' | 'lamps' | 'indirect',
-  values?: Float32Array,
-): void {
-  const attribute = geometry.getAttribute(name) as BufferAttribute;
-  if (!values || values.length !== attribute.array.length) return;
+/** A prop's form alone. */
+export function propShape({ positions, indices }: PropMesh): BufferGeometry {
+  const geometry = new BufferGeometry();
+  geometry.setAttribute('position', new BufferAttribute(positions, 3));
+  geometry.setIndex(new BufferAttribute(indices, 1));
+  return geometry;
+}
+
+/** Overwrites the direct light of a prop; values of another length (a stale room) are left out. */
+export function updatePropLight(geometry: BufferGeometry, name: 'daylight' | 'lamps', values?: Float32Array): void {
+  if (values) overwrite(geometry, name, values);
+}
+
+/** Overwrites the indirect colours of a prop, given component after component; those of another room are left out. */
+export function updatePropColors(geometry: BufferGeometry, colors?: Float32Array): void {
+  const length = geometry.getAttribute('position').count * 3;
+  if (!colors || colors.length % length !== 0) return;
+  for (let component = 0; component < Math.min(COMPONENTS, colors.length / length); component++) {
+    overwrite(geometry, indirectOf(component), colors.subarray(component * length, (component + 1) * length));
+  }
+}
+
+function overwrite(geometry: BufferGeometry, name: string, values: Float32Array): void {
+  const attribute = geometry.getAttribute(name) as BufferAttribute | undefined;
+  if (values.length !== attribute?.array.length) return;
   attribute.array.set(values);
   attribute.needsUpdate = true;
 }

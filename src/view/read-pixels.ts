@@ -1,3 +1,5 @@
+import type { Shot } from './tiles';
+
 /** Pixels as in ImageData: RGBA bytes, rows from the top. */
 export interface Pixels {
   readonly width: number;
@@ -5,15 +7,26 @@ export interface Pixels {
   readonly data: Uint8ClampedArray;
 }
 
-const drawers = new WeakMap<HTMLCanvasElement, () => WebGLRenderingContext | WebGL2RenderingContext>();
+/** What a mounted picture does for those who want its pixels. */
+export interface Drawer {
+  /** Draws a sharp frame on the canvas and gives its context. */
+  drawSharp(): WebGLRenderingContext | WebGL2RenderingContext;
+  /** Draws beside the canvas; null while there is nothing to draw with. RGBA bytes, rows from the top. */
+  drawBeside(shot: Shot): Uint8ClampedArray | null;
+}
 
-/** Lets `readPixels` draw on this canvas; `draw` draws a sharp frame and gives the context. */
-export function registerDrawer(
-  canvas: HTMLCanvasElement,
-  draw: () => WebGLRenderingContext | WebGL2RenderingContext,
-): () => void {
-  drawers.set(canvas, draw);
+const drawers = new WeakMap<HTMLCanvasElement, Drawer>();
+
+/** Lets `readPixels` and `renderPicture` draw what this canvas shows. */
+export function registerDrawer(canvas: HTMLCanvasElement, drawer: Drawer): () => void {
+  drawers.set(canvas, drawer);
   return () => drawers.delete(canvas);
+}
+
+function drawerOf(canvas: HTMLCanvasElement): Drawer {
+  const drawer = drawers.get(canvas);
+  if (!drawer) throw new Error('This canvas shows no picture.');
+  return drawer;
 }
 
 /**
@@ -21,9 +34,7 @@ export function registerDrawer(
  * Rejects when the canvas is not a mounted picture.
  */
 export async function readPixels(canvas: HTMLCanvasElement): Promise<Pixels> {
-  const draw = drawers.get(canvas);
-  if (!draw) throw new Error('This canvas shows no picture.');
-  const gl = draw();
+  const gl = drawerOf(canvas).drawSharp();
   const width = gl.drawingBufferWidth;
   const height = gl.drawingBufferHeight;
   const bottomUp = new Uint8Array(4 * width * height);
@@ -33,4 +44,41 @@ export async function readPixels(canvas: HTMLCanvasElement): Promise<Pixels> {
     data.set(bottomUp.subarray(4 * width * (height - 1 - row), 4 * width * (height - row)), 4 * width * row);
   }
   return { width, height, data };
+}
+
+/** How large a picture is wanted. */
+export interface PictureSize {
+  /** At scale 1, whole pixels. With the canvas's own size in pixels, scale 1 gives the pixels on screen. */
+  readonly width: number;
+  readonly height: number;
+  /** 1-4: as many times more pixels along each edge, the picture the same but sharper. */
+  readonly scale?: number;
+  /** With the outline and the cards held in the room, which are else left out. */
+  readonly marks?: boolean;
+}
+
+/** A picture to keep: RGBA bytes, rows from the top. */
+export interface RenderedPicture {
+  readonly width: number;
+  readonly height: number;
+  readonly rgba: Uint8ClampedArray;
+}
+
+/**
+ * Draws what a mounted picture shows now (camera, look or both, mode, marks of clipping) at another size, sharp, without touching
+ * the canvas. Rejects when the canvas is not a mounted picture or the graphics card is lost just now.
+ */
+export async function renderPicture(
+  canvas: HTMLCanvasElement,
+  { width, height, scale = 1, marks = false }: PictureSize,
+): Promise<RenderedPicture> {
+  const shot = {
+    width: Math.round(width * scale),
+    height: Math.round(height * scale),
+    pixelRatio: (scale * width) / Math.max(1, canvas.clientWidth),
+    marks,
+  };
+  const rgba = drawerOf(canvas).drawBeside(shot);
+  if (!rgba) throw new Error('There is no picture to be drawn just now.');
+  return { width: shot.width, height: shot.height, rgba };
 }

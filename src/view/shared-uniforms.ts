@@ -8,6 +8,11 @@ export interface SharedUniforms {
   /** 1: encode for the display; 0: linear, for capturing the room. */
   readonly encode: { value: number };
   readonly sheenOn: { value: number };
+  /** See VIEW_MODE_NUMBERS. */
+  readonly viewMode: { value: number };
+  readonly marksClipped: { value: number };
+  /** Where the output lies in the whole picture, and one CSS pixel of it; device pixels. */
+  readonly hatchPlace: { value: Vector3 };
   readonly mirrorCenter: { value: Vector3 };
   readonly roomMin: { value: Vector3 };
   readonly roomMax: { value: Vector3 };
@@ -23,6 +28,9 @@ export function createSharedUniforms(
     lampsAtlas: { value: lamps },
     encode: { value: 1 },
     sheenOn: { value: 1 },
+    viewMode: { value: 0 },
+    marksClipped: { value: 0 },
+    hatchPlace: { value: new Vector3(0, 0, 1) },
     mirrorCenter: { value: size.clone().multiplyScalar(0.5) },
     roomMin: { value: new Vector3() },
     roomMax: { value: size },

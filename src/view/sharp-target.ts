@@ -2,7 +2,8 @@ import { NearestFilter, type WebGLRenderer, WebGLRenderTarget } from 'three';
 import { ScreenCover } from './screen-cover';
 import { COPY_SHADERS } from './shader-sources';
 
-const SAMPLES = 4;
+/** Samples per pixel of a picture at rest. */
+export const SHARP_SAMPLES = 4;
 
 /**
  * A multisampled picture beside the canvas. The canvas itself has one sample per pixel, so that frames of a moving camera
@@ -10,7 +11,7 @@ const SAMPLES = 4;
  */
 export class SharpTarget {
   readonly target = new WebGLRenderTarget(1, 1, {
-    samples: SAMPLES,
+    samples: SHARP_SAMPLES,
     minFilter: NearestFilter,
     magFilter: NearestFilter,
   });

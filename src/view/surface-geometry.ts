@@ -1,16 +1,18 @@
 import { BufferAttribute, BufferGeometry } from 'three';
 import type { AtlasLayout, FineRect, LightRoom } from '../engine/light/types';
+import { piecesOf } from '../kitchen/study/lay-pattern';
 import { cornersByLine, cornersOf, edgeLine, STEPS_PER_M, stepsOf } from './edge-lines';
 import { rectNormal } from './rect-normal';
 
 /** Faces narrower than this show no mirrored light: at most a pixel or two wide, it would only glitter. */
 const LEAST_MIRROR_M = 0.015;
 
-/** What a vertex carries: place, normal, pattern coordinates (m), and where it reads the two light atlases. */
+/** What a vertex carries: place, normal, pattern coordinates (m), its piece counted among the surface's, and where it reads the two light atlases. */
 class VertexLists {
   readonly positions: number[] = [];
   readonly normals: number[] = [];
   readonly patternMetres: number[] = [];
+  readonly pieces: number[] = [];
   readonly directUv: number[] = [];
   readonly nodeUv: number[] = [];
   readonly indices: number[] = [];
@@ -24,6 +26,7 @@ class VertexLists {
     geometry.setAttribute('position', new BufferAttribute(new Float32Array(this.positions), 3));
     geometry.setAttribute('normal', new BufferAttribute(new Int8Array(this.normals), 4, true));
     geometry.setAttribute('patternMetres', new BufferAttribute(new Float32Array(this.patternMetres), 2));
+    geometry.setAttribute('piece', new BufferAttribute(new Float32Array(this.pieces), 1));
     geometry.setAttribute('directUv', new BufferAttribute(new Float32Array(this.directUv), 2));
     geometry.setAttribute('nodeUv', new BufferAttribute(new Float32Array(this.nodeUv), 2));
     geometry.setIndex(new BufferAttribute(new Uint32Array(this.indices), 1));
@@ -41,10 +44,11 @@ export function surfaceGeometries(
   nodeAtlas: AtlasLayout,
 ): readonly (BufferGeometry | null)[] {
   const lists = Array.from({ length: room.surfaces.length + 1 }, () => new VertexLists());
+  const pieces = room.surfaces.map((_, surface) => piecesOf(room.fine.filter((rect) => rect.surface === surface)));
   const corners = cornersByLine(room.fine);
   room.fine.forEach((rect, index) => {
     const list = lists[rect.surface < 0 ? room.surfaces.length : rect.surface]!;
-    addRect(list, rect, index, corners, directAtlas, nodeAtlas);
+    addRect(list, rect, index, pieces[rect.surface]?.indexOf(rect.piece) ?? 0, corners, directAtlas, nodeAtlas);
   });
   return lists.map((list) => (list.count > 0 ? list.toGeometry() : null));
 }
@@ -53,6 +57,7 @@ function addRect(
   list: VertexLists,
   rect: FineRect,
   index: number,
+  piece: number,
   corners: ReadonlyMap<string, readonly number[]>,
   directAtlas: AtlasLayout,
   nodeAtlas: AtlasLayout,
@@ -67,6 +72,7 @@ function addRect(
     }
     list.normals.push(...normal);
     list.patternMetres.push(pattern.s0 + u * pattern.su + v * pattern.sv, pattern.t0 + u * pattern.tu + v * pattern.tv);
+    list.pieces.push(piece);
     putAtlasUv(list.directUv, directAtlas, index, u, v);
     putAtlasUv(list.nodeUv, nodeAtlas, index, u, v);
   };

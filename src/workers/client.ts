@@ -1,13 +1,15 @@
 import { samplePattern } from '../engine/pattern/sample';
 import type { ByLayer, Look, RoomLight } from '../kitchen/look';
 import type { FinishInLights } from '../kitchen/study/finish-in-lights';
+import type { HeldReading } from '../kitchen/study/held-reading';
+import { placeOnPattern } from '../kitchen/study/lay-pattern';
 import type { PointReading } from '../kitchen/study/point-reading';
 import type { StandReading } from '../kitchen/study/stand-reading';
 import type { Room } from '../kitchen/types';
 import type { Project } from '../model/project';
 import { LookQueue } from './look-queue';
 import type { FromJudge, FromLight, FromPattern, ToJudge, ToLight, ToPattern } from './messages';
-import type { Shown, Studio, StudioEvents } from './studio';
+import type { PlaceAsked, Shown, Studio, StudioEvents } from './studio';
 
 /** Starts the workers and ties them together. */
 export function createStudio(events: StudioEvents): Studio {
@@ -17,19 +19,29 @@ export function createStudio(events: StudioEvents): Studio {
 
   const shown = new Map<string, Look>();
   const readers = new Map<number, (reading: PointReading | null) => void>();
+  const heldReaders = new Map<number, (reading: HeldReading | null) => void>();
   const lightReaders = new Map<number, (found: FinishInLights | null) => void>();
   const standReaders = new Map<number, (reading: StandReading | null) => void>();
   let room: Room | null = null;
   let lit: RoomLight | null = null;
+  /** The stand and its looks, as `room`, `lit` and `shown`. */
+  let standRoom: Room | null = null;
+  let standLit: RoomLight | null = null;
+  const standShown = new Map<string, Look>();
   let revision = 0;
   let tickets = 0;
-  let asked: { readonly project: Project; readonly shown: Shown } | null = null;
+  let wanted: { readonly project: Project; readonly shown: Shown } | null = null;
 
   const queue = new LookQueue(
     (request: ToPattern) => baker.postMessage(request),
-    (look, answers) => {
-      shown.set(look.option, look);
-      events.look(look, answers === revision);
+    (look, answers, stand) => {
+      if (!stand) {
+        shown.set(look.option, look);
+        return events.look(look, answers === revision);
+      }
+      standShown.set(look.option, look);
+      if (!standRoom || !standLit) return;
+      events.stand({ room: standRoom, light: standLit, look, readings: stand.readings }, answers === revision);
     },
   );
   const toLight = (message: ToLight) => light.postMessage(message);
@@ -43,6 +55,13 @@ export function createStudio(events: StudioEvents): Studio {
       case 'light':
         lit = mergedLight(data.light, lit);
         return events.light(lit);
+      case 'stand-room':
+        standRoom = data.room;
+        standLit = null;
+        return;
+      case 'stand-light':
+        standLit = mergedLight(data.light, standLit);
+        return events.standLight(standLit);
       case 'patterns':
         return queue.prepare(data.patterns);
       case 'look':
@@ -56,6 +75,10 @@ export function createStudio(events: StudioEvents): Studio {
       case 'point':
         readers.get(data.ticket)?.(data.reading);
         readers.delete(data.ticket);
+        return;
+      case 'held':
+        heldReaders.get(data.ticket)?.(data.reading);
+        heldReaders.delete(data.ticket);
         return;
       case 'lights':
         lightReaders.get(data.ticket)?.(data.found);
@@ -85,32 +108,38 @@ export function createStudio(events: StudioEvents): Studio {
   }
 
   /** What the pattern drawn at a point has there. */
-  function placeAt(option: string, rect: number, u: number, v: number) {
-    const fine = room?.light.fine[rect];
-    const look = shown.get(option);
-    const key = fine ? look?.surfaces[fine.surface]?.pattern : null;
-    const texture = key ? look?.patterns.get(key) : null;
+  function placeAt({ option, rect, u, v, onStand }: PlaceAsked) {
+    const fine = (onStand ? standRoom : room)?.light.fine[rect];
+    const look = (onStand ? standShown : shown).get(option);
+    const surface = fine ? look?.surfaces[fine.surface] : null;
+    const texture = surface?.pattern ? look?.patterns.get(surface.pattern) : null;
     if (!fine || !texture) return null;
-    const { s0, t0, su, tu, sv, tv } = fine.pattern;
-    return samplePattern(texture, s0 + su * u + sv * v, t0 + tu * u + tv * v);
+    return samplePattern(texture, ...placeOnPattern(fine, u, v, surface?.shifts ?? null));
   }
 
   return {
     show(project, shown) {
-      const before = asked;
-      asked = { project, shown };
+      const before = wanted;
+      wanted = { project, shown };
       const isOnlySeenAnew =
         before?.project === project &&
         before.shown.setting === shown.setting &&
+        before.shown.stand === shown.stand &&
         String(before.shown.options) === String(shown.options);
       if (isOnlySeenAnew) toLight({ kind: 'see-by', seenBy: shown.seenBy });
       else toLight({ kind: 'show', revision: ++revision, project, ...shown });
     },
-    readPoint: (option, rect, u, v, eye) =>
+    readPoint: (asked) =>
       new Promise((resolve) => {
         const ticket = ++tickets;
         readers.set(ticket, resolve);
-        toLight({ kind: 'read-point', ticket, option, rect, u, v, eye, place: placeAt(option, rect, u, v) });
+        toLight({ kind: 'read-point', ticket, ...asked, place: placeAt(asked) });
+      }),
+    readHeld: (asked, held) =>
+      new Promise((resolve) => {
+        const ticket = ++tickets;
+        heldReaders.set(ticket, resolve);
+        toLight({ kind: 'read-held', ticket, ...asked, held, place: placeAt(asked) });
       }),
     readLights: (option, surface, beside) =>
       new Promise((resolve) => {
@@ -128,6 +157,8 @@ export function createStudio(events: StudioEvents): Studio {
       for (const worker of [light, judge, baker]) worker.terminate();
       for (const resolve of readers.values()) resolve(null);
       readers.clear();
+      for (const resolve of heldReaders.values()) resolve(null);
+      heldReaders.clear();
       for (const resolve of lightReaders.values()) resolve(null);
       lightReaders.clear();
       for (const resolve of standReaders.values()) resolve(null);

@@ -2,6 +2,7 @@ import type { Problem } from '../engine/result';
 import { SURFACES, type SurfaceId } from '../engine/surface';
 import type { SeenBy } from '../kitchen/seen-by';
 import { finishInLights } from '../kitchen/study/finish-in-lights';
+import { readHeld } from '../kitchen/study/held-reading';
 import { laidSample } from '../kitchen/study/lay-sample';
 import { beginLight, gatherGroup, type LitScheme } from '../kitchen/study/lit-scheme';
 import { paintLook } from '../kitchen/study/paint-look';
@@ -25,8 +26,9 @@ import {
 } from '../model/project';
 import { calculationFailed } from './failure';
 import { createInterner } from './intern-records';
-import type { Post, ReadLights, ReadPoint, ReadStand, SeeBy, Show, ToLight } from './messages';
+import type { Post, ReadHeld, ReadLights, ReadPoint, ReadStand, SeeBy, Show, ToLight } from './messages';
 import { type Lit, RoomAtWork } from './room-desk';
+import { StandAtWork, type StandRequest } from './stand-desk';
 
 /** A scheme worked out, kept until its option changes. `key` says what it was made from. */
 interface Kept {
@@ -52,6 +54,7 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
   const internLamps = createInterner<Lamp>();
   const kept = new Map<string, Kept>();
   let room: RoomAtWork | null = null;
+  const stand = new StandAtWork(post, pause);
   let kitchenKey = '';
   let wanted: Show | null = null;
   let seenBy: SeenBy = 'used-to-it';
@@ -75,6 +78,11 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
         return guarded(
           () => answerStand(message),
           () => noStand(message),
+        );
+      if (message.kind === 'read-held')
+        return guarded(
+          () => answerHeld(message),
+          () => noHeld(message),
         );
       if (message.kind === 'see-by')
         return guarded(
@@ -128,7 +136,10 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
     const lit = litLayers(setting.value);
     if (!(await job.room.under(setting.value.daylight, lit, stale))) return;
     current = job;
+    const request = standRequest(job);
+    if (request && !(await stand.show(request))) return;
     for (const option of show.options) if (!(await picture(job, option))) return;
+    if (request && !(await stand.finish(request))) return;
     if (!job.room.isFinal) {
       if (!(await job.room.finish(stale))) return;
       for (const option of show.options) if (!(await picture(job, option))) return;
@@ -141,6 +152,10 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
         if (scheme && !((await solve(job, scheme, group)) && (await gather(job, scheme, group)))) return;
       }
     }
+  }
+
+  function standRequest({ show, setting, room, stale }: Job): StandRequest | null {
+    return show.stand && { show: { ...show, seenBy }, choice: show.stand, setting, room: room.basis, stale };
   }
 
   /** Patterns take about as long to bake as a room to build: in a new room they are asked for first. */
@@ -201,6 +216,8 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
       const lit = litOf(current, option);
       if (lit && levels.every((level, group) => level === 0 || lit.nodeLight[group])) paint(current, lit);
     }
+    const request = standRequest(current);
+    if (request) stand.repaint(request);
   }
 
   /** The kept scheme of an option as far as it still holds, else a new one; null when it cannot be laid. */
@@ -279,14 +296,27 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
     return current && (!sky || sky.key === current.room.basis.outdoors) ? current : null;
   }
 
-  function answer({ ticket, option, rect, u, v, eye, place }: ReadPoint): void {
+  function answer({ ticket, option, rect, u, v, eye, place, onStand }: ReadPoint): void {
     const job = settled();
-    const lit = job && litOf(job, option);
+    const from = job && (onStand ? stand.reading(option) : inRoom(job, option));
     const reading =
-      job && lit
-        ? readPoint(job.room.basis, lit, job.setting, job.room.directMaps, rect, u, v, place, eye, seenBy)
-        : null;
+      job && from ? readPoint(from.basis, from.lit, job.setting, from.maps, rect, u, v, place, eye, seenBy) : null;
     post({ kind: 'point', ticket, reading });
+  }
+
+  function answerHeld({ ticket, option, onStand, held, ...place }: ReadHeld): void {
+    const job = settled();
+    const from = job && (onStand ? stand.reading(option) : inRoom(job, option));
+    const reading =
+      job && from
+        ? readHeld(job.show.project, from.basis, from.lit, job.setting, from.maps, place, held, seenBy)
+        : null;
+    post({ kind: 'held', ticket, reading });
+  }
+
+  function inRoom(job: Job, option: string) {
+    const lit = litOf(job, option);
+    return lit ? { basis: job.room.basis, lit, maps: job.room.directMaps } : null;
   }
 
   function answerLights({ ticket, option, surface, beside }: ReadLights): void {
@@ -308,6 +338,10 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
 
   function noPoint({ ticket }: ReadPoint): void {
     post({ kind: 'point', ticket, reading: null });
+  }
+
+  function noHeld({ ticket }: ReadHeld): void {
+    post({ kind: 'held', ticket, reading: null });
   }
 
   function noLights({ ticket }: ReadLights): void {

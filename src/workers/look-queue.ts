@@ -6,7 +6,7 @@ const MOST_PATTERNS = 32;
 
 type PaintedLook = Extract<FromLight, { kind: 'look' }>;
 
-/** Looks wait here until their patterns are baked; the newest per option is handed on, older ones never after newer. */
+/** Looks wait here until their patterns are baked; the newest per option, of the room and of the stand, is handed on, older ones never after newer. */
 export class LookQueue {
   readonly #shelf = new PatternShelf(MOST_PATTERNS);
   readonly #baking = new Set<string>();
@@ -15,7 +15,7 @@ export class LookQueue {
   constructor(
     private readonly bake: (request: ToPattern) => void,
     /** `revision`: the request the look answers. */
-    private readonly ready: (look: Look, revision: number) => void,
+    private readonly ready: (look: Look, revision: number, stand: PaintedLook['stand']) => void,
   ) {}
 
   /** Has patterns baked that a look will need soon. */
@@ -24,7 +24,7 @@ export class LookQueue {
   }
 
   add(look: PaintedLook): void {
-    this.#waiting.set(look.look.option, look);
+    this.#waiting.set(`${look.stand ? 'stand' : 'room'} ${look.look.option}`, look);
     this.#release();
   }
 
@@ -35,13 +35,13 @@ export class LookQueue {
   }
 
   #release(): void {
-    for (const [option, { look, patterns, revision }] of [...this.#waiting]) {
+    for (const [key, { look, patterns, revision, stand }] of [...this.#waiting]) {
       const missing = patterns.filter(({ key }) => !this.#shelf.has(key));
       for (const pattern of missing) this.#ask(pattern);
       if (missing.length) continue;
-      this.#waiting.delete(option);
+      this.#waiting.delete(key);
       const keys = patterns.map(({ key }) => key);
-      this.ready({ ...look, patterns: this.#shelf.take(keys, this.#needed(keys)) }, revision);
+      this.ready({ ...look, patterns: this.#shelf.take(keys, this.#needed(keys)) }, revision, stand);
     }
   }
 

@@ -7,9 +7,12 @@ import type { Problem } from '../engine/result';
 import type { SurfaceId } from '../engine/surface';
 import type { Look, RoomLight } from '../kitchen/look';
 import type { SeenBy } from '../kitchen/seen-by';
+import type { StandChoice } from '../kitchen/stand/types';
 import type { FinishInLights } from '../kitchen/study/finish-in-lights';
+import type { HeldChoice, HeldReading } from '../kitchen/study/held-reading';
 import type { PointReading } from '../kitchen/study/point-reading';
 import type { StandReading } from '../kitchen/study/stand-reading';
+import type { StandReadings } from '../kitchen/study/stand-samples';
 import type { Room } from '../kitchen/types';
 import type { Project } from '../model/project';
 
@@ -23,6 +26,8 @@ export interface Show {
   readonly options: readonly string[];
   readonly setting: string;
   readonly seenBy: SeenBy;
+  /** The sample stand, where that is on screen; null: the room. */
+  readonly stand: StandChoice | null;
 }
 
 /** Only whose sight the picture shows has changed: it is painted anew from the light there is. */
@@ -42,6 +47,8 @@ export interface ReadPoint {
   readonly eye: Vec3 | null;
   /** What the pattern has there; null where the surface has none. */
   readonly place: PatternSample | null;
+  /** A point of the sample stand instead of the room. */
+  readonly onStand: boolean;
 }
 
 /** What each light of the project makes of the finish on a surface, alone or beside that of another. */
@@ -61,7 +68,20 @@ export interface ReadStand {
   readonly finish: string;
 }
 
-export type ToLight = Show | SeeBy | ReadPoint | ReadLights | ReadStand;
+/** A white or a finish held against a place, in its light. */
+export interface ReadHeld {
+  readonly kind: 'read-held';
+  readonly ticket: number;
+  readonly option: string;
+  readonly rect: number;
+  readonly u: number;
+  readonly v: number;
+  readonly place: PatternSample | null;
+  readonly onStand: boolean;
+  readonly held: HeldChoice;
+}
+
+export type ToLight = Show | SeeBy | ReadPoint | ReadLights | ReadStand | ReadHeld;
 
 /** A pattern to bake, shared by all surfaces with the same key. */
 export interface ToPattern {
@@ -78,11 +98,16 @@ export type FromLight =
       readonly revision: number;
       readonly look: Omit<Look, 'patterns'>;
       readonly patterns: readonly ToPattern[];
+      /** Of the sample stand, with what its samples read (null in the dark); absent: of the room. */
+      readonly stand?: { readonly readings: StandReadings | null };
     }
+  | { readonly kind: 'stand-room'; readonly room: Room }
+  | { readonly kind: 'stand-light'; readonly light: RoomLight }
   | { readonly kind: 'readings'; readonly revision: number; readonly input: JudgeInput; readonly complete: boolean }
   | { readonly kind: 'point'; readonly ticket: number; readonly reading: PointReading | null }
   | { readonly kind: 'lights'; readonly ticket: number; readonly found: FinishInLights | null }
   | { readonly kind: 'stand'; readonly ticket: number; readonly reading: StandReading | null }
+  | { readonly kind: 'held'; readonly ticket: number; readonly reading: HeldReading | null }
   | { readonly kind: 'problem'; readonly problem: Problem };
 
 export interface ToJudge {

@@ -1,4 +1,5 @@
 import { bakePattern } from '../engine/pattern/bake';
+import { mipLevels } from '../engine/pattern/mips';
 import type { FromPattern, ToPattern } from './messages';
 
 const port = self as unknown as {
@@ -8,8 +9,10 @@ const port = self as unknown as {
 
 port.onmessage = ({ data: { key, spec } }) => {
   try {
-    const texture = bakePattern(spec);
-    port.postMessage({ key, texture }, [texture.data.buffer as ArrayBuffer]);
+    const baked = bakePattern(spec);
+    const texture = { ...baked, mips: mipLevels(baked) };
+    const buffers = [texture.data, ...texture.mips].map((bytes) => bytes.buffer as ArrayBuffer);
+    port.postMessage({ key, texture }, buffers);
   } catch {
     port.postMessage({ key, texture: null }, []);
   }

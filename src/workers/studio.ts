@@ -4,9 +4,12 @@ import type { Problem } from '../engine/result';
 import type { SurfaceId } from '../engine/surface';
 import type { Look, RoomLight } from '../kitchen/look';
 import type { SeenBy } from '../kitchen/seen-by';
+import type { StandChoice } from '../kitchen/stand/types';
 import type { FinishInLights } from '../kitchen/study/finish-in-lights';
+import type { HeldChoice, HeldReading } from '../kitchen/study/held-reading';
 import type { PointReading } from '../kitchen/study/point-reading';
 import type { StandReading } from '../kitchen/study/stand-reading';
+import type { StandReadings } from '../kitchen/study/stand-samples';
 import type { Room } from '../kitchen/types';
 import type { Project } from '../model/project';
 
@@ -18,9 +21,22 @@ export interface StudioEvents {
   light(light: RoomLight): void;
   /** `isCurrent`: of what is wanted now; else of a moment ago, with a newer one on its way. */
   look(look: Look, isCurrent: boolean): void;
+  /** The sample stand in a look of an option. `isCurrent` as above. */
+  stand(seen: SeenStand, isCurrent: boolean): void;
+  /** Its light got finer. */
+  standLight(light: RoomLight): void;
   /** `isCurrent`: of what is wanted now; else of a moment ago, with newer findings on their way. */
   assessment(assessment: Assessment, isCurrent: boolean): void;
   problem(problem: Problem): void;
+}
+
+/** The sample stand, lit, in the look of an option. */
+export interface SeenStand {
+  readonly room: Room;
+  readonly light: RoomLight;
+  readonly look: Look;
+  /** What its samples read; null in the dark. */
+  readonly readings: StandReadings | null;
 }
 
 /** What is on screen. */
@@ -28,14 +44,28 @@ export interface Shown {
   readonly options: readonly string[];
   readonly setting: string;
   readonly seenBy: SeenBy;
+  /** The sample stand as one wants to see it; null: the room. */
+  readonly stand: StandChoice | null;
+}
+
+/** A point of the room or of the sample stand. */
+export interface PlaceAsked {
+  readonly option: string;
+  readonly rect: number;
+  readonly u: number;
+  readonly v: number;
+  /** Where one looks from, m, for what the surface mirrors there; null where that is not wanted. */
+  readonly eye: Vec3 | null;
+  readonly onStand: boolean;
 }
 
 /** The page's one door to the workers: say what is wanted, hear what is ready; never blocks. */
 export interface Studio {
   /** The document and what is on screen; call at every change, the studio finds out what changed. */
   show(project: Project, shown: Shown): void;
-  /** `eye`: where one looks from, m, for what the surface mirrors there; null where that is not wanted. */
-  readPoint(option: string, rect: number, u: number, v: number, eye: Vec3 | null): Promise<PointReading | null>;
+  readPoint(place: PlaceAsked): Promise<PointReading | null>;
+  /** A white or a finish held there; null where it is dark, or the option is not lit yet. */
+  readHeld(place: PlaceAsked, held: HeldChoice): Promise<HeldReading | null>;
   /** The finish on a surface in each light, beside that of another if given; null where the option is not laid yet. */
   readLights(option: string, surface: SurfaceId, beside: SurfaceId | null): Promise<FinishInLights | null>;
   /** A finish of the library as a sample flat on the worktop and upright there; null where it is dark or the option is not lit yet. */

@@ -43,16 +43,16 @@ test('a mark moved by keys reads the point under it, says so, and goes with Esc'
 
 test('M puts the mark from wherever the focus is, but for a text field', async () => {
   await page.keyboard.press('Escape');
+  await page.getByRole('button', { name: 'Light', exact: true }).click();
   await page.getByRole('checkbox', { name: 'Daylight' }).focus();
   await page.keyboard.press('m');
   await expect(mark()).toBeVisible();
   await expect(picture()).toBeFocused();
   await page.keyboard.press('Escape');
   await expect(mark()).toHaveCount(0);
-  await page.getByRole('button', { name: 'Edit settings' }).click();
   await page.getByRole('textbox', { name: 'Name of the setting' }).press('m');
   await expect(mark()).toHaveCount(0);
-  await page.getByRole('button', { name: 'Edit settings' }).click();
+  await page.getByRole('button', { name: 'Light', exact: true }).click();
   await picture().focus();
   await page.keyboard.press('m');
 });

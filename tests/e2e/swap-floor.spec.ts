@@ -58,12 +58,14 @@ test('by mouse', async () => {
   await settled(page);
   // CIE 15:2018, LED-B5: 6598 K.
   await expect(basis()).toHaveText(/evening light, 659\d K/);
-  const ceiling = page.getByRole('checkbox', { name: 'Ceiling' });
+  await page.getByRole('button', { name: 'Light', exact: true }).click();
+  const ceiling = page.getByRole('checkbox', { name: 'Ceiling', exact: true });
   await ceiling.click();
   await expect(ceiling).not.toBeChecked();
   await settled(page);
   await ceiling.click();
   await expect(ceiling).toBeChecked();
+  await page.getByRole('button', { name: 'Light', exact: true }).click();
 
   await choose(page, 'Day, overcast');
   const steps = await undoAll(() => page.getByRole('button', { name: /^Undo/ }).click());
@@ -124,12 +126,15 @@ test('by keyboard alone', async () => {
   await settled(page);
   // CIE 15:2018, LED-B3: 4103 K.
   await expect(basis()).toHaveText(/evening light, 410\d K/);
-  await page.keyboard.press('Tab');
+  await tabTo('[data-opens=light]');
+  await page.keyboard.press('Enter');
+  const ceiling = page.getByRole('checkbox', { name: 'Ceiling', exact: true });
   await tabTo('.group-switch input:checked');
   await page.keyboard.press('Space');
-  await expect(page.getByRole('checkbox', { name: 'Ceiling' })).not.toBeChecked();
+  await expect(ceiling).not.toBeChecked();
   await page.keyboard.press('Space');
-  await expect(page.getByRole('checkbox', { name: 'Ceiling' })).toBeChecked();
+  await expect(ceiling).toBeChecked();
+  await page.keyboard.press('Escape');
 
   await tabTo('[aria-label="Light setting"] input');
   await page.keyboard.press('ArrowLeft');

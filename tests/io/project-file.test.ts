@@ -82,7 +82,7 @@ it.each<[string, string, string, (project: Loose) => void]>([
     '5',
     (p) => set(p['options']![1]!['scheme']!['floor'], 'finish', 5),
   ],
-  ['wrong-field', 'library[2].class', 'glass', (p) => set(p['library']![2], 'class', 'glass')],
+  ['wrong-field', 'library[2].class', 'rubber', (p) => set(p['library']![2], 'class', 'rubber')],
   ['wrong-field', 'library[0].pattern.kind', 'wavy', (p) => set(p['library']![0]!['pattern'], 'kind', 'wavy')],
   [
     'missing-field',

@@ -2,9 +2,19 @@ import { differenceCiede2000 } from 'culori';
 import { expect, it } from 'vitest';
 import { bakePattern } from '../../src/engine/pattern/bake';
 import { jointShare } from '../../src/engine/pattern/joint-share';
+import { pieceField } from '../../src/engine/pattern/piece-field';
 import { layPieces } from '../../src/engine/pattern/pieces';
-import type { FinishPattern, PatternTexture, Variation } from '../../src/engine/pattern/types';
+import { samplePattern } from '../../src/engine/pattern/sample';
+import type {
+  FinishPattern,
+  Layout,
+  PatternSpec,
+  PatternTexture,
+  Turn,
+  Variation,
+} from '../../src/engine/pattern/types';
 import { GAIN_PER_DE00, gainSigma, VARIATION_SIGMA_DE00 } from '../../src/engine/pattern/variation';
+import { mulberry32 } from '../../src/engine/random';
 import { FINISHES, specOf } from './pattern-specs';
 
 it.each(FINISHES.map((f) => f.name))('repeats %s without a seam', (name) => {
@@ -53,45 +63,119 @@ it.each([
   expect(Math.abs((joint * texel_mm) / tiles - joint_mm)).toBeLessThan(0.05);
 });
 
-it('shifts every second row of a running bond by half a module', () => {
-  const share = jointShare([200, 100], 2);
-  const texture = bakePattern({
+const LAID = (
+  layout: Layout,
+  piece_mm: readonly [number, number],
+  joint_mm: number,
+  turn_deg?: Turn,
+): PatternTexture => {
+  const share = jointShare(piece_mm, joint_mm, layout);
+  const shares = [1 - share, share];
+  return bakePattern({
     pattern: { kind: 'plain' },
-    layout: 'running-bond',
-    piece_mm: [200, 100],
-    joint_mm: 2,
+    layout,
+    piece_mm,
+    joint_mm,
     variation: 'V0',
-    shares: [1 - share, share],
+    shares,
     seed: 1,
+    turn_deg,
   });
-  const jointAt = (s_mm: number, t_mm: number): number => {
-    const x = Math.floor((s_mm / (1000 * texture.width_m)) * texture.width);
-    const y = Math.floor((t_mm / (1000 * texture.height_m)) * texture.height);
-    return texture.data[(y * texture.width + x) * 4]!;
-  };
-  expect(jointAt(202, 51)).toBeGreaterThan(100);
-  expect(jointAt(101, 51)).toBe(0);
-  expect(jointAt(202, 153)).toBe(0);
-  expect(jointAt(101, 153)).toBeGreaterThan(100);
+};
+
+/** Weight of the joint at a place, mm. */
+const jointAt = (texture: PatternTexture, s_mm: number, t_mm: number): number =>
+  samplePattern(texture, s_mm / 1000, t_mm / 1000).weights[1];
+
+it('shifts every second row of a running bond by half a module, and each of a third offset by a third', () => {
+  const half = LAID('running-bond', [200, 100], 2);
+  const third = LAID('third-offset', [200, 100], 2);
+  const shifts = [half, third].map((texture) => [0, 1, 2, 3].map((row) => endJoint(texture, 51 + 102 * row)));
+  [0, 101, 0, 101].forEach((shift, row) => {
+    expect(Math.abs(shifts[0]![row]! - shift)).toBeLessThan(1);
+  });
+  [0, 202 / 3, 404 / 3, 0].forEach((shift, row) => {
+    expect(Math.abs(shifts[1]![row]! - shift)).toBeLessThan(1);
+  });
+});
+
+/** Where the end joint of a row stands along s, mm from 0 to a module: the middle of its weight. */
+function endJoint(texture: PatternTexture, t_mm: number): number {
+  let [x, y] = [0, 0];
+  for (let s = 0; s < 202; s += 0.25) {
+    const weight = jointAt(texture, s + 0.125, t_mm);
+    x += weight * Math.cos((2 * Math.PI * s) / 202);
+    y += weight * Math.sin((2 * Math.PI * s) / 202);
+  }
+  const at = (202 * Math.atan2(y, x)) / (2 * Math.PI);
+  return at < -1 ? at + 202 : at;
+}
+
+it('stands an upright stack on end, and turns rows by 45 degrees', () => {
+  const upright = LAID('stack', [200, 100], 2, 90);
+  // Along t the joints lie a tile's length apart, along s its width.
+  expect(jointAt(upright, 51, 101)).toBe(0);
+  expect(jointAt(upright, 51, 202)).toBeGreaterThan(0.4);
+  expect(jointAt(upright, 102, 101)).toBeGreaterThan(0.4);
+  const aslant = LAID('stack', [100, 100], 2, 45);
+  for (const d of [15, 40, 77])
+    expect(jointAt(aslant, d, d)).toBeCloseTo(jointAt(LAID('stack', [100, 100], 2), d * Math.SQRT2, 0), 6);
+});
+
+it('lays a herringbone of whole pieces at right angles that cover the plane once', () => {
+  // Brute force: the corners of both kinds of piece from the definition, k (W, W) + m (L, -L); every place lies in just one.
+  const [l, w] = [152, 52];
+  const texture = LAID('herringbone', [150, 50], 2);
+  const random = mulberry32(7);
+  for (let n = 0; n < 3000; n++) {
+    const [s, t] = [2000 * (random() - 0.5), 2000 * (random() - 0.5)];
+    const edges: number[] = [];
+    for (let m = -25; m <= 25; m++) {
+      for (let k = -80; k <= 80; k++) {
+        const [x, y] = [s - k * w - m * l, t - k * w + m * l];
+        if (x >= 0 && x < l && y >= 0 && y < w) edges.push(Math.min(x, l - x, y, w - y));
+        const [p, q] = [x - l, y - w + l];
+        if (p >= 0 && p < w && q >= 0 && q < l) edges.push(Math.min(p, w - p, q, l - q));
+      }
+    }
+    expect(edges).toHaveLength(1);
+    if (edges[0]! < 0.1) expect(jointAt(texture, s, t)).toBeGreaterThan(0.4);
+    if (edges[0]! > 4) expect(jointAt(texture, s, t)).toBe(0);
+  }
+});
+
+it('lays hexagons of the given width from flat to flat', () => {
+  const texture = LAID('hexagon', [50, 50], 2);
+  // Middles at (0, 0) and (26, 26 sqrt 3); flats at 26 mm from a middle, corners at 52 / sqrt 3 above it.
+  for (const [s, t] of [
+    [0, 0],
+    [52, 0],
+    [26, 45.03],
+    [-26, 45.03],
+  ] as const) {
+    expect(jointAt(texture, s + 20, t)).toBe(0);
+    expect(jointAt(texture, s + 26, t)).toBeGreaterThan(0.4);
+    expect(jointAt(texture, s, t + 25)).toBe(0);
+    expect(jointAt(texture, s, t + 30.02)).toBeGreaterThan(0.4);
+  }
 });
 
 it('staggers the end joints of neighbouring boards by at least 300 mm', () => {
   for (let seed = 0; seed < 60; seed++) {
-    const rows = layPieces(
-      {
-        pattern: { kind: 'grain', board_mm: [120, 1800] },
-        layout: 'planks',
-        variation: 'V2',
-        shares: [0.8, 0.2],
-        seed,
-      },
-      [4000, 1400],
-    )!;
-    expect(rows.module_mm).toEqual([1800, 120]);
-    for (let r = 0; r < rows.rows; r++) {
-      const d = Math.abs(rows.offset_mm[r]! - rows.offset_mm[(r + 1) % rows.rows]!) % 1800;
-      expect(Math.min(d, 1800 - d)).toBeGreaterThanOrEqual(300);
-    }
+    const spec: PatternSpec = {
+      pattern: { kind: 'grain', board_mm: [120, 1800] },
+      layout: 'planks',
+      variation: 'V2',
+      shares: [0.8, 0.2],
+      seed,
+    };
+    const grid = layPieces(spec, [4000, 1400])!;
+    expect(grid.module_mm).toEqual([1800, 120]);
+    const { offsets } = pieceField(spec, grid);
+    offsets.forEach((offset, r) => {
+      const d = Math.abs(offset - offsets[(r + 1) % offsets.length]!) % 1;
+      expect(1800 * Math.min(d, 1 - d)).toBeGreaterThanOrEqual(300);
+    });
   }
 });
 

@@ -4,7 +4,13 @@ import { expect, it } from 'vitest';
 import { bakePattern } from '../../src/engine/pattern/bake';
 import { jointShare } from '../../src/engine/pattern/joint-share';
 import { meanGain, meanWeights } from '../../src/engine/pattern/sample';
-import type { FinishPattern, Layout, PatternTexture, Variation } from '../../src/engine/pattern/types';
+import {
+  type FinishPattern,
+  LAYOUTS,
+  type Layout,
+  type PatternTexture,
+  type Variation,
+} from '../../src/engine/pattern/types';
 import { FINISHES, specOf } from './pattern-specs';
 
 const baked = new Map<string, PatternTexture>();
@@ -41,7 +47,7 @@ it.each([
   [1200, 600, 2],
 ])('draws the joint of %d x %d mm, %d mm wide, by exact area in either bond', (length, width, joint) => {
   const share = jointShare([length, width], joint);
-  for (const layout of ['stack', 'running-bond'] as const) {
+  for (const layout of ['stack', 'running-bond', 'third-offset', 'herringbone'] as const) {
     const texture = bakePattern({
       pattern: { kind: 'plain' },
       layout,
@@ -55,6 +61,26 @@ it.each([
   }
 });
 
+// Closed form 1 - (W / (W + J))^2; 50 mm flat to flat with a joint of 2 mm worked by hand to 7.54 %.
+it.each([
+  [50, 2, 7.54],
+  [150, 3, 3.88],
+  [25, 2, 14.27],
+])('takes and draws hexagons of %d mm with a %d mm joint as %d %% joint', (width, joint_mm, percent) => {
+  const share = jointShare([width, width], joint_mm, 'hexagon');
+  expect(100 * share).toBeCloseTo(percent, 2);
+  const texture = bakePattern({
+    pattern: { kind: 'plain' },
+    layout: 'hexagon',
+    piece_mm: [width, width],
+    joint_mm,
+    variation: 'V0',
+    shares: [1 - share, share],
+    seed: 3,
+  });
+  expect(Math.abs(meanWeights(texture)[1] - share)).toBeLessThan(0.0005);
+});
+
 it('keeps shares, gain and sums for any pattern, layout, class and seed, at any size', () => {
   const pattern = fc.constantFrom<FinishPattern>(
     { kind: 'plain' },
@@ -66,8 +92,11 @@ it('keeps shares, gain and sums for any pattern, layout, class and seed, at any 
     { kind: 'cloud', size_mm: 60 },
     { kind: 'cloud', size_mm: 20, gathers: 'edges' },
     { kind: 'thread', size_mm: 2 },
+    { kind: 'grain', figure: 'pores' },
+    { kind: 'linear', size_mm: 6, direction_deg: 0 },
+    { kind: 'brushed' },
   );
-  const layout = fc.constantFrom<Layout>('plain', 'planks', 'stack', 'running-bond');
+  const layout = fc.constantFrom<Layout>(...LAYOUTS);
   const variation = fc.constantFrom<Variation>('V0', 'V1', 'V2', 'V3', 'V4');
   fc.assert(
     fc.property(
@@ -80,7 +109,7 @@ it('keeps shares, gain and sums for any pattern, layout, class and seed, at any 
       fc.double({ min: 1, max: 6, noNaN: true }),
       (kind, laid, spread, seed, second, third, joint_mm) => {
         const piece_mm = [240, 180] as const;
-        const joint = laid === 'plain' ? 0 : jointShare(piece_mm, joint_mm);
+        const joint = laid === 'plain' ? 0 : jointShare(piece_mm, joint_mm, laid);
         const own = [1 - second - third, second, third].map((s) => s * (1 - joint));
         const shares = joint > 0 ? [...own, joint] : own;
         const texture = bakePattern(

@@ -4,8 +4,8 @@ import { expect, it } from 'vitest';
 import { applyCommand } from '../../src/model/apply-command';
 import { JOINT_MM } from '../../src/model/laying';
 import type { Laying } from '../../src/model/project';
-import { jointOf, jointText } from '../../src/ui/drawer/joint-text';
 import { LayingForm } from '../../src/ui/drawer/LayingForm';
+import { jointOf, mmText } from '../../src/ui/drawer/mm-text';
 import { terrace } from '../ui/terrace';
 
 // The form of a tile's laying kept the joint that was undone, showed a grout as chosen where none was set, and allowed
@@ -13,15 +13,18 @@ import { terrace } from '../ui/terrace';
 
 const project = terrace();
 const grouts = project.library.filter((finish) => finish.class === 'grout');
+const tile = project.library.find((finish) => finish.id === 'TL-01')!;
 const form = (laying: Laying) =>
-  renderToStaticMarkup(createElement(LayingForm, { laying, grouts, onLaying: () => {} }));
+  renderToStaticMarkup(
+    createElement(LayingForm, { finish: tile, surface: 'backsplash', laying, grouts, onLaying: () => {} }),
+  );
 
 it('shows what was typed until the document has another joint', () => {
-  const typed = { text: '2.', joint_mm: 2 };
-  expect(jointText(typed, 2)).toBe('2.');
-  expect(jointText(typed, 3)).toBe('3');
-  expect(jointText({ text: '200', joint_mm: 3 }, 3)).toBe('200');
-  expect(jointText(null, undefined)).toBe('');
+  const typed = { text: '2.', mm: 2 };
+  expect(mmText(typed, 2)).toBe('2.');
+  expect(mmText(typed, 3)).toBe('3');
+  expect(mmText({ text: '200', mm: 3 }, 3)).toBe('200');
+  expect(mmText(null, undefined)).toBe('');
 });
 
 it('shows no grout as chosen while none is set', () => {

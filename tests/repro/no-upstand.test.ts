@@ -10,7 +10,8 @@ import { brokenInvariants } from '../kitchen/invariants';
 
 const project = demoProject();
 const without = (height: number): Kitchen => {
-  const kitchen = { ...project.kitchen, fronts: 'flat', upstand_height: height, skirting_height: height } as const;
+  const fronts = { ...project.kitchen.fronts, style: 'flat' } as const;
+  const kitchen = { ...project.kitchen, fronts, upstand_height: height, skirting_height: height };
   expect(checkKitchen(kitchen, 'kitchen')).toEqual([]);
   return kitchen;
 };

@@ -122,24 +122,15 @@ it('shows the figures of each kind of lamp in a setting, and what they mean', ()
   expect(lampsOfSetting({}, evening('LED-B1'))).toHaveLength(1);
 });
 
-const control = (setting: Setting, settings: readonly Setting[] = [setting]) =>
+const control = (setting: Setting) =>
   renderToStaticMarkup(
-    createElement(LampControl, {
-      setting,
-      settings,
-      groups: ['ceiling', 'under-cabinet'],
-      lamps: [own],
-      onLamp: () => {},
-      onOpenLamp: () => {},
-      open: false,
-      onOpen: () => {},
-    }),
+    createElement(LampControl, { setting, groups: ['ceiling', 'under-cabinet'], lamps: [own], onLamp: () => {} }),
   );
 
 it('says at the slider that the lamps are off, and that it is not for other lamps', () => {
   const dark = { ...evening('LED-B2'), lamps: terrace().settings[0]!.lamps };
-  expect(control(dark)).toContain('>Lamps (off)<');
-  expect(control(evening('LED-B2'))).toContain('>Lamps<');
+  expect(control(dark)).toContain('>Lamps off<');
+  expect(control(evening('LED-B2'))).toContain('>3000 K, Ra 80<');
   expect(control(evening('LED-B2'))).not.toContain('is-idle');
   expect(control(evening(own.id))).toContain('is-idle');
 });

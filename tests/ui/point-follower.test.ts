@@ -15,7 +15,7 @@ const place = { rect: 3, u: 0.25, v: 0.5, eye: [1, 1, 1.6] as const };
 function open() {
   const store = createStore<AppState>(() => initialState(terrace(), 'system'));
   const asked: { option: string; answer: (lux: number) => Promise<void> }[] = [];
-  followPoint(store, (option) => {
+  followPoint(store, ({ option }) => {
     let resolve: (reading: PointReading | null) => void = () => {};
     const promise = new Promise<PointReading | null>((done) => {
       resolve = done;

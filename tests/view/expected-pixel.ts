@@ -1,14 +1,18 @@
 import { DataUtils } from 'three';
 import type { AtlasLayout, Vec3 } from '../../src/engine/light/types';
 import type { PatternTexture } from '../../src/engine/pattern/types';
-import type { Look, RoomLight } from '../../src/kitchen/look';
+import type { Look, RoomLight, SurfaceLook } from '../../src/kitchen/look';
 import type { Room } from '../../src/kitchen/types';
-import { pickRect } from '../../src/view/pick';
+import { type PropHit, pickProp, pickRect, type RectHit } from '../../src/view/pick';
 
 /** What a pixel must be, computed in doubles straight from the records: the picture's shader is checked against this. */
 export interface ExpectedPixel {
+  /** A rectangle's index, or those of the rectangles' count on a prop's. */
   readonly rect: number;
   readonly rgb: readonly [number, number, number];
+  /** The largest channel before and after its place is darkened; display white is 1. */
+  readonly exposed: number;
+  readonly shown: number;
   /** Place on the pattern, texels; null on plain faces. */
   readonly texel: readonly [number, number] | null;
 }
@@ -21,27 +25,19 @@ export function expectedPixel(
   eye: Vec3,
   direction: Vec3,
 ): ExpectedPixel | null {
-  const hit = pickRect(room.light.fine, eye, direction);
-  if (!hit) return null;
-  const face = room.light.fine[hit.rect]!;
-  const finish = look.surfaces.find(({ surface }) => surface === face.surface);
-  if (!finish) return null;
-
-  const direct = light.direct.flatMap((layer) =>
-    sampleBlock(light.directAtlas, hit.rect, hit.u, hit.v, (i) => layer?.[i] ?? 0, 0),
-  );
-  const layer = 4 * light.nodeAtlas.width * light.nodeAtlas.height;
-  const pattern = finish.pattern ? look.patterns.get(finish.pattern)! : null;
-  const { s0, t0, su, tu, sv, tv } = face.pattern;
-  const [s, t] = [s0 + hit.u * su + hit.v * sv, t0 + hit.u * tu + hit.v * tv];
-  const bytes = pattern ? samplePattern(pattern, s, t) : [0, 0, 0, 128];
+  const onFace = pickRect(room.light.fine, eye, direction);
+  const onProp = pickProp(room.light.props, eye, direction, onFace?.distance);
+  const place = onProp ? placeOnProp(room, light, look, onProp) : onFace && placeOnFace(room, light, look, onFace);
+  if (!place) return null;
+  const { finish, direct, indirectAt, s, t } = place;
+  const pattern = finish.pattern && s !== null ? look.patterns.get(finish.pattern)! : null;
+  const bytes = pattern && s !== null ? samplePattern(pattern, s, t) : [0, 0, 0, 128];
   const weights = [255 - bytes[0]! - bytes[1]! - bytes[2]!, bytes[0]!, bytes[1]!, bytes[2]!].map((b) => b / 255);
   const gain = bytes[3]! / 128;
 
   const color = [0, 0, 0];
   for (let c = 0; c < (pattern ? finish.groupColors.length : 1); c++) {
-    const halfAt = (i: number) => DataUtils.fromHalfFloat(look.nodeColors[i]!);
-    const indirect = sampleBlock(light.nodeAtlas, hit.rect, hit.u, hit.v, halfAt, c * layer);
+    const indirect = indirectAt(c);
     for (let k = 0; k < 3; k++) {
       let sum = indirect[k]!;
       for (let g = 0; g < room.light.groups.length; g++) sum += direct[g]! * finish.groupColors[c]![3 * g + k]!;
@@ -52,12 +48,64 @@ export function expectedPixel(
   const white = [0, 1, 2].map((k) => direct.reduce((sum, lx, g) => sum + lx * look.groupWhites[3 * g + k]!, 0));
   const positive = color.map((v) => Math.max(0, v) / Math.max(1, ...white) ** 0.6);
   const peak = Math.max(1, ...positive);
+  const shown = Math.max(...positive);
   // What is still brighter than display white fades to it, half way two stops over.
   const faded = (peak - 1) / (peak + 2);
   return {
-    rect: hit.rect,
+    rect: place.index,
+    exposed: Math.max(...color),
+    shown,
     rgb: positive.map((v) => 255 * srgbEncoded((v / peak) * (1 - faded) + faded)) as [number, number, number],
-    texel: pattern ? [(s / pattern.width_m) * pattern.width, (t / pattern.height_m) * pattern.height] : null,
+    texel:
+      pattern && s !== null ? [(s / pattern.width_m) * pattern.width, (t / pattern.height_m) * pattern.height] : null,
+  };
+}
+
+/** Light and finish of a place, whatever it lies on. */
+interface LitPlace {
+  readonly index: number;
+  readonly finish: SurfaceLook;
+  readonly direct: readonly number[];
+  indirectAt(component: number): readonly number[];
+  /** On the pattern, m; null where there is none. */
+  readonly s: number | null;
+  readonly t: number;
+}
+
+function placeOnFace(room: Room, light: RoomLight, look: Look, hit: RectHit): LitPlace | null {
+  const face = room.light.fine[hit.rect]!;
+  const finish = look.surfaces.find(({ surface }) => surface === face.surface);
+  if (!finish) return null;
+  const layer = 4 * light.nodeAtlas.width * light.nodeAtlas.height;
+  const { s0, t0, su, tu, sv, tv } = face.pattern;
+  const halfAt = (i: number) => DataUtils.fromHalfFloat(look.nodeColors[i]!);
+  return {
+    index: hit.rect,
+    finish,
+    direct: light.direct.flatMap((map) =>
+      sampleBlock(light.directAtlas, hit.rect, hit.u, hit.v, (i) => map?.[i] ?? 0, 0),
+    ),
+    indirectAt: (component) => sampleBlock(light.nodeAtlas, hit.rect, hit.u, hit.v, halfAt, component * layer),
+    s: s0 + hit.u * su + hit.v * sv,
+    t: t0 + hit.u * tu + hit.v * tv,
+  };
+}
+
+function placeOnProp(room: Room, light: RoomLight, look: Look, { prop, vertices, weights }: PropHit): LitPlace {
+  const { surface, pattern, positions } = room.light.props[prop]!;
+  /** `size` numbers a vertex, from `first` on. */
+  const mean = (values: ArrayLike<number>, size: number, first = 0): number[] =>
+    Array.from({ length: size }, (_, k) =>
+      vertices.reduce((sum, vertex, i) => sum + weights[i]! * values[first + size * vertex + k]!, 0),
+    );
+  const [s, t] = pattern ? mean(pattern, 2) : [null, 0];
+  return {
+    index: room.light.fine.length + prop,
+    finish: look.surfaces.find((one) => one.surface === surface)!,
+    direct: light.propDirect.flatMap((map) => mean(map![prop]!, 4)),
+    indirectAt: (component) => mean(look.propColors[prop]!, 3, component * positions.length),
+    s: s!,
+    t: t!,
   };
 }
 

@@ -60,6 +60,20 @@ function sphere(center: Vec3, radius: number, surface: number): PropMesh {
   };
 }
 
+/** A strip of its counter's pattern that leans over the front edge of the island, in two triangles, veins running on from the top. */
+function bevel(surface: number): PropMesh {
+  const slope = Math.SQRT1_2;
+  return {
+    surface,
+    name: 'edge',
+    positions: new Float32Array([1, 0.9, 0.9, 2.2, 0.9, 0.9, 2.2, 0.82, 0.82, 1, 0.82, 0.82]),
+    normals: new Float32Array(Array.from({ length: 4 }, () => [0, -slope, slope]).flat()),
+    // Counter-clockwise from outside.
+    indices: new Uint32Array([0, 2, 1, 0, 3, 2]),
+    pattern: new Float32Array([0.13, 0.07, 1.33, 0.07, 1.33, -0.043, 0.13, -0.043]),
+  };
+}
+
 export function smallRoom(): Room {
   const [w, d, h] = SIZE;
   const window: Rect = { origin: [0, 0.7, 1], u: [0, 1.2, 0], v: [0, 0, 1], surface: -1 };
@@ -97,7 +111,7 @@ export function smallRoom(): Room {
       fine,
       lamps: [{ group: 4, rect: lamp, lumens: 2000 }],
       windows: [{ rect: window, panes: 2, facing_deg: 0, groups: { sky: 0, sun: 1, ground: 2, facing: 3 } }],
-      props: [sphere([2.6, 2.7, 1.05], 0.08, 6)],
+      props: [sphere([2.6, 2.7, 1.05], 0.08, 6), bevel(3)],
       worktop: [13],
     },
   };
@@ -200,8 +214,8 @@ function testPattern(size: number, period_m: number): PatternTexture {
   return { width: size, height: size, width_m: period_m, height_m: period_m, data };
 }
 
-/** `tint` above 0 makes a second look that differs everywhere. */
-export function smallLook(room: Room, light: RoomLight, tint = 0, gloss: readonly number[] = []): Look {
+/** `tint` above 0 makes a second look that differs everywhere; `exposure` makes direct light as many times brighter. */
+export function smallLook(room: Room, light: RoomLight, tint = 0, gloss: readonly number[] = [], exposure = 1): Look {
   const { fine, props, lamps } = room.light;
   const base: readonly (readonly [number, number, number])[] = [
     [0.42, 0.3, 0.2],
@@ -216,7 +230,7 @@ export function smallLook(room: Room, light: RoomLight, tint = 0, gloss: readonl
   const groupWhites = [
     ...[[0.00095, 0.001, 0.00108], off, [0.0009, 0.001, 0.0008], off],
     ...[[0.00125, 0.001, 0.0007], [0.0011, 0.001, 0.00085], off, off],
-  ];
+  ].map((white) => white.map((channel) => channel * exposure));
   const surfaces = base.map((color, surface): SurfaceLook => {
     const flat = [0, 1, 2, 3].map((c) => color.map((v, k) => v * (1 - 0.2 * c) + tint * 0.15 * (k === 0 ? 1 : -1)));
     const groupColors = flat.map(
@@ -247,7 +261,12 @@ export function smallLook(room: Room, light: RoomLight, tint = 0, gloss: readonl
     surfaces,
     groupWhites: new Float32Array(groupWhites.flat()),
     nodeColors,
-    propColors: props.map(({ positions }) => perVertex(positions, (place) => indirectAt(place, 0))),
+    propColors: props.map(({ positions, pattern }) => {
+      const components = pattern ? [0, 1, 2, 3] : [0];
+      return Float32Array.from(
+        components.flatMap((c) => Array.from(perVertex(positions, (place) => indirectAt(place, c)))),
+      );
+    }),
     patterns: new Map([['waves', testPattern(128, 0.9)]]),
     lampColors: lamps.map(() => [30, 26, 20] as const),
     outside: {

@@ -60,6 +60,7 @@ const show = (setting: string): Show => ({
   options: ['our-floor'],
   setting,
   seenBy: 'used-to-it',
+  stand: null,
 });
 
 /** Until numbers are final; what follows only makes direct light finer and works ahead. */

@@ -32,6 +32,7 @@ const show = (given: Project, options = ['our-floor'], setting = 'day'): Show =>
   options,
   setting,
   seenBy: 'used-to-it',
+  stand: null,
 });
 
 /** The project with another finish on one surface of an option. */
@@ -173,6 +174,7 @@ describe('the light desk', () => {
         v: 0.5,
         eye: null,
         place: null,
+        onStand: false,
       });
       const answer = messages.findLast((message) => message.kind === 'point');
       return answer?.kind === 'point' ? answer.reading : null;

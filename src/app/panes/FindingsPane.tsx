@@ -6,11 +6,13 @@ import { Findings } from '../../ui/findings/Findings';
 import { readingText } from '../../ui/reading/copy-text';
 import { ReadingCard } from '../../ui/reading/ReadingCard';
 import { seenPlaces } from '../../ui/reading/seen-places';
+import { SampleOnStand } from '../../ui/stand/SampleOnStand';
 import { flatPaint } from '../../ui/swatch/swatch-color';
 import { settingWithLamps } from '../../ui/words/lamps';
 import { settingShortName } from '../../ui/words/picture';
 import { useApp, useAppState } from '../context';
 import { darknessOf } from '../dark-room';
+import { drawnScene } from '../scene';
 import { projectOf, shownOption, shownSetting } from '../state';
 import { useInLights } from '../use-in-lights';
 import { useOptionPaints } from '../use-option-paints';
@@ -68,6 +70,11 @@ function ReadingPane({ assessment, surface }: ReadingPaneProps) {
   const picked = useAppState((state) => state.picked);
   const isDark = useAppState((state) => darknessOf(projectOf(state).kitchen, shownSetting(state)) !== null);
   const takesFocus = useAppState((state) => state.aim === null);
+  const held = useAppState((state) => state.held);
+  const heldCard = useAppState((state) => state.heldCard);
+  const onStand = useAppState((state) =>
+    drawnScene(state).id === 'stand' ? (state.stand?.readings[option.id] ?? null) : null,
+  );
   const paintOf = useOptionPaints(option);
   const [beside, setBeside] = useState<SurfaceId | null>(null);
   const [besideOf, setBesideOf] = useState(surface);
@@ -97,6 +104,13 @@ function ReadingPane({ assessment, surface }: ReadingPaneProps) {
       point={point}
       picked={picked}
       stand={stand}
+      hold={{
+        finishes: project.library,
+        held,
+        reading: heldCard?.reading ?? null,
+        onHold: (next) => store.setState({ held: next }),
+      }}
+      onStand={onStand && <SampleOnStand readings={onStand} surface={assessed.surface} />}
       takesFocus={takesFocus}
       inLights={inLights}
       setting={setting.id}
@@ -106,7 +120,7 @@ function ReadingPane({ assessment, surface }: ReadingPaneProps) {
       settingName={settingShortName(setting.name)}
       copyText={() => readingText(assessed, context, point, inLights)}
       onSurface={(next) => store.setState({ reading: next, picked: null })}
-      onClose={() => store.setState({ reading: null, picked: null, aim: null })}
+      onClose={() => store.setState({ reading: null, picked: null, aim: null, held: null })}
     />
   );
 }

@@ -1,20 +1,24 @@
 import { lazy, Suspense, useMemo, useRef } from 'react';
+import type { Viewpoint } from '../../engine/light/types';
 import type { SurfaceId } from '../../engine/surface';
-import { LAMP_GROUPS, type Lamp, type Option } from '../../model/project';
+import type { Lamp, Option } from '../../model/project';
 import { FlatElevation } from '../../ui/elevation/FlatElevation';
 import { useMedia } from '../../ui/parts/use-media';
 import { AimCross } from '../../ui/picture/AimCross';
 import { PictureFoot } from '../../ui/picture/PictureFoot';
 import { PicturePlaceholder, PictureStage } from '../../ui/picture/PictureStage';
 import { SeenByNotice } from '../../ui/picture/SeenBy';
+import { standSentence } from '../../ui/stand/stand-sentence';
 import { PICTURE, settingShortName } from '../../ui/words/picture';
+import { SAMPLE_STAND } from '../../ui/words/stand';
 import type { PickedPoint } from '../../view/types';
 import { hasWebGl2 } from '../../view/webgl2';
 import { useApp, useAppState } from '../context';
 import { darknessOf } from '../dark-room';
-import { openLamp } from '../lamp-files';
+import { drawnScene, lookedFrom, sceneChanged, standChanged } from '../scene';
 import { halvesOf, isPictureOld, isSplitWanted, projectOf, shownOption, shownSetting } from '../state';
 import { useAim } from '../use-aim';
+import { useLampGroups } from '../use-lamp-groups';
 import { useOptionPaints } from '../use-option-paints';
 
 const Picture = lazy(() => import('../../view/Picture').then((view) => ({ default: view.Picture })));
@@ -25,20 +29,19 @@ const NO_SURFACES: readonly SurfaceId[] = [];
 
 export function PicturePane() {
   const { store, actions } = useApp();
-  const room = useAppState((state) => state.room);
+  const room = useAppState((state) => drawnScene(state).room);
   const settings = useAppState((state) => projectOf(state).settings);
   const setting = useAppState(shownSetting);
   const lamps = useAppState((state) => projectOf(state).lamps) ?? NO_LAMPS;
-  const chosen = useAppState((state) => state.viewpoint);
+  const chosen = useAppState((state) => drawnScene(state).viewpoint);
+  const scene = useAppState((state) => state.scene);
+  const standChoice = useAppState((state) => state.standChoice);
+  const standNote = useStandNote();
   const contextLost = useAppState((state) => state.contextLost);
   const isOld = useAppState(isPictureOld);
-  const isRefined = useAppState((state) => state.light?.isFinal ?? false);
-  const fixtures = useAppState((state) => projectOf(state).kitchen.fixtures);
+  const isRefined = useAppState((state) => drawnScene(state).light?.isFinal ?? false);
   const darkness = useAppState((state) => darknessOf(projectOf(state).kitchen, shownSetting(state)));
-  const groups = useMemo(
-    () => LAMP_GROUPS.filter((group) => fixtures.some((fixture) => fixture.group === group)),
-    [fixtures],
-  );
+  const groups = useLampGroups();
   const panel = useAppState((state) => state.panel);
   const halves = useHalves();
   const viewpoint = room?.viewpoints.find((one) => one.id === chosen) ?? room?.viewpoints[0];
@@ -47,41 +50,46 @@ export function PicturePane() {
       picture={hasWebGl2() ? <RoomPicture /> : <FlatPicture />}
       busy={isOld || !isRefined}
       isOld={isOld && room !== null}
-      note={darkness && PICTURE.dark[darkness]}
+      note={darkness ? PICTURE.dark[darkness] : standNote}
       message={contextLost ? PICTURE.contextLost : hasWebGl2() ? null : PICTURE.noWebGl}
       halves={halves && [halves[0].name, halves[1].name]}
       foot={
         <PictureFoot
           viewpoints={hasWebGl2() ? (room?.viewpoints ?? []) : []}
           viewpoint={viewpoint?.id ?? ''}
-          onViewpoint={(id) =>
-            store.setState((before) => ({ viewpoint: id, viewpointVersion: before.viewpointVersion + 1 }))
+          onViewpoint={(id) => store.setState((before) => lookedFrom(before, id))}
+          scene={scene}
+          onScene={(next) => store.setState(sceneChanged(next))}
+          stand={
+            scene === 'stand'
+              ? {
+                  choice: standChoice,
+                  onChoice: (choice) => store.setState((before) => standChanged(before, choice)),
+                }
+              : null
           }
           settings={settings}
           setting={setting}
           onSetting={(id) => store.setState({ setting: id })}
-          menu={{
-            onCopy: (name) => actions.copySetting(name)[0]?.text ?? null,
-            onRename: (name) =>
-              actions.attempt({ kind: 'rename', what: 'setting', id: setting.id, name })[0]?.text ?? null,
-            onRemove: () => actions.run({ kind: 'remove-setting', setting: setting.id }),
-          }}
           groups={groups}
-          switches={{
-            onLevel: actions.setLevel,
-            onDims: actions.setDims,
-            onDaylight: actions.switchDaylight,
-            onBlind: actions.setDaylight,
-          }}
+          lamps={lamps}
+          onLamp={(light, continues) => actions.setLamp(light, continues)}
           panel={panel}
           onPanel={(next) => store.setState({ panel: next })}
-          onLamp={actions.setLamp}
-          lamps={lamps}
-          onOpenLamp={(file) => void openLamp(store, actions, file)}
         />
       }
     />
   );
+}
+
+/** What lying down or standing up does to the samples; null while the room is on screen. */
+function useStandNote(): string | null {
+  const readings = useAppState((state) =>
+    drawnScene(state).id === 'stand' ? (state.stand?.readings[shownOption(state).id] ?? null) : null,
+  );
+  const arrangement = useAppState((state) => state.standChoice.arrangement);
+  const reading = useAppState((state) => state.reading);
+  return readings && standSentence(readings, arrangement, reading);
 }
 
 /** The two options beside each other, or null while one alone is to be seen. */
@@ -102,11 +110,13 @@ const useOutlined = (): readonly SurfaceId[] => {
 function RoomPicture() {
   const { store } = useApp();
   const reducedMotion = useMedia('(prefers-reduced-motion: reduce)');
-  const room = useAppState((state) => state.room);
-  const light = useAppState((state) => state.light);
-  const looks = useAppState((state) => state.looks);
+  const scene = useAppState((state) => drawnScene(state).id);
+  const room = useAppState((state) => drawnScene(state).room);
+  const light = useAppState((state) => drawnScene(state).light);
+  const looks = useAppState((state) => drawnScene(state).looks);
+  const arrangement = useAppState((state) => state.standChoice.arrangement);
   const option = useAppState(shownOption);
-  const chosen = useAppState((state) => state.viewpoint);
+  const chosen = useAppState((state) => drawnScene(state).viewpoint);
   const viewpointVersion = useAppState((state) => state.viewpointVersion);
   const sheen = useAppState((state) => state.sheen);
   const seenBy = useAppState((state) => state.seenBy);
@@ -118,9 +128,12 @@ function RoomPicture() {
   const beside = split ? looks[split[1].id] : null;
   const picked = useAppState((state) => state.picked);
   const point = useAppState((state) => state.point);
+  const heldCard = useAppState((state) => state.heldCard);
   const pressedRight = useRef(false);
   const picker = useRef<((clientX: number, clientY: number) => PickedPoint | null) | null>(null);
-  const viewpoint = room?.viewpoints.find((one) => one.id === chosen);
+  const place = room?.viewpoints.find((one) => one.id === chosen);
+  const isHalf = split !== null && scene === 'stand';
+  const viewpoint = useMemo(() => (place && isHalf ? seenInHalf(place) : place), [place, isHalf]);
   const outlined = useMemo(
     () => wanted.map((surface) => room?.surfaces.indexOf(surface) ?? -1).filter((index) => index >= 0),
     [wanted, room],
@@ -136,6 +149,13 @@ function RoomPicture() {
 
   if (!room || !light || !look || !viewpoint) return <PicturePlaceholder text={PICTURE.working} />;
   const settingName = settingShortName(setting.name);
+  const placed = SAMPLE_STAND.arrangements[arrangement];
+  const standLabel = split
+    ? SAMPLE_STAND.pictureBeside(split[0].name, split[1].name, settingName, placed)
+    : SAMPLE_STAND.picture(option.name, settingName, placed);
+  const roomLabel = split
+    ? PICTURE.labelBeside(split[0].name, split[1].name, settingName, viewpoint.name)
+    : PICTURE.label(option.name, settingName, viewpoint.name);
   return (
     <Suspense fallback={<PicturePlaceholder text={PICTURE.loading} />}>
       <div
@@ -159,15 +179,13 @@ function RoomPicture() {
           outlined={outlined}
           mark={picked}
           cardColor={point?.white_srgb8 ?? null}
+          card={heldCard?.paint ?? null}
+          markIsRight={split?.[1].id === option.id}
           picker={picker}
           onPick={(found) => onPick(found, pressedRight.current)}
           onContextLost={() => store.setState({ contextLost: true })}
           onContextRestored={() => store.setState({ contextLost: false })}
-          label={
-            split
-              ? PICTURE.labelBeside(split[0].name, split[1].name, settingName, viewpoint.name)
-              : PICTURE.label(option.name, settingName, viewpoint.name)
-          }
+          label={scene === 'stand' ? standLabel : roomLabel}
         />
         {aim && <AimCross x={aim.x} y={aim.y} />}
         <p className="hidden-visually" role="status">
@@ -178,6 +196,12 @@ function RoomPicture() {
     </Suspense>
   );
 }
+
+/** Half a picture is about as wide as high: what stands side by side is to be seen whole all the same. */
+const seenInHalf = (viewpoint: Viewpoint): Viewpoint => ({
+  ...viewpoint,
+  fov_deg: (360 / Math.PI) * Math.atan(1.35 * Math.tan((viewpoint.fov_deg * Math.PI) / 360)),
+});
 
 /** The flat drawing of the shown option, or of both beside each other. */
 function FlatPicture() {

@@ -9,15 +9,20 @@ import { useApp, useAppState } from '../context';
 import { projectOf, type RoomPanel, shownSetting } from '../state';
 import { usePlanEye } from '../use-plan-eye';
 import { KitchenPane } from './KitchenPane';
+import { LightPane } from './LightPane';
+import { ViewPane } from './ViewPane';
 
 const NO_BEAMS: readonly BeamRecord[] = [];
 
-const PANES = { kitchen: KitchenPane, daylight: DaylightPane, lamps: LampsPane } satisfies Record<
-  RoomPanel,
-  () => ReactNode
->;
+const PANES = {
+  view: ViewPane,
+  light: LightPane,
+  kitchen: KitchenPane,
+  daylight: DaylightPane,
+  lamps: LampsPane,
+} satisfies Record<RoomPanel, () => ReactNode>;
 
-/** The panel in which the room is set: the kitchen itself, its daylight or its lamps. */
+/** The panel that the rows at the picture's foot have opened. */
 export function RoomPane({ panel }: { readonly panel: RoomPanel }) {
   const Pane = PANES[panel];
   return <Pane />;

@@ -12,6 +12,7 @@ export const FINISH_CLASSES = [
   'vinyl',
   'glazed',
   'porcelain',
+  'glass',
   'metal',
   'grout',
 ] as const;

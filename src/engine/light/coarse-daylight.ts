@@ -24,8 +24,8 @@ export function* coarseDaylightInSteps(
   {
     patches,
     opaqueBvh,
-    shadowBvh,
-  }: { readonly patches: Patches; readonly opaqueBvh: RectBvh; readonly shadowBvh: RectBvh },
+    castingBvh,
+  }: { readonly patches: Patches; readonly opaqueBvh: RectBvh; readonly castingBvh: RectBvh },
   windows: readonly WindowLight[],
 ): Generator<number, CoarseDaylight> {
   const rects = room.coarse;
@@ -35,7 +35,7 @@ export function* coarseDaylightInSteps(
   const parts = PARTS + 1;
   const found = new Float64Array(parts * patches.count);
   const here = new Float64Array(groups);
-  const suns = coarseSun(room, patches, shadowBvh, windows);
+  const suns = coarseSun(room, patches, castingBvh, windows);
   yield 0;
   for (const [index, window] of windows.entries()) {
     const groupOf = [...window.groups, window.sunGroup];

@@ -3,8 +3,9 @@ import { addDirect, CHANNELS, type DirectLayer, type DirectScene, directScene } 
 import type { Emitter } from './emitters';
 import { rectNormal } from './rect-bvh';
 import { samplePoint } from './sample-point';
+import { shadesThatCast } from './shades';
 import type { Transport } from './transport';
-import type { AtlasLayout, LightRoom, Rect, Vec3 } from './types';
+import type { AtlasLayout, LightRoom, Rect, Solid, Vec3 } from './types';
 
 /** Direct light of one layer over the fine rectangles: four channels per texel, one per light group, lx at level 1. */
 export interface DirectMap {
@@ -81,6 +82,8 @@ export interface TexelPen {
   readonly firstGroup: number;
   readonly scene: DirectScene;
   readonly rects: readonly Rect[];
+  /** Boxes of props that cast shadows. */
+  readonly shades: readonly Solid[];
   /** 1 where a texel was computed, 0 where it is interpolated. */
   readonly exact: Uint8Array;
   /** Per rectangle: axis and direction of its normal. */
@@ -100,6 +103,7 @@ export function startMap(room: LightRoom, transport: Transport, layer?: DirectLa
     firstGroup: layer?.firstGroup ?? 0,
     scene: directScene(transport, layer),
     rects: room.fine,
+    shades: shadesThatCast(room),
     exact: new Uint8Array(texels),
     axis: Uint8Array.from(normals, ({ axis }) => axis),
     sign: Int8Array.from(normals, ({ sign }) => sign),

@@ -24,12 +24,15 @@ export const DIRECT_LAYERS: readonly [daylight: DirectLayer, lamps: DirectLayer]
 /** Groups of a layer. */
 export const CHANNELS = 4;
 
+const isInLayer = ({ firstGroup }: DirectLayer, group: number): boolean =>
+  group >= firstGroup && group < firstGroup + CHANNELS;
+
 /** The direct light of a room, of one layer or both, shadows by its fine rectangles. */
 export const directScene = (
   { emitters, windows, shadowBvh }: Pick<Transport, 'emitters' | 'windows' | 'shadowBvh'>,
   layer?: DirectLayer,
 ): DirectScene => ({
-  emitters: layer?.id === 'daylight' ? [] : emitters,
+  emitters: layer ? emitters.filter(({ group }) => isInLayer(layer, group)) : emitters,
   windows: layer?.id === 'lamps' ? [] : windows,
   bvh: shadowBvh,
 });

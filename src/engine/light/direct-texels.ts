@@ -1,3 +1,4 @@
+import { contactPatchOn } from './contact-patch';
 import { type DirectMap, drawTexel, fillCell, startMap, type TexelPen } from './direct-map';
 import { CHANNELS, type DirectLayer } from './direct-scene';
 import { shadowRayCount } from './rect-trace';
@@ -24,8 +25,8 @@ export interface DirectProgress {
 }
 
 const LATTICE = 8;
-/** Samples of a cell in the sun that are not looked between: about 4 cm. */
-const SUN_CELL = 2;
+/** Samples of a cell in the sun, or beside a prop, that are not looked between: about 4 cm. */
+const SHARP_CELL = 2;
 const TEXEL_WORK = 10;
 /** Darkness: deviations below this share of a group's mean do not count. */
 const DARK_SHARE = 0.005;
@@ -60,10 +61,10 @@ export function* directTexels(
   const cells: number[] = [];
   for (let k = 0; k < order.length; k++) {
     eachCell(pen, order[k]!, (i0, i1, j0, j1) => cells.push(i0, i1, j0, j1));
-    const sun = sunSamples(pen, order[k]!);
+    const sharp = sharpStretches(pen, order[k]!);
     while (cells.length > 0) {
       const [i0, i1, j0, j1] = cells.splice(-4) as [number, number, number, number];
-      refineCell(pen, order[k]!, i0, i1, j0, j1, tolerance, floor, sun, cells);
+      refineCell(pen, order[k]!, i0, i1, j0, j1, tolerance, floor, sharp, cells);
       if (workDone(pen) < budget) continue;
       yield { map, stage: 'refine', share: k / order.length };
       budget = workDone(pen) + raysPerStep;
@@ -93,14 +94,15 @@ function eachCell(pen: TexelPen, r: number, visit: (i0: number, i1: number, j0: 
   }
 }
 
-/** Where sun may fall on a rectangle, in numbers of samples. */
-function sunSamples(pen: TexelPen, r: number): readonly Stretch[] {
+/** Where narrow shadows may fall on a rectangle, in numbers of samples: in the sun, and where a prop stands. */
+function sharpStretches(pen: TexelPen, r: number): readonly Stretch[] {
   const nu = pen.map.atlas.blocks[4 * r + 2]! - 1;
   const nv = pen.map.atlas.blocks[4 * r + 3]! - 1;
-  return pen.scene.windows.flatMap((window): Stretch[] => {
-    const patch = sunPatchOn(pen.rects[r]!, pen.axis[r]!, pen.sign[r]!, window);
-    return patch ? [[patch[0] * nu, patch[1] * nu, patch[2] * nv, patch[3] * nv]] : [];
-  });
+  const on = [pen.rects[r]!, pen.axis[r]!, pen.sign[r]!] as const;
+  return [
+    ...pen.scene.windows.map((window) => sunPatchOn(...on, window)),
+    ...pen.shades.map((box) => contactPatchOn(...on, box)),
+  ].flatMap((patch): Stretch[] => (patch ? [[patch[0] * nu, patch[1] * nu, patch[2] * nv, patch[3] * nv]] : []));
 }
 
 /** Per group: the deviation below which nobody would see a difference. */
@@ -125,16 +127,16 @@ function refineCell(
   j1: number,
   tolerance: number,
   floor: Float64Array,
-  sun: readonly Stretch[],
+  sharp: readonly Stretch[],
   cells: number[],
 ): void {
   if (i1 - i0 < 2 && j1 - j0 < 2) return;
   const im = i1 - i0 < 2 ? i0 : (i0 + i1) >> 1;
   const jm = j1 - j0 < 2 ? j0 : (j0 + j1) >> 1;
-  // A bar of the window throws a shadow narrower than a coarse cell: where sun may fall, cells are looked at up to its width.
+  // A bar of the window, or a tap, throws a shadow narrower than a coarse cell: there cells are looked at up to its width.
   let split =
-    Math.max(i1 - i0, j1 - j0) > SUN_CELL &&
-    sun.some(([u0, u1, v0, v1]) => u0 <= i1 && u1 >= i0 && v0 <= j1 && v1 >= j0);
+    Math.max(i1 - i0, j1 - j0) > SHARP_CELL &&
+    sharp.some(([u0, u1, v0, v1]) => u0 <= i1 && u1 >= i0 && v0 <= j1 && v1 >= j0);
   for (const j of [j0, jm, j1]) {
     for (const i of [i0, im, i1]) {
       const corner = (i === i0 || i === i1) && (j === j0 || j === j1);

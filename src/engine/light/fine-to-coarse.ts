@@ -21,9 +21,15 @@ export interface FineToCoarse {
 
 /**
  * Candidates by preference: near ones of the same surface in the same plane or facing alike; near ones of any surface facing
- * alike; near ones at a right angle; whatever is near; far ones of the same surface. Black fine rectangles have none.
+ * alike; near ones at a right angle; whatever is near; far ones of the same surface. Black fine rectangles have none; those from index
+ * `shadesFrom` on have no surface of their own and take what is near.
  */
-export function mapFineToCoarse(fine: readonly Rect[], coarse: readonly Rect[], patches: Patches): FineToCoarse {
+export function mapFineToCoarse(
+  fine: readonly Rect[],
+  coarse: readonly Rect[],
+  patches: Patches,
+  shadesFrom = fine.length,
+): FineToCoarse {
   const boxes = new Float64Array(6 * coarse.length);
   coarse.forEach((rect, i) => {
     boxes.set(boxOf(rect), 6 * i);
@@ -40,7 +46,8 @@ export function mapFineToCoarse(fine: readonly Rect[], coarse: readonly Rect[], 
   const start = new Uint32Array(fine.length + 1);
   const found: number[] = [];
   fine.forEach((rect, f) => {
-    if (rect.surface >= 0) found.push(...candidates(rect, coarse, boxes, bySurface.get(rect.surface) ?? [], lit));
+    if (rect.surface >= 0 || f >= shadesFrom)
+      found.push(...candidates(rect, coarse, boxes, bySurface.get(rect.surface) ?? [], lit));
     start[f + 1] = found.length;
   });
   return { start, coarse: Uint32Array.from(found), rects: coarse, patches, boxes };

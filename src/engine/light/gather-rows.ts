@@ -2,6 +2,7 @@ import { mulberry32 } from '../random';
 import { type FineToCoarse, mapFineToCoarse, patchForFine } from './fine-to-coarse';
 import { RAY_OFFSET_M } from './form-factors';
 import { traceNearest } from './rect-trace';
+import { facesOfShades, shadesThatHide } from './shades';
 import type { Transport } from './transport';
 import type { LightRoom, SparseRows } from './types';
 
@@ -26,7 +27,7 @@ const GOLDEN_TURN = (3 - Math.sqrt(5)) / 2;
  * against the fine rectangles. Every point uses the same rays, so that the error is smooth over a surface.
  */
 export function startGather(
-  room: Pick<LightRoom, 'coarse' | 'fine'>,
+  room: Pick<LightRoom, 'coarse' | 'fine' | 'lamps' | 'shades'>,
   transport: Transport,
   rayCount: number,
   seed: number,
@@ -42,7 +43,12 @@ export function startGather(
     rays[3 * k + 2] = Math.sqrt(1 - r2);
   }
   return {
-    map: mapFineToCoarse(room.fine, room.coarse, transport.patches),
+    map: mapFineToCoarse(
+      [...room.fine, ...facesOfShades(shadesThatHide(room))],
+      room.coarse,
+      transport.patches,
+      room.fine.length,
+    ),
     transport,
     rays,
     slotOf: new Int32Array(transport.patches.count).fill(-1),
@@ -53,7 +59,10 @@ export function startGather(
   };
 }
 
-/** Adds the row of a point with unit normal n. Rays that meet black, a back or nothing bring no light. */
+/**
+ * Adds the row of a point with unit normal n. Rays that meet black, a back or nothing bring no light; those that meet a wide prop's
+ * shade bring that of the nearest patch that faces alike: what falls there is much the same, and a prop's own finish is one of many.
+ */
 export function gatherPoint(
   gatherer: RowGatherer,
   x: number,
@@ -64,7 +73,7 @@ export function gatherPoint(
   nz: number,
 ): void {
   const { map, transport, rays, slotOf } = gatherer;
-  const bvh = transport.fineBvh;
+  const bvh = transport.gatherBvh;
   const count = rays.length / 3;
   reserve(gatherer, count);
   const { column, value } = gatherer;

@@ -1,4 +1,4 @@
-import { addDirect, CHANNELS, type DirectLayer, directScene } from './direct-scene';
+import { addDirect, CHANNELS, type DirectLayer, type DirectScene, directScene } from './direct-scene';
 import { finishGather, gatherPoint, startGather } from './gather-rows';
 import type { Transport } from './transport';
 import type { LightRoom, SparseRows } from './types';
@@ -26,9 +26,9 @@ export function buildPropGather(
   return { rows: finishGather(gatherer), first };
 }
 
-/** Direct light per prop and vertex: the four groups of a layer (or the first four), lx at level 1. Props cast no shadows. */
+/** Direct light per prop and vertex: the four groups of a layer (or the first four), lx at level 1. Props shade each other by their boxes. */
 export function propDirect(room: LightRoom, transport: Transport, layer?: DirectLayer): Float32Array[] {
-  const scene = directScene(transport, layer);
+  const scene = propScene(transport, layer);
   const firstGroup = layer?.firstGroup ?? 0;
   const sum = new Float64Array(Math.max(firstGroup + CHANNELS, room.groups.length));
   return room.props.map(({ positions, normals }) => {
@@ -41,6 +41,18 @@ export function propDirect(room: LightRoom, transport: Transport, layer?: Direct
     return out;
   });
 }
+
+/** Direct light at one vertex of a prop, lx per group at level 1. */
+export function directAtVertex(room: LightRoom, transport: Transport, prop: number, vertex: number): Float64Array {
+  const { positions, normals } = room.props[prop]!;
+  const out = new Float64Array(room.groups.length);
+  const k = 3 * vertex;
+  addDirect(propScene(transport), positions[k]!, positions[k + 1]!, positions[k + 2]!, ...unit(normals, k), out);
+  return out;
+}
+
+const propScene = (transport: Transport, layer?: DirectLayer): DirectScene =>
+  directScene({ ...transport, shadowBvh: transport.propShadowBvh }, layer);
 
 function unit(normals: Float32Array, k: number): [number, number, number] {
   const x = normals[k]!;

@@ -22,6 +22,11 @@ export interface RectBvh {
   readonly vStart: Float64Array;
   readonly uInverse: Float64Array;
   readonly vInverse: Float64Array;
+  /**
+   * Per slot: 1 where a ray is stopped only by the front, and not within `SKIN_M` of it: what starts inside a closed box, or on its
+   * skin, then gets out.
+   */
+  readonly oneSided: Uint8Array;
   /** Per node: low x, y, z, high x, y, z. */
   readonly bounds: Float64Array;
   /** Per node: slots in a leaf, 0 for an inner node. */
@@ -36,11 +41,16 @@ export interface RectBvh {
 }
 
 const CRACK_M = 1e-6;
+/** A point this near to a one-sided face counts as on it, m: props are rounder than the boxes that stand for them. */
+export const SKIN_M = 0.002;
 const LEAF_SIZE = 3;
 const BINS = 12;
 
-/** Builds the hierarchy by the surface area heuristic. Rectangles must be axis-aligned. */
-export function buildRectBvh(rects: readonly Rect[]): RectBvh {
+/**
+ * Builds the hierarchy by the surface area heuristic. Rectangles must be axis-aligned; those from index `oneSidedFrom` on are
+ * one-sided.
+ */
+export function buildRectBvh(rects: readonly Rect[], oneSidedFrom = rects.length): RectBvh {
   const n = rects.length;
   const bvh: RectBvh = {
     rectCount: n,
@@ -55,6 +65,7 @@ export function buildRectBvh(rects: readonly Rect[]): RectBvh {
     vStart: new Float64Array(n),
     uInverse: new Float64Array(n),
     vInverse: new Float64Array(n),
+    oneSided: new Uint8Array(n),
     bounds: new Float64Array(12 * Math.max(1, n)),
     leafCount: new Uint16Array(2 * Math.max(1, n)),
     link: new Uint32Array(2 * Math.max(1, n)),
@@ -65,7 +76,10 @@ export function buildRectBvh(rects: readonly Rect[]): RectBvh {
   const boxes = new Float64Array(6 * n);
   for (let i = 0; i < n; i++) writeBox(rects[i]!, boxes, 6 * i);
   buildNodes(bvh, boxes);
-  for (let slot = 0; slot < n; slot++) writeSlot(bvh, slot, rects[bvh.rect[slot]!]!);
+  for (let slot = 0; slot < n; slot++) {
+    writeSlot(bvh, slot, rects[bvh.rect[slot]!]!);
+    bvh.oneSided[slot] = bvh.rect[slot]! >= oneSidedFrom ? 1 : 0;
+  }
   return bvh;
 }
 

@@ -1,7 +1,11 @@
-import type { RectBvh } from './rect-bvh';
+import { type RectBvh, SKIN_M } from './rect-bvh';
 
 const stack = new Int32Array(128);
 const NEARLY_ZERO = 1e-12;
+
+/** Whether a ray from `o` along `d` (components along the face's axis) comes at a one-sided face from outside. */
+const enters = (sign: number, plane: number, o: number, d: number): boolean =>
+  d * sign < 0 && (o - plane) * sign > SKIN_M;
 
 const inverse = (d: number): number => 1 / (d > NEARLY_ZERO || d < -NEARLY_ZERO ? d : NEARLY_ZERO);
 
@@ -19,7 +23,7 @@ export function traceNearest(
   dz: number,
   limit: number,
 ): number {
-  const { bounds, leafCount, link, splitAxis, axis, plane, extent } = bvh;
+  const { bounds, leafCount, link, splitAxis, axis, plane, extent, oneSided, sign } = bvh;
   const ix = inverse(dx);
   const iy = inverse(dy);
   const iz = inverse(dz);
@@ -78,6 +82,10 @@ export function traceNearest(
         if (t <= 0 || t >= best) continue;
         const e = 4 * slot;
         if (pb >= extent[e]! && pb <= extent[e + 1]! && pc >= extent[e + 2]! && pc <= extent[e + 3]!) {
+          if (oneSided[slot] === 1) {
+            const o = a === 0 ? ox : a === 1 ? oy : oz;
+            if (!enters(sign[slot]!, plane[slot]!, o, a === 0 ? dx : a === 1 ? dy : dz)) continue;
+          }
           best = t;
           hit = slot;
         }
@@ -104,7 +112,7 @@ export function isBlocked(
   dz: number,
   limit: number,
 ): boolean {
-  const { bounds, leafCount, link, axis, plane, extent, lastBlocker } = bvh;
+  const { bounds, leafCount, link, axis, plane, extent, lastBlocker, oneSided, sign } = bvh;
   const ix = inverse(dx);
   const iy = inverse(dy);
   const iz = inverse(dz);
@@ -138,6 +146,10 @@ export function isBlocked(
       if (t <= 0 || t >= limit) continue;
       const e = 4 * slot;
       if (pb >= extent[e]! && pb <= extent[e + 1]! && pc >= extent[e + 2]! && pc <= extent[e + 3]!) {
+        if (oneSided[slot] === 1) {
+          const o = a === 0 ? ox : a === 1 ? oy : oz;
+          if (!enters(sign[slot]!, plane[slot]!, o, a === 0 ? dx : a === 1 ? dy : dz)) continue;
+        }
         lastBlocker[0] = slot;
         return true;
       }

@@ -4,6 +4,7 @@ import { type Emitter, prepareEmitters } from './emitters';
 import { formFactorsInSteps } from './form-factors';
 import { layoutPatches, type Patches } from './patches';
 import { buildRectBvh, type RectBvh } from './rect-bvh';
+import { facesOfShades, shadesThatCast, shadesThatHide } from './shades';
 import type { LightRoom, SparseRows } from './types';
 import type { WindowLight } from './window-light';
 
@@ -37,8 +38,14 @@ export interface Transport {
   readonly opaqueBvh: RectBvh;
   readonly coarseBvh: RectBvh;
   readonly fineBvh: RectBvh;
-  /** The fine rectangles that can cast shadows. */
+  /** The fine rectangles that can cast shadows: for what bounces (props take nothing from it). */
+  readonly castingBvh: RectBvh;
+  /** The same and the shades of props, for what one sees. */
   readonly shadowBvh: RectBvh;
+  /** The same for the props themselves: what lies in a shade, or on its skin, is not shaded by it. */
+  readonly propShadowBvh: RectBvh;
+  /** What gathered rays meet: the fine rectangles, and after them the faces of wide shades (see shades.ts). */
+  readonly gatherBvh: RectBvh;
 }
 
 /** Shares of the whole work done once form factors, and once direct light are there. */
@@ -94,7 +101,27 @@ export function* buildTransportInSteps(room: LightRoom, options: TransportOption
     opaqueBvh,
     coarseBvh,
     fineBvh,
-    shadowBvh: buildRectBvh(blockersOf(room.fine, faces)),
+    ...fineTrees(room, fineBvh),
+  };
+}
+
+/** What stands in the way of light at the detail one sees. Without shades it is one tree each. */
+function fineTrees(
+  room: LightRoom,
+  fineBvh: RectBvh,
+): Pick<Transport, 'castingBvh' | 'shadowBvh' | 'propShadowBvh' | 'gatherBvh'> {
+  const casting = blockersOf(
+    room.fine,
+    [...room.lamps, ...room.windows].map(({ rect }) => rect),
+  );
+  const castingBvh = buildRectBvh(casting);
+  const cast = facesOfShades(shadesThatCast(room));
+  const hide = facesOfShades(shadesThatHide(room));
+  return {
+    castingBvh,
+    shadowBvh: cast.length > 0 ? buildRectBvh([...casting, ...cast]) : castingBvh,
+    propShadowBvh: cast.length > 0 ? buildRectBvh([...casting, ...cast], casting.length) : castingBvh,
+    gatherBvh: hide.length > 0 ? buildRectBvh([...room.fine, ...hide], room.fine.length) : fineBvh,
   };
 }
 

@@ -72,6 +72,8 @@ export interface PropMesh {
   readonly indices: Uint32Array;
   /** Where each vertex lies on its finish's pattern, (s, t) in metres; absent where it shows one plain color. */
   readonly pattern?: Float32Array;
+  /** The piece of its surface it belongs to, whose shift moves its pattern; absent: 0. */
+  readonly piece?: number;
 }
 
 /** A room ready for light: coarse rectangles bounce light, fine rectangles are seen and cast shadows. */

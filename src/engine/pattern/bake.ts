@@ -1,20 +1,23 @@
+import { brushedSheet } from './brushed';
 import { chooseFrame } from './choose-frame';
 import { cleftSheet } from './cleft';
 import { cloudSheet } from './cloud';
+import { cutSlab, uncutFrame } from './cut-slab';
 import { fleckSheet } from './fleck';
 import type { Frame } from './frame';
 import { grainSheet } from './grain';
+import { linearSheet } from './linear';
 import { hashTexel } from './noise';
-import { hasJoint, pieceSize } from './pieces';
+import { pieceField } from './piece-field';
+import { hasJoint, isBoards, pieceSize } from './pieces';
 import { plainSheet } from './plain';
-import { drawGaps } from './planks';
+import { drawGaps, drawSeams } from './planks';
 import { poolSheet } from './pool';
 import { rayFleckSheet } from './ray-fleck';
 import { balanceGain, fitShare } from './shares';
 import type { Sheet } from './sheet';
 import { threadSheet } from './thread';
-import { cutFromSheet, mapPieces } from './tile';
-import { turnPattern } from './turn';
+import { cutFromSheet, edgeDistance, mapPieces } from './tile';
 import type { PatternSpec, PatternTexture } from './types';
 import { varyLightness } from './vary-lightness';
 import { veinSheet } from './veins';
@@ -23,27 +26,25 @@ import { veinSheet } from './veins';
 const POOLED_PIECE_MM = 160;
 
 /**
- * Bakes a pattern: a texture that repeats without a seam, whose mean weights are the spec's shares, and whose gain
- * averages 1 within every component, so the area's average colour is exactly the mixture of its components by share.
- * Where the spec has a joint its share follows from the pieces' sizes; the other shares keep their proportions.
- * One to four components, as many as the texture has room for. `maxSize` limits the texels along either side (default 2048; patterns that need fewer take fewer). Same spec, same bytes.
+ * Bakes a pattern: a texture whose mean weights are the spec's shares, and whose gain averages 1 within every component, so the
+ * area's average colour is exactly the mixture of its components by share. Sheets repeat without a seam; a slab is one slab with
+ * the seams at its ends; pieces are laid out by the texture's `pieces`. Where the spec has a joint its share follows from the
+ * pieces' sizes; the other shares keep their proportions. One to four components, as many as the texture has room for.
+ * `maxSize` limits the texels along either side (default 2048; patterns that need fewer take fewer). Same spec, same bytes.
  */
 export function bakePattern(spec: PatternSpec, options?: { maxSize?: number }): PatternTexture {
-  const texture = bakeStraight(spec, options);
-  return spec.turned ? turnPattern(texture) : texture;
-}
-
-function bakeStraight(spec: PatternSpec, options?: { maxSize?: number }): PatternTexture {
   if (spec.shares.length < 1 || spec.shares.length > 4) throw new RangeError('A pattern has one to four components.');
   const frame = chooseFrame(spec, options?.maxSize ?? 2048);
   const size = frame.width * frame.height;
   const joint = hasJoint(spec);
   const ownShares = spec.shares.slice(1, joint ? -1 : undefined);
-  const rows = frame.pieces;
-  const map = rows ? mapPieces(frame, rows) : null;
+  const grid = frame.pieces;
+  const map = grid ? mapPieces(frame, grid) : null;
 
-  const { sheet, cut } = sheetFor(spec, frame, ownShares);
-  if (rows && map && !cut) cutFromSheet([...sheet.presence, sheet.gain], frame, rows, map, spec.seed);
+  const distance = grid ? edgeDistance(frame, grid) : null;
+
+  const { sheet, cut } = sheetFor(spec, frame, distance, ownShares);
+  if (grid && map && !cut) cutFromSheet([...sheet.presence, sheet.gain], frame, grid, map, spec.seed);
   const room = joint && map ? map.cover.slice() : new Float32Array(size).fill(1);
   let drawn = 0;
   for (let i = 0; i < size; i++) drawn += room[i]!;
@@ -64,35 +65,64 @@ function bakeStraight(spec: PatternSpec, options?: { maxSize?: number }): Patter
     for (let i = 0; i < size; i++) share[i] = 1 - cover[i]!;
     weights.push(share);
   }
-  varyLightness(sheet.gain, spec, frame, map);
-  if (rows && map && !joint && spec.layout === 'planks') drawGaps(sheet.gain, frame, rows, map);
+  varyLightness(sheet.gain, spec, frame, map, distance);
+  if (map && distance && isBoards(spec)) drawGaps(sheet.gain, map, distance);
+  if (spec.slab && !grid) drawSeams(sheet.gain, frame);
   balanceGain(sheet.gain, weights);
-  return pack(frame, weights, sheet.gain, spec.seed);
+  return {
+    ...pack(frame, weights, sheet.gain, spec.seed),
+    ...(spec.slab && !grid && spec.slab.match === 'bookmatch' ? { wrap: 'mirror' } : {}),
+    ...(spec.turn_deg ? { turn_deg: spec.turn_deg } : {}),
+    ...(grid ? { pieces: pieceField(spec, grid) } : {}),
+  };
 }
 
 /** The sheet of a pattern; `cut` when it is drawn piece by piece already. */
-function sheetFor(spec: PatternSpec, frame: Frame, shares: readonly number[]): { sheet: Sheet; cut: boolean } {
+function sheetFor(
+  spec: PatternSpec,
+  frame: Frame,
+  distance: Float32Array | null,
+  shares: readonly number[],
+): { sheet: Sheet; cut: boolean } {
+  if (!spec.slab || frame.pieces) return drawSheet(spec, frame, distance, shares);
+  const { sheet, cut } = drawSheet(spec, uncutFrame(frame), null, shares);
+  return { sheet: cutSlab(sheet, frame), cut };
+}
+
+function drawSheet(
+  spec: PatternSpec,
+  frame: Frame,
+  distance: Float32Array | null,
+  shares: readonly number[],
+): { sheet: Sheet; cut: boolean } {
   const { pattern, seed } = spec;
   const own = shares.length;
   switch (pattern.kind) {
     case 'veined':
       return { sheet: veinSheet(frame, pattern.spacing_mm, pattern.direction_deg, shares, seed), cut: false };
+    case 'linear':
+      return { sheet: linearSheet(frame, pattern.size_mm, pattern.direction_deg, own, seed), cut: false };
     case 'fleck':
       return { sheet: fleckSheet(frame, pattern.size_mm, shares, seed), cut: false };
     case 'grain':
       if (pattern.figure === 'ray-fleck') return { sheet: rayFleckSheet(frame, shares, seed), cut: false };
-      return { sheet: grainSheet(frame, own, seed), cut: true };
+      return {
+        sheet: grainSheet(frame, pattern.figure ?? 'rings', own, seed),
+        cut: frame.pieces?.shape === 'rectangle',
+      };
     case 'cleft':
       return { sheet: cleftSheet(frame, pattern.size_mm, own, seed), cut: false };
     case 'cloud': {
       const gathers = pattern.gathers ?? (isSmallPiece(spec) ? 'edges' : 'anywhere');
-      if (gathers === 'edges' && frame.pieces) {
-        return { sheet: poolSheet(frame, frame.pieces, pattern.size_mm, own, seed), cut: true };
+      if (gathers === 'edges' && frame.pieces && distance) {
+        return { sheet: poolSheet(frame, frame.pieces, distance, pattern.size_mm, own, seed), cut: true };
       }
       return { sheet: cloudSheet(frame, pattern.size_mm, own, seed), cut: false };
     }
     case 'thread':
       return { sheet: threadSheet(frame, pattern.size_mm, own, seed), cut: false };
+    case 'brushed':
+      return { sheet: brushedSheet(frame, own, seed), cut: false };
     case 'plain':
       return { sheet: plainSheet(frame, own, seed), cut: false };
   }

@@ -11,17 +11,20 @@ export function cloudSheet(frame: Frame, size_mm: number, own: number, seed: num
   const warpY = fractalNoise(width, height, cellsX, cellsY, 3, seed + 12);
   const reachX = (0.06 * width) / cellsX;
   const reachY = (0.06 * height) / cellsY;
+  // The trowel's sweeps: longer one way, faint.
+  const sweep = fractalNoise(width, height, cellsX / 1.6, cellsY * 2.4, 3, seed + 14, 0.6);
   const mottle = fractalNoise(width, height, frame.width_mm / 14, frame.height_mm / 14, 2, seed + 13);
   const presence: Float32Array[] = [];
   for (let k = 0; k < own; k++) {
-    const soft = fractalNoise(width, height, cellsX, cellsY, 5, seed + 101 * (k + 1), 0.6);
+    const soft = fractalNoise(width, height, cellsX, cellsY, 6, seed + 101 * (k + 1), 0.72);
     const field = new Float32Array(width * height);
     for (let y = 0; y < height; y++) {
       for (let x = 0; x < width; x++) {
         const i = y * width + x;
         field[i] =
           sampleWrapped(soft, width, height, x + 0.5 + reachX * warpX[i]!, y + 0.5 + reachY * warpY[i]!) +
-          0.18 * mottle[i]!;
+          0.22 * mottle[i]! +
+          0.35 * sweep[i]!;
       }
     }
     presence.push(field);
@@ -31,8 +34,8 @@ export function cloudSheet(frame: Frame, size_mm: number, own: number, seed: num
     for (let x = 0; x < width; x++) {
       const i = y * width + x;
       const pore = hashTexel(x, y, seed) > 0.9975 ? -0.1 : 0;
-      gain[i] = 1 + 0.012 * mottle[i]! + 0.014 * warpX[i]! + pore;
+      gain[i] = 1 + 0.014 * mottle[i]! + 0.012 * warpX[i]! + 0.012 * sweep[i]! + pore;
     }
   }
-  return { presence, edge: 3.2, gain };
+  return { presence, edge: 4.2, gain };
 }

@@ -3,67 +3,54 @@ import type { Frame } from './frame';
 import { fractalNoise, nearestPoints } from './noise';
 import type { Sheet } from './sheet';
 
+/** Crystal sizes of the minerals in parts of the first one's, from the ground mass to the last component. */
+const SIZES = [1, 0.72, 0.46, 0.4];
+
 /**
- * Interlocking crystals (granite): every place belongs to some mineral. Components 1.. are minerals of ever smaller
- * crystals, the last on top and gathered in clumps, as dark mica is. `size_mm` is the size of the larger crystals.
+ * Interlocking crystals (granite): every place belongs to some mineral. The ground's crystals are the largest and differ in
+ * tone; components 1.. are minerals of ever smaller crystals that fill the room between, the last on top and gathered in
+ * clumps and strings, as dark mica is. `size_mm` is the size of the larger crystals.
  */
 export function crystalSheet(frame: Frame, size_mm: number, own: number, seed: number): Sheet {
   const { width, height } = frame;
   const size = width * height;
-  const warpX = fractalNoise(
-    width,
-    height,
-    frame.width_mm / (size_mm * 0.8),
-    frame.height_mm / (size_mm * 0.8),
-    1,
-    seed + 71,
-  );
-  const warpY = fractalNoise(
-    width,
-    height,
-    frame.width_mm / (size_mm * 0.8),
-    frame.height_mm / (size_mm * 0.8),
-    1,
-    seed + 72,
-  );
+  const cells = (mm: number): readonly [number, number] => [frame.width_mm / mm, frame.height_mm / mm];
+  const [warpS, warpT] = cells(size_mm * 0.42);
+  const warpX = fractalNoise(width, height, warpS, warpT, 1, seed + 71);
+  const warpY = fractalNoise(width, height, warpS, warpT, 1, seed + 72);
   for (let i = 0; i < size; i++) {
-    warpX[i]! *= 0.07;
-    warpY[i]! *= 0.07;
+    warpX[i]! *= 0.11;
+    warpY[i]! *= 0.11;
   }
-  const gain = new Float32Array(size).fill(1);
+  const [grainS, grainT] = cells(1.8);
+  const grain = fractalNoise(width, height, grainS, grainT, 1, seed + 73);
+  const gain = new Float32Array(size);
+  for (let i = 0; i < size; i++) gain[i] = 1 + 0.02 * grain[i]!;
   const presence: Float32Array[] = [];
-  for (let k = 0; k < Math.max(own, 1); k++) {
-    const cell = size_mm * 0.62 ** k;
-    const cellsX = Math.max(3, Math.round(frame.width_mm / cell));
-    const cellsY = Math.max(3, Math.round(frame.height_mm / cell));
+  for (let k = 0; k < Math.max(own, 1) + 1; k++) {
+    const last = k === own && own > 1;
+    const cell = size_mm * SIZES[Math.min(k, SIZES.length - 1)]!;
+    const [cellsX, cellsY] = cells(cell).map((n) => Math.max(3, Math.round(n))) as [number, number];
     const nearest = nearestPoints(width, height, cellsX, cellsY, warpX, warpY, seed + 80 + k);
-    const clump = fractalNoise(
-      width,
-      height,
-      frame.width_mm / (size_mm * 3.2),
-      frame.height_mm / (size_mm * 3.2),
-      2,
-      seed + 90 + k,
-    );
+    const [clumpS, clumpT] = cells(size_mm * (last ? 2.2 : 4));
+    const clump = k > 0 ? fractalNoise(width, height, clumpS, clumpT, 3, seed + 90 + k, 0.6) : null;
     const random = mulberry32(seed + 95 + k);
     const count = cellsX * cellsY;
     const key = new Float32Array(count);
     const tone = new Float32Array(count);
-    const gathered = k === own - 1 && own > 1 ? 0.3 : 0.12;
     for (let c = 0; c < count; c++) {
-      const x = Math.min(width - 1, Math.floor(((c % cellsX) + 0.5) * (width / cellsX)));
-      const y = Math.min(height - 1, Math.floor((Math.floor(c / cellsX) + 0.5) * (height / cellsY)));
-      key[c] = random() + gathered * clump[y * width + x]!;
-      tone[c] = 0.22 * (random() - 0.5);
+      key[c] = random();
+      tone[c] = (k === 0 ? 0.2 : 0.1) * (random() + random() - 1);
     }
+    const gathered = last ? 0.34 : 0.16;
+    for (let i = 0; i < size; i++) gain[i]! += tone[nearest[i]!]!;
+    if (!clump || k > own) continue;
     const field = new Float32Array(size);
-    for (let i = 0; i < size; i++) {
-      field[i] = key[nearest[i]!]!;
-      gain[i]! += tone[nearest[i]!]! * (k === 0 ? 1 : 0.5);
-    }
-    if (k < own) presence.push(softenEdges(field, width, height));
+    for (let i = 0; i < size; i++) field[i] = key[nearest[i]!]! + gathered * clump[i]! + 0.05 * grain[i]!;
+    presence.push(field);
   }
-  return { presence, edge: 0.14, gain: softenEdges(gain, width, height) };
+  for (const field of presence) softenEdges(field, width, height);
+  return { presence, edge: 0.2, gain: softenEdges(gain, width, height) };
 }
 
 /** Averages each texel with its neighbours (1 2 1 in both directions), repeating, so that borders are not jagged. */

@@ -1,4 +1,4 @@
-import type { PieceRows } from './pieces';
+import type { PieceGrid } from './pieces';
 
 /** The texture being baked: its size in texels and mm, and the pieces it shows (null for a continuous sheet). */
 export interface Frame {
@@ -6,7 +6,7 @@ export interface Frame {
   readonly height: number;
   readonly width_mm: number;
   readonly height_mm: number;
-  readonly pieces: PieceRows | null;
+  readonly pieces: PieceGrid | null;
 }
 
 /** Size of one texel along s and t, mm. */

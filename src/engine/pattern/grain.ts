@@ -1,8 +1,9 @@
 import { mulberry32 } from '../random';
 import { type Frame, texelSize } from './frame';
 import { fractalNoise } from './noise';
-import type { PieceRows } from './pieces';
+import type { PieceGrid } from './pieces';
 import type { Sheet } from './sheet';
+import type { GrainFigure } from './types';
 
 /** How one board or veneer leaf was cut: where the pith lay, how the stem bent, and how wide its growth rings are. */
 interface Cut {
@@ -31,21 +32,24 @@ const LEAVES = 6;
  * Wood with its grain along s. Growth rings are cones round a bent stem; a flat cut through them gives arched figure
  * where it passes near the pith and straight figure beside it. Over the rings lie fibres and broad stripes.
  */
-export function grainSheet(frame: Frame, own: number, seed: number): Sheet {
+export function grainSheet(frame: Frame, figure: GrainFigure, own: number, seed: number): Sheet {
   const { width, height } = frame;
   const [ds, dt] = texelSize(frame);
-  const rows = frame.pieces ?? veneerLeaves(frame);
-  const boards = frame.pieces !== null;
+  const boards = frame.pieces?.shape === 'rectangle';
+  const rows = boards ? frame.pieces! : veneerLeaves(frame);
   const [ms, mt] = rows.module_mm;
   const random = mulberry32(seed ^ 0x3a1e);
   const cuts: Cut[] = [];
-  for (let p = 0; p < rows.columns * rows.rows; p++) cuts.push(cutPiece(mt, boards, width, height, random));
+  for (let p = 0; p < rows.columns * rows.rows; p++) {
+    cuts.push(boards ? cutBoard(ms, mt, width, height, random) : cutLeaf(cuts.at(-1), mt, width, height, random));
+  }
   const ringTone = new Float32Array(RING_TONES);
   for (let i = 0; i < RING_TONES; i++) ringTone[i] = 0.45 + 0.55 * random();
 
   const fibre = fractalNoise(width, height, frame.width_mm / 240, frame.height_mm / 5, 3, seed + 3, 0.75);
   const stripe = fractalNoise(width, height, frame.width_mm / 1100, frame.height_mm / 38, 3, seed + 4, 0.6);
-  const pores = fractalNoise(width, height, frame.width_mm / 22, frame.height_mm / 2.6, 1, seed + 6);
+  const open = figure === 'pores';
+  const pores = fractalNoise(width, height, frame.width_mm / (open ? 16 : 22), frame.height_mm / 2.6, 1, seed + 6);
   const warp = fractalNoise(width, height, frame.width_mm / 420, frame.height_mm / 45, 2, seed + 5, 0.5);
 
   const field = new Float32Array(width * height);
@@ -61,7 +65,7 @@ export function grainSheet(frame: Frame, own: number, seed: number): Sheet {
     if (r !== row) {
       row = r;
       for (let x = 0; x < width; x++) {
-        const q = ((x + 0.5) * ds - rows.offset_mm[r]!) / ms;
+        const q = ((x + 0.5) * ds) / ms;
         const k = Math.floor(q);
         const p = r * rows.columns + (((k % rows.columns) + rows.columns) % rows.columns);
         const c = cuts[p]!;
@@ -70,7 +74,7 @@ export function grainSheet(frame: Frame, own: number, seed: number): Sheet {
         depth[x] =
           c.depth +
           c.taper * half +
-          c.bend * (Math.sin(turn * l + c.bendPhase) + 0.35 * Math.sin(2 * turn * l + 2.3 * c.bendPhase));
+          c.bend * (Math.sin(turn * l + c.bendPhase) + 0.16 * Math.sin(3 * turn * l + 2.3 * c.bendPhase));
         middle[x] = c.side + c.sway * (Math.sin(turn * l + c.swayPhase) + 0.3 * Math.sin(3 * turn * l + c.bendPhase));
         pieceAt[x] = p;
       }
@@ -92,9 +96,11 @@ export function grainSheet(frame: Frame, own: number, seed: number): Sheet {
       const fine = (Math.abs(dy) / rho) * (dt / c.ring);
       const seen = fine < 0.12 ? 1 : Math.max(0, 1 - (fine - 0.12) * 3);
       const rings = 0.3 + (late - 0.3) * seen * ringTone[(k + c.firstRing) & (RING_TONES - 1)]!;
-      field[i] = 1.25 * rings + 0.15 * fibre[j]! + 0.17 * stripe[j]!;
-      const pore = pores[j]! > 1.1 ? 0.05 * Math.min(1, pores[j]! - 1.1) : 0;
-      gain[i] = 1 - 0.05 * (rings - 0.3) + 0.022 * fibre[j]! - 0.016 * stripe[j]! - pore;
+      // Ring-porous woods have their large pores where a year begins; others have them everywhere, and finer.
+      const early = open ? Math.max(0, 1 - f / 0.45) * seen + 0.35 * (1 - seen) + 0.12 : 0.3;
+      const pore = pores[j]! > 0.55 ? early * Math.min(1, pores[j]! - 0.55) : 0;
+      field[i] = 1.25 * rings + 0.17 * fibre[j]! + 0.24 * stripe[j]! + (open ? 0.9 * pore : 0);
+      gain[i] = 1 - 0.05 * (rings - 0.3) + 0.024 * fibre[j]! - 0.018 * stripe[j]! - 0.13 * pore;
     }
   }
   const presence: Float32Array[] = [field];
@@ -104,15 +110,18 @@ export function grainSheet(frame: Frame, own: number, seed: number): Sheet {
   return { presence, edge: 0.75, gain };
 }
 
-function cutPiece(across_mm: number, boards: boolean, width: number, height: number, random: () => number): Cut {
-  const arched = random() < 0.6;
+/** A board: flat-cut near the pith, with arches that all point one way as the stem tapers, or cut beside it and straight. */
+function cutBoard(along_mm: number, across_mm: number, width: number, height: number, random: () => number): Cut {
+  const arched = random() < 0.55;
   const sideSign = random() < 0.5 ? -1 : 1;
+  const taper = (random() < 0.5 ? -1 : 1) * (arched ? 0.014 + 0.022 * random() : 0.008 * random());
   return {
-    depth: across_mm * (arched ? 0.16 + 0.3 * random() : 0.2 + 0.5 * random()),
-    taper: boards ? (random() - 0.5) * (arched ? 0.06 : 0.02) : 0,
-    bend: across_mm * (arched ? 0.13 : 0.04) * (0.4 + random()) * (boards ? 0.4 : 1),
+    // The far end lies deepest; the near one stays clear of the pith.
+    depth: across_mm * (arched ? 0.14 + 0.24 * random() : 0.2 + 0.5 * random()) + (Math.abs(taper) * along_mm) / 2,
+    taper,
+    bend: across_mm * (arched ? 0.03 : 0.016) * (0.4 + random()),
     bendPhase: 2 * Math.PI * random(),
-    side: arched ? (random() - 0.5) * across_mm * 0.5 : sideSign * across_mm * (0.75 + 0.9 * random()),
+    side: arched ? (random() - 0.5) * across_mm * 0.55 : sideSign * across_mm * (0.75 + 0.9 * random()),
     sway: across_mm * (0.02 + 0.05 * random()),
     swayPhase: 2 * Math.PI * random(),
     ring: (arched ? 4 : 3.4) + 2.6 * random(),
@@ -123,13 +132,41 @@ function cutPiece(across_mm: number, boards: boolean, width: number, height: num
   };
 }
 
-/** A veneered sheet: leaves side by side, as long as the sheet. */
-export function veneerLeaves(frame: Frame): PieceRows {
+/** A leaf of veneer: the first of a flitch, or the next one, turned over like a page and a little further out of the stem. */
+function cutLeaf(before: Cut | undefined, across_mm: number, width: number, height: number, random: () => number): Cut {
+  if (before) {
+    return {
+      ...before,
+      depth: before.depth + 1.2,
+      side: before.side + 0.02 * across_mm * (random() - 0.5),
+      mirrored: !before.mirrored,
+      shiftX: Math.floor(random() * width),
+      shiftY: Math.floor(random() * height),
+    };
+  }
   return {
+    depth: across_mm * (0.14 + 0.12 * random()),
+    taper: 0,
+    bend: 11 + 5 * random(),
+    bendPhase: 2 * Math.PI * random(),
+    side: (random() - 0.5) * across_mm * 0.5,
+    sway: across_mm * (0.02 + 0.04 * random()),
+    swayPhase: 2 * Math.PI * random(),
+    ring: 3.6 + 1.8 * random(),
+    firstRing: Math.floor(random() * RING_TONES),
+    mirrored: false,
+    shiftX: Math.floor(random() * width),
+    shiftY: Math.floor(random() * height),
+  };
+}
+
+/** A veneered sheet: leaves side by side, as long as the sheet. */
+export function veneerLeaves(frame: Frame): PieceGrid {
+  return {
+    shape: 'rectangle',
     columns: 1,
     rows: LEAVES,
     module_mm: [frame.width_mm, frame.height_mm / LEAVES],
     joint_mm: 0,
-    offset_mm: new Float64Array(LEAVES),
   };
 }

@@ -1,23 +1,29 @@
 import { mulberry32 } from '../random';
 import { type Frame, texelSize } from './frame';
 import { fractalNoise } from './noise';
-import type { PieceRows } from './pieces';
+import { type GridPlace, type PieceGrid, placeOnGrid } from './pieces';
 import type { Sheet } from './sheet';
-import { edgeDistance } from './tile';
 
 /**
  * Hand glaze on pieces: the glaze runs before it sets and gathers along the edges, most along one side of each piece, and
- * in a few shallow hollows; where it is thin the piece is a little lighter. `size_mm` is the width of the gathered rim.
+ * in a few shallow hollows; where it is thin the piece is a little lighter. `size_mm` is the width of the gathered rim, `distance`
+ * that of each texel from its piece's edge, mm.
  */
-export function poolSheet(frame: Frame, rows: PieceRows, size_mm: number, own: number, seed: number): Sheet {
+export function poolSheet(
+  frame: Frame,
+  grid: PieceGrid,
+  distance: Float32Array,
+  size_mm: number,
+  own: number,
+  seed: number,
+): Sheet {
   const { width, height } = frame;
   const [ds, dt] = texelSize(frame);
-  const [ms, mt] = rows.module_mm;
-  const distance = edgeDistance(frame, rows);
+  const [ms, mt] = grid.module_mm;
   const broad = fractalNoise(width, height, frame.width_mm / 45, frame.height_mm / 45, 3, seed + 21);
   const fine = fractalNoise(width, height, frame.width_mm / 9, frame.height_mm / 9, 2, seed + 22);
   const random = mulberry32(seed ^ 0x9001);
-  const count = rows.columns * rows.rows;
+  const count = grid.columns * grid.rows;
   const leanS = new Float32Array(count);
   const leanT = new Float32Array(count);
   const amount = new Float32Array(count);
@@ -28,18 +34,14 @@ export function poolSheet(frame: Frame, rows: PieceRows, size_mm: number, own: n
     leanT[p] = (lean * Math.sin(angle)) / mt;
     amount[p] = 0.45 * (random() + random() - 1);
   }
+  const at: GridPlace = { piece: 0, u: 0, v: 0 };
   const field = new Float32Array(width * height);
   const gain = new Float32Array(width * height);
   for (let y = 0; y < height; y++) {
-    const t = (y + 0.5) * dt;
-    const r = Math.min(rows.rows - 1, Math.floor(t / mt));
-    const v = t - (r + 0.5) * mt;
     for (let x = 0; x < width; x++) {
       const i = y * width + x;
-      const q = ((x + 0.5) * ds - rows.offset_mm[r]!) / ms;
-      const k = Math.floor(q);
-      const u = (q - k - 0.5) * ms;
-      const p = r * rows.columns + (((k % rows.columns) + rows.columns) % rows.columns);
+      placeOnGrid(grid, (x + 0.5) * ds, (y + 0.5) * dt, at);
+      const { piece: p, u, v } = at;
       const d = Math.max(0, distance[i]! + size_mm * 0.16 * broad[i]! + size_mm * 0.06 * fine[i]!);
       const rim = Math.exp(-d / (size_mm * 0.55));
       const run = leanS[p]! * u + leanT[p]! * v;

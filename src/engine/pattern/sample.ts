@@ -1,3 +1,4 @@
+import { placeOnTexture } from './place';
 import type { PatternTexture } from './types';
 
 /** Weights of components 0-3 and lightness gain at one place. */
@@ -6,30 +7,47 @@ export interface PatternSample {
   readonly gain: number;
 }
 
-/** The pattern at (s, t) in metres: bilinear between texel centres at (i + 0.5) / n, repeating. The twin of the shader's. */
+/** The pattern at (s, t) in metres: bilinear between texel centres at (i + 0.5) / n. The twin of the shader's. */
 export function samplePattern(texture: PatternTexture, s: number, t: number): PatternSample {
-  const { width, height, data } = texture;
-  const u = (s / texture.width_m) * width - 0.5;
-  const v = (t / texture.height_m) * height - 0.5;
+  const bytes = new Float64Array(4);
+  sampleBytes(texture, s, t, bytes);
+  const w1 = bytes[0]! / 255;
+  const w2 = bytes[1]! / 255;
+  const w3 = bytes[2]! / 255;
+  return { weights: [1 - w1 - w2 - w3, w1, w2, w3], gain: bytes[3]! / 128 };
+}
+
+const place = { x: 0, y: 0 };
+
+/** The four bytes of the pattern at (s, t) in metres, interpolated, written to `out`. */
+export function sampleBytes(texture: PatternTexture, s: number, t: number, out: Float64Array): void {
+  const { width, height, data, wrap } = texture;
+  placeOnTexture(texture, s, t, place);
+  const u = (place.x / texture.width_m) * width - 0.5;
+  const v = (place.y / texture.height_m) * height - 0.5;
   const i = Math.floor(u);
   const j = Math.floor(v);
   const fx = u - i;
   const fy = v - j;
-  const x0 = ((i % width) + width) % width;
-  const x1 = (x0 + 1) % width;
-  const y0 = ((j % height) + height) % height;
-  const y1 = (y0 + 1) % height;
-  const a = (y0 * width + x0) * 4;
-  const b = (y0 * width + x1) * 4;
-  const c = (y1 * width + x0) * 4;
-  const d = (y1 * width + x1) * 4;
-  const at = (channel: number): number =>
-    (data[a + channel]! * (1 - fx) + data[b + channel]! * fx) * (1 - fy) +
-    (data[c + channel]! * (1 - fx) + data[d + channel]! * fx) * fy;
-  const w1 = at(0) / 255;
-  const w2 = at(1) / 255;
-  const w3 = at(2) / 255;
-  return { weights: [1 - w1 - w2 - w3, w1, w2, w3], gain: at(3) / 128 };
+  const mirrored = wrap === 'mirror';
+  const x0 = wrapped(i, width, mirrored);
+  const x1 = wrapped(i + 1, width, mirrored);
+  const low = wrapped(j, height, mirrored) * width;
+  const high = wrapped(j + 1, height, mirrored) * width;
+  for (let k = 0; k < 4; k++) {
+    const a = data[(low + x0) * 4 + k]!;
+    const b = data[(low + x1) * 4 + k]!;
+    const c = data[(high + x0) * 4 + k]!;
+    const d = data[(high + x1) * 4 + k]!;
+    out[k] = (a * (1 - fx) + b * fx) * (1 - fy) + (c * (1 - fx) + d * fx) * fy;
+  }
+}
+
+/** Texel i of n, anywhere: repeating, or there and back (OpenGL's mirrored repeat). */
+function wrapped(i: number, n: number, mirrored: boolean): number {
+  if (!mirrored) return ((i % n) + n) % n;
+  const m = ((i % (2 * n)) + 2 * n) % (2 * n);
+  return m < n ? m : 2 * n - 1 - m;
 }
 
 /** Mean weight of components 0-3 over the texture: the area shares as drawn. */

@@ -1,3 +1,4 @@
+import { flattenPattern, isFlat } from './flatten';
 import type { PatternTexture } from './types';
 
 type LinearRgb = readonly [number, number, number];
@@ -30,6 +31,11 @@ export function paintSwatch(
   mm_per_px: number,
   offset_mm: readonly [number, number] = [0, 0],
 ): Uint8ClampedArray<ArrayBuffer> {
+  if (texture && !isFlat(texture)) {
+    const [s, t] = [offset_mm[0] / 1000, offset_mm[1] / 1000];
+    const [w, h] = [(width * mm_per_px) / 1000, (height * mm_per_px) / 1000];
+    return paintSwatch(flattenPattern(texture, w, h, [s, t]), colors, width, height, mm_per_px);
+  }
   const table = encodingTable();
   const out = new Uint8ClampedArray(width * height * 4);
   const palette = new Float64Array(12);

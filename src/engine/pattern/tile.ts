@@ -1,6 +1,7 @@
 import { mulberry32 } from '../random';
 import { type Frame, texelSize } from './frame';
-import type { PieceRows } from './pieces';
+import { coverHexagons } from './hexagon-cover';
+import { edgeOfPiece, type GridPlace, type PieceGrid, placeOnGrid } from './pieces';
 
 /** Which piece each texel shows, and how much of the texel's area is piece (the rest is joint). */
 export interface PieceMap {
@@ -9,55 +10,56 @@ export interface PieceMap {
 }
 
 /** Cuts a field into pieces: the piece at each texel centre, and exact area coverage, so that joint shares are exact. */
-export function mapPieces(frame: Frame, rows: PieceRows): PieceMap {
+export function mapPieces(frame: Frame, grid: PieceGrid): PieceMap {
   const { width, height } = frame;
   const [ds, dt] = texelSize(frame);
-  const [ms, mt] = rows.module_mm;
-  const half = rows.joint_mm / 2;
-  const along = new Float32Array(rows.rows * width);
-  const column = new Int32Array(rows.rows * width);
-  const length = ms - rows.joint_mm;
-  for (let r = 0; r < rows.rows; r++) {
-    // Length of pieces up to a place, counted from the row's first joint; differences of it are coverages.
-    const covered = (s: number): number => {
-      const u = s - rows.offset_mm[r]!;
-      const k = Math.floor(u / ms);
-      return k * length + Math.min(length, Math.max(0, u - k * ms - half));
-    };
-    for (let x = 0; x < width; x++) {
-      along[r * width + x] = (covered((x + 1) * ds) - covered(x * ds)) / ds;
-      const k = Math.floor(((x + 0.5) * ds - rows.offset_mm[r]!) / ms);
-      column[r * width + x] = ((k % rows.columns) + rows.columns) % rows.columns;
-    }
-  }
   const piece = new Int32Array(width * height);
+  if (grid.shape === 'hexagon') {
+    const at: GridPlace = { piece: 0, u: 0, v: 0 };
+    for (let y = 0; y < height; y++) {
+      for (let x = 0; x < width; x++) {
+        placeOnGrid(grid, (x + 0.5) * ds, (y + 0.5) * dt, at);
+        piece[y * width + x] = at.piece;
+      }
+    }
+    return { piece, cover: coverHexagons(frame, grid) };
+  }
+  const [ms, mt] = grid.module_mm;
+  const along = coverage(width, ds, ms, grid.joint_mm);
+  const across = coverage(height, dt, mt, grid.joint_mm);
   const cover = new Float32Array(width * height);
   for (let y = 0; y < height; y++) {
-    const low = y * dt;
-    const high = low + dt;
-    const own = Math.min(rows.rows - 1, Math.floor((low + dt / 2) / mt));
-    const first = Math.max(0, Math.floor(low / mt));
-    const last = Math.min(rows.rows - 1, Math.floor((high - 1e-9) / mt));
-    for (let r = first; r <= last; r++) {
-      const part = (Math.min(high, (r + 1) * mt - half) - Math.max(low, r * mt + half)) / dt;
-      if (part <= 0) continue;
-      for (let x = 0; x < width; x++) cover[y * width + x]! += part * along[r * width + x]!;
+    const row = Math.min(grid.rows - 1, Math.floor(((y + 0.5) * dt) / mt)) * grid.columns;
+    for (let x = 0; x < width; x++) {
+      const i = y * width + x;
+      cover[i] = across[y]! * along[x]!;
+      piece[i] = row + Math.min(grid.columns - 1, Math.floor(((x + 0.5) * ds) / ms));
     }
-    for (let x = 0; x < width; x++) piece[y * width + x] = own * rows.columns + column[own * width + x]!;
   }
   return { piece, cover };
+}
+
+/** Part of each of `count` steps that lies on pieces, for pieces one module apart with a joint between. */
+function coverage(count: number, step: number, module: number, joint: number): Float32Array {
+  const length = module - joint;
+  // Length of pieces up to a place; differences of it are coverages.
+  const covered = (s: number): number => {
+    const k = Math.floor(s / module);
+    return k * length + Math.min(length, Math.max(0, s - k * module - joint / 2));
+  };
+  return Float32Array.from({ length: count }, (_, i) => (covered((i + 1) * step) - covered(i * step)) / step);
 }
 
 /** Gives every piece its own part of the sheet, turned by half a turn or not, as pieces cut from one material have. */
 export function cutFromSheet(
   fields: readonly Float32Array[],
   frame: Frame,
-  rows: PieceRows,
+  grid: PieceGrid,
   map: PieceMap,
   seed: number,
 ): void {
   const { width, height } = frame;
-  const count = rows.columns * rows.rows;
+  const count = grid.columns * grid.rows;
   const random = mulberry32(seed ^ 0x0ff5e7);
   const shiftX = new Int32Array(count);
   const shiftY = new Int32Array(count);
@@ -88,21 +90,15 @@ export function cutFromSheet(
 }
 
 /** Distance of every texel centre from its piece's edge, mm; 0 on the joint. */
-export function edgeDistance(frame: Frame, rows: PieceRows): Float32Array {
+export function edgeDistance(frame: Frame, grid: PieceGrid): Float32Array {
   const { width, height } = frame;
   const [ds, dt] = texelSize(frame);
-  const [ms, mt] = rows.module_mm;
-  const half = rows.joint_mm / 2;
   const out = new Float32Array(width * height);
+  const at: GridPlace = { piece: 0, u: 0, v: 0 };
   for (let y = 0; y < height; y++) {
-    const t = (y + 0.5) * dt;
-    const r = Math.min(rows.rows - 1, Math.floor(t / mt));
-    const v = t - r * mt;
-    const dv = Math.min(v, mt - v) - half;
     for (let x = 0; x < width; x++) {
-      const q = ((x + 0.5) * ds - rows.offset_mm[r]!) / ms;
-      const u = (q - Math.floor(q)) * ms;
-      out[y * width + x] = Math.max(0, Math.min(dv, Math.min(u, ms - u) - half));
+      placeOnGrid(grid, (x + 0.5) * ds, (y + 0.5) * dt, at);
+      out[y * width + x] = Math.max(0, edgeOfPiece(grid, at.u, at.v));
     }
   }
   return out;

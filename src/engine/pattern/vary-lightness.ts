@@ -1,19 +1,28 @@
 import type { Frame } from './frame';
 import { veneerLeaves } from './grain';
 import { fractalNoise } from './noise';
-import type { PieceRows } from './pieces';
-import { edgeDistance, mapPieces, type PieceMap } from './tile';
+import { isBoards, type PieceGrid } from './pieces';
+import { mapPieces, type PieceMap } from './tile';
 import type { PatternSpec } from './types';
 import { gainSigma, spreadOverPieces } from './variation';
 
 /** Sheets at least this long drift in lightness by their full class, shorter ones by as much less, mm. */
 const SHEET_DRIFT_PERIOD_MM = 2000;
 
+/** Leaves of veneer come from one log: they differ by this part of their class. */
+const LEAF_PART = 0.3;
+
 /** Lightness from piece to piece by variation class; a continuous sheet drifts by as much over half a metre or so. */
-export function varyLightness(gain: Float32Array, spec: PatternSpec, frame: Frame, map: PieceMap | null): void {
+export function varyLightness(
+  gain: Float32Array,
+  spec: PatternSpec,
+  frame: Frame,
+  map: PieceMap | null,
+  distance: Float32Array | null,
+): void {
   const { width, height } = frame;
   const sigma = gainSigma(spec.variation);
-  const rows: PieceRows | null =
+  const rows: PieceGrid | null =
     frame.pieces ?? (spec.pattern.kind === 'grain' && spec.pattern.figure !== 'ray-fleck' ? veneerLeaves(frame) : null);
   if (!rows) {
     const cells = (length: number): number => Math.max(2, length / 500);
@@ -23,16 +32,16 @@ export function varyLightness(gain: Float32Array, spec: PatternSpec, frame: Fram
     for (let i = 0; i < gain.length; i++) gain[i]! *= Math.max(0.3, 1 + spread * drift[i]!);
     return;
   }
+  const leaves = frame.pieces === null ? LEAF_PART : 1;
   const z = spreadOverPieces(rows.columns * rows.rows, spec.seed ^ 0x7a1e);
   const pieces = map ?? mapPieces(frame, rows);
-  const tiled = frame.pieces !== null && spec.layout !== 'planks';
-  const distance = tiled ? edgeDistance(frame, rows) : null;
+  const tiled = frame.pieces !== null && !isBoards(spec);
   for (let i = 0; i < gain.length; i++) {
-    const tone = Math.max(0.3, 1 + sigma * z[pieces.piece[i]!]!);
+    const tone = Math.max(0.3, 1 + leaves * sigma * z[pieces.piece[i]!]!);
     // A joint is not fired with its tile: it takes no part in the tile's tone.
     const cover = tiled ? pieces.cover[i]! : 1;
     // Glaze and body turn over the edge within a millimetre or two.
-    const edge = distance ? 1 - 0.035 * Math.exp(-distance[i]! / 1.6) : 1;
+    const edge = tiled && distance ? 1 - 0.035 * Math.exp(-distance[i]! / 1.6) : 1;
     gain[i] = 1 - cover + cover * gain[i]! * tone * edge;
   }
 }

@@ -44,11 +44,11 @@ export function addBundle(drawing: VeinDrawing, lead: Path, band: number): void 
       fadeStart: true,
     });
   }
-  const branches = Math.round((lead.x.length * STEP_MM) / spacing / 1.2);
+  const branches = Math.round((lead.x.length * STEP_MM) / spacing / 1.9);
   for (let b = 0; b < branches; b++) {
     const at = Math.floor((0.08 + 0.8 * random()) * lead.x.length);
-    const turn = (random() < 0.5 ? -1 : 1) * (0.3 + 0.55 * random());
-    const length = spacing * (0.35 + 1.1 * random());
+    const turn = (random() < 0.5 ? -1 : 1) * (0.2 + 0.4 * random());
+    const length = spacing * (0.5 + 1.5 * random());
     addVein(drawing, crackPath(lead.x[at]!, lead.y[at]!, lead.direction + turn, length, 1.15, random), {
       halfWidth: band * thin * 0.034,
       opacity: 0.4 + 0.4 * random(),
@@ -80,18 +80,21 @@ function driftAround(drawing: VeinDrawing, lead: Path, band: number): void {
   }
 }
 
-/** Faint cracks in other directions, thin enough to be seen only from near. */
+/**
+ * Secondary veins: faint long ones beside the bundles, and fewer short cracks across them; thin enough to be seen only from near.
+ */
 export function addHairlines(drawing: VeinDrawing, direction: number, length_mm: number): void {
   const { frame, spacing, band, haziness, random } = drawing;
   const thin = 2.4 - 1.4 * haziness;
   for (let drawn = 0; drawn < length_mm; ) {
-    const length = spacing * (0.4 + 1.6 * random() * random());
-    const turned = random() < 0.5 ? 0.9 * (random() - 0.5) : (random() < 0.5 ? 1 : -1) * (0.5 + 0.7 * random());
+    const across = random() < 0.3;
+    const length = spacing * (across ? 0.4 + 0.9 * random() : 1.2 + 3.2 * random());
+    const turned = across ? (random() < 0.5 ? 1 : -1) * (0.5 + 0.6 * random()) : 0.7 * (random() - 0.5);
     const x = random() * frame.width_mm;
     const y = random() * frame.height_mm;
-    addVein(drawing, crackPath(x, y, direction + turned, length, 1.2, random), {
-      halfWidth: Math.max(0.3, band * thin * 0.014),
-      opacity: 0.12 + 0.3 * (1 - haziness) + 0.36 * random() * random(),
+    addVein(drawing, crackPath(x, y, direction + turned, length, across ? 1.1 : 0.8, random), {
+      halfWidth: Math.max(0.3, band * thin * (across ? 0.011 : 0.014)),
+      opacity: (across ? 0.1 : 0.14) + 0.2 * (1 - haziness) + 0.3 * random() * random(),
       stray: 0,
       feather: band * 0.1,
       featherOpacity: 0.35 * haziness,

@@ -31,7 +31,7 @@ export function crackPath(
   let px = x0;
   let py = y0;
   for (let i = 0; i < n; i++) {
-    const h = direction + restless * (0.36 * slow[i]! + 0.4 * middle[i]! + 0.42 * kinks[i]! + 0.4 * jitter[i]!);
+    const h = direction + restless * (0.34 * slow[i]! + 0.36 * middle[i]! + 0.27 * kinks[i]! + 0.2 * jitter[i]!);
     x[i] = px;
     y[i] = py;
     px += STEP_MM * Math.cos(h);
@@ -77,7 +77,7 @@ export function strokeAlong(path: Path, style: StrokeStyle, random: () => number
     x[i] = path.x[i]! - aside * normalX;
     y[i] = path.y[i]! + aside * normalY;
     const thick =
-      Math.min(1.05, Math.max(0.08, 0.52 + 0.6 * swell[i]! + 0.14 * pinch[i]!)) ** 1.3 * (1 + 0.2 * ragged[i]!);
+      Math.min(1.05, Math.max(0.16, 0.5 + 0.42 * swell[i]! + 0.22 * pinch[i]!)) ** 1.2 * (1 + 0.2 * ragged[i]!);
     halfWidth[i] = style.halfWidth * 1.9 * thick * (0.25 + 0.75 * fade);
     opacity[i] = style.opacity * Math.min(1, Math.max(0.12, 0.82 + 0.45 * strength[i]!)) * Math.sqrt(fade);
   }

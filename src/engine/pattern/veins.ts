@@ -1,6 +1,6 @@
 import { mulberry32 } from '../random';
 import type { Frame } from './frame';
-import { enlarge } from './noise';
+import { enlarge, fractalNoise } from './noise';
 import type { Sheet } from './sheet';
 import { addBundle, addHairlines, type VeinDrawing } from './vein-bundle';
 import { softParts } from './vein-haze';
@@ -51,10 +51,11 @@ function veinField(frame: Frame, spacing_mm: number, direction_deg: number, shar
     strokes: [],
     random,
   };
-  const wanted = (frame.width_mm * frame.height_mm) / spacing;
+  // Crisp stones have their vein colour in more and thinner lines: nothing of it lies in the haze.
+  const wanted = ((1.8 - 0.8 * drawing.haziness) * frame.width_mm * frame.height_mm) / spacing;
   const middles: number[] = [];
   for (let drawn = 0; drawn < wanted; ) {
-    const length = Math.min(2200, spacing * (2.5 + 4.5 * random()));
+    const length = Math.min(2600, spacing * (3.5 + 5.5 * random()));
     const astray = random() < 0.14 ? (random() < 0.5 ? 0.5 : -0.5) : 0;
     const heading = direction + 0.22 * (random() - 0.5) + astray;
     const [mx, my] = placeApart(middles, frame, direction, random);
@@ -82,7 +83,12 @@ function veinField(frame: Frame, spacing_mm: number, direction_deg: number, shar
   const scale = ((1.12 - 0.5 * drawing.haziness) * left * frame.width_mm * frame.height_mm) / area;
   for (const stroke of drawing.strokes) drawLine(lines, frame, stroke, scale);
   const under = enlarge(soft.field, softFrame.width, softFrame.height, width, height);
-  for (let i = 0; i < size; i++) lines[i] = Math.min(1, under[i]! + lines[i]! * (1 - under[i]!));
+  // Vein filling is mineral, not ink: its density varies over a few millimetres and it frays where it is thin.
+  const filling = fractalNoise(width, height, frame.width_mm / 26, frame.height_mm / 13, 3, seed + 31, 0.7);
+  for (let i = 0; i < size; i++) {
+    if (lines[i]! > 0) lines[i]! *= Math.max(0.15, Math.min(1, 0.78 + 0.26 * filling[i]!));
+    lines[i] = Math.min(1, under[i]! + lines[i]! * (1 - under[i]!));
+  }
   return lines;
 }
 

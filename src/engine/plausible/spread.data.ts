@@ -94,6 +94,8 @@ export const CLASS_SPREAD: Readonly<Record<FinishClass, MaterialSpread>> = {
   vinyl: PRINTED,
   glazed: GLAZE,
   porcelain: PORCELAIN,
+  // What one sees of it is the paint on its back.
+  glass: PAINT,
   grout: GROUT,
   metal: METAL,
 };

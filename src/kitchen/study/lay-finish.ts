@@ -3,6 +3,7 @@ import type { FinishComponent, LaidFinish } from '../../engine/finish/types';
 import { jointShare } from '../../engine/pattern/joint-share';
 import { failure, type Result, success } from '../../engine/result';
 import { givenComponents } from '../../model/given-components';
+import { isBoard } from '../../model/layouts';
 import type { Finish, Placement } from '../../model/project';
 
 /** The pattern's weight channels carry four components, the joint included. */
@@ -23,12 +24,12 @@ export function layFinish(library: ReadonlyMap<string, Finish>, placement: Place
 
   let components = own.value;
   const { joint_mm, grout } = placement.laying;
-  if (joint_mm && grout && finish.piece_mm && isLaidInPieces(placement)) {
+  if (joint_mm && grout && finish.piece_mm && isLaidInPieces(finish, placement.laying)) {
     const groutFinish = library.get(grout);
     if (!groutFinish) return missing(grout);
     const joint = componentsOf(groutFinish);
     if (!joint.ok) return joint;
-    const share = jointShare(finish.piece_mm, joint_mm);
+    const share = jointShare(finish.piece_mm, joint_mm, placement.laying.layout);
     components = [
       ...components.map((component) => ({ ...component, share: component.share * (1 - share) })),
       { ...joint.value[0]!, role: 'grout', share },
@@ -45,8 +46,9 @@ export function layFinish(library: ReadonlyMap<string, Finish>, placement: Place
   return success({ id: finish.id, label: finish.label, class: finish.class, glossGu: finish.gloss_gu, components });
 }
 
-const isLaidInPieces = (placement: Placement): boolean =>
-  placement.laying.layout === 'stack' || placement.laying.layout === 'running-bond';
+/** Boards have gaps and no grout, also in herringbone. */
+const isLaidInPieces = (finish: Finish, { layout }: Placement['laying']): boolean =>
+  layout !== 'plain' && layout !== 'planks' && !isBoard(finish);
 
 function componentsOf(finish: Finish): Result<readonly FinishComponent[]> {
   const before = known.get(finish);

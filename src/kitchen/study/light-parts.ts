@@ -11,13 +11,14 @@ import type { RoomBasis } from './room-study';
 import { adoptedWhite, type SettingLight } from './setting-light';
 import type { SolvedScheme } from './solved-scheme';
 
-/** Where light comes from: straight from a group of lights, or from the surface it left last. */
+/** Where light comes from: straight from a group of lights, or from the surface it left last ('stand': the gray of a sample stand). */
 export type LightFrom =
   | { readonly kind: 'direct'; readonly group: GroupId }
-  | { readonly kind: 'bounce'; readonly surface: SurfaceId };
+  | { readonly kind: 'bounce'; readonly surface: SurfaceId | 'stand' };
 
 /** The id of a light group or a surface, as reports name it. */
-export const sourceId = (from: LightFrom): GroupId | SurfaceId => (from.kind === 'direct' ? from.group : from.surface);
+export const sourceId = (from: LightFrom): GroupId | SurfaceId | 'stand' =>
+  from.kind === 'direct' ? from.group : from.surface;
 
 /** A part of the light at a place. */
 export interface LightPart {
@@ -54,7 +55,7 @@ export function lightParts(
   setting: SettingLight,
 ): LightPart[] {
   const sources: Source[] = [];
-  const bySurface = new Map<number, Source>();
+  const bySurface = new Map<SurfaceId | 'stand', Source>();
   setting.levels.forEach((level, group) => {
     if (level === 0) return;
     const spectrum = setting.spectra[group]!;
@@ -67,10 +68,11 @@ export function lightParts(
     if (!radiosity) return;
     const toXyz = bandColorMatrix(spectrum, null, observer2);
     for (const [surface, bands] of bouncedBands(place.gather, transport.patches.surface, radiosity)) {
-      let source = bySurface.get(surface);
+      const id = room.surfaces[surface] ?? 'stand';
+      let source = bySurface.get(id);
       if (!source) {
-        source = { from: { kind: 'bounce', surface: room.surfaces[surface]! }, xyz: new Float64Array(3) };
-        bySurface.set(surface, source);
+        source = { from: { kind: 'bounce', surface: id }, xyz: new Float64Array(3) };
+        bySurface.set(id, source);
       }
       for (let at = 0; at < toXyz.length; at++) source.xyz[at % 3]! += level * bands[Math.floor(at / 3)]! * toXyz[at]!;
     }

@@ -29,7 +29,7 @@ export interface SurfaceInLight {
   readonly shift_de00: number;
   /** Every part of the light, largest first; shares of the light sum to 1, those of the tint too where it has one. */
   readonly from: readonly {
-    readonly source: GroupId | SurfaceId;
+    readonly source: GroupId | SurfaceId | 'stand';
     readonly kind: 'direct' | 'bounce';
     readonly share: number;
     readonly tint_share: number;

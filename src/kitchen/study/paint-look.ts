@@ -11,6 +11,7 @@ import type { SeenBy } from '../seen-by';
 import { exposedBandColors, exposedColor } from './component-colors';
 import { exposureMatrix } from './exposure';
 import { halfFromFloat } from './half-float';
+import { pieceShifts } from './lay-pattern';
 import type { LitScheme } from './lit-scheme';
 import type { KeyedPattern } from './pattern-spec';
 import type { RoomBasis } from './room-study';
@@ -47,6 +48,10 @@ export function paintLook(
       seenBy,
       surfaces: surfaces.map((laid, index) => ({
         ...surfaceLook(laid, index, setting, exposure),
+        shifts:
+          laid.pattern && laid.surface !== 'stand'
+            ? pieceShifts(study.room.light, laid.surface, laid.pattern.spec, laid.placement.laying)
+            : null,
         flat: laid.finish.components.map(({ spectrum }) =>
           colorOnWorktop(spectrum, setting, asKnown, study.worktopLight),
         ),
@@ -160,16 +165,24 @@ function nodeSums(room: LightRoom, { blocks }: AtlasLayout, bands: readonly Comp
   return sums;
 }
 
+/** Component after component where a prop lies on its finish's pattern, else the first alone. */
 function propColors(study: RoomBasis, lit: LitScheme, bands: readonly ComponentBands[]): Float32Array[] {
   const { props } = study.room.light;
+  const sums: BandSum[] = [];
   let first = 0;
-  const sums = props.map((prop): BandSum => {
-    const count = prop.positions.length / 3;
+  const lengths = props.map(({ positions, pattern, surface }) => {
+    const count = positions.length / 3;
+    const components = pattern ? Math.max(1, layersOf(bands[surface])) : 1;
+    for (let c = 0; c < components; c++) sums.push({ first, count, colors: bands[surface]?.[c] ?? [] });
     first += count;
-    return { first: first - count, count, colors: bands[prop.surface]?.[0] ?? [] };
+    return 3 * count * components;
   });
   const colors = sampleColors(lit.propLight, sums);
-  return sums.map((sum) => colors.slice(3 * sum.first, 3 * (sum.first + sum.count)));
+  let at = 0;
+  return lengths.map((length) => {
+    at += length;
+    return colors.slice(at - length, at);
+  });
 }
 
 function sampleColors(light: readonly (Float32Array | null)[], sums: readonly BandSum[]): Float32Array {

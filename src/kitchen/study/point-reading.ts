@@ -5,10 +5,7 @@ import { pictureSrgb8 } from '../../engine/color/picture-light';
 import type { White, Xyz } from '../../engine/color/types';
 import { xyzFromEmission } from '../../engine/color/xyz';
 import type { ComponentRole } from '../../engine/finish/types';
-import { BAND_COUNT } from '../../engine/light/bands';
 import type { DirectMap } from '../../engine/light/direct-map';
-import { CHANNELS, DIRECT_LAYERS } from '../../engine/light/direct-scene';
-import type { NodeGather } from '../../engine/light/nodes';
 import { installedLab, irradianceSpectrum } from '../../engine/light/reading';
 import type { Vec3 } from '../../engine/light/types';
 import type { PatternSample } from '../../engine/pattern/sample';
@@ -22,9 +19,9 @@ import { type LightPart, lightParts } from './light-parts';
 import type { LitScheme } from './lit-scheme';
 import { localExposure } from './local-exposure';
 import type { MirroredReading } from './mirrored-reading';
+import { lightOnProp, lightOnRect, type PlaceLight, type PropPlace } from './place-light';
 import { readMirrored } from './read-mirrored';
 import type { RoomBasis } from './room-study';
-import { sampleAtlas, texelsAround } from './sample-atlas';
 import { adoptedWhite, type SettingLight } from './setting-light';
 
 /** The reading of one point, from the same light the picture draws. */
@@ -63,19 +60,37 @@ export function readPoint(
   eye: Vec3 | null = null,
   seenBy: SeenBy = 'used-to-it',
 ): PointReading | null {
-  const fine = study.room.light.fine[rect];
-  const laid = fine ? lit.solved.scheme.surfaces[fine.surface] : undefined;
-  if (!fine || !laid) return null;
-  const direct = setting.levels.map((_, group) => {
-    const layer = DIRECT_LAYERS.findLastIndex(({ firstGroup }) => group >= firstGroup);
-    const map = maps[layer];
-    const channel = group - DIRECT_LAYERS[layer]!.firstGroup;
-    return map ? sampleAtlas(map.atlas, rect, u, v, (texel) => map.data[CHANNELS * texel + channel]!) : 0;
-  });
-  const indirect = setting.levels.map((level, group) => {
-    const light = lit.nodeLight[group];
-    return level > 0 && light ? nodeBands(lit.nodes, light, rect, u, v) : null;
-  });
+  const light = lightOnRect(study, lit, setting, maps, rect, u, v);
+  return light && readPlace(study, lit, setting, maps, light, place, eye, seenBy);
+}
+
+/** The same at a place of a prop. */
+export function readPropPoint(
+  study: RoomBasis,
+  lit: LitScheme,
+  setting: SettingLight,
+  maps: ByLayer<DirectMap>,
+  onProp: PropPlace,
+  place: PatternSample | null,
+  eye: Vec3 | null = null,
+  seenBy: SeenBy = 'used-to-it',
+): PointReading | null {
+  const light = lightOnProp(study, lit, setting, onProp);
+  return light && readPlace(study, lit, setting, maps, light, place, eye, seenBy);
+}
+
+function readPlace(
+  study: RoomBasis,
+  lit: LitScheme,
+  setting: SettingLight,
+  maps: ByLayer<DirectMap>,
+  { surface, point, normal, direct, indirect, gather }: PlaceLight,
+  place: PatternSample | null,
+  eye: Vec3 | null,
+  seenBy: SeenBy,
+): PointReading | null {
+  const laid = lit.solved.scheme.surfaces[surface];
+  if (!laid) return null;
   const irradiance = irradianceSpectrum(setting.spectra, setting.levels, direct, indirect);
   const white = xyzFromEmission(irradiance, observer2);
   if (white.y < 0.01) return null;
@@ -93,12 +108,7 @@ export function readPoint(
     const [r, g, b] = apply(exposure, [x / over, y / over, z / over]);
     return pictureSrgb8({ r, g, b });
   };
-  const parts = lightParts(
-    { direct, gather: nodeRow(study.transport.patches.count, lit.nodes, rect, u, v) },
-    study,
-    lit.solved,
-    setting,
-  );
+  const parts = lightParts({ direct, gather }, study, lit.solved, setting);
   return {
     surface: laid.surface,
     component,
@@ -114,40 +124,9 @@ export function readPoint(
     // Joints are matt whatever they lie between.
     mirrored:
       eye && component !== 'grout'
-        ? readMirrored(study, lit, setting, maps, { rect, u, v, eye }, irradiance, rho)
+        ? readMirrored(study, lit, setting, maps, { surface, point, normal, eye, direct }, irradiance, rho)
         : null,
   };
-}
-
-/** Indirect light in bands at a point between nodes. */
-function nodeBands(nodes: NodeGather, light: Float32Array, rect: number, u: number, v: number): Float64Array {
-  const out = new Float64Array(BAND_COUNT);
-  for (const [node, weight] of nodesAround(nodes, rect, u, v)) {
-    for (let band = 0; band < BAND_COUNT; band++) out[band]! += weight * light[node * BAND_COUNT + band]!;
-  }
-  return out;
-}
-
-/** What the same point sees of the patches: the rows of the nodes around it, by the same weights. */
-function nodeRow(patches: number, nodes: NodeGather, rect: number, u: number, v: number): Float64Array {
-  const { start, column, value } = nodes.rows;
-  const row = new Float64Array(patches);
-  for (const [node, weight] of nodesAround(nodes, rect, u, v)) {
-    for (let e = start[node]!; e < start[node + 1]!; e++) row[column[e]!]! += weight * value[e]!;
-  }
-  return row;
-}
-
-/** Rows of the nodes around a point and their weights, as the picture has them between nodes. */
-function nodesAround(
-  { atlas, first }: NodeGather,
-  rect: number,
-  u: number,
-  v: number,
-): [node: number, weight: number][] {
-  const nu = atlas.blocks[4 * rect + 2]!;
-  const nv = atlas.blocks[4 * rect + 3]!;
-  return texelsAround(nu, nv, u, v).map(([texel, weight]) => [first[rect]! + texel, weight]);
 }
 
 /** Reflectance of a spot: components by weight, lightened or darkened by the pattern's gain. */

@@ -1,6 +1,5 @@
 import { lrvFromReflectance } from '../../engine/color/lrv';
 import type { DirectMap } from '../../engine/light/direct-map';
-import { samplePoint } from '../../engine/light/sample-point';
 import type { Vec3 } from '../../engine/light/types';
 import type { WindowLight } from '../../engine/light/window-light';
 import { sheenOfFinish } from '../../engine/sheen/sheen';
@@ -12,18 +11,20 @@ import type { LightFrom } from './light-parts';
 import type { LitScheme } from './lit-scheme';
 import { type BeamHere, mirroredLight } from './mirrored';
 import type { MirroredReading } from './mirrored-reading';
-import { mirroredRoomOf, normalOf } from './mirrored-room-of';
+import { mirroredRoomOf } from './mirrored-room-of';
 import type { RoomBasis } from './room-study';
 import { adoptedWhite, type SettingLight } from './setting-light';
 import { veiledReading } from './veiled-reading';
 
-/** A place on a fine rectangle and who looks at it. */
+/** A place and who looks at it. */
 export interface SeenPlace {
-  readonly rect: number;
-  /** Along the rectangle's edges, 0-1. */
-  readonly u: number;
-  readonly v: number;
+  readonly surface: number;
+  readonly point: Vec3;
+  /** Unit normal of its front. */
+  readonly normal: Vec3;
   readonly eye: Vec3;
+  /** Direct light there, lx per group at level 1. */
+  readonly direct: ArrayLike<number>;
 }
 
 /**
@@ -35,27 +36,17 @@ export function readMirrored(
   lit: LitScheme,
   setting: SettingLight,
   maps: ByLayer<DirectMap> | null,
-  { rect, u, v, eye }: SeenPlace,
+  { surface, point, normal, eye, direct }: SeenPlace,
   irradiance: EmissionSpd,
   rho: ReflectanceSpd,
 ): MirroredReading | null {
-  const fine = basis.room.light.fine[rect];
-  const laid = fine ? lit.solved.scheme.surfaces[fine.surface] : undefined;
-  if (!fine || !laid) return null;
+  const laid = lit.solved.scheme.surfaces[surface];
+  if (!laid) return null;
   const { glossGu, class: finishClass } = laid.finish;
   const sheen = sheenOfFinish(glossGu, lrvFromReflectance(laid.average) / 100, finishClass === 'metal');
   if (!sheen) return null;
   const room = mirroredRoomOf(basis, lit, setting, maps);
-  const place = new Float64Array(3);
-  samplePoint(fine, u, v, place);
-  const here = new Float64Array(setting.levels.length);
-  room.directAt(rect, u, v, here);
-  const view = {
-    point: [place[0]!, place[1]!, place[2]!] as Vec3,
-    normal: normalOf(fine),
-    eye,
-    beams: sunBeams(basis.transport.windows, here),
-  };
+  const view = { point, normal, eye, beams: sunBeams(basis.transport.windows, direct) };
   const mirrored = mirroredLight(room, setting, view, sheen);
   if (!mirrored) return null;
   const veiled = veiledReading(irradiance, rho, mirrored, adoptedWhite(setting, basis.worktopLight));
@@ -68,7 +59,7 @@ const fromOf = (source: string | number): LightFrom =>
     : { kind: 'bounce', surface: source as SurfaceId };
 
 /** The sun on a place, from the direct light of its group there. */
-function sunBeams(windows: readonly WindowLight[], direct: Float64Array): BeamHere[] {
+function sunBeams(windows: readonly WindowLight[], direct: ArrayLike<number>): BeamHere[] {
   const window = windows.find(({ sun }) => sun);
   return window?.sun ? [{ group: window.sunGroup, towards: window.sun.towards, lx: direct[window.sunGroup]! }] : [];
 }

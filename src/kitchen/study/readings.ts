@@ -70,12 +70,9 @@ export function judgeInput(
     bySurface.set(light.surface, list);
   });
 
-  const surfaces: JudgedSurface[] = solved.scheme.surfaces.map(({ surface, finish, placement }, index) => ({
-    surface,
-    finish,
-    state: placement.state,
-    installed: bySurface.get(index) ?? [],
-  }));
+  const surfaces = solved.scheme.surfaces.flatMap(({ surface, finish, placement }, index): JudgedSurface[] =>
+    surface === 'stand' ? [] : [{ surface, finish, state: placement.state, installed: bySurface.get(index) ?? [] }],
+  );
   const isDark = surfaces.every(({ installed }) => installed.length === 0);
   return {
     project: project.id,

@@ -10,7 +10,8 @@ import { type KeyedPattern, patternSpecFor } from './pattern-spec';
 
 /** One surface of a scheme with everything worked out that does not depend on light. */
 export interface LaidSurface {
-  readonly surface: SurfaceId;
+  /** 'stand': what the samples of a sample stand stand before. */
+  readonly surface: SurfaceId | 'stand';
   readonly placement: Placement;
   readonly finish: LaidFinish;
   /** Area mean of the components, mixed in linear light. */

@@ -114,7 +114,8 @@ interface StandPlaces {
 /** Light of both positions as transport: it stays while room and outdoors do. */
 const known = new WeakMap<RoomBasis['transport'], StandPlaces>();
 
-function standPlaces({ room, transport }: RoomBasis): StandPlaces {
+/** The light of a sample that lies on the worktop and of one that stands there, as transport. */
+export function standPlaces({ room, transport }: Pick<RoomBasis, 'room' | 'transport'>): StandPlaces {
   let places = known.get(transport);
   if (!places) {
     const spots = room.light.worktop.flatMap((index) => spotsOn(room.light.fine[index]!, room.size));

@@ -134,6 +134,8 @@ export function Drawer(props: DrawerProps) {
         {part === 'laying' && (
           <LayingForm
             key={sample.finish.id}
+            finish={sample.finish}
+            surface={surfaces[0] ?? sample.surfaces[0]!}
             laying={sample.laying}
             grouts={props.library.filter((finish) => finish.class === 'grout')}
             onLaying={(laying) => props.onLaying(surfaces, laying)}

@@ -1,4 +1,4 @@
-import { useId } from 'react';
+import { type ReactNode, useId } from 'react';
 import type { LampGroup } from '../../model/fixture';
 import { type LedLamp, OTHER_LAMPS, RENDERING_CLASSES, type RenderingClass } from '../../model/lamp-kinds';
 import type { Lamp } from '../../model/project';
@@ -20,6 +20,9 @@ interface LampPanelProps {
   /** The group a choice is for; null for all. */
   readonly group: LampGroup | null;
   readonly onGroup: (group: LampGroup | null) => void;
+  /** The color of the lamps chosen, and what they are called. */
+  readonly slider: ReactNode;
+  readonly name: string;
   /** What to know of other settings and of lamps that are off. */
   readonly notes: readonly string[];
   readonly onLed: (ra: RenderingClass) => void;
@@ -58,6 +61,10 @@ export function LampPanel(props: LampPanelProps) {
             </select>
           </div>
         )}
+        <div className="lamp-choice lamp-here">
+          {props.slider}
+          <output>{props.name}</output>
+        </div>
         <div className="lamp-choice">
           <label htmlFor={kind}>{LAMPS.kind}</label>
           <select

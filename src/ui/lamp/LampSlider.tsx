@@ -4,6 +4,7 @@ import { useDrag } from '../picture/use-drag';
 import { LAMPS } from '../words/lamps';
 
 interface LampSliderProps {
+  readonly label: string;
   /** The color of the lamps, or the one nearest to it. */
   readonly color: LampColor;
   /** The lamps by name when they are no LED lamps, whose color the slider would set. */
@@ -12,7 +13,7 @@ interface LampSliderProps {
 }
 
 /** The color of the lamps: as many stops as there are colors to buy. */
-export function LampSlider({ color, otherLamp, onColor }: LampSliderProps) {
+export function LampSlider({ label, color, otherLamp, onColor }: LampSliderProps) {
   const stops = useId();
   const { continues, ends } = useDrag();
   return (
@@ -25,7 +26,7 @@ export function LampSlider({ color, otherLamp, onColor }: LampSliderProps) {
         max={LAMP_COLORS.length - 1}
         step={1}
         value={LAMP_COLORS.indexOf(color)}
-        aria-label={LAMPS.color}
+        aria-label={label}
         aria-valuetext={otherLamp ? LAMPS.notLed(otherLamp) : LAMPS.kelvinLong(color.nominal_k, color.words)}
         title={otherLamp ? LAMPS.notLed(otherLamp) : color.words}
         {...ends}

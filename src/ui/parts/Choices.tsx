@@ -3,6 +3,8 @@ import { useId } from 'react';
 interface Choice<Id extends string> {
   readonly id: Id;
   readonly name: string;
+  /** In full where `name` is short for it. */
+  readonly fullName?: string;
 }
 
 export interface ChoicesProps<Id extends string> {
@@ -28,11 +30,12 @@ export function Choices<Id extends string>({
   return (
     <div className={`choices ${className ?? ''}`} role="radiogroup" aria-label={label}>
       {choices.map((choice) => (
-        <label key={choice.id} className="choice">
+        <label key={choice.id} className="choice" title={choice.fullName}>
           <input
             type="radio"
             name={group}
             value={choice.id}
+            aria-label={choice.fullName}
             checked={choice.id === chosen}
             onChange={() => onChoose(choice.id)}
             onClick={() => choice.id === chosen && onChooseAgain?.(choice.id)}

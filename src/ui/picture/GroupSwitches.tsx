@@ -1,4 +1,4 @@
-import { useId, useRef } from 'react';
+import { useRef } from 'react';
 import type { LampGroup } from '../../model/fixture';
 import type { Daylight, Setting } from '../../model/project';
 import { percent } from '../words/numbers';
@@ -13,14 +13,11 @@ export interface GroupSwitchesProps {
   readonly onDims: (group: LampGroup, dims: 'same' | 'warm') => void;
   readonly onDaylight: (on: boolean) => void;
   readonly onBlind: (daylight: Daylight, continues: boolean) => void;
-  readonly open: boolean;
-  readonly onOpen: (open: boolean) => void;
 }
 
-/** Daylight and each group of lamps on or off, and one step away, how bright. */
+/** Daylight and each group of lamps: on or off, how bright, and whether it turns warmer when dimmed. */
 export function GroupSwitches(props: GroupSwitchesProps) {
-  const { setting, groups, onLevel, onDims, onDaylight, onBlind, open, onOpen } = props;
-  const panel = useId();
+  const { setting, groups, onLevel, onDims, onDaylight, onBlind } = props;
   const lastOn = useRef(new Map<string, number>());
   const toggle = (group: LampGroup) => {
     const key = `${setting.id}/${group}`;
@@ -30,53 +27,51 @@ export function GroupSwitches(props: GroupSwitchesProps) {
   };
   const { daylight } = setting;
   return (
-    <div className="groups">
-      <label className="group-switch">
-        <input type="checkbox" checked={daylight !== null} onChange={() => onDaylight(daylight === null)} />
-        <span>{PICTURE.daylight}</span>
-      </label>
-      {groups.map((group) => (
-        <label key={group} className="group-switch">
-          <input type="checkbox" checked={setting.lamps[group].level > 0} onChange={() => toggle(group)} />
-          <span>{PICTURE.groups[group]}</span>
-        </label>
-      ))}
-      <button
-        type="button"
-        className="button button-outlined dim-button"
-        aria-expanded={open}
-        aria-controls={panel}
-        onClick={() => onOpen(!open)}
-      >
-        {PICTURE.dim}
-      </button>
-      <fieldset id={panel} className="dim" aria-label={PICTURE.dimTitle} hidden={!open}>
+    <fieldset className="groups" aria-label={PICTURE.dimTitle}>
+      <div className="group">
+        <Switch name={PICTURE.daylight} on={daylight !== null} onSwitch={() => onDaylight(daylight === null)} />
         <DimSlider
           label={PICTURE.blind}
           level={daylight?.blind ?? 0}
           isOff={daylight === null}
           onLevel={(blind, continues) => daylight && onBlind({ ...daylight, blind }, continues)}
         />
-        {groups.map((group) => (
-          <div key={group} className="dim-group">
-            <DimSlider
-              label={PICTURE.groups[group]}
-              level={setting.lamps[group].level}
-              onLevel={(level, continues) => onLevel(group, level, continues)}
+      </div>
+      {groups.map((group) => (
+        <div key={group} className="group">
+          <Switch name={PICTURE.groups[group]} on={setting.lamps[group].level > 0} onSwitch={() => toggle(group)} />
+          <DimSlider
+            label={PICTURE.groups[group]}
+            level={setting.lamps[group].level}
+            onLevel={(level, continues) => onLevel(group, level, continues)}
+          />
+          <label className="check" title={PICTURE.warm}>
+            <input
+              type="checkbox"
+              checked={setting.lamps[group].dims === 'warm'}
+              aria-label={`${PICTURE.groups[group]}: ${PICTURE.warm}`}
+              onChange={(event) => onDims(group, event.target.checked ? 'warm' : 'same')}
             />
-            <label className="check dim-warm" title={PICTURE.warm}>
-              <input
-                type="checkbox"
-                checked={setting.lamps[group].dims === 'warm'}
-                aria-label={`${PICTURE.groups[group]}: ${PICTURE.warm}`}
-                onChange={(event) => onDims(group, event.target.checked ? 'warm' : 'same')}
-              />
-              {PICTURE.warmShort}
-            </label>
-          </div>
-        ))}
-      </fieldset>
-    </div>
+            {PICTURE.warmShort}
+          </label>
+        </div>
+      ))}
+    </fieldset>
+  );
+}
+
+interface SwitchProps {
+  readonly name: string;
+  readonly on: boolean;
+  readonly onSwitch: () => void;
+}
+
+function Switch({ name, on, onSwitch }: SwitchProps) {
+  return (
+    <label className="check group-switch">
+      <input type="checkbox" checked={on} onChange={onSwitch} />
+      <span>{name}</span>
+    </label>
   );
 }
 
@@ -88,13 +83,10 @@ interface DimSliderProps {
 }
 
 function DimSlider({ label, level, isOff = false, onLevel }: DimSliderProps) {
-  const id = useId();
   const { continues, ends } = useDrag();
   return (
-    <div className="dim-row">
-      <label htmlFor={id}>{label}</label>
+    <>
       <input
-        id={id}
         type="range"
         className="range"
         min={0}
@@ -102,11 +94,13 @@ function DimSlider({ label, level, isOff = false, onLevel }: DimSliderProps) {
         step={5}
         disabled={isOff}
         value={Math.round(level * 100)}
+        aria-label={label}
+        title={label}
         aria-valuetext={PICTURE.level(level)}
         {...ends}
         onChange={(event) => onLevel(Number(event.target.value) / 100, continues())}
       />
       <output>{percent(level)}</output>
-    </div>
+    </>
   );
 }

@@ -1,39 +1,38 @@
-import { Fragment, useState } from 'react';
+import { Fragment } from 'react';
 import type { LampGroup } from '../../model/fixture';
 import type { Lamp, Setting } from '../../model/project';
 import { LampControl } from '../lamp/LampControl';
-import { Choices } from '../parts/Choices';
-import { useMedia } from '../parts/use-media';
+import { FittingChoices } from '../parts/FittingChoices';
+import { SceneSwitch, type SceneSwitchProps } from '../stand/SceneSwitch';
+import { StandControls, type StandControlsProps } from '../stand/StandControls';
 import { lightCaption } from '../words/daylight';
 import { PICTURE, settingNames } from '../words/picture';
-import { GroupSwitches, type GroupSwitchesProps } from './GroupSwitches';
-import { SettingMenu, type SettingMenuProps } from './SettingMenu';
+import './picture-foot.css';
 
-/** What is set in a panel of its own. */
-export type RoomPanelId = 'kitchen' | 'daylight' | 'lamps';
+/** What is set in a panel of its own, in the column of findings. */
+export type RoomPanelId = 'view' | 'light' | 'kitchen' | 'daylight' | 'lamps';
 
-/** What opens in the rows themselves: one at a time, for there is room for one. */
-type FoldId = 'settings' | 'lamp' | 'dim';
-
-export interface PictureFootProps {
+export interface PictureFootProps extends SceneSwitchProps {
+  /** How the sample stand is set up; null while the room is shown. */
+  readonly stand: StandControlsProps | null;
   readonly viewpoints: readonly { readonly id: string; readonly name: string }[];
   readonly viewpoint: string;
   readonly onViewpoint: (id: string) => void;
   readonly settings: readonly Setting[];
   readonly setting: Setting;
   readonly onSetting: (id: string) => void;
-  readonly menu: Pick<SettingMenuProps, 'onCopy' | 'onRename' | 'onRemove'>;
-  readonly switches: Omit<GroupSwitchesProps, 'setting' | 'groups' | 'open' | 'onOpen'>;
   /** The groups that have lamps in this room. */
   readonly groups: readonly LampGroup[];
-  /** `continues`: the change belongs to the one before (a drag is one step). */
-  readonly onLamp: (light: string, continues: boolean, group?: LampGroup) => void;
   /** The project's own lamps. */
   readonly lamps: readonly Lamp[];
-  readonly onOpenLamp: (file: File) => void;
+  /** `continues`: the change belongs to the one before (a drag is one step). */
+  readonly onLamp: (light: string, continues: boolean) => void;
   readonly panel: RoomPanelId | null;
   readonly onPanel: (panel: RoomPanelId | null) => void;
 }
+
+/** More settings than these need the room. */
+const MOST_WITH_CAPTION = 4;
 
 const PANELS = [
   ['kitchen', PICTURE.roomKitchen],
@@ -41,74 +40,55 @@ const PANELS = [
   ['lamps', PICTURE.roomLamps],
 ] as const;
 
-/** The rows at the picture's foot: where one looks from, in which light, and by which lamps. */
+/** The two rows at the picture's foot: where one looks from, and in which light. What they open opens beside them. */
 export function PictureFoot(props: PictureFootProps) {
-  const { setting, panel } = props;
-  const [opened, setOpened] = useState<FoldId | null>(null);
-  const fold = (id: FoldId) => ({
-    open: opened === id,
-    onOpen: (open: boolean) => setOpened((before) => (open ? id : before === id ? null : before)),
-  });
-  const isNarrow = useMedia('(max-width: 63.99em)');
-  const names = isNarrow ? settingNames(props.settings) : props.settings.map(({ name }) => name);
-  const settings = props.settings.map(({ id }, i) => ({ id, name: names[i]! }));
+  const { setting, panel, onPanel } = props;
+  const names = settingNames(props.settings);
+  const settings = props.settings.map(({ id, name }, i) => ({ id, name: names[i]!, fullName: name }));
+  const opener = (id: RoomPanelId, name: string) => (
+    <button
+      key={id}
+      type="button"
+      className="button button-outlined"
+      data-opens={id}
+      aria-expanded={panel === id}
+      onClick={() => onPanel(panel === id ? null : id)}
+    >
+      {name}
+    </button>
+  );
   return (
     <>
       {props.viewpoints.length > 0 && (
         <div className="foot-row">
-          <span className="foot-label">{PICTURE.view}</span>
-          <Choices
-            className="viewpoints"
+          {opener('view', PICTURE.view)}
+          <SceneSwitch scene={props.scene} onScene={props.onScene} />
+          <FittingChoices
             label={PICTURE.viewpoint}
             choices={props.viewpoints}
             chosen={props.viewpoint}
             onChoose={props.onViewpoint}
             onChooseAgain={props.onViewpoint}
           />
+          {props.stand && <StandControls {...props.stand} />}
         </div>
       )}
       <div className="foot-row foot-light">
-        <span className="foot-label">{PICTURE.light}</span>
-        <Choices label={PICTURE.setting} choices={settings} chosen={setting.id} onChoose={props.onSetting} />
-        <SettingMenu setting={setting} settings={props.settings} {...props.menu} {...fold('settings')} />
-        <p className="foot-caption">
-          {lightCaption(setting.daylight).map((part) => (
-            <Fragment key={part}>
-              <span>{part}</span>{' '}
-            </Fragment>
-          ))}
-        </p>
-        <div className="foot-panels">
-          {PANELS.map(([id, name]) => (
-            <button
-              key={id}
-              type="button"
-              className="button button-outlined"
-              data-opens={id}
-              aria-expanded={panel === id}
-              onClick={() => {
-                setOpened(null);
-                props.onPanel(panel === id ? null : id);
-              }}
-            >
-              {name}
-            </button>
-          ))}
-        </div>
-      </div>
-      <div className="foot-row">
-        {props.groups.length > 0 && (
-          <LampControl
-            setting={setting}
-            settings={props.settings}
-            groups={props.groups}
-            lamps={props.lamps}
-            onLamp={props.onLamp}
-            onOpenLamp={props.onOpenLamp}
-            {...fold('lamp')}
-          />
+        {opener('light', PICTURE.light)}
+        <FittingChoices label={PICTURE.setting} choices={settings} chosen={setting.id} onChoose={props.onSetting} />
+        {settings.length <= MOST_WITH_CAPTION && (
+          <p className="foot-caption">
+            {lightCaption(setting.daylight).map((part) => (
+              <Fragment key={part}>
+                <span>{part}</span>{' '}
+              </Fragment>
+            ))}
+          </p>
         )}
-        <GroupSwitches setting={setting} groups={props.groups} {...props.switches} {...fold('dim')} />
+        {props.groups.length > 0 && (
+          <LampControl setting={setting} groups={props.groups} lamps={props.lamps} onLamp={props.onLamp} />
+        )}
+        <div className="foot-panels">{PANELS.map(([id, name]) => opener(id, name))}</div>
       </div>
     </>
   );

@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'react';
+import { type ReactNode, useEffect, useRef } from 'react';
 import type { AssessedSurface, ComponentRecord } from '../../engine/judge/assessment';
 import { surfaceName } from '../../engine/judge/surface-words';
 import type { Facing, SurfaceId } from '../../engine/surface';
@@ -11,6 +11,7 @@ import { UNDERTONE_LEVEL_WORDS } from '../words/findings';
 import { PROVENANCE_WORDS, ROLE_WORDS } from '../words/finishes';
 import { brief, capital, decimal, labText, percent } from '../words/numbers';
 import { FACE_WORDS, isTooRough, READING, SPECTRUM_WORDS, uncertaintyWord } from '../words/reading';
+import { HoldPart, type HoldPartProps } from './HoldPart';
 import { InstalledPlace } from './InstalledPlace';
 import { LightsPart } from './LightsPart';
 import { PointPart } from './PointPart';
@@ -30,6 +31,10 @@ export interface ReadingCardProps {
   readonly picked: unknown;
   /** The sample flat and upright; undefined until it is worked out, null where it cannot be told. */
   readonly stand: StandReading | null | undefined;
+  /** What can be held at the place that is read, and is. */
+  readonly hold: HoldPartProps;
+  /** The sample as it is on the sample stand, while that is on screen. */
+  readonly onStand: ReactNode;
   /** False while one moves the reading mark by keys: the focus stays in the picture. */
   readonly takesFocus: boolean;
   readonly settingName: string;
@@ -81,6 +86,8 @@ export function ReadingCard(props: ReadingCardProps) {
       </div>
       <p>{surface.label}</p>
       {props.point && <PointPart point={props.point} picked={props.picked} hasParts={surface.components.length > 1} />}
+      {props.point && <HoldPart {...props.hold} />}
+      {props.onStand}
       {props.samplePaint && (
         <div className="reading-swatches">
           <figure>

@@ -1,7 +1,9 @@
+import { flattenPattern, isFlat } from '../../engine/pattern/flatten';
 import type { PatternTexture } from '../../engine/pattern/types';
 
-/** The lower left part of a texture, at most this large in metres: a sample shows no more, and keeping all costs memory. */
+/** The lower left part of a pattern, at most this large in metres: a sample shows no more, and keeping all costs memory. */
 export function cropTexture(texture: PatternTexture, width_m: number, height_m: number): PatternTexture {
+  if (!isFlat(texture)) return flattenPattern(texture, width_m, height_m);
   const width = Math.min(texture.width, Math.ceil((width_m / texture.width_m) * texture.width));
   const height = Math.min(texture.height, Math.ceil((height_m / texture.height_m) * texture.height));
   if (width === texture.width && height === texture.height) return texture;

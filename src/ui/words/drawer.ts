@@ -19,12 +19,29 @@ export const DRAWER = {
   current: 'on it now',
   lrv: (lrv: number) => `LRV ${Math.round(lrv)}`,
   count: (shown: number, all: number) => (shown === all ? `${all} finishes` : `${shown} of ${all} finishes`),
+} as const;
+
+/** Words of the form for how a finish is laid. */
+export const LAYING = {
+  none: 'This finish goes on in one piece; there is nothing to set.',
   layout: 'Layout',
+  longTile:
+    'These tiles are longer than 381 mm (15 in). ANSI A108.02 allows them an offset of a third at most, unless a mock-up is approved.',
+  hexagon: (width: number) => `Only where it is made as hexagons, ${width} mm from flat to flat.`,
+  direction: 'Direction',
+  directions: { 0: 'Straight', 45: 'Diagonal', 90: 'Turned' },
   joint: 'Joint, mm',
-  grout: 'Grout',
-  layingNone: 'This finish goes on in one piece; there is nothing to set.',
   jointProblem: (least: number, most: number) => `Give a joint from ${least} to ${most} mm.`,
+  grout: 'Grout',
   groutNone: 'None yet',
+  start: 'Start',
+  starts: { centered: 'Centered', corner: 'Whole in the corner' },
+  slab: 'Beyond the slab’s end',
+  matches: { bookmatch: 'Mirrored', slip: 'From the start' },
+  slabSize: (length: number, width: number) =>
+    `A slab of ${length} × ${width} mm; a longer run has a seam. Approve the layout on your own slabs.`,
+  shift: 'Move along the slab, mm',
+  shiftProblem: (least: number, most: number) => `Give a distance from ${least} to ${most} mm.`,
 } as const;
 
 /** Words of the form for a color from outside the library. */

@@ -13,12 +13,17 @@ export const CLASS_WORDS: { readonly [C in FinishClass]: string } = {
   vinyl: 'Vinyl plank',
   glazed: 'Glazed tile',
   porcelain: 'Porcelain',
+  glass: 'Glass, painted behind',
   metal: 'Metal',
   grout: 'Grout',
 };
 
 /** The same, short enough to stand under a sample. */
-export const CLASS_SHORT: { readonly [C in FinishClass]: string } = { ...CLASS_WORDS, engineered: 'Engineered' };
+export const CLASS_SHORT: { readonly [C in FinishClass]: string } = {
+  ...CLASS_WORDS,
+  engineered: 'Engineered',
+  glass: 'Glass',
+};
 
 /** How a color came to be known. */
 export const PROVENANCE_WORDS: { readonly [P in Provenance]: string } = {
@@ -73,7 +78,11 @@ export const LAYOUT_WORDS: { readonly [L in Layout]: string } = {
   plain: 'One piece',
   planks: 'Planks',
   stack: 'Stack bond',
+  'stack-upright': 'Stack bond, upright',
   'running-bond': 'Running bond',
+  'third-offset': 'Third offset',
+  herringbone: 'Herringbone',
+  hexagon: 'Hexagons',
 };
 
 /** Tile-to-tile variation (ANSI A137.1 classes) in plain words. */

@@ -7,10 +7,9 @@ import { PICTURE, settingShortName } from './picture';
 
 /** Words about lamps. */
 export const LAMPS = {
-  title: 'Lamps',
-  titleOff: 'Lamps (off)',
+  titleOff: 'Lamps off',
   color: 'Lamp color',
-  details: 'lamp details',
+  colorThere: 'Color of these lamps',
   panel: 'Lamp details',
   kind: 'Kind',
   led: 'LED',

@@ -1,7 +1,7 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { Picture } from '../../../src/view/Picture';
-import { readPixels } from '../../../src/view/read-pixels';
+import { type PictureSize, readPixels, renderPicture } from '../../../src/view/read-pixels';
 import type { PickedPoint, PictureProps } from '../../../src/view/types';
 import { smallLight, smallLook, smallRoom } from '../small-room';
 
@@ -15,6 +15,7 @@ export interface Lab {
   readonly picks: (PickedPoint | null)[];
   readonly events: string[];
   read(): Promise<{ width: number; height: number; base64: string }>;
+  render(size: PictureSize): Promise<{ width: number; height: number; base64: string }>;
   frames(): number;
   /** Objects on the graphics card, by kind. */
   held(): Record<string, number>;
@@ -25,10 +26,13 @@ export interface LabChange {
   readonly tint?: number;
   readonly besideTint?: number | null;
   readonly gloss?: readonly number[];
+  readonly exposure?: number;
   readonly eye?: readonly [number, number, number];
   readonly target?: readonly [number, number, number];
   readonly fov_deg?: number;
   readonly sheen?: boolean;
+  readonly mode?: PictureProps['mode'];
+  readonly marksClipped?: boolean;
   readonly outlined?: readonly number[];
   readonly size?: readonly [width: number, height: number];
 }
@@ -73,6 +77,12 @@ async function settled(): Promise<void> {
   }
 }
 
+function asText(bytes: Uint8ClampedArray): string {
+  let text = '';
+  for (let i = 0; i < bytes.length; i += 8192) text += String.fromCharCode(...bytes.subarray(i, i + 8192));
+  return btoa(text);
+}
+
 const lab: Lab = {
   show(change) {
     const { viewpoint } = props;
@@ -82,7 +92,7 @@ const lab: Lab = {
       look:
         change.tint === undefined && !change.gloss
           ? props.look
-          : smallLook(room, light, change.tint ?? 0, change.gloss),
+          : smallLook(room, light, change.tint ?? 0, change.gloss, change.exposure),
       beside:
         change.besideTint === undefined
           ? (props.beside ?? null)
@@ -97,6 +107,8 @@ const lab: Lab = {
       },
       viewpointVersion: props.viewpointVersion + 1,
       sheen: change.sheen ?? props.sheen,
+      mode: change.mode ?? 'color',
+      marksClipped: change.marksClipped ?? false,
       outlined: change.outlined ?? props.outlined,
     };
     render();
@@ -106,9 +118,11 @@ const lab: Lab = {
   events,
   async read() {
     const { width, height, data } = await readPixels(element.querySelector('canvas')!);
-    let text = '';
-    for (let i = 0; i < data.length; i += 8192) text += String.fromCharCode(...data.subarray(i, i + 8192));
-    return { width, height, base64: btoa(text) };
+    return { width, height, base64: asText(data) };
+  },
+  async render(size) {
+    const { width, height, rgba } = await renderPicture(element.querySelector('canvas')!, size);
+    return { width, height, base64: asText(rgba) };
   },
   frames: () => frames,
   held: () => ({ ...window.heldGpuObjects }),
