@@ -13,7 +13,7 @@ it('finds nothing wrong with the usual kitchen', () => {
 
 it('names the measure that does not fit', () => {
   expect(paths({ ...usual, room: { ...usual.room, width: 3000 } })).toEqual(['runs[1].to']);
-  expect(paths({ ...usual, island: { ...usual.island, y: 300 } })).toEqual(['island.y']);
+  expect(paths({ ...usual, island: { ...usual.island!, y: 300 } })).toEqual(['island.y']);
   expect(paths({ ...usual, tall_height: 1500 })).toEqual(['tall_height']);
   const [window] = usual.openings;
   expect(paths({ ...usual, openings: [{ ...window!, sill: 950 }] })).toEqual(['openings[0].sill']);
