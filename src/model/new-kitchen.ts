@@ -63,7 +63,7 @@ export function usualRoom(layout: LayoutId, region: Region): Kitchen['room'] {
     l: [3800, 3600],
     u: [3800, 3600],
     'l-island': [4800, 4400],
-    peninsula: [4400, 4600],
+    peninsula: [4400, 4800],
   }[layout] as [number, number];
   const inches = (mm: number): number => Math.round(mm / 304.8) * 304.8;
   return region === 'us' ? { width: inches(width), depth: inches(depth), height } : { width, depth, height };

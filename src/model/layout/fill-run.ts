@@ -39,7 +39,7 @@ export interface Filled {
 
 /** What one millimetre beside the wanted place costs, against the looks of a row; what a step left over costs. */
 const PER_MM_OFF = 0.04;
-const PER_STEP_LEFT = 0.4;
+const PER_STEP_LEFT = 2.2;
 /** Nothing beside a sink or a cooktop to put things down on. */
 const NOTHING_BESIDE = 1;
 /** How much better the other side must be for what goes beside a sink. */

@@ -14,11 +14,12 @@ export interface Ranked {
   readonly cost: number;
 }
 
-/** Longest a run gets in a large room; least free floor before the door; a seat's overhang; mm (common practice). */
+/** Longest a run gets in a large room; least free floor before the door; room for knees and to walk past behind seats; mm. Lengths: common practice, no source; the rest: planning guidelines. */
 const LONGEST = { back: 5400, side: 4200 };
 const WALKWAY = 914;
-const SEAT_OVERHANG = 300;
+const SEAT_OVERHANG = 381;
 const SEAT_WIDTH = 610;
+const BEHIND_SEATS = 1118;
 
 /** Work aisles, best first, mm (planning guidelines: 1219 for several cooks, 1067 for one; below 914 only where it must be). */
 const AISLES = [1219, 1067, 914, 800, 700, 600];
@@ -33,7 +34,8 @@ const ISLANDS = [
 const LONGEST_ISLAND = 2400;
 const LEAST_ISLAND = 1200;
 
-const TALLS: readonly (readonly TallKind[])[] = [['fridge', 'oven'], ['fridge'], []];
+/** From the end inward: the fridge beside the counter, to put down what one takes out. */
+const TALLS: readonly (readonly TallKind[])[] = [['oven', 'fridge'], ['fridge'], []];
 
 /** Everything a layout may be in a room of this size with units of these sizes, the best first. */
 export function layoutDrafts(layout: LayoutId, kitchen: Kitchen): readonly Ranked[] {
@@ -156,7 +158,7 @@ function islandShapes({ room, counter }: Kitchen, tall: readonly TallKind[], bac
         const width = Math.min(LONGEST_ISLAND, room.width - x - Math.max(600, Math.min(aisle, WALKWAY)));
         const y = room.depth - counter.depth - aisle - depth;
         if (width < LEAST_ISLAND || y < 600) return [];
-        const behindSeats = overhang > 0 && y < 813 ? 1 : 0;
+        const behindSeats = overhang > 0 && y < BEHIND_SEATS ? (y < WALKWAY ? 1.2 : 0.5) : 0;
         return [
           {
             runs: [run('left', from, room.depth, UNDER_WINDOW), run('back', 0, backTo, { tall_to: tall })],
@@ -178,7 +180,7 @@ function peninsulaShapes({ room, counter }: Kitchen, tall: readonly TallKind[], 
         const y = round(room.depth - counter.depth - bay - depth);
         const width = round(Math.min(LONGEST_ISLAND, room.width - WALKWAY));
         if (width < LEAST_ISLAND || y < 600) return [];
-        const behindSeats = overhang > 0 && y < 813 ? 1 : 0;
+        const behindSeats = overhang > 0 && y < BEHIND_SEATS ? (y < WALKWAY ? 1.2 : 0.5) : 0;
         return [
           {
             runs: [run('left', y + depth, room.depth, UNDER_WINDOW), run('back', 0, backTo, { tall_to: tall })],
