@@ -14,7 +14,7 @@ const T = 0.03;
 const SHAPED: readonly CounterEdge[] = ['pencil', 'bevel', 'half-bullnose', 'full-bullnose'];
 const withEdge = (edge: CounterEdge): Kitchen => ({ ...demo, counter: { ...demo.counter, edge } });
 const edgesOf = (edge: CounterEdge): PropMesh[] =>
-  buildRoom(withEdge(edge)).light.props.filter(({ pattern }) => pattern);
+  buildRoom(withEdge(edge)).light.props.filter(({ name }) => name.endsWith(' edge'));
 
 it('rounds and cuts as the trade draws it: closed forms of the profiles', () => {
   const length = (edge: CounterEdge): number => edgeProfile(edge, T).flat().at(-1)!.length;

@@ -8,7 +8,7 @@ import { cutOut, sinkSide } from './sink';
 type Box = readonly [min: Vec3, max: Vec3];
 
 /** The slab on a run. In a corner the slab of the run that owns it reaches to the wall, the other butts against it. */
-export const runSlab = (plan: Plan, run: RunRows): Box =>
+const runSlab = (plan: Plan, run: RunRows): Box =>
   boxAt(wallSide(plan, run.wall), {
     a: [run.counter.from, run.counter.to],
     d: [0, plan.counter.depth],
