@@ -44,7 +44,7 @@ describe('a kitchen for a room', () => {
         expect(kitchen!.room).toEqual(room);
         expect(kitchen!.fixtures.some(({ group }) => group === 'ceiling')).toBe(true);
       }),
-      { numRuns: 150 },
+      { numRuns: 60 },
     );
   });
 
@@ -79,7 +79,7 @@ describe('a kitchen changed', () => {
         expect(after.sink.fit).toBe(before.sink.fit);
         expect(after.cooktop.kind).toBe(before.cooktop.kind);
       }),
-      { numRuns: 150 },
+      { numRuns: 60 },
     );
   });
 
@@ -95,7 +95,7 @@ describe('a kitchen changed', () => {
           expect(after!.room).toEqual(room);
         },
       ),
-      { numRuns: 150 },
+      { numRuns: 60 },
     );
   });
 

@@ -124,7 +124,7 @@ describe('the rows of any kitchen that fits', () => {
           }
         }
       }),
-      { numRuns: 250 },
+      { numRuns: 80 },
     );
   });
 
@@ -150,7 +150,7 @@ describe('the rows of any kitchen that fits', () => {
           expect(isNear(unit.to, sink!.from) || isNear(unit.from, sink!.to)).toBe(true);
         }
       }),
-      { numRuns: 250 },
+      { numRuns: 80 },
     );
   });
 
@@ -177,7 +177,7 @@ describe('the rows of any kitchen that fits', () => {
           }
         }
       }),
-      { numRuns: 150 },
+      { numRuns: 60 },
     );
   });
 
@@ -194,7 +194,7 @@ describe('the rows of any kitchen that fits', () => {
           }
         });
       }),
-      { numRuns: 150 },
+      { numRuns: 60 },
     );
   });
 });

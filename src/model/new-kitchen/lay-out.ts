@@ -3,6 +3,7 @@ import type { Kitchen, Opening } from '../kitchen';
 import { wallUnitHeights } from '../layout/free-spans';
 import { counterTop } from '../layout/hood-place';
 import { NOSING } from '../layout/measures';
+import { planRows } from '../layout/plan-rows';
 import { runOn, wallLength } from '../layout/run-ends';
 import { fitDoor } from './fit-door';
 import { type LayoutId, layoutDrafts } from './layout-drafts';
@@ -16,10 +17,25 @@ export function layOut(layout: LayoutId, like: Kitchen): Kitchen | null {
   for (const { draft } of layoutDrafts(layout, bare)) {
     for (const open_side of bare.open_side ? [bare.open_side, null] : [null]) {
       const kitchen = fitDoor({ ...bare, ...draft, open_side });
-      if (checkKitchen(kitchen, '').length === 0) return kitchen;
+      if (checkKitchen(kitchen, '').length === 0) return settled(kitchen);
     }
   }
   return null;
+}
+
+/** With sink and cooktop said to be where modules let them stand, so that a window can be right over them. */
+function settled(kitchen: Kitchen): Kitchen {
+  const { runs } = planRows(kitchen);
+  const middle = (name: 'sink' | 'cooktop'): number => {
+    const { from, to } = runs.find((run) => run[name])![name]!;
+    return Math.round((from + to) * 5) / 10;
+  };
+  const next = {
+    ...kitchen,
+    sink: { ...kitchen.sink, center: middle('sink') },
+    cooktop: { ...kitchen.cooktop, center: middle('cooktop') },
+  };
+  return checkKitchen(next, '').length === 0 ? next : kitchen;
 }
 
 /** Wall and tall units that would be higher than the room, made lower. */
