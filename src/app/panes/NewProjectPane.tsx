@@ -10,11 +10,13 @@ import { isUnsaved, lengthUnitOf, projectOf } from '../state';
 export function NewProjectPane() {
   const { store } = useApp();
   const library = useAppState((state) => projectOf(state).library);
+  const region = useAppState((state) => projectOf(state).kitchen.region);
   const unit = useAppState(lengthUnitOf);
   const unsaved = useAppState(isUnsaved);
   return (
     <NewProject
       candidates={(surface: SurfaceId) => candidatesFor(library, surface)}
+      region={region}
       unit={unit}
       onUnit={(lengthUnit) => store.setState({ lengthUnit })}
       isUnsaved={unsaved}

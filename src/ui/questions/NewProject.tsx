@@ -1,9 +1,13 @@
 import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
 import type { Problem } from '../../engine/result';
 import type { SurfaceId } from '../../engine/surface';
+import type { Region } from '../../model/kitchen';
+import { kitchenFor } from '../../model/new-kitchen';
+import type { LayoutId } from '../../model/new-kitchen/layout-drafts';
 import type { Answers } from '../../model/new-project';
 import type { Finish } from '../../model/project';
 import type { LengthUnit } from '../room/length-text';
+import { KITCHEN } from '../words/kitchen';
 import { problemWords } from '../words/problems';
 import { QUESTIONS } from '../words/questions';
 import { BearingQuestion } from './BearingQuestion';
@@ -15,6 +19,8 @@ import './questions.css';
 
 export interface NewProjectProps {
   readonly candidates: (surface: SurfaceId) => readonly Finish[];
+  /** Region of the present project. */
+  readonly region: Region;
   readonly unit: LengthUnit;
   readonly onUnit: (unit: LengthUnit) => void;
   /** The present project has changes that are in no file. */
@@ -30,6 +36,15 @@ export interface QuestionProps {
   readonly answers: Answers;
   readonly onAnswers: (answers: Answers) => void;
 }
+
+const roomTooSmall = (layout: LayoutId): Problem => ({
+  code: 'does-not-fit',
+  text: KITCHEN.layoutTooLarge(KITCHEN.layouts[layout]),
+  remedy: '',
+});
+
+const goesIn = ({ layout, region, ...size }: NonNullable<Answers['room']>): boolean =>
+  kitchenFor(layout, region, size) !== null;
 
 const STEPS = ['stays', 'room', 'bearing', 'lamps', 'users'] as const;
 type StepId = (typeof STEPS)[number];
@@ -52,6 +67,10 @@ export function NewProject(props: NewProjectProps) {
   const isLast = step === STEPS.length - 1;
   const go = (kept: Answers) => {
     setAnswers(kept);
+    // Said where it can still be changed with what one sees.
+    const { room } = kept;
+    if (id === 'room' && room && !goesIn(room)) return setRefused([roomTooSmall(room.layout)]);
+    setRefused([]);
     if (!isLast) return setStep(step + 1);
     const problems = props.onMake(kept);
     setRefused(problems);
@@ -159,8 +178,16 @@ function Question({ id, ...props }: NewProjectProps & QuestionProps & { readonly
   }
 }
 
+const ANSWERED_BY = {
+  stays: 'stays',
+  room: 'room',
+  bearing: 'bearing_deg',
+  lamps: 'lamps',
+  users: 'users',
+} as const satisfies Record<StepId, keyof Answers>;
+
 /** The answers without one of them. */
 function without(answers: Answers, id: StepId): Answers {
-  const { [id]: _, ...rest } = answers;
+  const { [ANSWERED_BY[id]]: _, ...rest } = answers;
   return rest;
 }

@@ -1,13 +1,12 @@
-import type { UserNeed } from '../../model/new-project';
+import { USERS } from '../../model/project';
+import { CLEARANCES } from '../words/clearances';
 import { QUESTIONS } from '../words/questions';
 import type { QuestionProps } from './NewProject';
-
-const NEEDS = Object.keys(QUESTIONS.needs) as readonly UserNeed[];
 
 /** Who uses the kitchen; "nobody special" is an answer, too. */
 export function UsersQuestion({ answers, onAnswers }: QuestionProps) {
   const { users } = answers;
-  const put = (need: UserNeed, holds: boolean) => {
+  const put = (need: (typeof USERS)[number], holds: boolean) => {
     const others = (users ?? []).filter((one) => one !== need);
     onAnswers({ ...answers, users: holds ? [...others, need] : others });
   };
@@ -15,14 +14,14 @@ export function UsersQuestion({ answers, onAnswers }: QuestionProps) {
     <fieldset className="questions-set">
       <legend className="small quiet">{QUESTIONS.usersHint}</legend>
       <div className="questions-grid">
-        {NEEDS.map((need) => (
+        {USERS.map((need) => (
           <label key={need} className="check">
             <input
               type="checkbox"
               checked={users?.includes(need) ?? false}
               onChange={(event) => put(need, event.target.checked)}
             />
-            {QUESTIONS.needs[need]}
+            {CLEARANCES.needs[need]}
           </label>
         ))}
         <label className="check">

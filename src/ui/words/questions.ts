@@ -1,5 +1,5 @@
 import type { FixtureKind } from '../../model/fixture';
-import type { LampWhite, UserNeed } from '../../model/new-project';
+import type { LampWhite } from '../../model/new-project';
 import { FIXTURES } from './fixtures';
 
 /** Words of the questions a new project begins with. */
@@ -50,11 +50,5 @@ export const QUESTIONS = {
 
   users: 'Who uses the kitchen?',
   usersHint: 'Some clearances and contrasts matter more to some people. Choose all that apply.',
-  needs: {
-    'over-65': 'Somebody over 65',
-    'low-vision': 'Somebody with low vision',
-    wheelchair: 'Somebody with a wheelchair',
-    children: 'Children',
-  } satisfies Record<UserNeed, string>,
   nobody: 'Nobody special',
 } as const;
