@@ -2,7 +2,7 @@ import type { Wall } from '../../model/kitchen';
 import type { RunRows } from '../../model/layout/types';
 import { leavesOf } from '../parts/opening-leaves';
 import { wallSide } from '../parts/side';
-import type { Piece } from './elevation-drawing';
+import type { Piece } from './elevation-piece';
 import { wallLength } from './run-ends';
 import type { Plan } from './types';
 

@@ -5,34 +5,11 @@ import { splashFields } from '../parts/backsplash';
 import { rightward, wallSide } from '../parts/side';
 import { openingShapes, sideShapes } from './elevation-beside';
 import { islandShapes } from './elevation-island';
+import type { ElevationKind, Piece } from './elevation-piece';
 import { baseShapes, overShapes, tallShapes } from './elevation-units';
 import { planKitchen } from './plan-kitchen';
 import { wallLength } from './run-ends';
 import type { Plan } from './types';
-
-export type ElevationKind =
-  | 'wall'
-  | 'front'
-  | 'drawer'
-  | 'oven'
-  | 'fridge'
-  | 'dishwasher'
-  | 'sink'
-  | 'cooktop'
-  | 'counter-edge'
-  | 'backsplash'
-  | 'upstand'
-  | 'wall-unit'
-  | 'shelf'
-  | 'hood'
-  | 'window'
-  | 'door'
-  | 'open-side'
-  | 'plinth'
-  | 'tall'
-  | 'filler'
-  | 'panel'
-  | 'side';
 
 /** A rectangle of an elevation, mm: x to the right from the wall's left end, z up from the floor. */
 export interface ElevationShape {
@@ -64,14 +41,6 @@ export interface ElevationDrawing {
   readonly modules: readonly ElevationModule[];
   /** Levels worth a dimension line: toe kick, counter, underside and top of wall units, top of tall units. */
   readonly levels_mm: readonly number[];
-}
-
-/** A rectangle along a wall and in height, m, before it is turned to the viewer. */
-export interface Piece {
-  readonly kind: ElevationKind;
-  readonly surface: SurfaceId | null;
-  readonly a: readonly [number, number];
-  readonly z: readonly [number, number];
 }
 
 /** The elevation of one wall of a kitchen whose parts fit its room (see checkKitchen). */

@@ -1,6 +1,6 @@
 import { addSeatPanels, islandEnds, seatSide } from '../parts/island';
 import { waterfallEnds } from '../parts/waterfall';
-import type { Piece } from './elevation-drawing';
+import type { Piece } from './elevation-piece';
 import { fronts } from './elevation-units';
 import type { Plan, PlannedIsland } from './types';
 

@@ -10,7 +10,7 @@ import { shelfBoards } from '../parts/shelves';
 import { type Side, wallSide } from '../parts/side';
 import { addTallFronts } from '../parts/tall-units';
 import { addUnitFronts } from '../parts/unit-fronts';
-import type { ElevationKind, Piece } from './elevation-drawing';
+import type { ElevationKind, Piece } from './elevation-piece';
 import type { Plan } from './types';
 
 type Range = Piece['a'];
