@@ -34,6 +34,10 @@ export interface LabChange {
   readonly mode?: PictureProps['mode'];
   readonly marksClipped?: boolean;
   readonly outlined?: readonly number[];
+  readonly mark?: PictureProps['mark'];
+  /** A card held at the mark; its colors as plain numbers, for they cross into the page as text. */
+  readonly card?: Omit<NonNullable<PictureProps['card']>, 'linear'> & { readonly linear: readonly number[] };
+  readonly markIsRight?: boolean;
   readonly size?: readonly [width: number, height: number];
 }
 
@@ -110,6 +114,9 @@ const lab: Lab = {
       mode: change.mode ?? 'color',
       marksClipped: change.marksClipped ?? false,
       outlined: change.outlined ?? props.outlined,
+      mark: change.mark ?? props.mark ?? null,
+      card: change.card ? { ...change.card, linear: Float32Array.from(change.card.linear) } : (props.card ?? null),
+      markIsRight: change.markIsRight ?? props.markIsRight ?? false,
     };
     render();
     return settled();
