@@ -5,7 +5,7 @@ import { SEEN_BY_WORDS } from '../ui/words/seen-by';
 import { VIEW } from '../ui/words/view';
 import { eyeHeight_mm } from './eye-height';
 import { drawnScene } from './scene';
-import { type AppState, halvesOf, isSplitWanted, projectOf, shownOption, shownSetting } from './state';
+import { type AppState, halvesOf, isSplitWanted, lengthUnitOf, projectOf, shownOption, shownSetting } from './state';
 
 const MM_PER_M = 1000;
 
@@ -13,7 +13,8 @@ const MM_PER_M = 1000;
 export function captionLines(state: AppState, date: Date): readonly [title: string, ...rest: string[]] {
   const project = projectOf(state);
   const setting = shownSetting(state);
-  const { shownAs, seenBy, marksClipped, eyes, movedEye, lengthUnit } = state;
+  const { shownAs, seenBy, marksClipped, eyes, movedEye } = state;
+  const lengthUnit = lengthUnitOf(state);
   const options = isSplitWanted(state) ? halvesOf(state) : [shownOption(state)];
   const scene = drawnScene(state);
   const viewpoint = scene.room?.viewpoints.find(({ id }) => id === scene.viewpoint);

@@ -49,7 +49,6 @@ export interface AppState extends SceneState {
   readonly heightVersion: number;
   /** Where a hand or a key has moved the eye, m; null while it is at the viewpoint. */
   readonly movedEye: Vec3 | null;
-  readonly lengthUnit: 'mm' | 'in';
   readonly shownAs: ViewMode;
   readonly marksClipped: boolean;
   readonly sideBySide: boolean;
@@ -110,7 +109,6 @@ export function initialState(project: Project, theme: Theme): AppState {
     eyes: USUAL_EYES,
     heightVersion: 0,
     movedEye: null,
-    lengthUnit: 'mm',
     shownAs: 'color',
     marksClipped: false,
     sideBySide: false,

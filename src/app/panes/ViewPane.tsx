@@ -4,6 +4,7 @@ import { useApp, useAppState } from '../context';
 import { eyeHeight_mm, LEAST_EYE_MM, MOST_EYE_MM } from '../eye-height';
 import { goTo, setEyeHeight, setEyes } from '../look-from';
 import { drawnScene } from '../scene';
+import { lengthUnitOf } from '../state';
 import { KeepPane } from './KeepPane';
 
 const MM_PER_M = 1000;
@@ -15,7 +16,7 @@ export function ViewPane() {
   const marksClipped = useAppState((state) => state.marksClipped);
   const eyes = useAppState((state) => state.eyes);
   const moved = useAppState((state) => state.movedEye);
-  const unit = useAppState((state) => state.lengthUnit);
+  const unit = useAppState(lengthUnitOf);
   const isRoom = useAppState((state) => drawnScene(state).id === 'room');
   const viewpoint = useAppState((state) => state.room?.viewpoints.find((one) => one.id === state.viewpoint));
   return (
