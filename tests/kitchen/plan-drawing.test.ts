@@ -2,6 +2,7 @@ import { expect, it } from 'vitest';
 import scene from '../../scenes/l-island.json';
 import { drawPlan } from '../../src/kitchen/plan/plan-drawing';
 import type { Kitchen } from '../../src/model/kitchen';
+import { LAYOUTS } from './layouts';
 
 const kitchen = scene as unknown as Kitchen;
 
@@ -9,7 +10,9 @@ it('draws the units, the window, the door and the lamps in mm from the front lef
   const plan = drawPlan(kitchen);
   expect([plan.width_mm, plan.depth_mm]).toEqual([4600, 4000]);
   expect(plan.openings).toEqual([{ id: 'window', wall: 'left', from: 1450, to: 3250 }]);
-  expect(plan.door).toEqual({ from: 3500, to: 4400 });
+  expect(plan.door).toMatchObject({ from: 3500, to: 4400 });
+  // Hinged at the end away from its lever, it opens by its own width.
+  expect(plan.door.swing).toEqual({ hinge: [4400, 0], open: [4400, 900] });
   // The sink's middle is the record's; the bowl is 560 mm long.
   expect(plan.shapes.find(({ kind }) => kind === 'sink')).toMatchObject({ y: 2070, depth: 560 });
   expect(plan.shapes.find(({ kind }) => kind === 'island')).toEqual({
@@ -37,4 +40,17 @@ it('puts lamps where they are given, pendants else in a row over the island', ()
     ['row', 2650, 1800],
     ['row', 3250, 1800],
   ]);
+});
+
+it('draws what other layouts have: waterfall ends, two bowls, an open side', () => {
+  const plan = drawPlan(LAYOUTS['U with island, open side']!);
+  const falls = plan.shapes.filter(({ kind }) => kind === 'waterfall');
+  // As thick as the counter (30 mm), at both ends of the island.
+  expect(falls.map(({ x, width }) => [x, width])).toEqual([
+    [1700, 30],
+    [3470, 30],
+  ]);
+  expect(plan.shapes.filter(({ kind }) => kind === 'sink')).toHaveLength(2);
+  expect(plan.openSide).toEqual({ wall: 'front', from: 500, to: 3200, next_depth_mm: 3000 });
+  expect(drawPlan(kitchen).openSide).toBeNull();
 });
