@@ -5,6 +5,7 @@ import { record } from '../model/history';
 import type { Project } from '../model/project';
 import { noticeTold, problemTold } from '../ui/parts/told';
 import { PROBLEMS } from '../ui/words/problems';
+import { saveBlob } from './save-blob';
 import { type AppState, projectOf, withHistory } from './state';
 import { APP_WORDS } from './words';
 
@@ -19,13 +20,7 @@ const SLICE_MS = 12;
 /** Hands the project to the browser as a file to keep. */
 export function saveProject(store: StoreApi<AppState>): void {
   const project = projectOf(store.getState());
-  const url = URL.createObjectURL(new Blob([projectText(project)], { type: 'application/json' }));
-  const link = document.createElement('a');
-  link.href = url;
-  link.download = `${project.id}.project.json`;
-  link.click();
-  // The browser reads the file after the click; the address may go once it has begun.
-  window.setTimeout(() => URL.revokeObjectURL(url), 10_000);
+  saveBlob(new Blob([projectText(project)], { type: 'application/json' }), `${project.id}.project.json`);
   store.setState({ saved: project });
 }
 

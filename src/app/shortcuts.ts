@@ -1,6 +1,8 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { Actions } from './actions';
-import { drawnScene, lookedFrom } from './scene';
+import { holdLight, releaseLight } from './light-hold';
+import { goTo } from './look-from';
+import { drawnScene } from './scene';
 import { type AppState, aimAtStart, isSplitWanted } from './state';
 
 /** What a key press asks for, apart from what the focused control does with it. */
@@ -8,6 +10,7 @@ export type Shortcut =
   | 'undo'
   | 'redo'
   | 'hold-other'
+  | 'hold-light'
   | 'side-by-side'
   | 'mark'
   | 'close'
@@ -32,6 +35,7 @@ export function shortcutOf(press: KeyPress, letters: boolean): Shortcut | null {
   if (key === 'escape') return 'close';
   if (!letters) return null;
   if (key === 'o') return 'hold-other';
+  if (key === 'l') return 'hold-light';
   if (key === 's') return 'side-by-side';
   if (key === 'm') return 'mark';
   return /^[1-9]$/.test(key) ? { viewpoint: Number(key) - 1 } : null;
@@ -42,7 +46,10 @@ const FIELDS = 'textarea, select, [contenteditable], input:not([type=radio], [ty
 
 /** Listens to the whole page; returns how to stop. */
 export function listenToKeys(store: StoreApi<AppState>, actions: Actions): () => void {
-  const release = () => store.setState({ holding: false });
+  const release = () => {
+    store.setState({ holding: false });
+    releaseLight(store);
+  };
   const onDown = (event: KeyboardEvent) => {
     if (event.target instanceof Element && event.target.closest(FIELDS)) return;
     const state = store.getState();
@@ -56,12 +63,15 @@ export function listenToKeys(store: StoreApi<AppState>, actions: Actions): () =>
     else if (event.repeat) return;
     else if (shortcut === 'close') closeTopmost(store);
     else if (shortcut === 'hold-other') store.setState({ holding: true });
+    else if (shortcut === 'hold-light') holdLight(store, null);
     else if (shortcut === 'side-by-side') store.setState({ sideBySide: !state.sideBySide });
     else if (shortcut === 'mark') putMark(store);
     else lookFrom(store, shortcut.viewpoint);
   };
   const onUp = (event: KeyboardEvent) => {
-    if (event.key.toLowerCase() === 'o') release();
+    const key = event.key.toLowerCase();
+    if (key === 'o') store.setState({ holding: false });
+    if (key === 'l') releaseLight(store);
   };
   window.addEventListener('keydown', onDown);
   window.addEventListener('keyup', onUp);
@@ -95,5 +105,5 @@ function putMark(store: StoreApi<AppState>): void {
 function lookFrom(store: StoreApi<AppState>, index: number): void {
   const viewpoint = drawnScene(store.getState()).room?.viewpoints[index];
   if (!viewpoint) return;
-  store.setState((state) => lookedFrom(state, viewpoint.id));
+  goTo(store, viewpoint.id);
 }

@@ -12,7 +12,9 @@ import type { Theme } from '../ui/bar/MoreMenu';
 import type { Told } from '../ui/parts/told';
 import { type LengthUnit, unitOfRegion } from '../ui/room/length-text';
 import type { CardPaint } from '../view/types';
+import type { ViewMode } from '../view/view-mode';
 import type { PointReading } from '../workers/studio';
+import { type EyeHeights, USUAL_EYES } from './eye-height';
 import { drawnScene, SCENE_AT_START, type SceneState } from './scene';
 
 /** A place on a rectangle of the room, and from where one looks at it. */
@@ -36,8 +38,19 @@ export interface AppState extends SceneState {
   /** The other option is shown for as long as this holds. */
   readonly holding: boolean;
   readonly setting: string;
+  /** The setting to go back to while another one is held; null while none is. */
+  readonly heldLight: string | null;
+  /** The setting that was chosen before. */
+  readonly lastLight: string | null;
   readonly viewpoint: string | null;
   readonly viewpointVersion: number;
+  readonly eyes: EyeHeights;
+  /** Grows when the eye is to be brought to its height without going back to the viewpoint. */
+  readonly heightVersion: number;
+  /** Where a hand or a key has moved the eye, m; null while it is at the viewpoint. */
+  readonly movedEye: Vec3 | null;
+  readonly shownAs: ViewMode;
+  readonly marksClipped: boolean;
   readonly sideBySide: boolean;
   readonly sheen: boolean;
   /** Whose sight the picture shows. */
@@ -89,8 +102,15 @@ export function initialState(project: Project, theme: Theme): AppState {
     option: own.id,
     holding: false,
     setting: project.settings[0]!.id,
+    heldLight: null,
+    lastLight: null,
     viewpoint: null,
     viewpointVersion: 0,
+    eyes: USUAL_EYES,
+    heightVersion: 0,
+    movedEye: null,
+    shownAs: 'color',
+    marksClipped: false,
     sideBySide: false,
     sheen: true,
     seenBy: 'used-to-it',

@@ -33,7 +33,7 @@ const DIVIDER: CSSProperties = {
 export function Picture(props: PictureProps) {
   const { room, light, look, beside, viewpoint, viewpointVersion, sheen, outlined, mark, cardColor, onFrame, label } =
     props;
-  const { mode, marksClipped, card: held, markIsRight } = props;
+  const { mode, marksClipped, card: held, markIsRight, heightVersion = 0 } = props;
   const wrapper = useRef<HTMLDivElement>(null);
   const latest = useRef(props);
   const store = useRef<RootStore>(null);
@@ -73,7 +73,10 @@ export function Picture(props: PictureProps) {
       element,
       canvas,
       rig,
-      () => store.current?.getState().invalidate(),
+      () => {
+        store.current?.getState().invalidate();
+        latest.current.onEye?.(rig.poseAt(performance.now()).eye);
+      },
       (x, y) => latest.current.onPick?.(picked(x, y)),
     );
     setMounted({ canvas, root, rig });
@@ -145,18 +148,25 @@ export function Picture(props: PictureProps) {
     contextVersion,
   ]);
 
-  const place = [...viewpoint.eye, ...viewpoint.target, viewpoint.fov_deg, viewpointVersion].join();
-  const shownPlace = useRef(place);
+  const [x, y, height] = viewpoint.eye;
+  const place = [viewpoint.id, x, y, ...viewpoint.target, viewpoint.fov_deg, viewpointVersion].join();
+  const shown = useRef({ place, height, heightVersion });
   const shownRoom = useRef(room);
   useEffect(() => {
     // There is no way from one room to another.
     const isElsewhere = shownRoom.current !== room;
     shownRoom.current = room;
-    if (!mounted || shownPlace.current === place) return;
-    shownPlace.current = place;
-    mounted.rig.fly(latest.current.viewpoint, performance.now(), latest.current.reducedMotion || isElsewhere);
+    const before = shown.current;
+    shown.current = { place, height, heightVersion };
+    if (!mounted) return;
+    const now = performance.now();
+    if (before.place !== place) {
+      mounted.rig.fly(latest.current.viewpoint, now, latest.current.reducedMotion || isElsewhere);
+    } else if (before.height !== height || before.heightVersion !== heightVersion) {
+      mounted.rig.standAt(height, now);
+    } else return;
     store.current?.getState().invalidate();
-  }, [mounted, place, room]);
+  }, [mounted, place, height, heightVersion, room]);
 
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: arrows and + - move the camera while the picture has the focus

@@ -4,12 +4,17 @@ const RADIANS_PER_PX = 0.006;
 const RADIANS_PER_KEY = 0.09;
 const DOLLY_PER_KEY = 0.88;
 const DOLLY_PER_WHEEL_PX = 0.0011;
-/** A press that moves less than this is a click, px. */
-const CLICK_SLOP_PX = 5;
+const STEP_PER_KEY_M = 0.15;
+const LIFT_PER_KEY_M = 0.05;
+/** A press that moves less than this is a click, px: a mouse and a pen are held still, a finger rolls. */
+const CLICK_SLOP_PX = { fine: 5, finger: 10 } as const;
+/** The second button of a mouse or pen. */
+const SECOND_BUTTON = 2;
 
 /**
- * Hands and keys on the picture: one pointer turns, two pinch, the wheel moves nearer, arrows turn, + and - move; a press
- * without a drag is `onClick`. Returns the function that lets go again.
+ * Hands and keys on the picture. One finger, the pen or the mouse turns; two fingers, the second button or Shift move the eye
+ * sideways and up, a pinch or the wheel nearer; arrows turn, with Shift they walk, Page Up and Down lift, + and - go nearer. A
+ * press without a drag is `onClick`; `onMove` follows each movement. Returns the function that lets go again.
  */
 export function listenForGestures(
   wrapper: HTMLElement,
@@ -21,6 +26,7 @@ export function listenForGestures(
   const pointers = new Map<number, { x: number; y: number }>();
   let pressedAt: { x: number; y: number } | null = null;
   let dragged = false;
+  let moves = false;
 
   const spread = (): number => {
     const [a, b] = [...pointers.values()];
@@ -28,35 +34,49 @@ export function listenForGestures(
   };
 
   const down = (event: PointerEvent): void => {
-    if (event.pointerType === 'mouse' && event.button !== 0) return;
+    const isSecond = event.pointerType !== 'touch' && event.button === SECOND_BUTTON;
+    if (event.button !== 0 && !isSecond) return;
     canvas.setPointerCapture(event.pointerId);
     pointers.set(event.pointerId, { x: event.clientX, y: event.clientY });
+    moves = isSecond || event.shiftKey;
     dragged = pointers.size > 1;
     pressedAt = { x: event.clientX, y: event.clientY };
+  };
+
+  /** What is looked at goes along with the hand. */
+  const slide = (right_px: number, down_px: number): void => {
+    const meters = rig.metersPerPixel(canvas.clientHeight);
+    rig.walk(0, -right_px * meters, performance.now());
+    rig.lift(down_px * meters, performance.now());
   };
 
   const move = (event: PointerEvent): void => {
     const before = pointers.get(event.pointerId);
     if (!before) return;
     if (!dragged && pressedAt) {
-      dragged = Math.hypot(event.clientX - pressedAt.x, event.clientY - pressedAt.y) > CLICK_SLOP_PX;
+      const slop = event.pointerType === 'touch' ? CLICK_SLOP_PX.finger : CLICK_SLOP_PX.fine;
+      dragged = Math.hypot(event.clientX - pressedAt.x, event.clientY - pressedAt.y) > slop;
       if (!dragged) return;
     }
     const spreadBefore = spread();
     pointers.set(event.pointerId, { x: event.clientX, y: event.clientY });
-    if (pointers.size === 1) {
-      const right = event.clientX - before.x;
-      const downward = event.clientY - before.y;
+    const right = event.clientX - before.x;
+    const downward = event.clientY - before.y;
+    if (pointers.size === 2) {
+      // Of two fingers one moves at a time: their middle goes half as far.
+      slide(right / 2, downward / 2);
+      if (spread() > 0 && spreadBefore > 0) rig.dolly(spreadBefore / spread(), performance.now());
+    } else if (pointers.size === 1 && moves) {
+      slide(right, downward);
+    } else if (pointers.size === 1) {
       rig.turn(-right * RADIANS_PER_PX, downward * RADIANS_PER_PX, performance.now());
-    } else if (pointers.size === 2 && spread() > 0 && spreadBefore > 0) {
-      rig.dolly(spreadBefore / spread(), performance.now());
     }
     onMove();
   };
 
   const up = (event: PointerEvent): void => {
     if (!pointers.delete(event.pointerId)) return;
-    const isClick = event.type === 'pointerup' && !dragged && pointers.size === 0;
+    const isClick = event.type === 'pointerup' && !dragged && !moves && pointers.size === 0;
     if (isClick) onClick(event.clientX, event.clientY);
   };
 
@@ -68,11 +88,15 @@ export function listenForGestures(
   };
 
   const key = (event: KeyboardEvent): void => {
-    if (event.altKey || event.ctrlKey || event.metaKey || !actOnKey(event.key, rig)) return;
+    if (event.altKey || event.ctrlKey || event.metaKey || !actOnKey(event.key, event.shiftKey, rig)) return;
     event.preventDefault();
     onMove();
   };
 
+  // The second button moves the eye.
+  const menu = (event: MouseEvent): void => event.preventDefault();
+
+  canvas.addEventListener('contextmenu', menu);
   canvas.addEventListener('pointerdown', down);
   canvas.addEventListener('pointermove', move);
   canvas.addEventListener('pointerup', up);
@@ -80,6 +104,7 @@ export function listenForGestures(
   canvas.addEventListener('wheel', wheel, { passive: false });
   wrapper.addEventListener('keydown', key);
   return () => {
+    canvas.removeEventListener('contextmenu', menu);
     canvas.removeEventListener('pointerdown', down);
     canvas.removeEventListener('pointermove', move);
     canvas.removeEventListener('pointerup', up);
@@ -89,29 +114,28 @@ export function listenForGestures(
   };
 }
 
-function actOnKey(key: string, rig: CameraRig): boolean {
-  const now = performance.now();
-  switch (key) {
-    case 'ArrowLeft':
-      rig.turn(-RADIANS_PER_KEY, 0, now);
-      return true;
-    case 'ArrowRight':
-      rig.turn(RADIANS_PER_KEY, 0, now);
-      return true;
-    case 'ArrowUp':
-      rig.turn(0, RADIANS_PER_KEY, now);
-      return true;
-    case 'ArrowDown':
-      rig.turn(0, -RADIANS_PER_KEY, now);
-      return true;
-    case '+':
-    case '=':
-      rig.dolly(DOLLY_PER_KEY, now);
-      return true;
-    case '-':
-      rig.dolly(1 / DOLLY_PER_KEY, now);
-      return true;
-    default:
-      return false;
-  }
+/** What a key does to the camera; with Shift, arrows walk. */
+const KEYS: Readonly<Record<string, (rig: CameraRig, now_ms: number) => void>> = {
+  ArrowLeft: (rig, now) => rig.turn(-RADIANS_PER_KEY, 0, now),
+  ArrowRight: (rig, now) => rig.turn(RADIANS_PER_KEY, 0, now),
+  ArrowUp: (rig, now) => rig.turn(0, RADIANS_PER_KEY, now),
+  ArrowDown: (rig, now) => rig.turn(0, -RADIANS_PER_KEY, now),
+  PageUp: (rig, now) => rig.lift(LIFT_PER_KEY_M, now),
+  PageDown: (rig, now) => rig.lift(-LIFT_PER_KEY_M, now),
+  '+': (rig, now) => rig.dolly(DOLLY_PER_KEY, now),
+  '=': (rig, now) => rig.dolly(DOLLY_PER_KEY, now),
+  '-': (rig, now) => rig.dolly(1 / DOLLY_PER_KEY, now),
+};
+
+const SHIFT_KEYS: typeof KEYS = {
+  ArrowLeft: (rig, now) => rig.walk(0, -STEP_PER_KEY_M, now),
+  ArrowRight: (rig, now) => rig.walk(0, STEP_PER_KEY_M, now),
+  ArrowUp: (rig, now) => rig.walk(STEP_PER_KEY_M, 0, now),
+  ArrowDown: (rig, now) => rig.walk(-STEP_PER_KEY_M, 0, now),
+};
+
+function actOnKey(key: string, shift: boolean, rig: CameraRig): boolean {
+  const act = (shift ? SHIFT_KEYS[key] : undefined) ?? KEYS[key];
+  act?.(rig, performance.now());
+  return act !== undefined;
 }

@@ -86,8 +86,10 @@ export class LookSlot {
       showFinish(material, bySurface.get(surface), look.groupWhites, patternOf, textures, this.#pieces[surface]);
     });
     this.props.forEach((material, i) => {
-      const { surface, pattern } = this.room.props[i]!;
-      showFinish(material, bySurface.get(surface), look.groupWhites, pattern ? patternOf : noPattern, textures);
+      const { surface, pattern, piece = 0 } = this.room.props[i]!;
+      // A prop is one piece: its vertices carry no number, which reads as the first.
+      const its = pattern ? patternOf : noPattern;
+      showFinish(material, bySurface.get(surface), look.groupWhites, its, textures, [piece]);
       updatePropColors(this.propGeometries[i]!, look.propColors[i]);
     });
     if (look.nodeColors !== this.#look?.nodeColors) updateNodeTexture(this.#nodes, look.nodeColors);

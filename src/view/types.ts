@@ -42,6 +42,8 @@ export interface PictureProps {
   readonly viewpoint: Viewpoint;
   /** Changes to re-fly to the viewpoint even when it is the same. */
   readonly viewpointVersion: number;
+  /** Grows when the eye is to be brought to the viewpoint's height without going back there. */
+  readonly heightVersion?: number;
   readonly reducedMotion: boolean;
   readonly sheen: boolean;
   /** Color, the gray of the same luminance, or lightness in ten steps; color where it is absent. */
@@ -61,6 +63,8 @@ export interface PictureProps {
   readonly card?: CardPaint | null;
   /** The place that is read belongs to the right half of a split picture. */
   readonly markIsRight?: boolean;
+  /** Where the eye stands after a hand or a key has moved it, m. */
+  readonly onEye?: (eye: Vec3) => void;
   readonly onPick?: (point: PickedPoint | null) => void;
   /** Is given a function that tells what lies under a point of the page (client px). */
   readonly picker?: RefObject<((clientX: number, clientY: number) => PickedPoint | null) | null>;

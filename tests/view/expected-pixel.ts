@@ -1,5 +1,6 @@
 import { DataUtils } from 'three';
 import type { AtlasLayout, Vec3 } from '../../src/engine/light/types';
+import { sampleBytes } from '../../src/engine/pattern/sample';
 import type { PatternTexture } from '../../src/engine/pattern/types';
 import type { Look, RoomLight, SurfaceLook } from '../../src/kitchen/look';
 import type { Room } from '../../src/kitchen/types';
@@ -31,7 +32,7 @@ export function expectedPixel(
   if (!place) return null;
   const { finish, direct, indirectAt, s, t } = place;
   const pattern = finish.pattern && s !== null ? look.patterns.get(finish.pattern)! : null;
-  const bytes = pattern && s !== null ? samplePattern(pattern, s, t) : [0, 0, 0, 128];
+  const bytes = pattern && s !== null ? bytesAt(pattern, s, t) : [0, 0, 0, 128];
   const weights = [255 - bytes[0]! - bytes[1]! - bytes[2]!, bytes[0]!, bytes[1]!, bytes[2]!].map((b) => b / 255);
   const gain = bytes[3]! / 128;
 
@@ -86,13 +87,14 @@ function placeOnFace(room: Room, light: RoomLight, look: Look, hit: RectHit): Li
       sampleBlock(light.directAtlas, hit.rect, hit.u, hit.v, (i) => map?.[i] ?? 0, 0),
     ),
     indirectAt: (component) => sampleBlock(light.nodeAtlas, hit.rect, hit.u, hit.v, halfAt, component * layer),
-    s: s0 + hit.u * su + hit.v * sv,
-    t: t0 + hit.u * tu + hit.v * tv,
+    s: s0 + hit.u * su + hit.v * sv + (finish.shifts?.[2 * face.piece] ?? 0),
+    t: t0 + hit.u * tu + hit.v * tv + (finish.shifts?.[2 * face.piece + 1] ?? 0),
   };
 }
 
 function placeOnProp(room: Room, light: RoomLight, look: Look, { prop, vertices, weights }: PropHit): LitPlace {
-  const { surface, pattern, positions } = room.light.props[prop]!;
+  const { surface, pattern, positions, piece = 0 } = room.light.props[prop]!;
+  const finish = look.surfaces.find((one) => one.surface === surface)!;
   /** `size` numbers a vertex, from `first` on. */
   const mean = (values: ArrayLike<number>, size: number, first = 0): number[] =>
     Array.from({ length: size }, (_, k) =>
@@ -101,11 +103,11 @@ function placeOnProp(room: Room, light: RoomLight, look: Look, { prop, vertices,
   const [s, t] = pattern ? mean(pattern, 2) : [null, 0];
   return {
     index: room.light.fine.length + prop,
-    finish: look.surfaces.find((one) => one.surface === surface)!,
+    finish,
     direct: light.propDirect.flatMap((map) => mean(map![prop]!, 4)),
     indirectAt: (component) => mean(look.propColors[prop]!, 3, component * positions.length),
-    s: s!,
-    t: t!,
+    s: s === null ? null : s! + (finish.shifts?.[2 * piece] ?? 0),
+    t: t! + (finish.shifts?.[2 * piece + 1] ?? 0),
   };
 }
 
@@ -133,6 +135,14 @@ function sampleBlock(
       (1 - g) * ((1 - f) * value(i, j, k) + f * value(i1, j, k)) +
       g * ((1 - f) * value(i, j1, k) + f * value(i1, j1, k)),
   );
+}
+
+/** A sheet by the definition below; what is laid in pieces, turned or mirrored by the engine's twin, which has tests of its own. */
+function bytesAt(pattern: PatternTexture, s: number, t: number): readonly number[] {
+  if (!pattern.pieces && !pattern.turn_deg && pattern.wrap !== 'mirror') return samplePattern(pattern, s, t);
+  const bytes = new Float64Array(4);
+  sampleBytes(pattern, s, t, bytes);
+  return [...bytes];
 }
 
 /** Bilinear at the finest level, repeating; s and t in metres. Bytes. */

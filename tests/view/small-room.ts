@@ -1,6 +1,7 @@
 import { skyLuminance } from '../../src/engine/daylight/sky-kinds';
 import type { AtlasLayout, FineRect, PropMesh, Rect, Vec3 } from '../../src/engine/light/types';
-import type { PatternTexture } from '../../src/engine/pattern/types';
+import { bakePattern } from '../../src/engine/pattern/bake';
+import type { PatternSpec, PatternTexture } from '../../src/engine/pattern/types';
 import type { SurfaceId } from '../../src/engine/surface';
 import type { Look, RoomLight, SurfaceLook } from '../../src/kitchen/look';
 import type { Room } from '../../src/kitchen/types';
@@ -214,8 +215,21 @@ function testPattern(size: number, period_m: number): PatternTexture {
   return { width: size, height: size, width_m: period_m, height_m: period_m, data };
 }
 
+/** The pattern of a look instead of the test pattern, and how far it is moved: (ds, dt) on the room's one piece, m. */
+export interface LaidPattern {
+  readonly spec: PatternSpec;
+  readonly shift?: readonly [number, number];
+}
+
 /** `tint` above 0 makes a second look that differs everywhere; `exposure` makes direct light as many times brighter. */
-export function smallLook(room: Room, light: RoomLight, tint = 0, gloss: readonly number[] = [], exposure = 1): Look {
+export function smallLook(
+  room: Room,
+  light: RoomLight,
+  tint = 0,
+  gloss: readonly number[] = [],
+  exposure = 1,
+  laid: LaidPattern | null = null,
+): Look {
   const { fine, props, lamps } = room.light;
   const base: readonly (readonly [number, number, number])[] = [
     [0.42, 0.3, 0.2],
@@ -240,11 +254,12 @@ export function smallLook(room: Room, light: RoomLight, tint = 0, gloss: readonl
     return {
       surface,
       finish: `finish-${surface}`,
-      groupColors: patterned ? groupColors : groupColors.slice(0, 1),
+      groupColors: patterned ? groupColors.slice(0, laid?.spec.shares.length) : groupColors.slice(0, 1),
       flat: flat as unknown as SurfaceLook['flat'],
       glossGu: gloss[surface] ?? 0,
       metal: surface === 6,
       pattern: patterned ? 'waves' : null,
+      shifts: patterned && laid?.shift ? Float32Array.from(laid.shift) : null,
     };
   });
   const layer = 4 * light.nodeAtlas.width * light.nodeAtlas.height;
@@ -267,7 +282,7 @@ export function smallLook(room: Room, light: RoomLight, tint = 0, gloss: readonl
         components.flatMap((c) => Array.from(perVertex(positions, (place) => indirectAt(place, c)))),
       );
     }),
-    patterns: new Map([['waves', testPattern(128, 0.9)]]),
+    patterns: new Map([['waves', laid ? bakePattern(laid.spec) : testPattern(128, 0.9)]]),
     lampColors: lamps.map(() => [30, 26, 20] as const),
     outside: {
       zenith: [30, 32, 35],

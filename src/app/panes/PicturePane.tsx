@@ -5,6 +5,7 @@ import type { Lamp, Option } from '../../model/project';
 import { FlatElevation } from '../../ui/elevation/FlatElevation';
 import { useMedia } from '../../ui/parts/use-media';
 import { AimCross } from '../../ui/picture/AimCross';
+import { ModeNotice } from '../../ui/picture/ModeNotice';
 import { PictureFoot } from '../../ui/picture/PictureFoot';
 import { PicturePlaceholder, PictureStage } from '../../ui/picture/PictureStage';
 import { SeenByNotice } from '../../ui/picture/SeenBy';
@@ -15,7 +16,10 @@ import type { PickedPoint } from '../../view/types';
 import { hasWebGl2 } from '../../view/webgl2';
 import { useApp, useAppState } from '../context';
 import { darknessOf } from '../dark-room';
-import { drawnScene, lookedFrom, sceneChanged, standChanged } from '../scene';
+import { atEyeHeight } from '../eye-height';
+import { chooseLight, holdLight, releaseLight } from '../light-hold';
+import { goTo } from '../look-from';
+import { drawnScene, sceneChanged, standChanged } from '../scene';
 import { halvesOf, isPictureOld, isSplitWanted, projectOf, shownOption, shownSetting } from '../state';
 import { useAim } from '../use-aim';
 import { useLampGroups } from '../use-lamp-groups';
@@ -51,15 +55,16 @@ export function PicturePane() {
       busy={isOld || !isRefined}
       isOld={isOld && room !== null}
       note={darkness ? PICTURE.dark[darkness] : standNote}
+      shown={<ShownNotice />}
       message={contextLost ? PICTURE.contextLost : hasWebGl2() ? null : PICTURE.noWebGl}
       halves={halves && [halves[0].name, halves[1].name]}
       foot={
         <PictureFoot
           viewpoints={hasWebGl2() ? (room?.viewpoints ?? []) : []}
           viewpoint={viewpoint?.id ?? ''}
-          onViewpoint={(id) => store.setState((before) => lookedFrom(before, id))}
+          onViewpoint={(id) => goTo(store, id)}
           scene={scene}
-          onScene={(next) => store.setState(sceneChanged(next))}
+          onScene={(next) => store.setState({ ...sceneChanged(next), movedEye: null })}
           stand={
             scene === 'stand'
               ? {
@@ -70,7 +75,9 @@ export function PicturePane() {
           }
           settings={settings}
           setting={setting}
-          onSetting={(id) => store.setState({ setting: id })}
+          onSetting={(id) => chooseLight(store, id)}
+          onHoldSetting={(id) => holdLight(store, id)}
+          onReleaseSetting={() => releaseLight(store)}
           groups={groups}
           lamps={lamps}
           onLamp={(light, continues) => actions.setLamp(light, continues)}
@@ -90,6 +97,23 @@ function useStandNote(): string | null {
   const arrangement = useAppState((state) => state.standChoice.arrangement);
   const reading = useAppState((state) => state.reading);
   return readings && standSentence(readings, arrangement, reading);
+}
+
+/** What is not as usual in the picture: gray, marks, another option or light for as long as it is held. */
+function ShownNotice() {
+  const { store } = useApp();
+  const shownAs = useAppState((state) => state.shownAs);
+  const marksClipped = useAppState((state) => state.marksClipped);
+  const held = useAppState((state) => (state.holding ? shownOption(state).name : null));
+  const heldLight = useAppState((state) => (state.heldLight === null ? null : shownSetting(state).name));
+  return (
+    <ModeNotice
+      shownAs={hasWebGl2() ? shownAs : 'color'}
+      marksClipped={hasWebGl2() && marksClipped}
+      held={held ?? heldLight}
+      onUsual={() => store.setState({ shownAs: 'color', marksClipped: false })}
+    />
+  );
 }
 
 /** The two options beside each other, or null while one alone is to be seen. */
@@ -131,9 +155,17 @@ function RoomPicture() {
   const heldCard = useAppState((state) => state.heldCard);
   const pressedRight = useRef(false);
   const picker = useRef<((clientX: number, clientY: number) => PickedPoint | null) | null>(null);
+  const eyes = useAppState((state) => state.eyes);
+  const heightVersion = useAppState((state) => state.heightVersion);
+  const shownAs = useAppState((state) => state.shownAs);
+  const marksClipped = useAppState((state) => state.marksClipped);
   const place = room?.viewpoints.find((one) => one.id === chosen);
   const isHalf = split !== null && scene === 'stand';
-  const viewpoint = useMemo(() => (place && isHalf ? seenInHalf(place) : place), [place, isHalf]);
+  const viewpoint = useMemo(() => {
+    if (!place) return undefined;
+    if (scene === 'stand') return isHalf ? seenInHalf(place) : place;
+    return atEyeHeight(eyes, place);
+  }, [place, isHalf, scene, eyes]);
   const outlined = useMemo(
     () => wanted.map((surface) => room?.surfaces.indexOf(surface) ?? -1).filter((index) => index >= 0),
     [wanted, room],
@@ -174,6 +206,9 @@ function RoomPicture() {
           beside={beside}
           viewpoint={viewpoint}
           viewpointVersion={viewpointVersion}
+          heightVersion={heightVersion}
+          mode={shownAs}
+          marksClipped={marksClipped}
           reducedMotion={reducedMotion}
           sheen={sheen}
           outlined={outlined}
@@ -182,6 +217,7 @@ function RoomPicture() {
           card={heldCard?.paint ?? null}
           markIsRight={split?.[1].id === option.id}
           picker={picker}
+          onEye={(movedEye) => store.setState({ movedEye })}
           onPick={(found) => onPick(found, pressedRight.current)}
           onContextLost={() => store.setState({ contextLost: true })}
           onContextRestored={() => store.setState({ contextLost: false })}

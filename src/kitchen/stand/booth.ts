@@ -10,17 +10,14 @@ interface LampPlace {
   readonly towards: 'x+' | 'y+' | 'z-';
 }
 
-/** Lamp faces lie this far before the shell, so that it need not be cut, m. */
-const BEFORE_M = 0.002;
-
 const onLeft = (y: readonly [number, number], z: readonly [number, number]): LampPlace => ({
-  min: [BEFORE_M, y[0], z[0]],
-  max: [BEFORE_M, y[1], z[1]],
+  min: [0, y[0], z[0]],
+  max: [0, y[1], z[1]],
   towards: 'x+',
 });
 const overhead = (x: readonly [number, number], y: readonly [number, number]): LampPlace => ({
-  min: [x[0], y[0], BOOTH.height - BEFORE_M],
-  max: [x[1], y[1], BOOTH.height - BEFORE_M],
+  min: [x[0], y[0], BOOTH.height],
+  max: [x[1], y[1], BOOTH.height],
   towards: 'z-',
 });
 
@@ -48,8 +45,8 @@ export const FILL_FACES: readonly LampPlace[] = CHIEF_FACES.map((_, group) => {
   const step = (FILL.to - FILL.from) / CHIEF_FACES.length;
   const low = FILL.from + FILLS_UPWARD.indexOf(group) * step;
   return {
-    min: [FILL.x[0], BEFORE_M, low],
-    max: [FILL.x[1], BEFORE_M, low + step - FILL.gap],
+    min: [FILL.x[0], 0, low],
+    max: [FILL.x[1], 0, low + step - FILL.gap],
     towards: 'y+',
   };
 });

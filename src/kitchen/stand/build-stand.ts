@@ -20,6 +20,9 @@ export interface Stand {
   readonly samples: readonly PlacedSample[];
 }
 
+/** Depth of a lamp's body, m. */
+const BODY_M = 0.01;
+
 const NO_PATTERN = { s0: 0, t0: 0, su: 0, tu: 0, sv: 0, tv: 0 } as const;
 
 /**
@@ -109,11 +112,11 @@ const faces = (): Rect[] =>
     return { surface: -1, origin: min, u: edges[0], v: edges[1] };
   });
 
-/** Between a lamp face and the shell it fills. */
+/** What stands in the shell where a lamp face is: there the shell is left out. */
 const lampBodies = (): Solid[] =>
   [...CHIEF_FACES, ...FILL_FACES].map(({ min, max, towards }) => {
     const [axis, from, to] =
-      towards === 'x+' ? [0, 0, max[0]] : towards === 'y+' ? [1, 0, max[1]] : [2, min[2], BOOTH.height];
+      towards === 'z-' ? [2, BOOTH.height - BODY_M, BOOTH.height] : [towards === 'x+' ? 0 : 1, 0, BODY_M];
     const at = (point: Vec3, value: number): Vec3 => point.map((x, k) => (k === axis ? value : x)) as unknown as Vec3;
     return { min: at(min, from), max: at(max, to) };
   });

@@ -51,6 +51,8 @@ export interface HeldReading {
   }[];
   /** Where the components lie; null for one plain color. */
   readonly pattern: KeyedPattern | null;
+  /** What runs along s in the pattern runs up the card: grain, on sheets of wood. */
+  readonly grainUp: boolean;
   readonly surface: SurfaceId;
   /** The chief component of the card, and the one the surface shows at the place. */
   readonly compared: readonly [held: ComponentRole, surface: ComponentRole];
@@ -126,6 +128,7 @@ export function readHeld(
     size_m: card.size_m,
     components,
     pattern: card.pattern,
+    grainUp: card.grainUp,
     surface: laid.surface,
     compared: [card.finish.components[own]!.role, surface.role],
     surface_lab_d65: [surfaceLab.l, surfaceLab.a, surfaceLab.b],
@@ -140,17 +143,19 @@ interface Card {
   readonly finish: LaidFinish;
   readonly size_m: readonly [number, number];
   readonly pattern: KeyedPattern | null;
+  readonly grainUp: boolean;
 }
 
 const AS_SAMPLE: Omit<Placement, 'finish'> = { state: 'open', laying: { layout: 'plain' } };
 
 function cardOf(project: Pick<Project, 'library'>, choice: HeldChoice): Card | null {
-  if (choice.kind === 'white') return { finish: laidWhite(choice.id), size_m: CARD_M, pattern: null };
+  if (choice.kind === 'white') return { finish: laidWhite(choice.id), size_m: CARD_M, pattern: null, grainUp: false };
   const finish = project.library.find(({ id }) => id === choice.id);
   const laid = finish && laidSample(project, choice.id);
   if (!finish || !laid?.ok) return null;
   const pattern = patternSpecFor(finish, { ...AS_SAMPLE, finish: finish.id }, laid.value);
-  return { finish: laid.value, size_m: sizeOf(finish), pattern };
+  const grainUp = finish.pattern.kind === 'grain' && !finish.piece_mm;
+  return { finish: laid.value, size_m: sizeOf(finish), pattern, grainUp };
 }
 
 const sizeOf = ({ piece_mm }: Finish): readonly [number, number] =>

@@ -3,6 +3,7 @@ import type { LampGroup } from '../../model/fixture';
 import type { Lamp, Setting } from '../../model/project';
 import { LampControl } from '../lamp/LampControl';
 import { FittingChoices } from '../parts/FittingChoices';
+import { useHold } from '../parts/use-hold';
 import { SceneSwitch, type SceneSwitchProps } from '../stand/SceneSwitch';
 import { StandControls, type StandControlsProps } from '../stand/StandControls';
 import { lightCaption } from '../words/daylight';
@@ -21,6 +22,9 @@ export interface PictureFootProps extends SceneSwitchProps {
   readonly settings: readonly Setting[];
   readonly setting: Setting;
   readonly onSetting: (id: string) => void;
+  /** Shows a setting for as long as it is pressed. */
+  readonly onHoldSetting: (id: string) => void;
+  readonly onReleaseSetting: () => void;
   /** The groups that have lamps in this room. */
   readonly groups: readonly LampGroup[];
   /** The project's own lamps. */
@@ -45,6 +49,10 @@ export function PictureFoot(props: PictureFootProps) {
   const { setting, panel, onPanel } = props;
   const names = settingNames(props.settings);
   const settings = props.settings.map(({ id, name }, i) => ({ id, name: names[i]!, fullName: name }));
+  const hold = useHold((pressed) => {
+    const radio = pressed.closest('.choice')?.querySelector('input');
+    if (radio) props.onHoldSetting(radio.value);
+  }, props.onReleaseSetting);
   const opener = (id: RoomPanelId, name: string) => (
     <button
       key={id}
@@ -75,7 +83,9 @@ export function PictureFoot(props: PictureFootProps) {
       )}
       <div className="foot-row foot-light">
         {opener('light', PICTURE.light)}
-        <FittingChoices label={PICTURE.setting} choices={settings} chosen={setting.id} onChoose={props.onSetting} />
+        <div className="foot-settings" title={PICTURE.settingHint} {...hold}>
+          <FittingChoices label={PICTURE.setting} choices={settings} chosen={setting.id} onChoose={props.onSetting} />
+        </div>
         {settings.length <= MOST_WITH_CAPTION && (
           <p className="foot-caption">
             {lightCaption(setting.daylight).map((part) => (

@@ -14,6 +14,8 @@ export interface PictureStageProps {
   readonly isOld: boolean;
   /** A sentence on the picture about what it shows; null for none. */
   readonly note: string | null;
+  /** What the picture shows that is not as usual. */
+  readonly shown: ReactNode;
   /** One line over the picture, such as a lost graphics context; null for none. */
   readonly message: string | null;
   /** Names over the left and right half while two options are side by side. */
@@ -25,7 +27,7 @@ export interface PictureStageProps {
 const PATIENCE_MS = 300;
 
 /** The neutral surround, the picture in it, and the two rows at its foot, which leave a tab while the hand rests. */
-export function PictureStage({ picture, busy, isOld, note, message, halves, foot }: PictureStageProps) {
+export function PictureStage({ picture, busy, isOld, note, shown, message, halves, foot }: PictureStageProps) {
   const { resting, wake } = useResting();
   const isWaiting = useLate(isOld, PATIENCE_MS);
   return (
@@ -44,6 +46,7 @@ export function PictureStage({ picture, busy, isOld, note, message, halves, foot
       <div className="stage-picture" aria-busy={busy}>
         {picture}
         <div className="stage-notes" role="status">
+          {shown}
           {note && <p className="stage-note">{note}</p>}
           {isWaiting && <p className="stage-note">{PICTURE.working}</p>}
         </div>

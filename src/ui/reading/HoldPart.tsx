@@ -49,7 +49,7 @@ export function HoldPart({ finishes, held, reading, onHold }: HoldPartProps) {
   const typed = text.trim().toLowerCase();
   const isUnknown = typed !== '' && !choices.some(({ name }) => name.toLowerCase().includes(typed));
   return (
-    <section className="reading-part" aria-label={HELD.title}>
+    <section className="hold-part" aria-label={HELD.title}>
       <h4>{HELD.title}</h4>
       <div className="hold">
         <label className="field">

@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'react';
+import { type ReactNode, useEffect, useRef } from 'react';
 import { tintWord } from '../../engine/judge/tint-words';
 import { ROLE_WORDS } from '../words/finishes';
 import { capital, decimal, integer, labText, listed, rgbText } from '../words/numbers';
@@ -14,10 +14,12 @@ interface PointPartProps {
   readonly picked: unknown;
   /** The finish has several parts, of which the point shows one. */
   readonly hasParts: boolean;
+  /** What can be done with the place, after its numbers. */
+  readonly children?: ReactNode;
 }
 
 /** The reading at the very point that was chosen in the picture. */
-export function PointPart({ point, picked, hasParts }: PointPartProps) {
+export function PointPart({ point, picked, hasParts, children }: PointPartProps) {
   const part = useRef<HTMLElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new place is to be seen, wherever the card was scrolled to
   useEffect(() => scrollIntoCard(part.current), [picked]);
@@ -54,6 +56,7 @@ export function PointPart({ point, picked, hasParts }: PointPartProps) {
           {rgbText(point.white_srgb8)}
         </dd>
       </dl>
+      {children}
       <h4>{READING.lightFrom}</h4>
       <LightBars parts={point.parts} />
     </section>

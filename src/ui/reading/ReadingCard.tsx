@@ -85,8 +85,11 @@ export function ReadingCard(props: ReadingCardProps) {
         </button>
       </div>
       <p>{surface.label}</p>
-      {props.point && <PointPart point={props.point} picked={props.picked} hasParts={surface.components.length > 1} />}
-      {props.point && <HoldPart {...props.hold} />}
+      {props.point && (
+        <PointPart point={props.point} picked={props.picked} hasParts={surface.components.length > 1}>
+          <HoldPart {...props.hold} />
+        </PointPart>
+      )}
       {props.onStand}
       {props.samplePaint && (
         <div className="reading-swatches">

@@ -8,6 +8,7 @@ export const PICTURE = {
   viewpoint: 'Viewpoint',
   light: 'Light',
   setting: 'Light setting',
+  settingHint: 'Press and hold one to see it for as long as you hold',
   lightOf: (setting: string) => `Light: ${setting}`,
   dimTitle: 'Brightness of each light',
   warm: 'turns warmer when dimmed',

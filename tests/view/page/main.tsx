@@ -3,7 +3,7 @@ import { createRoot } from 'react-dom/client';
 import { Picture } from '../../../src/view/Picture';
 import { type PictureSize, readPixels, renderPicture } from '../../../src/view/read-pixels';
 import type { PickedPoint, PictureProps } from '../../../src/view/types';
-import { smallLight, smallLook, smallRoom } from '../small-room';
+import { type LaidPattern, smallLight, smallLook, smallRoom } from '../small-room';
 
 // The page the picture tests drive: shows the small room and hands out its pixels.
 const room = smallRoom();
@@ -34,6 +34,11 @@ export interface LabChange {
   readonly mode?: PictureProps['mode'];
   readonly marksClipped?: boolean;
   readonly outlined?: readonly number[];
+  readonly mark?: PictureProps['mark'];
+  /** A card held at the mark; its colors as plain numbers, for they cross into the page as text. */
+  readonly card?: Omit<NonNullable<PictureProps['card']>, 'linear'> & { readonly linear: readonly number[] };
+  readonly markIsRight?: boolean;
+  readonly laid?: LaidPattern;
   readonly size?: readonly [width: number, height: number];
 }
 
@@ -90,9 +95,9 @@ const lab: Lab = {
     props = {
       ...props,
       look:
-        change.tint === undefined && !change.gloss
+        change.tint === undefined && !change.gloss && !change.laid
           ? props.look
-          : smallLook(room, light, change.tint ?? 0, change.gloss, change.exposure),
+          : smallLook(room, light, change.tint ?? 0, change.gloss, change.exposure, change.laid),
       beside:
         change.besideTint === undefined
           ? (props.beside ?? null)
@@ -110,6 +115,9 @@ const lab: Lab = {
       mode: change.mode ?? 'color',
       marksClipped: change.marksClipped ?? false,
       outlined: change.outlined ?? props.outlined,
+      mark: change.mark ?? props.mark ?? null,
+      card: change.card ? { ...change.card, linear: Float32Array.from(change.card.linear) } : (props.card ?? null),
+      markIsRight: change.markIsRight ?? props.markIsRight ?? false,
     };
     render();
     return settled();

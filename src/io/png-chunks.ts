@@ -1,0 +1,43 @@
+/** CRC-32 of PNG (specification, third edition, annex D; ISO/IEC 3309): polynomial 0xEDB88320, reflected. */
+const TABLE = Uint32Array.from({ length: 256 }, (_, n) => {
+  let c = n;
+  for (let k = 0; k < 8; k++) c = c & 1 ? 0xedb88320 ^ (c >>> 1) : c >>> 1;
+  return c;
+});
+
+/** CRC-32 of bytes, as an unsigned number. */
+export function crc32(bytes: Uint8Array): number {
+  let crc = 0xffffffff;
+  for (const byte of bytes) crc = TABLE[(crc ^ byte) & 0xff]! ^ (crc >>> 8);
+  return (crc ^ 0xffffffff) >>> 0;
+}
+
+/** A chunk: length, type (four letters), data, CRC of type and data. */
+export function pngChunk(type: string, data: Uint8Array): Uint8Array {
+  const chunk = new Uint8Array(12 + data.length);
+  const view = new DataView(chunk.buffer);
+  view.setUint32(0, data.length);
+  for (let i = 0; i < 4; i++) chunk[4 + i] = type.charCodeAt(i);
+  chunk.set(data, 8);
+  view.setUint32(8 + data.length, crc32(chunk.subarray(4, 8 + data.length)));
+  return chunk;
+}
+
+/** Four-byte unsigned numbers, the high byte first. */
+export function uint32s(...values: readonly number[]): Uint8Array {
+  const bytes = new Uint8Array(4 * values.length);
+  const view = new DataView(bytes.buffer);
+  values.forEach((value, i) => void view.setUint32(4 * i, value));
+  return bytes;
+}
+
+/** Parts one after the other. */
+export function joined(parts: readonly Uint8Array[]): Uint8Array<ArrayBuffer> {
+  const all = new Uint8Array(parts.reduce((sum, { length }) => sum + length, 0));
+  let at = 0;
+  for (const part of parts) {
+    all.set(part, at);
+    at += part.length;
+  }
+  return all;
+}

@@ -1,0 +1,73 @@
+import { useId } from 'react';
+import type { Problem } from '../../engine/result';
+import { Choices } from '../parts/Choices';
+import { NumberField } from '../room/NumberField';
+import { VIEW } from '../words/view';
+
+type EyesOf = keyof typeof VIEW.eyes;
+type Unit = keyof typeof VIEW.units;
+
+const MM_PER_INCH = 25.4;
+const STEP_MM = 10;
+
+export interface EyeFormProps {
+  readonly of: EyesOf;
+  readonly onOf: (of: EyesOf) => void;
+  readonly height_mm: number;
+  readonly least_mm: number;
+  readonly most_mm: number;
+  readonly onHeight: (height_mm: number) => void;
+  readonly unit: Unit;
+  readonly onUnit: (unit: Unit) => void;
+  /** A hand or a key has moved the eye from the place. */
+  readonly isMoved: boolean;
+  readonly onBack: () => void;
+}
+
+const EYES = (Object.keys(VIEW.eyes) as EyesOf[]).map((id) => ({ id, name: VIEW.eyes[id] }));
+const UNITS = (Object.keys(VIEW.units) as Unit[]).map((id) => ({ id, name: VIEW.units[id] }));
+
+/** How high the eye is: that of the place, or one's own standing or seated. */
+export function EyeForm(props: EyeFormProps) {
+  const { height_mm, least_mm, most_mm, unit, onHeight } = props;
+  const slider = useId();
+  const inUnit = (mm: number) => (unit === 'mm' ? mm : Math.round((10 * mm) / MM_PER_INCH) / 10);
+  const take = (value: number): readonly Problem[] => {
+    const mm = unit === 'mm' ? value : value * MM_PER_INCH;
+    if (mm >= least_mm - 0.5 && mm <= most_mm + 0.5) {
+      onHeight(mm);
+      return [];
+    }
+    const range = VIEW.heightRange(VIEW.height(least_mm, unit), VIEW.height(most_mm, unit));
+    return [{ code: 'eye-height', text: VIEW.noHeight, remedy: range }];
+  };
+  return (
+    <div className="view-part">
+      <Choices label={VIEW.eyesOf} choices={EYES} chosen={props.of} onChoose={props.onOf} />
+      <div className="eye-row">
+        <input
+          id={slider}
+          type="range"
+          className="range"
+          min={least_mm}
+          max={most_mm}
+          step={STEP_MM}
+          value={height_mm}
+          aria-label={VIEW.eye}
+          aria-valuetext={VIEW.height(height_mm, unit)}
+          onChange={({ target }) => onHeight(Number(target.value))}
+        />
+        <NumberField label={VIEW.eye} unit={VIEW.units[unit]} value={inUnit(height_mm)} onValue={take} basis={unit} />
+        <Choices label={VIEW.unit} choices={UNITS} chosen={unit} onChoose={props.onUnit} />
+      </div>
+      {props.isMoved && (
+        <div className="eye-moved small" role="status">
+          <p>{VIEW.moved(VIEW.height(height_mm, unit))}</p>
+          <button type="button" className="button button-outlined" onClick={props.onBack}>
+            {VIEW.back}
+          </button>
+        </div>
+      )}
+    </div>
+  );
+}
