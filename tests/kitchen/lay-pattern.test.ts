@@ -5,9 +5,10 @@ import type { PatternSpec } from '../../src/engine/pattern/types';
 import type { SurfaceId } from '../../src/engine/surface';
 import { buildRoom } from '../../src/kitchen/build-room';
 import { centred, pieceShifts, placeOnPattern } from '../../src/kitchen/study/lay-pattern';
-import type { Kitchen, Laying } from '../../src/model/project';
+import type { Kitchen } from '../../src/model/kitchen';
+import type { Laying } from '../../src/model/project';
 
-const { light } = buildRoom(scene as Kitchen);
+const { light } = buildRoom(scene as unknown as Kitchen);
 
 const TILE: PatternSpec = {
   pattern: { kind: 'plain' },
