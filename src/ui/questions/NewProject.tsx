@@ -15,6 +15,7 @@ import { LampsQuestion } from './LampsQuestion';
 import { RoomQuestion } from './RoomQuestion';
 import { StaysQuestion } from './StaysQuestion';
 import { UsersQuestion } from './UsersQuestion';
+import '../room/room-panel.css';
 import './questions.css';
 
 export interface NewProjectProps {

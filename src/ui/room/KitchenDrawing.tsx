@@ -8,7 +8,7 @@ import { Choices } from '../parts/Choices';
 import { KITCHEN } from '../words/kitchen';
 import { ClearanceOnPlan } from './ClearanceOnPlan';
 import { DimensionLines } from './DimensionLines';
-import { planDimensions, planMargin } from './dimensions';
+import { planDimensions, planMargins } from './dimensions';
 import { ElevationView } from './ElevationView';
 import { inUnit, type LengthUnit } from './length-text';
 import { MoveHandles, type Projection } from './MoveHandles';
@@ -65,15 +65,18 @@ export function KitchenDrawing(props: KitchenDrawingProps) {
           drawing={drawing}
           openings={kitchen.openings}
           eye={props.eye}
-          margin={planMargin(letter, WALL_MM)}
+          margin={planMargins(rows, letter, WALL_MM)}
         >
-          <DimensionLines
-            dimensions={planDimensions(kitchen, rows, letter, WALL_MM)}
-            unit={unit}
-            letter={letter}
-            mayTurn={false}
-          />
-          {props.pointed && <ClearanceOnPlan hint={props.pointed} depth={depth} unit={unit} letter={letter} />}
+          {props.pointed ? (
+            <ClearanceOnPlan hint={props.pointed} depth={depth} unit={unit} letter={letter} />
+          ) : (
+            <DimensionLines
+              dimensions={planDimensions(kitchen, rows, letter, WALL_MM)}
+              unit={unit}
+              letter={letter}
+              mayTurn={false}
+            />
+          )}
           <MoveHandles {...move} parts={parts} projection={planProjection(depth)} hold={HOLD * size} />
         </PlanView>
       ) : (

@@ -1,6 +1,7 @@
 import { useId } from 'react';
 import type { LayoutId } from '../../model/new-kitchen/layout-drafts';
 import { KITCHEN } from '../words/kitchen';
+import './layout-choice.css';
 
 interface LayoutChoiceProps {
   /** Null: the kitchen is none of them. */

@@ -5,6 +5,7 @@ import { useDrag } from '../picture/use-drag';
 import { KITCHEN } from '../words/kitchen';
 import { problemAtField } from './field-problem';
 import { inUnit, type LengthUnit, lengthText, lengthWords, MM_PER_INCH, parseLength } from './length-text';
+import './length-field.css';
 
 interface LengthFieldProps {
   readonly label: string;

@@ -9,13 +9,20 @@ export interface PlanEye {
   readonly target: readonly [x: number, y: number];
 }
 
+export interface PlanMargins {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
 interface PlanViewProps {
   readonly label: string;
   readonly drawing: PlanDrawing;
   readonly openings: readonly Opening[];
   readonly eye: PlanEye | null;
-  /** Free space round the room, mm. */
-  readonly margin: number;
+  /** Free space round the room, the same on all sides or each its own, mm. */
+  readonly margin: number | PlanMargins;
   readonly chosenWindow?: string | null;
   readonly onWindow?: (id: string) => void;
   readonly chosenFixture?: string | null;
@@ -32,13 +39,15 @@ export function PlanView(props: PlanViewProps) {
   const { drawing, openings, eye, margin, chosenWindow, onWindow } = props;
   const { width_mm: width, depth_mm: depth, door } = drawing;
   const room = { width, depth };
+  const { left, top, right, bottom } =
+    typeof margin === 'number' ? { left: margin, top: margin, right: margin, bottom: margin } : margin;
   return (
     // biome-ignore lint/a11y/useSemanticElements: a drawing that holds controls is a group of them
     <svg
       className="plan"
       role="group"
       aria-label={props.label}
-      viewBox={`${-margin} ${-margin} ${width + 2 * margin} ${depth + 2 * margin}`}
+      viewBox={`${-left} ${-top} ${left + width + right} ${top + depth + bottom}`}
     >
       <path
         className="plan-wall"

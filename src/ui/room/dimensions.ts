@@ -1,6 +1,7 @@
 import type { Kitchen } from '../../model/kitchen';
 import type { Rows, RunRows } from '../../model/layout/types';
 import { type LengthUnit, lengthText } from './length-text';
+import type { PlanMargins } from './PlanView';
 
 /** A dimension of a drawing: between two points of it, mm, x to the right and y down. */
 export interface Dimension {
@@ -59,29 +60,48 @@ export function planDimensions(
   const { width, depth } = room;
   const near = wall + FIRST_LINE * letter;
   const far = near + LINE_APART * letter;
-  const along = rows.runs.flatMap((run) => {
+  const parted = rows.runs.filter((run) => isParted(run, run.wall === 'back' ? width : depth));
+  const along = parted.flatMap((run) => {
     const marks = blockMarks(run);
     const down = marks.map((mark) => depth - mark);
     if (run.wall === 'back') return chainAlongX(marks, -near, 'before');
     return run.wall === 'left' ? chainAlongY(down, -near, 'before') : chainAlongY(down, width + near, 'after');
   });
-  const has = (wall: 'left' | 'back') => rows.runs.some((run) => run.wall === wall);
+  const has = (wall: RunRows['wall']) => parted.some((run) => run.wall === wall);
   return [
     ...along,
     ...chainAlongX([0, width], -(has('back') ? far : near), 'before'),
     ...chainAlongY([0, depth], -(has('left') ? far : near), 'before'),
     ...(island
       ? [
-          ...chainAlongX([island.x, island.x + island.width], depth - island.y - 0.35 * island.depth, 'before'),
-          ...chainAlongY([depth - island.y - island.depth, depth - island.y], island.x + 0.92 * island.width, 'before'),
+          ...chainAlongX([island.x, island.x + island.width], depth - island.y + FIRST_LINE * letter, 'after'),
+          ...chainAlongY(
+            [depth - island.y - island.depth, depth - island.y],
+            // Beside the end that is free.
+            island.joined === 'right' ? island.x - FIRST_LINE * letter : island.x + island.width + FIRST_LINE * letter,
+            island.joined === 'right' ? 'before' : 'after',
+          ),
         ]
       : []),
   ];
 }
 
 /** Free space a plan needs round the room for its dimensions, mm. */
-export const planMargin = (letter: number, wall: number): number =>
-  wall + (FIRST_LINE + LINE_APART + GAP + 1.2) * letter;
+export function planMargins(rows: Rows, letter: number, wall: number): PlanMargins {
+  const one = wall + (FIRST_LINE + GAP + 1.2) * letter;
+  const two = one + LINE_APART * letter;
+  const has = (side: RunRows['wall']) => rows.runs.some((run) => run.wall === side);
+  return {
+    left: has('left') ? two : one,
+    top: has('back') ? two : one,
+    right: has('right') ? one : wall + 0.4 * letter,
+    bottom: wall + 0.4 * letter,
+  };
+}
+
+/** Whether a run says more than the length of its wall. */
+const isParted = (run: RunRows, length: number): boolean =>
+  run.tall.length > 0 || run.counter.from > 0.5 || run.counter.to < length - 0.5;
 
 const blockMarks = (run: RunRows): readonly number[] =>
   [run.counter, ...run.tall].flatMap(({ from, to }) => [from, to]);

@@ -47,6 +47,7 @@ const LEGS = ['fridge to sink', 'sink to cooktop', 'cooktop to fridge'] as const
 export function clearanceWords(hint: ClearanceHint, kitchen: Kitchen, nth: number, figures: Figures): string {
   const { measured, wanted } = figures;
   const least = `${wanted} or more`;
+  const there = hint.measured_mm > 0 ? `There are ${measured} of counter` : 'There is no counter';
   switch (hint.code) {
     case 'work-aisle':
       return `The aisle between ${betweenWords(hint.at[0], kitchen)} is ${measured}; ${least} is recommended for one cook.`;
@@ -63,15 +64,15 @@ export function clearanceWords(hint: ClearanceHint, kitchen: Kitchen, nth: numbe
     case 'seat-width':
       return `Each seat has ${measured} of counter; ${least} is recommended.`;
     case 'knee-depth':
-      return `There are ${measured} for knees under the counter; ${least} is recommended at its height.`;
+      return `Knees have ${measured} under the counter; ${least} is recommended at its height.`;
     case 'stone-overhang':
       return `The counter reaches ${measured} over the seats; stone of its thickness should reach ${wanted} at most without support.`;
     case 'landing-fridge':
-      return `There are ${measured} of counter beside or across from the fridge; ${least} is recommended.`;
+      return `${there} beside or across from the fridge; ${least} is recommended.`;
     case 'landing-cooktop':
-      return `On the ${nth === 0 ? 'shorter' : 'longer'} side of the cooktop there are ${measured} of counter; ${least} is recommended.`;
+      return `On the ${nth === 0 ? 'shorter' : 'longer'} side of the cooktop ${there.toLowerCase()}; ${least} is recommended.`;
     case 'landing-sink':
-      return `On the ${nth === 0 ? 'shorter' : 'longer'} side of the sink there are ${measured} of counter; ${least} is recommended.`;
+      return `On the ${nth === 0 ? 'shorter' : 'longer'} side of the sink ${there.toLowerCase()}; ${least} is recommended.`;
     case 'prep-counter':
       return `The counter beside the sink is ${measured} long; ${least} in one piece is recommended to prepare food.`;
     case 'counter-frontage':
