@@ -1,6 +1,7 @@
 import type { ClearanceHint, ClearanceSource, Stretch } from '../../model/clearances/types';
 import type { Kitchen } from '../../model/kitchen';
 import type { UserNeed } from '../../model/project';
+import { capital } from './numbers';
 
 /** Words round what planners recommend. */
 export const CLEARANCES = {
@@ -47,7 +48,7 @@ const LEGS = ['fridge to sink', 'sink to cooktop', 'cooktop to fridge'] as const
 export function clearanceWords(hint: ClearanceHint, kitchen: Kitchen, nth: number, figures: Figures): string {
   const { measured, wanted } = figures;
   const least = `${wanted} or more`;
-  const there = hint.measured_mm > 0 ? `There are ${measured} of counter` : 'There is no counter';
+  const there = hint.measured_mm > 0 ? `there are ${measured} of counter` : 'there is no counter';
   switch (hint.code) {
     case 'work-aisle':
       return `The aisle between ${betweenWords(hint.at[0], kitchen)} is ${measured}; ${least} is recommended for one cook.`;
@@ -68,11 +69,11 @@ export function clearanceWords(hint: ClearanceHint, kitchen: Kitchen, nth: numbe
     case 'stone-overhang':
       return `The counter reaches ${measured} over the seats; stone of its thickness should reach ${wanted} at most without support.`;
     case 'landing-fridge':
-      return `${there} beside or across from the fridge; ${least} is recommended.`;
+      return `${capital(there)} beside or across from the fridge; ${least} is recommended.`;
     case 'landing-cooktop':
-      return `On the ${nth === 0 ? 'shorter' : 'longer'} side of the cooktop ${there.toLowerCase()}; ${least} is recommended.`;
+      return `On the ${nth === 0 ? 'shorter' : 'longer'} side of the cooktop ${there}; ${least} is recommended.`;
     case 'landing-sink':
-      return `On the ${nth === 0 ? 'shorter' : 'longer'} side of the sink ${there.toLowerCase()}; ${least} is recommended.`;
+      return `On the ${nth === 0 ? 'shorter' : 'longer'} side of the sink ${there}; ${least} is recommended.`;
     case 'prep-counter':
       return `The counter beside the sink is ${measured} long; ${least} in one piece is recommended to prepare food.`;
     case 'counter-frontage':

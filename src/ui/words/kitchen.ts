@@ -141,7 +141,7 @@ export const KITCHEN = {
     Sink['fit'],
     string
   >,
-  tap: 'Tap',
+  tap: 'Faucet',
   taps: { arch: 'Arch', straight: 'Straight' } satisfies Record<Sink['tap'], string>,
   cooktopWidth: 'Cooktop width',
   cooktopKind: 'Kind',
