@@ -88,7 +88,7 @@ const locate = {
 };
 
 /** 32-bit hash of a piece's two numbers; the shader has the same. */
-export function hashPiece(i: number, j: number, seed: number): number {
+function hashPiece(i: number, j: number, seed: number): number {
   let h = Math.imul(i, 0x27d4eb2d) ^ Math.imul(j, 0x165667b1) ^ seed;
   h = Math.imul(h ^ (h >>> 15), 0x85ebca6b);
   h = Math.imul(h ^ (h >>> 13), 0xc2b2ae35);

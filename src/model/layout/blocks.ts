@@ -14,7 +14,7 @@ export interface Block {
 }
 
 /** Open shelves: how deep, and how much of the wall units' height they take, from below, mm (common practice, no source). */
-export const SHELF = { depth: 250, height: 350 } as const;
+const SHELF = { depth: 250, height: 350 } as const;
 
 /** The boxes of a kitchen whose rows are planned; the counters with all that is below them. */
 export function kitchenBlocks(kitchen: Kitchen, rows: Rows): readonly Block[] {

@@ -32,12 +32,6 @@ export interface NewProjectProps {
   readonly onClose: () => void;
 }
 
-/** What a question works with: the answers so far, and what it changes of them. */
-export interface QuestionProps {
-  readonly answers: Answers;
-  readonly onAnswers: (answers: Answers) => void;
-}
-
 const roomTooSmall = (layout: LayoutId): Problem => ({
   code: 'does-not-fit',
   text: KITCHEN.layoutTooLarge(KITCHEN.layouts[layout]),
