@@ -12,6 +12,7 @@ import { problemWords } from '../words/problems';
 import { QUESTIONS } from '../words/questions';
 import { BearingQuestion } from './BearingQuestion';
 import { LampsQuestion } from './LampsQuestion';
+import type { QuestionProps } from './question-props';
 import { RoomQuestion } from './RoomQuestion';
 import { StaysQuestion } from './StaysQuestion';
 import { UsersQuestion } from './UsersQuestion';
