@@ -41,7 +41,7 @@ export function LayingForm({ finish, surface, laying, grouts, onLaying }: Laying
         <fieldset className="field laying-layouts">
           <legend className="label">{LAYING.layout}</legend>
           {layouts.map((layout) => (
-            <label key={layout} className="laying-layout">
+            <label key={layout} className="check">
               <input
                 type="radio"
                 name={group}

@@ -1,5 +1,17 @@
 import type { Layout } from '../../engine/pattern/types';
 
+/** Level and upright pieces of length l and width w, as many as cover the drawing. */
+function herringbone(l: number, w: number): string {
+  const path: string[] = [];
+  for (let m = -3; m <= 3; m++) {
+    for (let k = -6; k <= 10; k++) {
+      const [x, y] = [k * w + m * l, k * w - m * l];
+      path.push(`M${x} ${y}h${l}v${w}h${-l}z`, `M${x + l} ${y + w - l}h${w}v${l}h${-w}z`);
+    }
+  }
+  return path.join('');
+}
+
 /** Joints of each layout on 28 x 20, as a small drawing. */
 const JOINTS: { readonly [L in Layout]: string } = {
   plain: '',
@@ -8,7 +20,7 @@ const JOINTS: { readonly [L in Layout]: string } = {
   'stack-upright': 'M0 10h28M5.5 0v20M11 0v20M16.5 0v20M22 0v20',
   'running-bond': 'M0 7h28M0 13.5h28M14 0v7M7 7v6.5M21 7v6.5M14 13.5v6.5',
   'third-offset': 'M0 7h28M0 13.5h28M6 0v7M20 0v7M10.7 7v6.5M24.7 7v6.5M1.4 13.5v6.5M15.4 13.5v6.5',
-  herringbone: 'M0 5l5 5 10-10M5 10l10 10M10 5l10 10 8-8M15 0l13 13M0 15l5 5M20 15l-5 5M25 0l3 3M25 20l3-3',
+  herringbone: herringbone(10, 5),
   hexagon:
     'M7 1l6 3.5v7L7 15l-6-3.5v-7zM19 1l6 3.5v7L19 15l-6-3.5v-7zM13 11.5l6 3.5v5M13 11.5L7 15v5M7 15l-6-3.5M19 15l6-3.5',
 };

@@ -87,7 +87,7 @@ export function createSamplePaints({ fetchLaying, bake }: SampleMakers): SampleP
     if (baking.has(key)) return;
     baking.add(key);
     const texture = await bake(spec);
-    crops.set(key, cropTexture(texture, CROP_M.width, CROP_M.height));
+    crops.set(key, cropOf(texture));
     baking.delete(key);
     for (const oldest of crops.keys()) {
       if (crops.size <= MOST_CROPS) break;
@@ -123,12 +123,23 @@ export function createSamplePaints({ fetchLaying, bake }: SampleMakers): SampleP
       return once(key, texture, () => ({ colors: labs.map(swatchColor), texture, glossGu: finish.gloss_gu }));
     },
     setLaid: (patterns) => {
-      laid = patterns;
+      const before = laid;
+      laid = new Map([...patterns].map(([key, texture]) => [key, cropOf(texture)]));
+      if (before.size === laid.size && [...laid].every(([key, crop]) => before.get(key) === crop)) return;
       const kept = new Set([...laid.values(), ...crops.values()]);
       for (const [key, { texture }] of paints) if (texture && !kept.has(texture)) paints.delete(key);
       tell();
     },
   };
+}
+
+const cropped = new WeakMap<PatternTexture, PatternTexture>();
+
+/** The part of a pattern that samples show, cut once. */
+function cropOf(texture: PatternTexture): PatternTexture {
+  const crop = cropped.get(texture) ?? cropTexture(texture, CROP_M.width, CROP_M.height);
+  cropped.set(texture, crop);
+  return crop;
 }
 
 const firstPaints = new WeakMap<Finish, SwatchPaint>();
