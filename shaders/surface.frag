@@ -156,7 +156,11 @@ void main() {
 #else
     float width = cone;
 #endif
-    vec3 mirrored = mirroredLight(vWorld, reflect(-toEye, normal), width);
+#ifdef PROP
+    vec3 mirrored = cubeLight(vWorld, reflect(-toEye, normal), width);
+#else
+    vec3 mirrored = mirroredLight(vWorld, reflect(-toEye, normal), normal, width);
+#endif
     color = bodyAndMirror(color, mirrored, max(dot(normal, toEye), 0.0));
   }
 #endif

@@ -37,7 +37,7 @@ float skylineElevation(float azimuth) {
 vec3 shouldered(vec3 color) {
   float peak = max(color.r, max(color.g, color.b));
   if (peak <= 0.0) return vec3(0.0);
-  float shown = peak <= 1.0 ? 0.72 * peak : 0.72 + 0.28 * min(1.0, log(peak) / log(80.0));
+  float shown = peak <= 1.0 ? 0.55 * peak : 0.55 + 0.45 * min(1.0, log(peak) / log(80.0));
   return color * (shown / peak);
 }
 
@@ -83,9 +83,9 @@ vec3 outdoors(vec3 direction) {
     sky += vec3(60.0) * (smoothstep(0.99998, 0.99999, cosine) + 0.06 * smoothstep(0.9985, 1.0, cosine));
   }
   float skyline = skylineElevation(atan(direction.y, direction.x));
-  vec3 land = mix(horizon, ground, smoothstep(0.0, -0.35, sine) * 0.75 + 0.25);
+  vec3 land = mix(horizon, ground, smoothstep(0.0, -0.35, sine) * 0.6 + 0.4);
   // Trees and houses: about as bright as the ground, with some haze before them.
-  vec3 silhouette = mix(horizon, ground * 0.75, 0.72 - 1.2 * max(sine, 0.0));
+  vec3 silhouette = mix(horizon, ground * 0.7, 0.88 - 1.2 * max(sine, 0.0));
   vec3 below = mix(land, silhouette, smoothstep(-0.012, 0.0, sine));
   vec3 open = mix(below, sky, smoothstep(skyline - 0.006, skyline + 0.006, sine));
   if (vWallTangent <= 0.0) return open;
@@ -113,7 +113,7 @@ void main() {
       float cosine = max(dot(normal, -direction), 0.0);
       // Two faces of clear glass.
       float reflectance = min(1.0, 2.0 * (0.04 + 0.96 * pow(1.0 - cosine, 5.0)));
-      color = color * (1.0 - reflectance) + reflectance * mirroredLight(vWorld, reflect(direction, normal), 0.0);
+      color = color * (1.0 - reflectance) + reflectance * mirroredLight(vWorld, reflect(direction, normal), normal, 0.0);
     }
   }
   fragColor = displayed(color, exposed);

@@ -1,5 +1,6 @@
 import type { WebGLRenderer } from 'three';
 import type { Pose } from './camera-rig';
+import { drawPlanes } from './draw-planes';
 import type { FrameParts } from './frame-parts';
 import { captureRoom } from './mirror-cube';
 import { MotionQuality } from './motion-quality';
@@ -81,16 +82,18 @@ function drawHalves(parts: FrameParts, pose: Pose, width: number, height: number
   halves.forEach((half, i) => {
     const left = Math.round((width * i) / halves.length);
     const halfWidth = Math.round((width * (i + 1)) / halves.length) - left;
+    placeCamera(camera, pose, halfWidth / height);
+    for (const other of halves) other.group.visible = other === half;
+    drawPlanes(parts, half, { left, bottom: 0, width: halfWidth, height });
     if (sharp) {
       sharp.target.viewport.set(left, 0, halfWidth, height);
       sharp.target.scissor.set(left, 0, halfWidth, height);
       sharp.target.scissorTest = isSplit;
       renderer.setRenderTarget(sharp.target);
     } else {
+      renderer.setRenderTarget(null);
       setCanvasArea(renderer, left, halfWidth, height, isSplit);
     }
-    placeCamera(camera, pose, halfWidth / height);
-    for (const other of halves) other.group.visible = other === half;
     renderer.render(scene, camera);
     const area = { left, width: halfWidth, height };
     parts.outline?.draw(renderer, camera, { width, height }, area, sharp?.target ?? null);

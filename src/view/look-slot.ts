@@ -13,11 +13,14 @@ import { piecesOf } from '../kitchen/study/lay-pattern';
 import { createFinishMaterial, showFinish } from './finish-material';
 import { createNodeTexture, type LightTexels, updateNodeTexture } from './light-textures';
 import { createMirrorCube } from './mirror-cube';
+import { mirrorFaces } from './mirror-planes';
 import { outsideUniforms, showOutside } from './outside';
 import type { PatternTextures } from './pattern-textures';
+import { PlaneMirrors } from './plane-mirrors';
 import { propGeometry, updatePropColors, updatePropLight } from './prop-geometry';
 import { LAMP_SHADERS, WINDOW_SHADERS } from './shader-sources';
 import type { SharedUniforms } from './shared-uniforms';
+import { sheenOfLook } from './sheen';
 
 /** Of props that do not say where they lie on a pattern. */
 const noPattern = (): undefined => undefined;
@@ -34,6 +37,8 @@ export class LookSlot {
   readonly windows: RawShaderMaterial;
   readonly cube: WebGLCubeRenderTarget = createMirrorCube();
   readonly mirror: { value: CubeTexture | null } = { value: this.cube.texture };
+  /** Polished planes in sight. */
+  readonly planes = new PlaneMirrors();
   /** The captured room no longer fits what is shown. */
   cubeIsStale = true;
   readonly #nodes: DataArrayTexture;
@@ -48,7 +53,7 @@ export class LookSlot {
     texels: LightTexels,
   ) {
     this.#nodes = createNodeTexture(light.nodeAtlas, texels);
-    const uniforms = { ...shared, nodeAtlas: { value: this.#nodes }, mirrorCube: this.mirror };
+    const uniforms = { ...shared, nodeAtlas: { value: this.#nodes }, mirrorCube: this.mirror, ...this.planes.uniforms };
     this.#pieces = room.surfaces.map((_, surface) => piecesOf(room.fine.filter((rect) => rect.surface === surface)));
     this.surfaces = room.surfaces.map(() => createFinishMaterial('surface', uniforms));
     this.props = room.props.map(() => createFinishMaterial('prop', uniforms));
@@ -98,6 +103,8 @@ export class LookSlot {
       lampColors.set(color, 3 * i);
     });
     showOutside(this.windows, look.outside);
+    // By day a pane's own mirror drowns in what is seen through it.
+    this.planes.setFaces(mirrorFaces(this.room, clearMirrors(look), look.outside === null));
     this.#look = look;
     this.cubeIsStale = true;
   }
@@ -112,5 +119,20 @@ export class LookSlot {
     for (const geometry of this.propGeometries) geometry.dispose();
     this.#nodes.dispose();
     this.cube.dispose();
+    this.planes.dispose();
   }
 }
+
+/** A rougher finish blurs what it mirrors so far that the room's cube will do: half angle of the lobe, rad. */
+const CLEAR_CONE = 0.06;
+
+/** Surfaces whose faces mirror clearly enough for things to be told apart in them. */
+const clearMirrors = ({ surfaces }: Look): ReadonlySet<number> =>
+  new Set(
+    surfaces
+      .filter((surface) => {
+        const sheen = sheenOfLook(surface);
+        return sheen !== null && sheen.cone < CLEAR_CONE;
+      })
+      .map(({ surface }) => surface),
+  );

@@ -1,5 +1,6 @@
 import { NearestFilter, type WebGLRenderer, WebGLRenderTarget } from 'three';
 import type { Pose } from './camera-rig';
+import { drawPlanes } from './draw-planes';
 import type { FrameParts } from './frame-parts';
 import { type Crop, placeCamera } from './place-camera';
 import { SHARP_SAMPLES } from './sharp-target';
@@ -86,6 +87,8 @@ function drawTile(
   };
   placeCamera(camera, pose, across / height, crop);
   shared.hatchPlace.value.set(left, bottom, pixelRatio);
+  const shown = parts.halves.find(({ group }) => group.visible)!;
+  drawPlanes(parts, shown, { left: 0, bottom: 0, ...size });
   renderer.setRenderTarget(target);
   renderer.render(scene, camera);
   if (marks) parts.outline?.draw(renderer, camera, size, { left: 0, ...size }, target, { left, bottom, pixelRatio });

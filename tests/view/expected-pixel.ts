@@ -14,6 +14,8 @@ export interface ExpectedPixel {
   /** The largest channel before and after its place is darkened; display white is 1. */
   readonly exposed: number;
   readonly shown: number;
+  /** Exposed linear sRGB before its place is darkened. */
+  readonly linear: readonly [number, number, number];
   /** Place on the pattern, texels; null on plain faces. */
   readonly texel: readonly [number, number] | null;
 }
@@ -54,6 +56,7 @@ export function expectedPixel(
   const faded = (peak - 1) / (peak + 2);
   return {
     rect: place.index,
+    linear: color as [number, number, number],
     exposed: Math.max(...color),
     shown,
     rgb: positive.map((v) => 255 * srgbEncoded((v / peak) * (1 - faded) + faded)) as [number, number, number],
