@@ -37,7 +37,7 @@ float skylineElevation(float azimuth) {
 vec3 shouldered(vec3 color) {
   float peak = max(color.r, max(color.g, color.b));
   if (peak <= 0.0) return vec3(0.0);
-  float shown = peak <= 1.0 ? 0.55 * peak : 0.55 + 0.45 * min(1.0, log(peak) / log(80.0));
+  float shown = peak <= 1.0 ? 0.65 * peak : 0.65 + 0.35 * min(1.0, log(peak) / log(30.0));
   return color * (shown / peak);
 }
 
