@@ -21,7 +21,7 @@ export function addTallUnits(parts: Assembly, plan: Plan): void {
 }
 
 /** The carcasses of a block, between its side panels. */
-export function tallCarcass({ from, to, panels }: TallBlock): Extent['a'] {
+function tallCarcass({ from, to, panels }: TallBlock): Extent['a'] {
   const low = panels.filter((panel) => panel.from === from).map((panel) => panel.to);
   const high = panels.filter((panel) => panel.to === to).map((panel) => panel.from);
   return [Math.max(from, ...low), Math.min(to, ...high)];
