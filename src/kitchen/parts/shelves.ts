@@ -1,10 +1,16 @@
+import { SHELF } from '../../model/layout/measures';
 import type { Plan } from '../plan/types';
 import type { Assembly } from './assembly';
 import { grained } from './pattern-coordinates';
 import { boxAt, type Extent, type Side, wallSide } from './side';
 
-/** Two boards one over the other: how far they reach into the room, thickness, distance, clear of what is beside them, m. Common practice, no source. */
-const BOARD = { depth: 0.26, thickness: 0.024, apart: 0.34, beside: 0.02 };
+/** Two boards one over the other: how far they reach into the room, thickness, distance, clear of what is beside them, m. */
+const BOARD = {
+  depth: SHELF.depth / 1000,
+  thickness: SHELF.thickness / 1000,
+  apart: SHELF.apart / 1000,
+  beside: SHELF.beside / 1000,
+};
 
 /** A board in its place along its wall. */
 export interface Board {

@@ -99,6 +99,6 @@ const acrossY = (x: number, from: number, to: number): Stretch => ({ from: [x, f
 
 const passage = (kind: Passage['kind'], at: Stretch): Passage => ({ kind, width_mm: lengthOf(at), at });
 
-export const lengthOf = ({ from, to }: Stretch): number => distance(from, to);
+const lengthOf = ({ from, to }: Stretch): number => distance(from, to);
 
 export const distance = (a: PlanPoint, b: PlanPoint): number => Math.hypot(a[0] - b[0], a[1] - b[1]);

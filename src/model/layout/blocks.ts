@@ -1,7 +1,7 @@
 import type { Kitchen } from '../kitchen';
 import { wallUnitHeights } from './free-spans';
 import { counterTop, hoodPlace } from './hood-place';
-import { HOOD } from './measures';
+import { HOOD, SHELF } from './measures';
 import type { Rows } from './types';
 import { beforeWall, type Extent } from './wall-box';
 
@@ -12,9 +12,6 @@ export interface Block {
   readonly y: Extent;
   readonly z: Extent;
 }
-
-/** Open shelves: how deep, and how much of the wall units' height they take, from below, mm (common practice, no source). */
-const SHELF = { depth: 250, height: 350 } as const;
 
 /** The boxes of a kitchen whose rows are planned; the counters with all that is below them. */
 export function kitchenBlocks(kitchen: Kitchen, rows: Rows): readonly Block[] {
@@ -32,7 +29,7 @@ export function kitchenBlocks(kitchen: Kitchen, rows: Rows): readonly Block[] {
         (shelf): Block => ({
           kind: 'shelf',
           ...before(shelf, SHELF.depth),
-          z: [heights[0], Math.min(heights[0] + SHELF.height, heights[1])],
+          z: [heights[0], heights[0] + SHELF.apart + SHELF.thickness],
         }),
       ),
     ];

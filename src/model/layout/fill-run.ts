@@ -20,7 +20,7 @@ export interface ToFill {
 }
 
 /** A module with a place: which of the wished it is, and on which side what goes beside it stands. */
-export interface Placed {
+interface Placed {
   readonly wish: number;
   readonly width: number;
   readonly beside: { readonly width: number; readonly side: 'low' | 'high' } | null;

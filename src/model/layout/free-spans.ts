@@ -9,7 +9,7 @@ export function wallUnitHeights({ base, counter, wall_units }: Kitchen): readonl
 }
 
 /** Openings of a wall that take the place of wall units: what lies wholly below or above them does not. */
-export function partingOpenings(kitchen: Kitchen, wall: RunWall): readonly Opening[] {
+function partingOpenings(kitchen: Kitchen, wall: RunWall): readonly Opening[] {
   const [bottom, top] = wallUnitHeights(kitchen);
   return kitchen.openings.filter(
     ({ wall: on, kind, sill, height }) =>

@@ -35,3 +35,6 @@ export const WIDEST_FILLER = 150;
 /** End and side panels; a panel may be packed out to the widest to take up what modules leave. */
 export const PANEL = 20;
 export const WIDEST_PANEL = 50;
+
+/** Open shelves, two boards one over the other: depth, thickness, distance, clear of what is beside them. */
+export const SHELF = { depth: 260, thickness: 24, apart: 340, beside: 20 } as const;

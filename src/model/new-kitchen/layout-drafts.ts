@@ -6,7 +6,7 @@ export type LayoutId = 'one-wall' | 'galley' | 'l' | 'u' | 'l-island' | 'peninsu
 export const LAYOUTS: readonly LayoutId[] = ['one-wall', 'galley', 'l', 'u', 'l-island', 'peninsula'];
 
 /** What a layout settles: what stands where. */
-export type Draft = Pick<Kitchen, 'runs' | 'island' | 'sink' | 'cooktop' | 'dishwasher' | 'fridge'>;
+type Draft = Pick<Kitchen, 'runs' | 'island' | 'sink' | 'cooktop' | 'dishwasher' | 'fridge'>;
 
 /** A draft and how far it is from what one would wish. */
 export interface Ranked {
