@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { lensTowards } from '../../src/engine/light/lens';
 import { mulberry32 } from '../../src/engine/random';
 import { buildStand } from '../../src/kitchen/stand/build-stand';
 import type { Arrangement } from '../../src/kitchen/stand/types';
@@ -87,4 +88,27 @@ it.each([
   const sample = standOf('as-in-room', [demo.options[1]!]).samples.find((one) => one.surface === surface)!;
   expect(sample.size_m[0]).toBeCloseTo(width, 6);
   expect(sample.size_m[1]).toBeCloseTo(height, 6);
+});
+
+it.each(ARRANGEMENTS)('has every sample in every picture as wide as a tablet’s or wider: %s', (arrangement) => {
+  const { room, samples } = standOf(arrangement);
+  for (const viewpoint of room.viewpoints) {
+    const lens = lensTowards(viewpoint.eye, viewpoint.target);
+    const high = Math.tan((viewpoint.fov_deg * Math.PI) / 360);
+    for (const { size_m, placed, at } of samples) {
+      for (const [a, b] of [
+        [0, 0],
+        [size_m[0], 0],
+        [0, size_m[1]],
+        [size_m[0], size_m[1]],
+      ] as const) {
+        const point = placed === 'up' ? [at[0] + a, at[1] + b, at[2]] : [at[0] + a, at[1], at[2] + b];
+        const along = (axis: readonly number[]) =>
+          axis.reduce((sum, value, k) => sum + value * (point[k]! - viewpoint.eye[k]!), 0);
+        const depth = along(lens.forward);
+        expect(Math.abs(along(lens.up) / depth - lens.shift)).toBeLessThan(high);
+        expect(Math.abs(along(lens.right) / depth)).toBeLessThan(1.35 * high);
+      }
+    }
+  }
 });

@@ -160,12 +160,13 @@ function RoomPicture() {
   const shownAs = useAppState((state) => state.shownAs);
   const marksClipped = useAppState((state) => state.marksClipped);
   const place = room?.viewpoints.find((one) => one.id === chosen);
-  const isHalf = split !== null && scene === 'stand';
+  const isNarrow = useMedia('(max-width: 63.99em)');
+  const widening = split ? HALF_WIDENING : isNarrow ? TABLET_WIDENING : 1;
   const viewpoint = useMemo(() => {
     if (!place) return undefined;
-    if (scene === 'stand') return isHalf ? seenInHalf(place) : place;
+    if (scene === 'stand') return widened(place, widening);
     return atEyeHeight(eyes, place);
-  }, [place, isHalf, scene, eyes]);
+  }, [place, widening, scene, eyes]);
   const outlined = useMemo(
     () => wanted.map((surface) => room?.surfaces.indexOf(surface) ?? -1).filter((index) => index >= 0),
     [wanted, room],
@@ -233,11 +234,17 @@ function RoomPicture() {
   );
 }
 
-/** Half a picture is about as wide as high: what stands side by side is to be seen whole all the same. */
-const seenInHalf = (viewpoint: Viewpoint): Viewpoint => ({
-  ...viewpoint,
-  fov_deg: (360 / Math.PI) * Math.atan(1.35 * Math.tan((viewpoint.fov_deg * Math.PI) / 360)),
-});
+/**
+ * Half a picture is about as wide as high, one on a tablet little wider: the samples of a stand are to be seen whole all the same, by
+ * an angle whose tangent is this many times as large.
+ */
+const HALF_WIDENING = 1.35;
+const TABLET_WIDENING = 1.2;
+
+const widened = (viewpoint: Viewpoint, by: number): Viewpoint =>
+  by === 1
+    ? viewpoint
+    : { ...viewpoint, fov_deg: (360 / Math.PI) * Math.atan(by * Math.tan((viewpoint.fov_deg * Math.PI) / 360)) };
 
 /** The flat drawing of the shown option, or of both beside each other. */
 function FlatPicture() {

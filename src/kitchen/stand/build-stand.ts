@@ -57,7 +57,7 @@ export function buildStand(
   const room: Room = {
     light,
     surfaces: SURFACES,
-    viewpoints: standViewpoints(solids, arrangement),
+    viewpoints: standViewpoints(solids),
     eyeLimits: { min: [0.5, 0.15, 0.12], max: [width - 0.5, depth - 0.3, height - 0.2] },
     size: [width, depth, height],
     edges: [],

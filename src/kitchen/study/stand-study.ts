@@ -65,6 +65,8 @@ function* nodesInSteps(
   return step.value;
 }
 
+/** Places nearer to the lamps than where light is set are this many times as bright: white paint is to keep its tone there, too. */
+const BRIGHTEST = 1.15;
 /** Points the exposure is taken over: as many that lie as stand, so that the brighter of both decides. */
 const EXPOSED_POINTS = 24;
 
@@ -84,7 +86,10 @@ export function standInRoom(base: StandBase, room: RoomBasis): LitStand {
     props,
     worktopLight: room.worktopLight,
     referenceView: [...reached.flat].map((flat, group) =>
-      Float64Array.from({ length: EXPOSED_POINTS }, (_, i) => (i % 2 === 0 ? flat : reached.upright[group]!)),
+      Float64Array.from(
+        { length: EXPOSED_POINTS },
+        (_, i) => BRIGHTEST * (i % 2 === 0 ? flat : reached.upright[group]!),
+      ),
     ),
   };
   return { basis, lumens, reached, wanted };
