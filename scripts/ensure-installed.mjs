@@ -1,6 +1,6 @@
 // Installs the exact dependencies of the lock file when they are missing or older than it. Needs only Node and npm.
 import { spawnSync } from 'node:child_process';
-import { existsSync, statSync } from 'node:fs';
+import { existsSync, lstatSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -15,6 +15,12 @@ export function ensureInstalled() {
     fail(`Upstand needs Node 20.19 or newer; this is ${process.versions.node}. Install a newer Node and try again.`);
   }
   if (!isStale(join(root, 'node_modules', '.package-lock.json'), join(root, 'package-lock.json'))) return;
+  // Installing empties the folder: one that is linked from elsewhere belongs to somebody else.
+  if (lstatSync(join(root, 'node_modules'), { throwIfNoEntry: false })?.isSymbolicLink()) {
+    return console.warn(
+      'node_modules is a link and older than package-lock.json: run npm ci where it leads to, if needed.',
+    );
+  }
   console.log('Installing dependencies (once) ...');
   run('npm', ['ci', '--include=dev', '--no-audit', '--no-fund', '--prefer-offline']);
 }
