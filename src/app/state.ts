@@ -5,6 +5,7 @@ import type { SurfaceId } from '../engine/surface';
 import type { Look, RoomLight } from '../kitchen/look';
 import type { SeenBy } from '../kitchen/seen-by';
 import type { HeldChoice, HeldReading } from '../kitchen/study/held-reading';
+import type { PropPlace } from '../kitchen/study/place-light';
 import type { Room } from '../kitchen/types';
 import { type History, startHistory } from '../model/history';
 import type { Option, Project, Setting } from '../model/project';
@@ -20,6 +21,8 @@ import { drawnScene, SCENE_AT_START, type SceneState } from './scene';
 /** A place on a rectangle of the room, and from where one looks at it. */
 interface PickedPlace {
   readonly rect: number;
+  /** On a prop instead, where `rect` is -1. */
+  readonly onProp?: PropPlace | null;
   readonly u: number;
   readonly v: number;
   readonly eye: Vec3;

@@ -1,8 +1,11 @@
+import type { LightRoom } from '../engine/light/types';
+import type { PatternSample } from '../engine/pattern/sample';
 import { samplePattern } from '../engine/pattern/sample';
 import type { ByLayer, Look, RoomLight } from '../kitchen/look';
 import type { FinishInLights } from '../kitchen/study/finish-in-lights';
 import type { HeldReading } from '../kitchen/study/held-reading';
 import { placeOnPattern } from '../kitchen/study/lay-pattern';
+import type { PropPlace } from '../kitchen/study/place-light';
 import type { PointReading } from '../kitchen/study/point-reading';
 import type { StandReading } from '../kitchen/study/stand-reading';
 import type { Room } from '../kitchen/types';
@@ -108,9 +111,11 @@ export function createStudio(events: StudioEvents): Studio {
   }
 
   /** What the pattern drawn at a point has there. */
-  function placeAt({ option, rect, u, v, onStand }: PlaceAsked) {
-    const fine = (onStand ? standRoom : room)?.light.fine[rect];
+  function placeAt({ option, rect, u, v, onStand, onProp }: PlaceAsked) {
+    const drawn = (onStand ? standRoom : room)?.light;
     const look = (onStand ? standShown : shown).get(option);
+    if (drawn && look && onProp) return placeOnProp(drawn, look, onProp);
+    const fine = drawn?.fine[rect];
     const surface = fine ? look?.surfaces[fine.surface] : null;
     const texture = surface?.pattern ? look?.patterns.get(surface.pattern) : null;
     if (!fine || !texture) return null;
@@ -178,3 +183,15 @@ const merged = <T>([daylight, lamps]: ByLayer<T>, before: ByLayer<T> | undefined
   daylight ?? before?.[0] ?? null,
   lamps ?? before?.[1] ?? null,
 ];
+
+/** What the pattern has at a place of a prop; null where it shows one plain color. */
+function placeOnProp({ props }: LightRoom, look: Look, { prop, vertices, weights }: PropPlace): PatternSample | null {
+  const mesh = props[prop];
+  const key = mesh && look.surfaces[mesh.surface]?.pattern;
+  const texture = key ? look.patterns.get(key) : null;
+  const coordinates = mesh?.pattern;
+  if (!texture || !coordinates) return null;
+  const mean = (k: number): number =>
+    vertices.reduce((sum, vertex, i) => sum + weights[i]! * coordinates[2 * vertex + k]!, 0);
+  return samplePattern(texture, mean(0), mean(1));
+}

@@ -6,7 +6,7 @@ import { readHeld } from '../kitchen/study/held-reading';
 import { laidSample } from '../kitchen/study/lay-sample';
 import { beginLight, gatherGroup, type LitScheme } from '../kitchen/study/lit-scheme';
 import { paintLook } from '../kitchen/study/paint-look';
-import { readPoint } from '../kitchen/study/point-reading';
+import { readPoint, readPropPoint } from '../kitchen/study/point-reading';
 import { judgeInput } from '../kitchen/study/readings';
 import { layScheme } from '../kitchen/study/scheme';
 import { type SettingLight, settingLight } from '../kitchen/study/setting-light';
@@ -296,12 +296,14 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
     return current && (!sky || sky.key === current.room.basis.outdoors) ? current : null;
   }
 
-  function answer({ ticket, option, rect, u, v, eye, place, onStand }: ReadPoint): void {
+  function answer({ ticket, option, rect, u, v, onProp, eye, place, onStand }: ReadPoint): void {
     const job = settled();
     const from = job && (onStand ? stand.reading(option) : inRoom(job, option));
-    const reading =
-      job && from ? readPoint(from.basis, from.lit, job.setting, from.maps, rect, u, v, place, eye, seenBy) : null;
-    post({ kind: 'point', ticket, reading });
+    const read = ({ basis, lit, maps }: NonNullable<typeof from>, { setting }: Job) =>
+      onProp
+        ? readPropPoint(basis, lit, setting, maps, onProp, place, eye, seenBy)
+        : readPoint(basis, lit, setting, maps, rect, u, v, place, eye, seenBy);
+    post({ kind: 'point', ticket, reading: job && from ? read(from, job) : null });
   }
 
   function answerHeld({ ticket, option, onStand, held, ...place }: ReadHeld): void {

@@ -7,6 +7,7 @@ import type { SeenBy } from '../kitchen/seen-by';
 import type { StandChoice } from '../kitchen/stand/types';
 import type { FinishInLights } from '../kitchen/study/finish-in-lights';
 import type { HeldChoice, HeldReading } from '../kitchen/study/held-reading';
+import type { PropPlace } from '../kitchen/study/place-light';
 import type { PointReading } from '../kitchen/study/point-reading';
 import type { StandReading } from '../kitchen/study/stand-reading';
 import type { StandReadings } from '../kitchen/study/stand-samples';
@@ -52,6 +53,8 @@ export interface Shown {
 export interface PlaceAsked {
   readonly option: string;
   readonly rect: number;
+  /** On a prop instead, where `rect` is -1. */
+  readonly onProp?: PropPlace | null;
   readonly u: number;
   readonly v: number;
   /** Where one looks from, m, for what the surface mirrors there; null where that is not wanted. */
