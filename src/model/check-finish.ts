@@ -24,12 +24,22 @@ export const SHARE_EXACT = 1e-9;
 /** Sum of the components' area shares. */
 export const shareSum = (finish: Finish): number => finish.components.reduce((sum, one) => sum + one.share, 0);
 
+/**
+ * What a perfect mirror reads at 60 degrees: 100 units are black glass of index 1.567, which mirrors 0.1001 there (ISO 2813), so that all
+ * of the light is 999.
+ */
+const METAL_MOST_GU = 1000;
+
 /** What is wrong with the values of a finish. `path` is where it stands in the document, e.g. library[3]. */
 export function checkFinish(finish: Finish, path: string): readonly Problem[] {
   const problems: Problem[] = [
     ...checkText(finish.id, `${path}.id`),
     ...checkText(finish.label, `${path}.label`),
-    ...checkNumber(finish.gloss_gu, [0, 100, 'gloss units'], `${path}.gloss_gu`),
+    ...checkNumber(
+      finish.gloss_gu,
+      [0, finish.class === 'metal' ? METAL_MOST_GU : 100, 'gloss units'],
+      `${path}.gloss_gu`,
+    ),
     ...checkPattern(finish.pattern, `${path}.pattern`),
   ];
   finish.piece_mm?.forEach((size, i) => {

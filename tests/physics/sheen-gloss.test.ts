@@ -72,6 +72,20 @@ it('takes a metal of as many units for rougher than a coat: a smooth one would r
   expect(brushed.alpha).toBeGreaterThan(3 * coat.alpha);
 });
 
+it('knows metals up to a perfect mirror, by the scale of black glass', () => {
+  // Fresnel, n = 1.567 at 60 degrees: a mirror of all light reads 1 / 0.1001 times as much as the standard's 100 (ISO 2813).
+  const mirror = 100 / fresnelReflectance(1.567, 60);
+  expect(mirror).toBeCloseTo(999, 0);
+  expect(sheenOfFinish(mirror, 1, true)!.alpha).toBe(0);
+  // Between brushed and mirror the lobe reads what was given: flux of the same lobe over that of a smooth surface, by the meter.
+  for (const gloss of [60, 100, 200, 400, 600, 800]) {
+    const { alpha } = sheenOfFinish(gloss, 0.9, true)!;
+    const smooth = 0.9 + 0.1 * 0.5 ** 5;
+    const share = glossMeterReading(alpha, 1.567) / 100;
+    expect(Math.abs((share * smooth * mirror) / gloss - 1)).toBeLessThan(0.015);
+  }
+});
+
 it('lets a light trap take away no more than the whole mirror', () => {
   // The trap's part (a proportion of gloss) against the lobe's whole albedo at 8 degrees.
   for (let gloss = 6; gloss <= 100; gloss += 2) {
