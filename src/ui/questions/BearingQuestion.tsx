@@ -2,7 +2,7 @@ import { useId } from 'react';
 import { NumberField } from '../room/NumberField';
 import { directionWord } from '../words/daylight';
 import { QUESTIONS } from '../words/questions';
-import type { QuestionProps } from './NewProject';
+import type { QuestionProps } from './question-props';
 
 const EIGHTH_DEG = 45;
 

@@ -2,7 +2,7 @@ import { useId } from 'react';
 import type { FixtureKind } from '../../model/fixture';
 import type { LampWhite } from '../../model/new-project';
 import { QUESTIONS } from '../words/questions';
-import type { QuestionProps } from './NewProject';
+import type { QuestionProps } from './question-props';
 
 const WHITES = Object.keys(QUESTIONS.whites) as readonly LampWhite[];
 const KINDS = Object.keys(QUESTIONS.kindNames) as readonly FixtureKind[];

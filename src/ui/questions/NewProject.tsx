@@ -12,6 +12,7 @@ import { problemWords } from '../words/problems';
 import { QUESTIONS } from '../words/questions';
 import { BearingQuestion } from './BearingQuestion';
 import { LampsQuestion } from './LampsQuestion';
+import type { QuestionProps } from './question-props';
 import { RoomQuestion } from './RoomQuestion';
 import { StaysQuestion } from './StaysQuestion';
 import { UsersQuestion } from './UsersQuestion';
@@ -30,12 +31,6 @@ export interface NewProjectProps {
   /** Makes the project; what is wrong with it, and nothing was made then. */
   readonly onMake: (answers: Answers) => readonly Problem[];
   readonly onClose: () => void;
-}
-
-/** What a question works with: the answers so far, and what it changes of them. */
-export interface QuestionProps {
-  readonly answers: Answers;
-  readonly onAnswers: (answers: Answers) => void;
 }
 
 const roomTooSmall = (layout: LayoutId): Problem => ({

@@ -11,7 +11,7 @@ import { LengthField } from '../room/LengthField';
 import type { LengthUnit } from '../room/length-text';
 import { KITCHEN } from '../words/kitchen';
 import { QUESTIONS } from '../words/questions';
-import type { QuestionProps } from './NewProject';
+import type { QuestionProps } from './question-props';
 
 interface RoomQuestionProps extends QuestionProps {
   /** Region of the present project: what is usual until another one is chosen. */

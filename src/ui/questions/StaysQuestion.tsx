@@ -3,7 +3,7 @@ import { SURFACES, type SurfaceId } from '../../engine/surface';
 import type { Finish } from '../../model/project';
 import { Menu } from '../drawer/Menu';
 import { QUESTIONS } from '../words/questions';
-import type { QuestionProps } from './NewProject';
+import type { QuestionProps } from './question-props';
 
 interface StaysQuestionProps extends QuestionProps {
   readonly candidates: (surface: SurfaceId) => readonly Finish[];

@@ -1,7 +1,7 @@
 import { USERS } from '../../model/project';
 import { CLEARANCES } from '../words/clearances';
 import { QUESTIONS } from '../words/questions';
-import type { QuestionProps } from './NewProject';
+import type { QuestionProps } from './question-props';
 
 /** Who uses the kitchen; "nobody special" is an answer, too. */
 export function UsersQuestion({ answers, onAnswers }: QuestionProps) {
