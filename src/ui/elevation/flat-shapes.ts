@@ -3,7 +3,7 @@ import { drawElevation, drawIsland, type ElevationShape } from '../../kitchen/pl
 import type { Kitchen, Wall } from '../../model/kitchen';
 
 /** A rectangle of the flat drawing, mm; x to the right, y down. */
-export interface FlatShape {
+interface FlatShape {
   /** Null: nothing that takes a finish (glass, the next room). */
   readonly surface: SurfaceId | null;
   readonly x: number;

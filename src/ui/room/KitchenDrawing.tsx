@@ -67,16 +67,14 @@ export function KitchenDrawing(props: KitchenDrawingProps) {
           eye={props.eye}
           margin={planMargins(rows, letter, WALL_MM)}
         >
-          {props.pointed ? (
-            <ClearanceOnPlan hint={props.pointed} depth={depth} unit={unit} letter={letter} />
-          ) : (
-            <DimensionLines
-              dimensions={planDimensions(kitchen, rows, letter, WALL_MM)}
-              unit={unit}
-              letter={letter}
-              mayTurn={false}
-            />
-          )}
+          <DimensionLines
+            // What is pointed at takes the place of the sizes of the island.
+            dimensions={planDimensions(props.pointed ? { ...kitchen, island: null } : kitchen, rows, letter, WALL_MM)}
+            unit={unit}
+            letter={letter}
+            mayTurn={false}
+          />
+          {props.pointed && <ClearanceOnPlan hint={props.pointed} depth={depth} unit={unit} letter={letter} />}
           <MoveHandles {...move} parts={parts} projection={planProjection(depth)} hold={HOLD * size} />
         </PlanView>
       ) : (

@@ -64,134 +64,138 @@ export function KitchenPanel(props: KitchenPanelProps) {
   return (
     <PanelFrame title={KITCHEN.title} opener="kitchen" onClose={props.onClose}>
       <div ref={inside} className="kitchen-panel">
-        <LayoutChoice
-          chosen={layout}
-          onChoose={(next) => {
-            const changed = changeLayout(kitchen, next);
-            if (!changed) return setRefused({ words: KITCHEN.layoutTooLarge(KITCHEN.layouts[next]), basis: kitchen });
-            const [problem] = onKitchen(changed, false);
-            const words = problem && inUnit(problemAtField(problem, KITCHEN.layouts[next]), unit);
-            setRefused(words ? { words, basis: kitchen } : null);
-          }}
-        />
-        {layout === null && <p className="small quiet">{KITCHEN.ownLayout}</p>}
-        {refused?.basis === kitchen && (
-          <p className="small field-wrong" role="alert">
-            {refused.words}
-          </p>
-        )}
-        <KitchenDrawing {...props} shown={shown} onShow={setShown} pointed={pointed} onField={goTo} />
-        <ClearanceList
-          kitchen={kitchen}
-          hints={props.hints}
-          unit={unit}
-          users={props.users}
-          onUsers={props.onUsers}
-          onPoint={setPointed}
-          onShow={() => setShown('plan')}
-        />
-        <div className="room-row">
-          <PickField
-            {...common}
-            label={KITCHEN.region}
-            as="menu"
-            words={KITCHEN.regions}
-            chosen={kitchen.region}
-            onPick={(region: Region) => {
-              const changed = changeRegion(kitchen, region);
-              return changed ? onKitchen(changed, false) : REGION_TOO_LARGE;
+        <div className="kitchen-column">
+          <LayoutChoice
+            chosen={layout}
+            onChoose={(next) => {
+              const changed = changeLayout(kitchen, next);
+              if (!changed) return setRefused({ words: KITCHEN.layoutTooLarge(KITCHEN.layouts[next]), basis: kitchen });
+              const [problem] = onKitchen(changed, false);
+              const words = problem && inUnit(problemAtField(problem, KITCHEN.layouts[next]), unit);
+              setRefused(words ? { words, basis: kitchen } : null);
             }}
           />
-          <PickField
-            {...common}
-            label={KITCHEN.unit}
-            as="row"
-            words={KITCHEN.units}
-            chosen={unit}
-            onPick={(next) => {
-              props.onUnit(next);
-              return [];
-            }}
-          />
+          {layout === null && <p className="small quiet">{KITCHEN.ownLayout}</p>}
+          {refused?.basis === kitchen && (
+            <p className="small field-wrong" role="alert">
+              {refused.words}
+            </p>
+          )}
+          <KitchenDrawing {...props} shown={shown} onShow={setShown} pointed={pointed} onField={goTo} />
         </div>
-        <p className="small quiet">{KITCHEN.regionNote}</p>
-        <div>
-          <Fold title={KITCHEN.room} isOpen>
-            <LengthFields {...form} lengths={ROOM_LENGTHS} />
-            <LengthFields {...form} lengths={DOOR_LENGTHS} />
-          </Fold>
-          <Fold title={KITCHEN.runs}>
-            {kitchen.runs.map((run, index) => (
-              <RunForm key={run.wall} run={run} index={index} {...form} />
-            ))}
-          </Fold>
-          <Fold title={KITCHEN.island}>
-            <IslandForm {...form} />
-          </Fold>
-          <Fold title={KITCHEN.appliances}>
-            <ApplianceForm {...form} />
-          </Fold>
-          <Fold title={KITCHEN.cabinets}>
-            <div className="room-fields">
-              <PickField
-                {...common}
-                label={KITCHEN.frontStyle}
-                as="menu"
-                words={KITCHEN.frontStyles}
-                chosen={kitchen.fronts.style}
-                onPick={(style) => onKitchen({ ...kitchen, fronts: { ...kitchen.fronts, style } }, false)}
-              />
-              <PickField
-                {...common}
-                label={KITCHEN.mounting}
-                as="menu"
-                words={KITCHEN.mountings}
-                chosen={kitchen.fronts.mounting}
-                onPick={(mounting) => onKitchen({ ...kitchen, fronts: { ...kitchen.fronts, mounting } }, false)}
-              />
-              <PickField
-                {...common}
-                label={KITCHEN.handle}
-                as="menu"
-                words={KITCHEN.handles}
-                chosen={kitchen.fronts.handle}
-                onPick={(handle) => onKitchen({ ...kitchen, fronts: { ...kitchen.fronts, handle } }, false)}
-              />
-            </div>
-            <LengthFields {...form} lengths={CABINET_LENGTHS} />
-          </Fold>
-          <Fold title={KITCHEN.counter}>
+        <div className="kitchen-column">
+          <ClearanceList
+            kitchen={kitchen}
+            hints={props.hints}
+            unit={unit}
+            users={props.users}
+            onUsers={props.onUsers}
+            onPoint={setPointed}
+            onShow={() => setShown('plan')}
+          />
+          <div className="room-row">
             <PickField
               {...common}
-              label={KITCHEN.edge}
+              label={KITCHEN.region}
               as="menu"
-              words={KITCHEN.edges}
-              chosen={kitchen.counter.edge}
-              onPick={(edge) => onKitchen({ ...kitchen, counter: { ...kitchen.counter, edge } }, false)}
+              words={KITCHEN.regions}
+              chosen={kitchen.region}
+              onPick={(region: Region) => {
+                const changed = changeRegion(kitchen, region);
+                return changed ? onKitchen(changed, false) : REGION_TOO_LARGE;
+              }}
             />
-            <LengthFields {...form} lengths={COUNTER_LENGTHS} />
-          </Fold>
-          <Fold title={KITCHEN.windows}>
-            <WindowList
-              kitchen={kitchen}
-              chosen={window}
-              onChoose={setWindow}
-              onOpenings={(openings) => onKitchen({ ...kitchen, openings }, false)}
+            <PickField
+              {...common}
+              label={KITCHEN.unit}
+              as="row"
+              words={KITCHEN.units}
+              chosen={unit}
+              onPick={(next) => {
+                props.onUnit(next);
+                return [];
+              }}
             />
-          </Fold>
-          <Fold title={KITCHEN.openSide}>
-            <OpenSideForm {...form} />
-          </Fold>
-          <Fold title={KITCHEN.extras}>
-            <label className="check">
-              <input
-                type="checkbox"
-                checked={kitchen.objects}
-                onChange={(event) => onKitchen({ ...kitchen, objects: event.target.checked }, false)}
+          </div>
+          <p className="small quiet">{KITCHEN.regionNote}</p>
+          <div>
+            <Fold title={KITCHEN.room} isOpen>
+              <LengthFields {...form} lengths={ROOM_LENGTHS} />
+              <LengthFields {...form} lengths={DOOR_LENGTHS} />
+            </Fold>
+            <Fold title={KITCHEN.runs}>
+              {kitchen.runs.map((run, index) => (
+                <RunForm key={run.wall} run={run} index={index} {...form} />
+              ))}
+            </Fold>
+            <Fold title={KITCHEN.island}>
+              <IslandForm {...form} />
+            </Fold>
+            <Fold title={KITCHEN.appliances}>
+              <ApplianceForm {...form} />
+            </Fold>
+            <Fold title={KITCHEN.cabinets}>
+              <div className="room-fields">
+                <PickField
+                  {...common}
+                  label={KITCHEN.frontStyle}
+                  as="menu"
+                  words={KITCHEN.frontStyles}
+                  chosen={kitchen.fronts.style}
+                  onPick={(style) => onKitchen({ ...kitchen, fronts: { ...kitchen.fronts, style } }, false)}
+                />
+                <PickField
+                  {...common}
+                  label={KITCHEN.mounting}
+                  as="menu"
+                  words={KITCHEN.mountings}
+                  chosen={kitchen.fronts.mounting}
+                  onPick={(mounting) => onKitchen({ ...kitchen, fronts: { ...kitchen.fronts, mounting } }, false)}
+                />
+                <PickField
+                  {...common}
+                  label={KITCHEN.handle}
+                  as="menu"
+                  words={KITCHEN.handles}
+                  chosen={kitchen.fronts.handle}
+                  onPick={(handle) => onKitchen({ ...kitchen, fronts: { ...kitchen.fronts, handle } }, false)}
+                />
+              </div>
+              <LengthFields {...form} lengths={CABINET_LENGTHS} />
+            </Fold>
+            <Fold title={KITCHEN.counter}>
+              <PickField
+                {...common}
+                label={KITCHEN.edge}
+                as="menu"
+                words={KITCHEN.edges}
+                chosen={kitchen.counter.edge}
+                onPick={(edge) => onKitchen({ ...kitchen, counter: { ...kitchen.counter, edge } }, false)}
               />
-              {KITCHEN.objects}
-            </label>
-          </Fold>
+              <LengthFields {...form} lengths={COUNTER_LENGTHS} />
+            </Fold>
+            <Fold title={KITCHEN.windows}>
+              <WindowList
+                kitchen={kitchen}
+                chosen={window}
+                onChoose={setWindow}
+                onOpenings={(openings) => onKitchen({ ...kitchen, openings }, false)}
+              />
+            </Fold>
+            <Fold title={KITCHEN.openSide}>
+              <OpenSideForm {...form} />
+            </Fold>
+            <Fold title={KITCHEN.extras}>
+              <label className="check">
+                <input
+                  type="checkbox"
+                  checked={kitchen.objects}
+                  onChange={(event) => onKitchen({ ...kitchen, objects: event.target.checked }, false)}
+                />
+                {KITCHEN.objects}
+              </label>
+            </Fold>
+          </div>
         </div>
       </div>
     </PanelFrame>
