@@ -43,12 +43,17 @@ async function expectNoFindings(): Promise<void> {
 }
 
 test('the rows at the foot take two lines at most, at every size, and nothing of the picture is lost to what opens', async () => {
-  for (const [width, height, most] of [
-    [1280, 800, 96],
-    [820, 1180, 112],
+  for (const [width, height] of [
+    [1280, 800],
+    [820, 1180],
   ] as const) {
     await page.setViewportSize({ width, height });
     const rows = page.locator('.stage-foot');
+    const target = await rows.evaluate((foot) =>
+      Number.parseFloat(getComputedStyle(foot).getPropertyValue('--target')),
+    );
+    // Two lines of controls, what lies between them, and the edge: 92 px where targets have 36 px.
+    const most = 2 * target + 4 + 16;
     expect((await rows.boundingBox())!.height).toBeLessThanOrEqual(most);
     await opener('Light').click();
     expect((await rows.boundingBox())!.height).toBeLessThanOrEqual(most);
@@ -157,28 +162,47 @@ test('the pen turns like a finger; hovering with it changes nothing', async () =
   await page.keyboard.press('1');
 });
 
-test('less motion: from one place to another there is no frame in between', async () => {
-  const frames = await page.evaluate(async () => {
+/** How many different pictures are drawn on the way from one place to another. */
+const picturesOnTheWay = () =>
+  page.evaluate(async () => {
     const shown = document.querySelector('canvas')!;
-    const seen = new Set<string>();
     const small = document.createElement('canvas');
-    small.width = 48;
-    small.height = 30;
     const pen = small.getContext('2d', { willReadFrequently: true })!;
+    const seen = new Set<string>();
     const radios = [...document.querySelectorAll<HTMLInputElement>('[aria-label="Viewpoint"] input')];
-    radios[1]!.click();
-    for (let frame = 0; frame < 40; frame++) {
+    // A clock that only steps when it is read: a flight then takes as many frames on a slow machine as on a fast one.
+    const real = performance.now.bind(performance);
+    let time_ms = real();
+    performance.now = () => {
+      time_ms += 5;
+      return time_ms;
+    };
+    radios.find(({ checked }) => !checked)!.click();
+    for (let frame = 0; frame < 90; frame++) {
       await new Promise((resolve) => requestAnimationFrame(resolve));
+      pen.clearRect(0, 0, 48, 30);
       pen.drawImage(shown, 0, 0, 48, 30);
       const { data } = pen.getImageData(0, 0, 48, 30);
-      // What is not drawn in this frame cannot be read back.
-      if (data.some((value, i) => i % 4 === 3 && value > 0)) seen.add(data.join());
+      // A canvas that was not drawn in this frame reads as empty.
+      if (data.some((value) => value > 0)) seen.add(data.join());
     }
-    radios[0]!.click();
+    performance.now = real;
     return seen.size;
   });
-  // The place gone to, perhaps once more when its mirrors are ready: a flight would show ten.
-  expect(frames).toBeLessThanOrEqual(3);
+
+test('less motion: from one place to another there is no picture in between', async () => {
+  test.setTimeout(240_000);
+  const atOnce = await picturesOnTheWay();
+  expect(atOnce).toBeGreaterThan(0);
+  // The place gone to, and perhaps the same once more when its mirrors are ready.
+  expect(atOnce).toBeLessThanOrEqual(2);
+  await page.emulateMedia({ reducedMotion: 'no-preference' });
+  await page.waitForFunction(() => !matchMedia('(prefers-reduced-motion: reduce)').matches);
+  await stillShot(page);
+  // So that one knows that a flight would have been seen.
+  expect(await picturesOnTheWay()).toBeGreaterThan(atOnce);
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await page.keyboard.press('1');
 });
 
 test('in gray every pixel is neutral, a notice says so, and one press brings the colors back', async () => {
@@ -254,7 +278,9 @@ test('a kept picture is a sound PNG file with the very pixels on screen and what
   // The band below: black letters on white, nothing between but gray.
   const band = png.data.subarray(4 * png.width * shown.height);
   expect(band.some((value, i) => i % 4 === 0 && value < 64)).toBe(true);
-  for (let i = 0; i < band.length; i += 4) expect(band[i] === band[i + 1] && band[i] === band[i + 2]).toBe(true);
+  let tinted = 0;
+  for (let i = 0; i < band.length; i += 4) if (band[i] !== band[i + 1] || band[i] !== band[i + 2]) tinted++;
+  expect(tinted).toBe(0);
 
   await choose(page, '2\u00d7');
   const [large] = await Promise.all([
@@ -265,7 +291,7 @@ test('a kept picture is a sound PNG file with the very pixels on screen and what
 });
 
 test('holding a light shows it for as long as it is held, by finger and by L; holding the option switch by pen', async () => {
-  const evening = page.locator('.foot-settings .choice', { hasText: 'Evening' });
+  const evening = page.locator('.foot-settings .choice:has(input)', { hasText: 'Evening' });
   const checked = page.getByRole('radiogroup', { name: 'Light setting' }).getByRole('radio', { checked: true });
   const box = (await evening.boundingBox())!;
   const at = { x: box.x + box.width / 2, y: box.y + box.height / 2, id: 1 };
