@@ -182,13 +182,14 @@ async function openProject(page, name, project) {
 }
 
 /** The names of a row of choices, whether it stands as buttons or as a menu. */
-const choicesOf = (page, label) =>
-  page.evaluate((of) => {
+function choicesOf(page, label) {
+  return page.evaluate((of) => {
     const select = document.querySelector(`select[aria-label="${of}"]`);
     if (select) return [...select.options].map((option) => option.text.trim());
     const radios = document.querySelectorAll(`[role=radiogroup][aria-label="${of}"] input`);
     return [...radios].map((radio) => radio.ariaLabel ?? radio.closest('label').textContent.trim());
   }, label);
+}
 
 async function choose(page, label, name) {
   const select = page.locator(`select[aria-label="${label}"]`);
