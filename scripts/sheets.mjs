@@ -40,7 +40,7 @@ const { positionals, values } = parseArgs({
 });
 const kinds = positionals.length > 0 ? positionals : KINDS;
 const unknown = kinds.filter((kind) => !KINDS.includes(kind));
-const cell = { width: Number(values.width), height: Math.round(Number(values.width) * 0.625) };
+const cell = { width: Number(values.width) };
 const perScene = Number(values.settings);
 if (values.help || unknown.length > 0 || !(cell.width >= 120) || !(perScene >= 1)) {
   const says = readFileSync(new URL(import.meta.url), 'utf8')
@@ -182,13 +182,14 @@ async function openProject(page, name, project) {
 }
 
 /** The names of a row of choices, whether it stands as buttons or as a menu. */
-const choicesOf = (page, label) =>
-  page.evaluate((of) => {
+function choicesOf(page, label) {
+  return page.evaluate((of) => {
     const select = document.querySelector(`select[aria-label="${of}"]`);
     if (select) return [...select.options].map((option) => option.text.trim());
     const radios = document.querySelectorAll(`[role=radiogroup][aria-label="${of}"] input`);
     return [...radios].map((radio) => radio.ariaLabel ?? radio.closest('label').textContent.trim());
   }, label);
+}
 
 async function choose(page, label, name) {
   const select = page.locator(`select[aria-label="${label}"]`);
@@ -222,7 +223,8 @@ async function picture(page) {
 }
 
 /** Puts labeled cells into a page of their own and keeps it as a picture. */
-async function write(page, name, title, cells, columns) {
+async function write(page, name, title, cells, most) {
+  const columns = Math.min(most, cells.length);
   if (cells.length === 0) return;
   const sheet = await page.context().newPage();
   await sheet.setViewportSize({ width: columns * (cell.width + 12) + 12, height: 400 });
@@ -230,7 +232,7 @@ async function write(page, name, title, cells, columns) {
     body { margin: 12px; font: 13px/1.3 system-ui, sans-serif; background: #848484; color: #000 }
     h1 { margin: 0 0 8px; font-size: 18px }
     main { display: grid; grid-template-columns: repeat(${columns}, ${cell.width}px); gap: 12px }
-    img { display: block; width: ${cell.width}px; height: ${cell.height}px; object-fit: contain; background: #777 }
+    img { display: block; width: ${cell.width}px; }
     figure { margin: 0 } figcaption { padding: 4px; background: #f9f9f9 }
   </style><h1></h1><main></main>`);
   await sheet.evaluate(
