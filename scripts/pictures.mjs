@@ -21,7 +21,7 @@ for (const { name, width, height, keys = [], setting, touch = false } of PICTURE
   await page.goto(server.resolvedUrls.local[0]);
   const refined = page.locator('.stage-picture[aria-busy="false"]');
   await refined.waitFor({ timeout: 90_000 });
-  if (setting) await page.locator('.choice', { hasText: setting }).click();
+  if (setting) await page.locator('.choice:has(input)', { hasText: setting }).first().click();
   for (const key of keys) await page.keyboard.press(key);
   await page.mouse.move(width - 8, height - 8);
   // The rows over the picture fade while the hand rests.
