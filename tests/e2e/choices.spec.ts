@@ -19,7 +19,7 @@ function differing(a: Shot, b: Shot): number {
 }
 
 test('choosing the place one looks from once more, after turning, looks from there again', async () => {
-  const place = page.locator('.viewpoints .choice').first();
+  const place = page.getByRole('radiogroup', { name: 'Viewpoint' }).locator('.choice').first();
   await expect(place.getByRole('radio')).toBeChecked();
   const before = await stillShot(page);
   const box = (await canvas(page).boundingBox())!;
