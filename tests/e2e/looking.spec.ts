@@ -170,13 +170,10 @@ const picturesOnTheWay = () =>
     const pen = small.getContext('2d', { willReadFrequently: true })!;
     const seen = new Set<string>();
     const radios = [...document.querySelectorAll<HTMLInputElement>('[aria-label="Viewpoint"] input')];
-    // A clock that only steps when it is read: a flight then takes as many frames on a slow machine as on a fast one.
+    // A clock forty times as slow: a flight then takes several frames on a slow machine, too.
     const real = performance.now.bind(performance);
-    let time_ms = real();
-    performance.now = () => {
-      time_ms += 5;
-      return time_ms;
-    };
+    const start_ms = real();
+    performance.now = () => start_ms + (real() - start_ms) / 40;
     radios.find(({ checked }) => !checked)!.click();
     for (let frame = 0; frame < 90; frame++) {
       await new Promise((resolve) => requestAnimationFrame(resolve));
