@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
@@ -6,7 +7,9 @@ export default defineConfig({
     exclude: ['tests/e2e/**', 'tests/bench/**'],
     setupFiles: ['tests/seed.ts'],
     environment: 'node',
-    testTimeout: 60_000,
-    hookTimeout: 60_000,
+    // Two even on two cores, where the usual rule would leave one idle.
+    maxWorkers: Math.max(2, availableParallelism() - 1),
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
   },
 });
