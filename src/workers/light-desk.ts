@@ -4,13 +4,13 @@ import type { SeenBy } from '../kitchen/seen-by';
 import { finishInLights } from '../kitchen/study/finish-in-lights';
 import { readHeld } from '../kitchen/study/held-reading';
 import { laidSample } from '../kitchen/study/lay-sample';
-import { beginLight, gatherGroup, type LitScheme } from '../kitchen/study/lit-scheme';
+import { gatherGroup, type LitScheme } from '../kitchen/study/lit-scheme';
 import { paintLook } from '../kitchen/study/paint-look';
 import { readPoint, readPropPoint } from '../kitchen/study/point-reading';
 import { judgeInput } from '../kitchen/study/readings';
 import { layScheme } from '../kitchen/study/scheme';
 import { type SettingLight, settingLight } from '../kitchen/study/setting-light';
-import { beginScheme, solveSchemeGroup } from '../kitchen/study/solved-scheme';
+import { solveSchemeGroup } from '../kitchen/study/solved-scheme';
 import { readStand } from '../kitchen/study/stand-reading';
 import { findTints } from '../kitchen/study/tints';
 import { worktopLights } from '../kitchen/study/worktop-lights';
@@ -26,16 +26,10 @@ import {
 } from '../model/project';
 import { calculationFailed } from './failure';
 import { createInterner } from './intern-records';
+import { KeptSchemes } from './kept-schemes';
 import type { Post, ReadHeld, ReadLights, ReadPoint, ReadStand, SeeBy, Show, ToLight } from './messages';
 import { type Lit, RoomAtWork } from './room-desk';
 import { StandAtWork, type StandRequest } from './stand-desk';
-
-/** A scheme worked out, kept until its option changes. `key` says what it was made from. */
-interface Kept {
-  readonly key: string;
-  /** By the outdoors whose daylight it holds; what lamps do is the same in all. */
-  readonly lits: Map<string, LitScheme>;
-}
 
 /** One request being served. */
 interface Job {
@@ -52,7 +46,7 @@ interface Job {
 export function createLightDesk(post: Post, pause: () => Promise<void>): { receive(message: ToLight): void } {
   const internFinishes = createInterner<Finish>();
   const internLamps = createInterner<Lamp>();
-  const kept = new Map<string, Kept>();
+  const kept = new KeptSchemes();
   let room: RoomAtWork | null = null;
   const stand = new StandAtWork(post, pause);
   let kitchenKey = '';
@@ -128,7 +122,7 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
   async function serve(show: Show, stale: () => boolean): Promise<void> {
     const chosen = show.project.settings.find(({ id }) => id === show.setting);
     if (!chosen) return post({ kind: 'problem', problem: unknownSetting(show) });
-    for (const option of kept.keys()) if (!show.project.options.some(({ id }) => id === option)) kept.delete(option);
+    kept.keepOnly(show.project.options);
     const setting = settingLight(show.project, chosen);
     if (!setting.ok) return post({ kind: 'problem', problem: setting.problem });
     postPatterns(show);
@@ -220,42 +214,16 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
     if (request) stand.repaint(request);
   }
 
-  /** The kept scheme of an option as far as it still holds, else a new one; null when it cannot be laid. */
+  /** The scheme of an option to be lit; null, and said why, when it cannot be laid. */
   function lay({ show, room }: Job, option: string): LitScheme | null {
-    const key = schemeKey(show.project, option);
-    const { basis } = room;
-    let before = kept.get(option);
-    if (before?.key !== key) before = undefined;
-    const same = before?.lits.get(basis.outdoors);
-    if (before && same?.nodes === basis.nodes) {
-      before.lits.delete(basis.outdoors);
-      before.lits.set(basis.outdoors, same);
-      return same;
-    }
-    const other = same ?? [...(before?.lits.values() ?? [])].at(-1);
-    let scheme = other?.solved.scheme;
-    if (!scheme) {
-      const laid = layScheme(show.project, option, basis.room.surfaces);
-      if (!laid.ok) {
-        kept.delete(option);
-        post({ kind: 'problem', problem: laid.problem });
-        return null;
-      }
-      scheme = laid.value;
-    }
-    const solved = same?.solved ?? beginScheme(scheme, GROUPS.length);
-    const lit = beginLight(basis, solved);
-    if (!same && other) shareLamps(lit, other);
-    const lits = before?.lits ?? new Map<string, LitScheme>();
-    lits.delete(basis.outdoors);
-    lits.set(basis.outdoors, lit);
-    if (lits.size > MOST_SKIES) lits.delete(lits.keys().next().value!);
-    kept.set(option, { key, lits });
-    return lit;
+    const lit = kept.take(show.project, option, room.basis);
+    if (lit.ok) return lit.value;
+    post({ kind: 'problem', problem: lit.problem });
+    return null;
   }
 
   function litOf({ room }: Job, option: string): LitScheme | undefined {
-    return kept.get(option)?.lits.get(room.basis.outdoors);
+    return kept.find(option, room.basis);
   }
 
   async function solve(job: Job, lit: LitScheme, group: number): Promise<boolean> {
@@ -355,9 +323,6 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
   }
 }
 
-/** Skies for which solved schemes are kept. */
-const MOST_SKIES = 6;
-
 /** Bearing and surroundings are no part of the room's geometry. */
 const withoutSite = ({ site: _, ...kitchen }: Kitchen): Omit<Kitchen, 'site'> => kitchen;
 
@@ -371,27 +336,9 @@ const litLayers = ({ levels }: SettingLight): Lit => {
 const groupsThere = ({ room }: Job): readonly number[] =>
   [...GROUPS.keys()].filter((group) => room.basis.outdoors !== '' || group >= DAYLIGHT_GROUPS.length);
 
-/** What lamps do to a scheme does not depend on the sky: it is taken over. */
-function shareLamps(lit: LitScheme, other: LitScheme): void {
-  for (let group = DAYLIGHT_GROUPS.length; group < GROUPS.length; group++) {
-    lit.solved.radiosity[group] = other.solved.radiosity[group]!;
-    if (lit.nodes !== other.nodes) continue;
-    lit.nodeLight[group] = other.nodeLight[group]!;
-    lit.propLight[group] = other.propLight[group]!;
-  }
-}
-
 const unknownSetting = ({ project, setting }: Show): Problem => ({
   code: 'unknown-setting',
   text: `There is no setting ${setting} in this project.`,
   at: { path: 'settings' },
   remedy: `Choose one of: ${project.settings.map(({ id }) => id).join(', ')}.`,
 });
-
-/** Everything a scheme's light depends on: its placements and the finishes they name. */
-function schemeKey(project: Project, option: string): string {
-  const scheme = project.options.find(({ id }) => id === option)?.scheme;
-  if (!scheme) return '';
-  const used = new Set(Object.values(scheme).flatMap(({ finish, laying }) => [finish, laying.grout ?? '']));
-  return JSON.stringify([scheme, project.library.filter(({ id }) => used.has(id))]);
-}
