@@ -60,6 +60,26 @@ export async function choose(page: Page, name: string): Promise<void> {
   await page.locator('.choice', { has: page.getByRole('radio', { name, exact: true }) }).click();
 }
 
+/** The names a row of choices offers, also where fonts are so wide that it became a menu. */
+export async function namesOf(page: Page, label: string): Promise<string[]> {
+  return (await choicesOf(page, label)).map(({ name }) => name);
+}
+
+/** The name of what is chosen in a row of choices or the menu in its place; null for none. */
+export async function chosenOf(page: Page, label: string): Promise<string | null> {
+  return (await choicesOf(page, label)).find(({ chosen }) => chosen)?.name ?? null;
+}
+
+function choicesOf(page: Page, label: string): Promise<{ name: string; chosen: boolean }[]> {
+  return page
+    .locator(`[aria-label="${label}"]`)
+    .evaluate((row) =>
+      row instanceof HTMLSelectElement
+        ? [...row.options].map((one) => ({ name: one.text, chosen: one.selected }))
+        : [...row.querySelectorAll('input')].map((one) => ({ name: one.ariaLabel!, chosen: one.checked })),
+    );
+}
+
 export interface Shot {
   readonly width: number;
   readonly height: number;
