@@ -106,7 +106,7 @@ float localExposure(vec4 daylight, vec4 lamps) {
   if (daylightOn == 1) white += whiteOf(0, daylight);
   if (lampsOn == 1) white += whiteOf(4, lamps);
   float over = max(white.r, max(white.g, white.b));
-  return over > 1.0 ? pow(over, 0.6) : 1.0;
+  return over > 1.0 ? pow(over, DARKENING_POWER) : 1.0;
 }
 
 void main() {

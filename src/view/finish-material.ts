@@ -1,6 +1,7 @@
 import { GLSL3, type IUniform, RawShaderMaterial } from 'three';
 import type { PatternTexture } from '../engine/pattern/types';
 import type { SurfaceLook } from '../kitchen/look';
+import { DARKENING_POWER } from '../kitchen/study/local-exposure';
 import type { PatternTextures } from './pattern-textures';
 import { patternUniforms, showPattern } from './pattern-uniforms';
 import { SURFACE_SHADERS } from './shader-sources';
@@ -18,6 +19,7 @@ export function createFinishMaterial(
   const defines: Record<string, number> = {
     COMPONENTS: 1,
     SHEEN: 0,
+    DARKENING_POWER,
   };
   if (kind === 'prop') defines['PROP'] = 1;
   return new RawShaderMaterial({

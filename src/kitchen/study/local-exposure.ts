@@ -4,9 +4,12 @@ import type { SettingLight } from './setting-light';
 
 /**
  * Where a perfect white would be brighter than display white in the direct light of a place, what it is over counts by this power:
- * twenty times over looks three times over (our judgement, by eye; 0 would make a patch of sun look no brighter than the shade).
+ * twenty times over looks one and a half times over (our judgement, by eye; 0 would make a patch of sun look no brighter than the shade).
  */
-const OVER_POWER = 0.4;
+const OVER_POWER = 0.15;
+
+/** What is over divides by itself to this power; the shader takes it from here. */
+export const DARKENING_POWER = 1 - OVER_POWER;
 
 /**
  * By how much the picture darkens a place, at least 1: where white would burn out in the direct light there, as an eye adapts to
@@ -21,5 +24,5 @@ export function localExposure(setting: SettingLight, exposure: Matrix3, direct: 
     const color = exposedColor(setting.spectra[group]!, null, exposure);
     for (let k = 0; k < 3; k++) white[k]! += level * direct[group]! * color[k]!;
   });
-  return Math.max(1, ...white) ** (1 - OVER_POWER);
+  return Math.max(1, ...white) ** DARKENING_POWER;
 }

@@ -53,15 +53,18 @@ export function Findings(props: FindingsProps) {
       <div className="findings-head">
         <div className="findings-title">
           <h2>{FINDINGS.balanceOf(props.optionName)}</h2>
-          <button
-            type="button"
-            className="button button-outlined sheet-handle"
-            aria-expanded={isOpen}
-            onClick={() => setSheetOpen(!isOpen)}
-          >
-            {isOpen ? FINDINGS.sheetClose : FINDINGS.sheetOpen}
-            <span className="quiet">{assessment ? FINDINGS.count(warned, questions) : ''}</span>
-          </button>
+          {/* A panel in the list's place has a button of its own to close it. */}
+          {inPlace === null && (
+            <button
+              type="button"
+              className="button button-outlined sheet-handle"
+              aria-expanded={sheetOpen}
+              onClick={() => setSheetOpen(!sheetOpen)}
+            >
+              {sheetOpen ? FINDINGS.sheetClose : FINDINGS.sheetOpen}
+              <span className="quiet">{assessment ? FINDINGS.count(warned, questions) : ''}</span>
+            </button>
+          )}
           <button
             type="button"
             className="button button-plain readings-button"

@@ -43,6 +43,7 @@ export function EyeForm(props: EyeFormProps) {
   };
   return (
     <div className="view-part">
+      <h3>{VIEW.eyesOf}</h3>
       <Choices label={VIEW.eyesOf} choices={EYES} chosen={props.of} onChoose={props.onOf} />
       <div className="eye-row">
         <input

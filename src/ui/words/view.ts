@@ -2,7 +2,7 @@
 export const VIEW = {
   title: 'View',
   eye: 'Eye height',
-  eyesOf: 'Whose eyes',
+  eyesOf: 'How high you look from',
   eyes: { place: 'By the place', standing: 'Standing', seated: 'Seated' },
   above: 'above the floor',
   unit: 'Unit',
