@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { run } from '../../src/cli/run';
 import { DEMO_PATH, demoText } from '../io/demo';
 import { fileWith, upstand } from './upstand';
 
@@ -77,8 +78,13 @@ it.each<[string, readonly string[], readonly RegExp[]]>([
   ['a broken spectrum', ['color', unevenSpectrum], [/uneven\.csv:3: /, /even steps/]],
   ['a spectrum file that is not there', ['color', 'nowhere.csv'], [/^nowhere\.csv: /, /Check the name/]],
 ])('ends with 2 and says what to do for %s', (_, args, messages) => {
-  const ran = upstand(...args);
+  const ran = run(args);
   expect(ran).toMatchObject({ exit: 2, out: '' });
   for (const message of messages) expect(ran.messages).toMatch(message);
   expect(ran.messages).not.toMatch(/\n\s+at /);
+});
+
+it('keeps the messages apart from the data, and exits with what the command says, as a process of its own', () => {
+  const args = ['light', DEMO_PATH, '--setting', 'noon'];
+  expect(upstand(...args)).toEqual(run(args));
 });

@@ -98,8 +98,8 @@ it.each(CASES)('draws %s as the engine reads it', async (_, laid) => {
   let compared = 0;
   let off = 0;
   let worst = 0;
-  for (let y = 3; y < picture.height; y += 5) {
-    for (let x = 4; x < picture.width; x += 6) {
+  for (let y = 3; y < picture.height; y += 8) {
+    for (let x = 4; x < picture.width; x += 9) {
       const at = (dx: number, dy: number): ExpectedPixel | null => {
         const place = [(2 * (x + dx)) / picture.width - 1, 1 - (2 * (y + dy)) / picture.height] as const;
         return expectedPixel(room, light, look, NEAR.eye, rayThrough(NEAR, aspect, ...place));
@@ -120,7 +120,7 @@ it.each(CASES)('draws %s as the engine reads it', async (_, laid) => {
       if (Math.max(...wrong) > 1) off++;
     }
   }
-  expect(compared).toBeGreaterThan(2000);
+  expect(compared).toBeGreaterThan(900);
   expect([off, worst <= 1]).toEqual([0, true]);
 });
 
