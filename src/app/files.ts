@@ -1,12 +1,12 @@
 import type { StoreApi } from 'zustand/vanilla';
 import { type Problem, type Result, success } from '../engine/result';
 import { parseProject, projectText } from '../io/project-file';
-import { record } from '../model/history';
 import type { Project } from '../model/project';
 import { noticeTold, problemTold } from '../ui/parts/told';
 import { PROBLEMS } from '../ui/words/problems';
+import { withProject } from './other-project';
 import { saveBlob } from './save-blob';
-import { type AppState, projectOf, withHistory } from './state';
+import { type AppState, projectOf } from './state';
 import { APP_WORDS } from './words';
 
 /** A project is a few hundred kilobytes; reading much more would hold the page up for nothing. */
@@ -38,14 +38,8 @@ export async function openProject(store: StoreApi<AppState>, file: File): Promis
   }
   const project = read.value;
   store.setState((state) => ({
-    ...withHistory(state, record(state.history, project, APP_WORDS.opened(file.name))),
+    ...withProject(state, project, APP_WORDS.opened(file.name)),
     saved: project,
-    option: project.options.at(-1)!.id,
-    setting: project.settings[0]!.id,
-    drawer: null,
-    reading: null,
-    picked: null,
-    assessments: {},
     told: noticeTold(read.notices),
   }));
 }

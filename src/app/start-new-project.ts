@@ -1,8 +1,8 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { Problem } from '../engine/result';
-import { record } from '../model/history';
 import { type Answers, newProject } from '../model/new-project';
-import { type AppState, projectOf, withHistory } from './state';
+import { withProject } from './other-project';
+import { type AppState, projectOf } from './state';
 import { APP_WORDS } from './words';
 
 /**
@@ -12,17 +12,6 @@ import { APP_WORDS } from './words';
 export function startNewProject(store: StoreApi<AppState>, answers: Answers): readonly Problem[] {
   const made = newProject(answers, projectOf(store.getState()));
   if (!made.ok) return [made.problem, ...(made.more ?? [])];
-  const project = made.value;
-  store.setState((state) => ({
-    ...withHistory(state, record(state.history, project, APP_WORDS.newProject)),
-    option: project.options.at(-1)!.id,
-    setting: project.settings[0]!.id,
-    lengthUnit: state.lengthUnit,
-    drawer: null,
-    reading: null,
-    picked: null,
-    assessments: {},
-    told: null,
-  }));
+  store.setState((state) => withProject(state, made.value, APP_WORDS.newProject));
   return [];
 }

@@ -49,7 +49,8 @@ export function studioEvents(store: StoreApi<AppState>): StudioEvents {
         stale: isCurrent ? state.stale.filter((option) => option !== assessment.option) : state.stale,
       })),
     // What failed will not come: nobody is to wait for it.
-    problem: (problem) => store.setState({ told: problemTold(problem), unseen: [], isStandOld: false }),
+    problem: (problem) =>
+      store.setState({ told: problemTold(problem), unseen: [], isRoomComing: false, isStandOld: false }),
   };
 }
 

@@ -79,6 +79,8 @@ export function Picture(props: PictureProps) {
       },
       (x, y) => latest.current.onPick?.(picked(x, y)),
     );
+    // A picture that was away stands at its viewpoint, wherever its camera was before.
+    latest.current.onEye?.(null);
     setMounted({ canvas, root, rig });
     return () => {
       letGo();
@@ -162,6 +164,7 @@ export function Picture(props: PictureProps) {
     const now = performance.now();
     if (before.place !== place) {
       mounted.rig.fly(latest.current.viewpoint, now, latest.current.reducedMotion || isElsewhere);
+      latest.current.onEye?.(null);
     } else if (before.height !== height || before.heightVersion !== heightVersion) {
       mounted.rig.standAt(height, now);
     } else return;

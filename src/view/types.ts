@@ -63,8 +63,8 @@ export interface PictureProps {
   readonly card?: CardPaint | null;
   /** The place that is read belongs to the right half of a split picture. */
   readonly markIsRight?: boolean;
-  /** Where the eye stands after a hand or a key has moved it, m. */
-  readonly onEye?: (eye: Vec3) => void;
+  /** Where the eye stands after a hand or a key has moved it, m; null once the camera is brought to its viewpoint. */
+  readonly onEye?: (eye: Vec3 | null) => void;
   readonly onPick?: (point: PickedPoint | null) => void;
   /** Is given a function that tells what lies under a point of the page (client px). */
   readonly picker?: RefObject<((clientX: number, clientY: number) => PickedPoint | null) | null>;

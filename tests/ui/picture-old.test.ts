@@ -49,4 +49,8 @@ it('waits for both options side by side, and for nothing that has failed', () =>
   store.setState({ sideBySide: false, setting: 'evening' });
   events.problem({ code: 'x', text: 'x', remedy: 'x' });
   expect(isOld()).toBe(false);
+  events.room({ viewpoints: [] } as unknown as Room);
+  expect(isOld()).toBe(true);
+  events.problem({ code: 'x', text: 'x', remedy: 'x' });
+  expect(isOld()).toBe(false);
 });

@@ -1,0 +1,30 @@
+import { record } from '../model/history';
+import type { Project } from '../model/project';
+import { type AppState, withHistory } from './state';
+
+/**
+ * What changes when another project comes in, as one step that undo takes back: what was chosen, picked, held or said in the one
+ * before goes, for ids recur from project to project. How one likes to look (own eye heights, unit, modes) stays.
+ */
+export function withProject(state: AppState, project: Project, label: string): Partial<AppState> {
+  return {
+    ...withHistory(state, record(state.history, project, label)),
+    option: project.options.at(-1)!.id,
+    holding: false,
+    setting: project.settings[0]!.id,
+    heldLight: null,
+    lastLight: null,
+    // The camera goes to a place of this room, also where that is the very place it was moved from in the other.
+    viewpointVersion: state.viewpointVersion + 1,
+    movedEye: null,
+    eyes: { ...state.eyes, places_mm: {} },
+    drawer: null,
+    reading: null,
+    picked: null,
+    held: null,
+    aim: null,
+    pointed: [],
+    assessments: {},
+    told: null,
+  };
+}
