@@ -4,6 +4,7 @@ import { fitToRoom } from './new-kitchen/fit-to-room';
 import { kitchenDefaults } from './new-kitchen/kitchen-defaults';
 import { layOut, usualWindow } from './new-kitchen/lay-out';
 import type { LayoutId } from './new-kitchen/layout-drafts';
+import type { Refitted } from './new-kitchen/losses';
 import { usualFixtures } from './new-kitchen/usual-fixtures';
 
 /** Nothing is known of place and surroundings: the middle latitudes, the back wall to the north. */
@@ -71,10 +72,10 @@ export function usualRoom(layout: LayoutId, region: Region): Kitchen['room'] {
 
 /**
  * The kitchen with the usual sizes and modules of another region, in the same room; everything else is kept as far as it
- * fits. Null when it does not.
+ * fits, and what does not is told. Null when nothing does.
  */
-export function changeRegion(kitchen: Kitchen, region: Region): Kitchen | null {
-  if (region === kitchen.region) return kitchen;
+export function changeRegion(kitchen: Kitchen, region: Region): Refitted | null {
+  if (region === kitchen.region) return { kitchen, losses: [] };
   const {
     room_height: _,
     fronts: _fronts,

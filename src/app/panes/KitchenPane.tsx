@@ -6,6 +6,7 @@ import type { UserNeed } from '../../model/project';
 import { KitchenPanel } from '../../ui/room/KitchenPanel';
 import { useApp, useAppState } from '../context';
 import { lengthUnitOf, projectOf } from '../state';
+import { useLosses } from '../use-losses';
 import { usePlanEye } from '../use-plan-eye';
 
 const NO_USERS: readonly UserNeed[] = [];
@@ -19,6 +20,7 @@ export function KitchenPane() {
   const drawing = useMemo(() => drawPlan(kitchen), [kitchen]);
   const rows = useMemo(() => planRows(kitchen), [kitchen]);
   const hints = useMemo(() => clearanceHints(kitchen, users), [kitchen, users]);
+  const { losses, note, read } = useLosses(kitchen);
   return (
     <KitchenPanel
       kitchen={kitchen}
@@ -30,7 +32,14 @@ export function KitchenPane() {
       onUsers={(next) => actions.run({ kind: 'set-users', users: next })}
       unit={unit}
       onUnit={(lengthUnit) => store.setState({ lengthUnit })}
-      onKitchen={(next, continues) => actions.attempt({ kind: 'set-kitchen', kitchen: next }, continues)}
+      onKitchen={(next, continues, lost = []) => {
+        const before = projectOf(store.getState()).kitchen;
+        const problems = actions.attempt({ kind: 'set-kitchen', kitchen: next }, continues);
+        if (problems.length === 0) note(before, projectOf(store.getState()).kitchen, lost);
+        return problems;
+      }}
+      losses={losses}
+      onLossesRead={read}
       onClose={() => store.setState({ panel: null })}
     />
   );

@@ -6,6 +6,7 @@ import { fitOpenings } from './fit-openings';
 import { layOut, lowered, usualWindow } from './lay-out';
 import type { LayoutId } from './layout-drafts';
 import { LAYOUTS } from './layout-drafts';
+import { type Loss, lossesOf, type Refitted } from './losses';
 import { fitFixtures, usualFixtures } from './usual-fixtures';
 
 const TOUCH = 0.5;
@@ -13,15 +14,17 @@ const TOUCH = 0.5;
 /**
  * The kitchen in a room of another size (mm): runs that reach a wall go on reaching it, the rest keeps its distance from the
  * back wall; island, openings, door and lamps follow. What does not fit is laid out anew, moved to the nearest place that
- * fits, or left out. Null when nothing fits.
+ * fits, or left out, and told. Null when nothing fits.
  */
-export function fitToRoom(kitchen: Kitchen, room: Kitchen['room']): Kitchen | null {
+export function fitToRoom(kitchen: Kitchen, room: Kitchen['room']): Refitted | null {
   const moved = lowered(follow(kitchen, room));
-  if (isSound(moved)) return moved;
+  if (isSound(moved)) return { kitchen: moved, losses: [] };
   const bare = { ...moved, openings: [], fixtures: [] };
   for (const open_side of moved.open_side ? [moved.open_side, null] : [null]) {
     const withDoor = fitDoor({ ...bare, open_side });
-    if (isSound(withDoor)) return furnished(withDoor, moved);
+    if (!isSound(withDoor)) continue;
+    const found = furnished(withDoor, moved);
+    return { kitchen: found, losses: lossesOf(moved, found) };
   }
   // The first that fits, its own layout before the simpler ones.
   const walls = kitchen.runs.map(({ wall }) => wall).join(' ');
@@ -38,10 +41,12 @@ export function fitToRoom(kitchen: Kitchen, room: Kitchen['room']): Kitchen | nu
           : 'one-wall';
   for (const layout of [own, ...LAYOUTS.filter((one) => one === 'l' || one === 'one-wall' || one === 'galley')]) {
     const found = refit(moved, layout);
-    if (found) return found;
+    if (found) return { kitchen: found, losses: [ANEW, ...lossesOf(moved, found)] };
   }
   return null;
 }
+
+const ANEW: Loss = { part: 'layout', id: 'layout', fate: 'anew' };
 
 const isSound = (kitchen: Kitchen): boolean => checkKitchen(kitchen, '').length === 0;
 

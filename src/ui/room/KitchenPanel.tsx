@@ -6,6 +6,7 @@ import type { ClearanceHint } from '../../model/clearances/types';
 import type { Kitchen, Region } from '../../model/kitchen';
 import type { Rows } from '../../model/layout/types';
 import { changeRegion } from '../../model/new-kitchen';
+import type { Loss } from '../../model/new-kitchen/losses';
 import type { UserNeed } from '../../model/project';
 import { KITCHEN } from '../words/kitchen';
 import { ApplianceForm } from './ApplianceForm';
@@ -16,7 +17,8 @@ import { IslandForm } from './IslandForm';
 import { type DrawingId, KitchenDrawing } from './KitchenDrawing';
 import { CABINET_LENGTHS, COUNTER_LENGTHS, DOOR_LENGTHS, ROOM_LENGTHS } from './kitchen-lengths';
 import { LayoutChoice } from './LayoutChoice';
-import { LengthFields } from './LengthFields';
+import { LengthFields, type OnKitchen } from './LengthFields';
+import { LossNotice } from './LossNotice';
 import { inUnit, type LengthUnit } from './length-text';
 import { OpenSideForm } from './OpenSideForm';
 import { PanelFrame } from './PanelFrame';
@@ -37,8 +39,10 @@ export interface KitchenPanelProps {
   readonly onUsers: (users: readonly UserNeed[]) => void;
   readonly unit: LengthUnit;
   readonly onUnit: (unit: LengthUnit) => void;
-  /** `continues`: the change belongs to the one before (a drag is one step). */
-  readonly onKitchen: (kitchen: Kitchen, continues: boolean) => readonly Problem[];
+  readonly onKitchen: OnKitchen;
+  /** What the kitchen lost in its last changes. */
+  readonly losses: readonly Loss[];
+  readonly onLossesRead: () => void;
   readonly onClose: () => void;
 }
 
@@ -70,7 +74,7 @@ export function KitchenPanel(props: KitchenPanelProps) {
             onChoose={(next) => {
               const changed = changeLayout(kitchen, next);
               if (!changed) return setRefused({ words: KITCHEN.layoutTooLarge(KITCHEN.layouts[next]), basis: kitchen });
-              const [problem] = onKitchen(changed, false);
+              const [problem] = onKitchen(changed.kitchen, false, changed.losses);
               const words = problem && inUnit(problemAtField(problem, KITCHEN.layouts[next]), unit);
               setRefused(words ? { words, basis: kitchen } : null);
             }}
@@ -81,6 +85,7 @@ export function KitchenPanel(props: KitchenPanelProps) {
               {refused.words}
             </p>
           )}
+          <LossNotice losses={props.losses} onDismiss={props.onLossesRead} />
           <KitchenDrawing {...props} shown={shown} onShow={setShown} pointed={pointed} onField={goTo} />
         </div>
         <div className="kitchen-column">
@@ -102,7 +107,7 @@ export function KitchenPanel(props: KitchenPanelProps) {
               chosen={kitchen.region}
               onPick={(region: Region) => {
                 const changed = changeRegion(kitchen, region);
-                return changed ? onKitchen(changed, false) : REGION_TOO_LARGE;
+                return changed ? onKitchen(changed.kitchen, false, changed.losses) : REGION_TOO_LARGE;
               }}
             />
             <PickField

@@ -2,6 +2,7 @@ import type { Problem } from '../../engine/result';
 import type { Kitchen } from '../../model/kitchen';
 import { kitchenBounds } from '../../model/kitchen-bounds';
 import { kitchenDefaults } from '../../model/new-kitchen/kitchen-defaults';
+import type { Loss } from '../../model/new-kitchen/losses';
 import { KITCHEN } from '../words/kitchen';
 import type { KitchenLength } from './kitchen-lengths';
 import { LengthField } from './LengthField';
@@ -11,9 +12,11 @@ import type { LengthUnit } from './length-text';
 export interface KitchenFormProps {
   readonly kitchen: Kitchen;
   readonly unit: LengthUnit;
-  /** `continues`: the change belongs to the one before. */
-  readonly onKitchen: (kitchen: Kitchen, continues: boolean) => readonly Problem[];
+  readonly onKitchen: OnKitchen;
 }
+
+/** Takes a kitchen. `continues`: the change belongs to the one before (a drag is one step); `losses`: what did not fit along. */
+export type OnKitchen = (kitchen: Kitchen, continues: boolean, losses?: readonly Loss[]) => readonly Problem[];
 
 const NOTHING_FITS: readonly Problem[] = [
   { code: 'does-not-fit', text: KITCHEN.roomTooSmall, remedy: KITCHEN.roomRemedy },
@@ -41,7 +44,10 @@ export function LengthFields({ lengths, ...form }: KitchenFormProps & { readonly
             basis={kitchen}
             onValue={(mm, continues) => {
               const next = write(kitchen, mm);
-              return next ? form.onKitchen(next, continues) : NOTHING_FITS;
+              if (!next) return NOTHING_FITS;
+              return 'losses' in next
+                ? form.onKitchen(next.kitchen, continues, next.losses)
+                : form.onKitchen(next, continues);
             }}
           />
         );

@@ -1,6 +1,7 @@
 import type { Kitchen } from '../../model/kitchen';
 import { fitToRoom } from '../../model/new-kitchen/fit-to-room';
 import type { KitchenDefaults } from '../../model/new-kitchen/kitchen-defaults';
+import type { Refitted } from '../../model/new-kitchen/losses';
 import { KITCHEN } from '../words/kitchen';
 
 /** A length of the kitchen that has a field: where it stands, what it is called, how it is read and written. */
@@ -9,8 +10,8 @@ export interface KitchenLength {
   readonly path: string;
   readonly label: string;
   readonly read: (kitchen: Kitchen) => number;
-  /** Null where nothing fits it. */
-  readonly write: (kitchen: Kitchen, mm: number) => Kitchen | null;
+  /** The kitchen with another length; with what was lost on the way where others had to follow. Null where nothing fits it. */
+  readonly write: (kitchen: Kitchen, mm: number) => Kitchen | Refitted | null;
   /** What is usual in the region; absent where nothing is. */
   readonly usual?: (usual: KitchenDefaults) => number;
   /** What it may be at most in this kitchen, where that is less than in any, mm. */
