@@ -22,7 +22,7 @@ import type { PatternSpec, PatternTexture } from './types';
 import { varyLightness } from './vary-lightness';
 import { veinSheet } from './veins';
 
-/** Pieces no wider than this (wall tile) have glaze that gathers at their edges rather than clouds all over, mm. */
+/** Pieces no wider than this (wall tile) have a glaze, which gathers at their edges rather than in clouds all over, mm. */
 const POOLED_PIECE_MM = 160;
 
 /**
@@ -124,7 +124,7 @@ function drawSheet(
     case 'brushed':
       return { sheet: brushedSheet(frame, own, seed), cut: false };
     case 'plain':
-      return { sheet: plainSheet(frame, own, seed), cut: false };
+      return { sheet: plainSheet(frame, own, spec.variation, isSmallPiece(spec), seed), cut: false };
   }
 }
 

@@ -3,12 +3,20 @@ import { type Frame, texelSize } from './frame';
 import { fractalNoise, hashTexel } from './noise';
 import type { Sheet } from './sheet';
 
-const MAX_SIDES = 9;
+const LEAST_SIDES = 4;
+const MAX_SIDES = 7;
 const LEVELS = 6;
+/** Sizes fall by this factor from level to level. */
+const SMALLER = 0.66;
+
+/** Cells along each side in which chips are counted, and places tried for each chip: the emptiest takes it. */
+const CELLS = 16;
+const TRIALS = 3;
 
 /**
- * Broken chips in a binder (terrazzo, flecked engineered stone): angular, no two touching, large ones first and smaller
- * ones between them. `size_mm` is the width of the larger chips; `shares` the area shares of components 1, 2, 3.
+ * Broken chips in a binder (terrazzo, flecked engineered stone): angular, some long, no two touching, large ones first and ever
+ * smaller ones between them. They are mixed well, as in a batch: nowhere denser than elsewhere, so that no sheet is found again from
+ * afar. `size_mm` is the width of the larger chips; `shares` the area shares of components 1, 2, 3.
  */
 export function chipSheet(frame: Frame, size_mm: number, shares: readonly number[], seed: number): Sheet {
   const { width, height } = frame;
@@ -31,26 +39,39 @@ export function chipSheet(frame: Frame, size_mm: number, shares: readonly number
   const ny = new Float32Array(MAX_SIDES);
   const reach = new Float32Array(MAX_SIDES);
   let remaining = whole;
+  const filled = new Float32Array(CELLS * CELLS);
+  const cellOf = (x: number, y: number): number =>
+    Math.floor((y / height) * CELLS) * CELLS + Math.floor((x / width) * CELLS);
   for (let level = 0; level < LEVELS; level++) {
     // Radii fall from level to level; larger ones take most of the area until the shares are used up.
-    const radius = Math.max(0.62 * size_mm * 0.72 ** level, 0.9 * texel);
+    const radius = Math.max(0.62 * size_mm * SMALLER ** level, 0.9 * texel);
     const goal = level === LEVELS - 1 ? 0 : whole * (1 - (level + 1) / LEVELS) ** 1.35;
     let misses = 0;
     while (remaining > goal + 0.5 && misses < 12000) {
-      const cx = random() * width;
-      const cy = random() * height;
+      let cx = 0;
+      let cy = 0;
+      let emptiest = Infinity;
+      for (let trial = 0; trial < TRIALS; trial++) {
+        const x = random() * width;
+        const y = random() * height;
+        const here = filled[cellOf(x, y)]!;
+        if (here >= emptiest) continue;
+        emptiest = here;
+        cx = x;
+        cy = y;
+      }
       if (taken[Math.floor(cy) * width + Math.floor(cx)]! > 0) {
         misses++;
         continue;
       }
       const k = choose(left, random());
       const r = radius * (0.8 + 0.4 * random());
-      const sides = 5 + Math.floor(random() * (MAX_SIDES - 4));
+      const sides = LEAST_SIDES + Math.floor(random() * (MAX_SIDES - LEAST_SIDES + 1));
       const turn = 2 * Math.PI * random();
-      const flat = 0.55 + 0.45 * random();
+      const flat = 0.42 + 0.58 * random();
       const lie = Math.PI * random();
       for (let s = 0; s < sides; s++) {
-        const angle = turn + (2 * Math.PI * (s + 0.55 * (random() - 0.5))) / sides;
+        const angle = turn + (2 * Math.PI * (s + 0.7 * (random() - 0.5))) / sides;
         nx[s] = Math.cos(angle);
         ny[s] = Math.sin(angle);
         const along = Math.cos(angle - lie);
@@ -63,9 +84,10 @@ export function chipSheet(frame: Frame, size_mm: number, shares: readonly number
       // Sharp corners that reach farther out than this are broken off.
       const farthest = (1.5 * r + texel) ** 2;
       const first = (((x0 - halfX) % width) + width) % width;
+      const cell = cellOf(cx, cy);
       let free = true;
       for (let pass = 0; pass < 2 && free; pass++) {
-        const tone = 1 + 0.09 * (random() - 0.5);
+        const tone = 1 + 0.11 * (random() - 0.5);
         for (let dy = -halfY; dy <= halfY && free; dy++) {
           const row = ((((y0 + dy) % height) + height) % height) * width;
           const py = (y0 + dy + 0.5 - cy) * dt;
@@ -94,6 +116,7 @@ export function chipSheet(frame: Frame, size_mm: number, shares: readonly number
               gain[i]! *= tone;
               left[k]! -= cover;
               remaining -= cover;
+              filled[cell]! += cover;
             }
           }
         }

@@ -1,5 +1,5 @@
 import { type Frame, texelSize } from './frame';
-import { fractalNoise, sampleWrapped, standardize } from './noise';
+import { fractalNoise, hashTexel, sampleWrapped, standardize } from './noise';
 import type { Sheet } from './sheet';
 
 /**
@@ -10,10 +10,10 @@ import type { Sheet } from './sheet';
 export function cleftSheet(frame: Frame, size_mm: number, own: number, seed: number): Sheet {
   const { width, height } = frame;
   const [ds, dt] = texelSize(frame);
-  const cellsX = frame.width_mm / (size_mm * 1.9);
+  const cellsX = frame.width_mm / (size_mm * 2.3);
   const cellsY = frame.height_mm / (size_mm * 0.95);
-  const warpX = fractalNoise(width, height, cellsX * 2, cellsY * 2, 3, seed + 41, 0.6);
-  const warpY = fractalNoise(width, height, cellsX * 2, cellsY * 2, 3, seed + 42, 0.6);
+  const warpX = fractalNoise(width, height, cellsX * 2.6, cellsY * 3, 4, seed + 41, 0.62);
+  const warpY = fractalNoise(width, height, cellsX * 2.6, cellsY * 3, 4, seed + 42, 0.62);
   const plane = fractalNoise(width, height, cellsX, cellsY, 3, seed + 43, 0.42);
   const rough = fractalNoise(width, height, frame.width_mm / 16, frame.height_mm / 7, 3, seed + 44, 0.62);
   const bloom = fractalNoise(width, height, cellsX * 1.5, cellsY * 1.5, 4, seed + 45, 0.65);
@@ -46,8 +46,13 @@ export function cleftSheet(frame: Frame, size_mm: number, own: number, seed: num
       const slopeS = (level[y * width + right]! - level[y * width + left]!) / (2 * ds);
       const slopeT = (level[up + x]! - level[down + x]!) / (2 * dt);
       const relief = slopeS * 0.45 - slopeT;
-      field[i] = lip[i]! * (0.8 + 0.5 * bloom[i]!) * 1.1 + 0.34 * bloom[i]! + 0.2 * rough[i]!;
-      gain[i] = 1 + 0.32 * Math.max(-1, Math.min(1, relief * 3.2)) + 0.03 * rough[i]! + 0.03 * bloom[i]!;
+      field[i] = lip[i]! * (0.7 + 0.6 * bloom[i]!) * 0.8 + 0.36 * bloom[i]! + 0.3 * rough[i]!;
+      gain[i] =
+        1 +
+        0.24 * Math.max(-1, Math.min(1, relief * 2.6)) +
+        0.035 * rough[i]! +
+        0.03 * bloom[i]! +
+        0.05 * (hashTexel(x, y, seed) - 0.5);
     }
   }
   const presence: Float32Array[] = [standardize(field)];

@@ -16,7 +16,7 @@ export function cloudSheet(frame: Frame, size_mm: number, own: number, seed: num
   const mottle = fractalNoise(width, height, frame.width_mm / 14, frame.height_mm / 14, 2, seed + 13);
   const presence: Float32Array[] = [];
   for (let k = 0; k < own; k++) {
-    const soft = fractalNoise(width, height, cellsX, cellsY, 6, seed + 101 * (k + 1), 0.72);
+    const soft = fractalNoise(width, height, cellsX, cellsY, 6, seed + 101 * (k + 1), 0.64);
     const field = new Float32Array(width * height);
     for (let y = 0; y < height; y++) {
       for (let x = 0; x < width; x++) {
@@ -33,9 +33,10 @@ export function cloudSheet(frame: Frame, size_mm: number, own: number, seed: num
   for (let y = 0; y < height; y++) {
     for (let x = 0; x < width; x++) {
       const i = y * width + x;
-      const pore = hashTexel(x, y, seed) > 0.9975 ? -0.1 : 0;
-      gain[i] = 1 + 0.014 * mottle[i]! + 0.012 * warpX[i]! + 0.012 * sweep[i]! + pore;
+      const grain = hashTexel(x, y, seed);
+      const pore = grain > 0.9975 ? -0.1 : 0;
+      gain[i] = 1 + 0.016 * mottle[i]! + 0.01 * warpX[i]! + 0.012 * sweep[i]! + 0.02 * (grain - 0.5) + pore;
     }
   }
-  return { presence, edge: 4.2, gain };
+  return { presence, edge: 5.4, gain };
 }

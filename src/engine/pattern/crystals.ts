@@ -4,7 +4,7 @@ import { fractalNoise, nearestPoints } from './noise';
 import type { Sheet } from './sheet';
 
 /** Crystal sizes of the minerals in parts of the first one's, from the ground mass to the last component. */
-const SIZES = [1, 0.72, 0.46, 0.4];
+const SIZES = [1.2, 0.66, 0.36, 0.32];
 
 /**
  * Interlocking crystals (granite): every place belongs to some mineral. The ground's crystals are the largest and differ in
@@ -19,13 +19,13 @@ export function crystalSheet(frame: Frame, size_mm: number, own: number, seed: n
   const warpX = fractalNoise(width, height, warpS, warpT, 1, seed + 71);
   const warpY = fractalNoise(width, height, warpS, warpT, 1, seed + 72);
   for (let i = 0; i < size; i++) {
-    warpX[i]! *= 0.11;
-    warpY[i]! *= 0.11;
+    warpX[i]! *= 0.15;
+    warpY[i]! *= 0.15;
   }
   const [grainS, grainT] = cells(1.8);
   const grain = fractalNoise(width, height, grainS, grainT, 1, seed + 73);
   const gain = new Float32Array(size);
-  for (let i = 0; i < size; i++) gain[i] = 1 + 0.02 * grain[i]!;
+  for (let i = 0; i < size; i++) gain[i] = 1 + 0.035 * grain[i]!;
   const presence: Float32Array[] = [];
   for (let k = 0; k < Math.max(own, 1) + 1; k++) {
     const last = k === own && own > 1;
@@ -40,7 +40,7 @@ export function crystalSheet(frame: Frame, size_mm: number, own: number, seed: n
     const tone = new Float32Array(count);
     for (let c = 0; c < count; c++) {
       key[c] = random();
-      tone[c] = (k === 0 ? 0.2 : 0.1) * (random() + random() - 1);
+      tone[c] = (k === 0 ? 0.26 : 0.16) * (random() + random() - 1);
     }
     const gathered = last ? 0.34 : 0.16;
     for (let i = 0; i < size; i++) gain[i]! += tone[nearest[i]!]!;

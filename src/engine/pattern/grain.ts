@@ -7,9 +7,10 @@ import type { GrainFigure } from './types';
 
 /** How one board or veneer leaf was cut: where the pith lay, how the stem bent, and how wide its growth rings are. */
 interface Cut {
-  /** Depth of the cut below the pith, mm, and its change along the piece. */
+  /** Depth of the cut below the pith, mm, and its change along the piece, per mm. */
   readonly depth: number;
   readonly taper: number;
+  /** How far the stem's bends lift the cut, mm, and where along it. */
   readonly bend: number;
   readonly bendPhase: number;
   /** Sideways place of the pith from the piece's middle, mm, and its swing. */
@@ -24,6 +25,16 @@ interface Cut {
 }
 
 const RING_TONES = 512;
+
+/** Darkness over a year's growth: early wood darkens slowly towards the late wood, which ends sharply with the year. */
+const YEAR_STEPS = 256;
+const YEAR = Float32Array.from({ length: YEAR_STEPS }, (_, i) => {
+  const f = (i + 0.5) / YEAR_STEPS;
+  return f < 0.8 ? (f / 0.8) ** 3.2 : (1 - f) / 0.2;
+});
+
+/** Rings this many texels apart or more are drawn in full; below half of it only their mean tone is left. */
+const TEXELS_PER_RING = 4.5;
 
 /** Leaves of veneer on a sheet: this many across the period. */
 const LEAVES = 6;
@@ -71,10 +82,7 @@ export function grainSheet(frame: Frame, figure: GrainFigure, own: number, seed:
         const c = cuts[p]!;
         const l = boards ? (q - k) * ms : (x + 0.5) * ds;
         const half = boards ? l - ms / 2 : 0;
-        depth[x] =
-          c.depth +
-          c.taper * half +
-          c.bend * (Math.sin(turn * l + c.bendPhase) + 0.16 * Math.sin(3 * turn * l + 2.3 * c.bendPhase));
+        depth[x] = c.depth + c.taper * half + c.bend * bendAt(turn * l + c.bendPhase, c.bendPhase, boards);
         middle[x] = c.side + c.sway * (Math.sin(turn * l + c.swayPhase) + 0.3 * Math.sin(3 * turn * l + c.bendPhase));
         pieceAt[x] = p;
       }
@@ -90,12 +98,10 @@ export function grainSheet(frame: Frame, figure: GrainFigure, own: number, seed:
       const phase = rho / c.ring + 0.42 * warp[j]! + 0.05 * fibre[j]!;
       const k = Math.floor(phase);
       const f = phase - k;
-      // Early wood darkens slowly towards the late wood, which ends sharply with the year.
-      const late = f < 0.8 ? (f / 0.8) ** 3.2 : (1 - f) / 0.2;
-      // Rings finer than the texture can hold fade to their mean.
-      const fine = (Math.abs(dy) / rho) * (dt / c.ring);
-      const seen = fine < 0.12 ? 1 : Math.max(0, 1 - (fine - 0.12) * 3);
-      const rings = 0.3 + (late - 0.3) * seen * ringTone[(k + c.firstRing) & (RING_TONES - 1)]!;
+      // Rings finer than the texture can hold fade to their mean, all along a ring: tips of arches without their sides are no figure.
+      const fine = (TEXELS_PER_RING * Math.abs(dy) * dt) / (rho * c.ring);
+      const seen = fine < 1 ? 1 : Math.max(0, 2 - fine);
+      const rings = 0.3 + (YEAR[(f * YEAR_STEPS) | 0]! - 0.3) * seen * ringTone[(k + c.firstRing) & (RING_TONES - 1)]!;
       // Ring-porous woods have their large pores where a year begins; others have them everywhere, and finer.
       const early = open ? Math.max(0, 1 - f / 0.45) * seen + 0.35 * (1 - seen) + 0.12 : 0.3;
       const pore = pores[j]! > 0.55 ? early * Math.min(1, pores[j]! - 0.55) : 0;
@@ -108,6 +114,15 @@ export function grainSheet(frame: Frame, figure: GrainFigure, own: number, seed:
     presence.push(fractalNoise(width, height, frame.width_mm / 60, frame.height_mm / 3, 2, seed + 900 + k, 0.7));
   }
   return { presence, edge: 0.75, gain };
+}
+
+/**
+ * How a stem's bends lift the cut, about -1 to 1. Boards bend to and fro; a sheet of veneer, which has to close, rises over most of its
+ * length and comes back over the rest, so that its arches point one way.
+ */
+function bendAt(angle: number, phase: number, boards: boolean): number {
+  if (boards) return Math.sin(angle) + 0.16 * Math.sin(3 * angle + 1.3 * phase);
+  return Math.sin(angle + 0.55 * Math.sin(angle)) + 0.07 * Math.sin(5 * angle + phase);
 }
 
 /** A board: flat-cut near the pith, with arches that all point one way as the stem tapers, or cut beside it and straight. */
@@ -124,7 +139,7 @@ function cutBoard(along_mm: number, across_mm: number, width: number, height: nu
     side: arched ? (random() - 0.5) * across_mm * 0.55 : sideSign * across_mm * (0.75 + 0.9 * random()),
     sway: across_mm * (0.02 + 0.05 * random()),
     swayPhase: 2 * Math.PI * random(),
-    ring: (arched ? 4 : 3.4) + 2.6 * random(),
+    ring: (arched ? 4.8 : 3.6) + 3 * random(),
     firstRing: Math.floor(random() * RING_TONES),
     mirrored: random() < 0.5,
     shiftX: Math.floor(random() * width),
@@ -137,22 +152,24 @@ function cutLeaf(before: Cut | undefined, across_mm: number, width: number, heig
   if (before) {
     return {
       ...before,
-      depth: before.depth + 1.2,
-      side: before.side + 0.02 * across_mm * (random() - 0.5),
+      depth: before.depth + 2.2,
+      side: before.side + 0.06 * across_mm * (random() - 0.5),
+      bendPhase: before.bendPhase + 0.16 * (random() - 0.5),
       mirrored: !before.mirrored,
       shiftX: Math.floor(random() * width),
       shiftY: Math.floor(random() * height),
     };
   }
+  const bend = 15 + 6 * random();
   return {
-    depth: across_mm * (0.14 + 0.12 * random()),
+    depth: bend + across_mm * (0.03 + 0.06 * random()),
     taper: 0,
-    bend: 11 + 5 * random(),
+    bend,
     bendPhase: 2 * Math.PI * random(),
     side: (random() - 0.5) * across_mm * 0.5,
     sway: across_mm * (0.02 + 0.04 * random()),
     swayPhase: 2 * Math.PI * random(),
-    ring: 3.6 + 1.8 * random(),
+    ring: 4.4 + 2 * random(),
     firstRing: Math.floor(random() * RING_TONES),
     mirrored: false,
     shiftX: Math.floor(random() * width),

@@ -27,6 +27,7 @@ export function linearSheet(frame: Frame, size_mm: number, direction_deg: number
   const swell = fractalNoise(width, height, p / 700, q / (8 * size_mm), 2, seed + 16, 0.5);
   const fine = fractalNoise(width, height, p / 1000, q / (0.5 * size_mm), 2, seed + 18, 0.6);
   const patch = fractalNoise(width, height, p / 1500, q / 120, 3, seed + 19, 0.6);
+  const pit = fractalNoise(width, height, p / 11, q / 3.4, 2, seed + 20, 0.5);
   const random = mulberry32(seed ^ 0x11ea);
   // Tones of the layers over the larger period: a broad rhythm with a sharp layer here and there.
   const bundles = Math.max(1, gcd(Math.abs(a), Math.abs(b)));
@@ -40,7 +41,7 @@ export function linearSheet(frame: Frame, size_mm: number, direction_deg: number
     for (let x = 0; x < width; x++) {
       const i = y * width + x;
       const s = ((x + 0.5) * ds) / p;
-      const turns = (a * s + b * t) / bundles + (0.14 * wave[i]!) / bundles + (0.035 * swell[i]!) / bundles;
+      const turns = (a * s + b * t) / bundles + (0.24 * wave[i]!) / bundles + (0.05 * swell[i]!) / bundles;
       const at = (turns - Math.floor(turns)) * count;
       const k = Math.floor(at);
       const f = at - k;
@@ -48,7 +49,10 @@ export function linearSheet(frame: Frame, size_mm: number, direction_deg: number
       const e = f * f * (3 - 2 * f);
       const layer = tone[k % count]! + e * (next - tone[k % count]!);
       field[i] = 0.85 * layer + 0.5 * fine[i]! + 0.3 * patch[i]!;
-      gain[i] = 1 + 0.022 * layer + 0.012 * fine[i]! + 0.012 * patch[i]! + 0.016 * (hashTexel(x, y, seed) - 0.5);
+      gain[i] = 1 + 0.022 * layer + 0.012 * fine[i]! + 0.012 * patch[i]! + 0.02 * (hashTexel(x, y, seed) - 0.5);
+      // Small pits, filled and honed, lie in the darker layers.
+      const deep = pit[i]! + 0.5 * layer - 2.1;
+      if (deep > 0) gain[i]! -= Math.min(0.12, 0.16 * deep);
     }
   }
   const presence: Float32Array[] = [field];

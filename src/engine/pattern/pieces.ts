@@ -17,8 +17,10 @@ export interface PieceGrid {
 /** Gap drawn between boards laid without a grouted joint, mm. */
 const BOARD_GAP_MM = 0.8;
 
-/** Fewer different pieces than this are soon found again in a field. */
+/** Fewer different pieces than these are soon found again in a field; of pieces this wide a room has few. */
 const LEAST_PIECES = 16;
+const LEAST_WIDE_PIECES = 12;
+const WIDE_PIECE_MM = 500;
 
 /** Of pieces longer than this two stand in a row, mm: three would be a texture of great length. */
 const LONG_PIECE_MM = 1500;
@@ -64,7 +66,8 @@ export function layPieces(spec: PatternSpec, target_mm: readonly [number, number
     : [size[0] + added, size[1] + added];
   const columns = Math.max(size[0] > LONG_PIECE_MM ? 2 : 3, Math.round(target_mm[0] / module[0]));
   // An even number, so that rows of hexagons close.
-  const rows = 2 * Math.ceil(Math.max(LEAST_PIECES / columns, Math.round(target_mm[1] / module[1]), 2) / 2);
+  const least = Math.min(...size) >= WIDE_PIECE_MM ? LEAST_WIDE_PIECES : LEAST_PIECES;
+  const rows = 2 * Math.ceil(Math.max(least / columns, Math.round(target_mm[1] / module[1]), 2) / 2);
   return { shape: hexagon ? 'hexagon' : 'rectangle', columns, rows, module_mm: module, joint_mm: joint };
 }
 

@@ -4,6 +4,9 @@ import { fractalNoise } from './noise';
 import { type GridPlace, type PieceGrid, placeOnGrid } from './pieces';
 import type { Sheet } from './sheet';
 
+/** The gathered rim takes at most this part of a piece's shorter side: a wider one would round the tile off to the eye. */
+const MOST_RIM = 0.09;
+
 /**
  * Hand glaze on pieces: the glaze runs before it sets and gathers along the edges, most along one side of each piece, and
  * in a few shallow hollows; where it is thin the piece is a little lighter. `size_mm` is the width of the gathered rim, `distance`
@@ -22,6 +25,7 @@ export function poolSheet(
   const [ms, mt] = grid.module_mm;
   const broad = fractalNoise(width, height, frame.width_mm / 45, frame.height_mm / 45, 3, seed + 21);
   const fine = fractalNoise(width, height, frame.width_mm / 9, frame.height_mm / 9, 2, seed + 22);
+  const rim_mm = Math.min(0.55 * size_mm, MOST_RIM * Math.min(ms, mt));
   const random = mulberry32(seed ^ 0x9001);
   const count = grid.columns * grid.rows;
   const leanS = new Float32Array(count);
@@ -42,10 +46,10 @@ export function poolSheet(
       const i = y * width + x;
       placeOnGrid(grid, (x + 0.5) * ds, (y + 0.5) * dt, at);
       const { piece: p, u, v } = at;
-      const d = Math.max(0, distance[i]! + size_mm * 0.16 * broad[i]! + size_mm * 0.06 * fine[i]!);
-      const rim = Math.exp(-d / (size_mm * 0.55));
+      const d = Math.max(0, distance[i]! + rim_mm * (0.24 * broad[i]! + 0.09 * fine[i]!));
+      const rim = Math.exp(-d / rim_mm);
       const run = leanS[p]! * u + leanT[p]! * v;
-      const depth = 1.25 * rim + 0.55 * run + 0.26 * broad[i]! + 0.05 * fine[i]! + amount[p]!;
+      const depth = 1.25 * rim + 0.42 * run + 0.26 * broad[i]! + 0.05 * fine[i]! + amount[p]!;
       field[i] = depth;
       // Glaze breaks thin over the arris itself: a lighter line about a millimetre wide.
       const arris = Math.exp(-distance[i]! / 0.9);

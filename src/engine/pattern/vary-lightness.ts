@@ -9,6 +9,10 @@ import { gainSigma, spreadOverPieces } from './variation';
 /** Sheets at least this long drift in lightness by their full class, shorter ones by as much less, mm. */
 const SHEET_DRIFT_PERIOD_MM = 2000;
 
+/** Over what length a sheet's lightness drifts, along s and t, mm; along the grain of wood much farther than across. */
+const SHEET_DRIFT_MM = [500, 500] as const;
+const GRAIN_DRIFT_MM = [600, 60] as const;
+
 /** Leaves of veneer come from one log: they differ by this part of their class. */
 const LEAF_PART = 0.3;
 
@@ -25,8 +29,10 @@ export function varyLightness(
   const rows: PieceGrid | null =
     frame.pieces ?? (spec.pattern.kind === 'grain' && spec.pattern.figure !== 'ray-fleck' ? veneerLeaves(frame) : null);
   if (!rows) {
-    const cells = (length: number): number => Math.max(2, length / 500);
-    const drift = fractalNoise(width, height, cells(frame.width_mm), cells(frame.height_mm), 3, spec.seed + 17);
+    const [along, across] = spec.pattern.kind === 'grain' ? GRAIN_DRIFT_MM : SHEET_DRIFT_MM;
+    const cells = (length: number, drift: number): number => Math.max(2, length / drift);
+    const [s, t] = [cells(frame.width_mm, along), cells(frame.height_mm, across)];
+    const drift = fractalNoise(width, height, s, t, 3, spec.seed + 17);
     // On a small period broad drift would only show the repeat.
     const spread = sigma * Math.min(1, frame.width_mm / SHEET_DRIFT_PERIOD_MM);
     for (let i = 0; i < gain.length; i++) gain[i]! *= Math.max(0.3, 1 + spread * drift[i]!);

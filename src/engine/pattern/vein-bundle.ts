@@ -26,32 +26,37 @@ function addVein(drawing: VeinDrawing, path: Path, style: StrokeStyle): void {
 /** A lead vein, thinner ones braided around it, branches, and the haze. */
 export function addBundle(drawing: VeinDrawing, lead: Path, band: number): void {
   const { spacing, haziness, random } = drawing;
-  const filaments = 3 + Math.floor(4 * random());
-  const stray = spacing * (0.05 + 0.09 * random());
-  // Crisp stone has its vein colour in more and more even lines.
+  // Crisp stone has its vein colour in more lines, which lie farther apart.
+  const crisp = 1 - haziness;
+  const filaments = 2 + Math.floor(3 * random()) + Math.round(3 * crisp);
+  const stray = spacing * (0.05 + 0.09 * random()) * (1 + 1.3 * crisp);
   const thin = 2.4 - 1.4 * haziness;
-  const softness = 0.06 + 0.94 * haziness;
+  const softness = 0.12 + 0.88 * haziness;
   for (let k = 0; k < filaments; k++) {
     const main = k === 0;
-    // Every other strand keeps close to the lead, which so becomes a ragged band; the rest wander off and come back.
+    // Every other strand keeps close to one side of the lead, which so becomes a ragged band (strands that cross it again and again
+    // would make a rope); the rest wander off and come back.
     const tight = k % 2 === 1;
+    const side = random() < 0.5 ? -1 : 1;
     addVein(drawing, lead, {
-      halfWidth: band * (main ? 0.075 : thin * (tight ? 0.045 : 0.032)),
-      opacity: main ? 0.95 : 0.4 + 0.45 * random(),
-      stray: main ? stray * 0.15 : tight ? 0.3 * band : stray,
+      halfWidth: band * (main ? 0.075 - 0.042 * crisp : thin * (tight ? 0.04 : 0.016 + 0.026 * random())),
+      opacity: main ? 0.95 : 0.35 + 0.2 * crisp + 0.45 * random(),
+      beside: main ? 0 : side * (tight ? 0.16 * band : (0.3 + 0.7 * random()) * stray),
+      stray: main ? stray * 0.15 : tight ? 0.1 * band : 0.8 * stray,
       feather: band * (main ? 0.5 : 0.32) * softness,
       featherOpacity: (main ? 0.6 : 0.42) * softness,
       fadeStart: true,
     });
   }
-  const branches = Math.round((lead.x.length * STEP_MM) / spacing / 1.9);
+  const branches = Math.round((lead.x.length * STEP_MM) / spacing / 2.8);
   for (let b = 0; b < branches; b++) {
     const at = Math.floor((0.08 + 0.8 * random()) * lead.x.length);
-    const turn = (random() < 0.5 ? -1 : 1) * (0.2 + 0.4 * random());
-    const length = spacing * (0.5 + 1.5 * random());
-    addVein(drawing, crackPath(lead.x[at]!, lead.y[at]!, lead.direction + turn, length, 1.15, random), {
+    const turn = (random() < 0.5 ? -1 : 1) * (0.14 + 0.34 * random());
+    const length = spacing * (0.6 + 2 * random());
+    addVein(drawing, crackPath(lead.x[at]!, lead.y[at]!, lead.direction + turn, length, 1, random), {
       halfWidth: band * thin * 0.034,
-      opacity: 0.4 + 0.4 * random(),
+      opacity: 0.25 + 0.5 * random(),
+      beside: 0,
       stray: 0,
       feather: band * 0.28 * softness,
       featherOpacity: 0.36 * softness,
@@ -87,7 +92,7 @@ export function addHairlines(drawing: VeinDrawing, direction: number, length_mm:
   const { frame, spacing, band, haziness, random } = drawing;
   const thin = 2.4 - 1.4 * haziness;
   for (let drawn = 0; drawn < length_mm; ) {
-    const across = random() < 0.3;
+    const across = random() < 0.18;
     const length = spacing * (across ? 0.4 + 0.9 * random() : 1.2 + 3.2 * random());
     const turned = across ? (random() < 0.5 ? 1 : -1) * (0.5 + 0.6 * random()) : 0.7 * (random() - 0.5);
     const x = random() * frame.width_mm;
@@ -95,6 +100,7 @@ export function addHairlines(drawing: VeinDrawing, direction: number, length_mm:
     addVein(drawing, crackPath(x, y, direction + turned, length, across ? 1.1 : 0.8, random), {
       halfWidth: Math.max(0.3, band * thin * (across ? 0.011 : 0.014)),
       opacity: (across ? 0.1 : 0.14) + 0.2 * (1 - haziness) + 0.3 * random() * random(),
+      beside: 0,
       stray: 0,
       feather: band * 0.1,
       featherOpacity: 0.35 * haziness,

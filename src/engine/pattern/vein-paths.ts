@@ -31,7 +31,7 @@ export function crackPath(
   let px = x0;
   let py = y0;
   for (let i = 0; i < n; i++) {
-    const h = direction + restless * (0.34 * slow[i]! + 0.36 * middle[i]! + 0.27 * kinks[i]! + 0.2 * jitter[i]!);
+    const h = direction + restless * (0.34 * slow[i]! + 0.34 * middle[i]! + 0.17 * kinks[i]! + 0.1 * jitter[i]!);
     x[i] = px;
     y[i] = py;
     px += STEP_MM * Math.cos(h);
@@ -44,7 +44,8 @@ export function crackPath(
 export interface StrokeStyle {
   readonly halfWidth: number;
   readonly opacity: number;
-  /** How far the stroke strays to either side of the path. */
+  /** How far to one side of the path (below 0: the other) the stroke keeps, and how far it strays from there to either side. */
+  readonly beside: number;
   readonly stray: number;
   readonly feather: number;
   readonly featherOpacity: number;
@@ -55,12 +56,12 @@ export interface StrokeStyle {
 /** A stroke along a path: swelling and thinning, here and there broken, fading out at its ends. */
 export function strokeAlong(path: Path, style: StrokeStyle, random: () => number): Stroke {
   const n = path.x.length;
-  const stray = wander(n, 150 / STEP_MM, random);
+  const stray = wander(n, 190 / STEP_MM, random);
   const ripple = wander(n, 30 / STEP_MM, random);
   const swell = wander(n, 210 / STEP_MM, random);
   const pinch = wander(n, 24 / STEP_MM, random);
-  const ragged = wander(n, 7 / STEP_MM, random);
-  const strength = wander(n, 130 / STEP_MM, random);
+  const ragged = wander(n, 9 / STEP_MM, random);
+  const strength = wander(n, 170 / STEP_MM, random);
   const x = new Float32Array(n);
   const y = new Float32Array(n);
   const halfWidth = new Float32Array(n);
@@ -73,13 +74,15 @@ export function strokeAlong(path: Path, style: StrokeStyle, random: () => number
     const start = style.fadeStart ? Math.min(1, f / 0.22) : 1;
     const end = Math.min(1, (1 - f) / 0.3);
     const fade = Math.min(start, end);
-    const aside = style.stray * (stray[i]! + 0.16 * ripple[i]!) * (style.fadeStart ? 1 : Math.min(1, f * 6));
+    const free = style.fadeStart ? 1 : Math.min(1, f * 6);
+    const aside =
+      (style.beside * Math.min(1, 4 * f, 4 * (1 - f)) + style.stray * (stray[i]! + 0.12 * ripple[i]!)) * free;
     x[i] = path.x[i]! - aside * normalX;
     y[i] = path.y[i]! + aside * normalY;
     const thick =
-      Math.min(1.05, Math.max(0.16, 0.5 + 0.42 * swell[i]! + 0.22 * pinch[i]!)) ** 1.2 * (1 + 0.2 * ragged[i]!);
+      Math.min(1.2, Math.max(0.1, 0.5 + 0.55 * swell[i]! + 0.16 * pinch[i]!)) ** 1.35 * (1 + 0.14 * ragged[i]!);
     halfWidth[i] = style.halfWidth * 1.9 * thick * (0.25 + 0.75 * fade);
-    opacity[i] = style.opacity * Math.min(1, Math.max(0.12, 0.82 + 0.45 * strength[i]!)) * Math.sqrt(fade);
+    opacity[i] = style.opacity * Math.min(1, Math.max(0.1, 0.72 + 0.6 * strength[i]!)) * Math.sqrt(fade);
   }
   return {
     x,

@@ -67,7 +67,12 @@ function veinField(frame: Frame, spacing_mm: number, direction_deg: number, shar
       1,
       random,
     );
-    addBundle(drawing, lead, drawing.band * (0.45 + 1.1 * random()));
+    // Thin veins are all thin; where haze takes part, some bundles are broad.
+    addBundle(
+      drawing,
+      lead,
+      drawing.band * (1 - (0.2 + 0.35 * drawing.haziness) + (0.4 + 0.7 * drawing.haziness) * random()),
+    );
     drawn += length;
   }
   addHairlines(drawing, direction, (2.2 + 1.4 * (1 - drawing.haziness)) * wanted);
@@ -84,9 +89,9 @@ function veinField(frame: Frame, spacing_mm: number, direction_deg: number, shar
   for (const stroke of drawing.strokes) drawLine(lines, frame, stroke, scale);
   const under = enlarge(soft.field, softFrame.width, softFrame.height, width, height);
   // Vein filling is mineral, not ink: its density varies over a few millimetres and it frays where it is thin.
-  const filling = fractalNoise(width, height, frame.width_mm / 26, frame.height_mm / 13, 3, seed + 31, 0.7);
+  const filling = fractalNoise(width, height, frame.width_mm / 70, frame.height_mm / 70, 4, seed + 31, 0.7);
   for (let i = 0; i < size; i++) {
-    if (lines[i]! > 0) lines[i]! *= Math.max(0.15, Math.min(1, 0.78 + 0.26 * filling[i]!));
+    if (lines[i]! > 0) lines[i]! *= Math.max(0.15, Math.min(1, 0.82 + 0.2 * filling[i]!));
     lines[i] = Math.min(1, under[i]! + lines[i]! * (1 - under[i]!));
   }
   return lines;

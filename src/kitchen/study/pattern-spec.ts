@@ -17,7 +17,8 @@ export function patternSpecFor(finish: Finish, placement: Placement, laid: LaidF
   const { joint_mm, slab } = placement.laying;
   const layout = laidLayout(finish, placement.laying);
   const hasJoint = laid.components.at(-1)?.role === 'grout';
-  if (laid.components.length === 1 && finish.pattern.kind === 'plain' && layout === 'plain') return null;
+  const isOneColor = laid.components.length === 1 && finish.pattern.kind === 'plain' && layout === 'plain';
+  if (isOneColor && finish.variation === 'V0') return null;
   const size = layout === 'plain' ? slabOf(finish) : null;
   const turn = turnOf(layout, placement.laying);
   const spec: PatternSpec = {
