@@ -14,11 +14,11 @@ float lobeAlbedo(float cosine) {
   return mix(mirrorAlbedo[i], mirrorAlbedo[i + 1], at - float(i));
 }
 
-/** The body's colour and mirrored light together, seen at a cosine to the normal. */
-vec3 bodyAndMirror(vec3 body, vec3 mirrored, float cosine) {
+/** The body's colour and mirrored light together, seen at a cosine to the normal; a metal's pattern is in its mirror, too. */
+vec3 bodyAndMirror(vec3 body, vec3 mirrored, float cosine, float gain) {
   float albedo = lobeAlbedo(cosine);
 #if SHEEN == 2
-  return (1.0 - mirrorPart) * body + mirrorPart * (albedo + (1.0 - albedo) * mirrorTint) * mirrored;
+  return (1.0 - mirrorPart) * body + mirrorPart * (albedo + (1.0 - albedo) * gain * mirrorTint) * mirrored;
 #else
   return (1.0 - mirrorPart * albedo) * body + mirrorPart * albedo * mirrored;
 #endif

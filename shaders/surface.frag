@@ -57,6 +57,9 @@ out vec4 fragColor;
 #include "mirror"
 #include "sheen"
 #endif
+#ifdef BRUSHED
+#include "brushed"
+#endif
 
 #if SHEEN > 0
 bool mirrors() {
@@ -110,6 +113,7 @@ float localExposure(vec4 daylight, vec4 lamps) {
 }
 
 void main() {
+  float gain = 1.0;
 #ifdef PROP
   vec4 daylight = vDaylight;
   vec4 lamps = vLamps;
@@ -141,11 +145,15 @@ void main() {
   if (weights.b > 0.0) color += weights.b * litComponent(3, daylight, lamps);
 #endif
   // Byte 128 is gain 1.
-  color *= weights.a * (255.0 / 128.0);
+  gain = weights.a * (255.0 / 128.0);
+  color *= gain;
 #else
   vec3 color = litComponent(0, daylight, lamps);
 #endif
 
+#ifdef BRUSHED
+  vec3 line = brushLine(vWorld, vPattern, vNormal.xyz);
+#endif
 #if SHEEN > 0
   if (mirrors()) {
     vec3 normal = normalize(vNormal.xyz);
@@ -156,12 +164,14 @@ void main() {
 #else
     float width = cone;
 #endif
-#ifdef PROP
+#ifdef BRUSHED
+    vec3 mirrored = brushedLight(vWorld, toEye, normal, line);
+#elif defined(PROP)
     vec3 mirrored = cubeLight(vWorld, reflect(-toEye, normal), width);
 #else
     vec3 mirrored = mirroredLight(vWorld, reflect(-toEye, normal), normal, width);
 #endif
-    color = bodyAndMirror(color, mirrored, max(dot(normal, toEye), 0.0));
+    color = bodyAndMirror(color, mirrored, max(dot(normal, toEye), 0.0), gain);
   }
 #endif
 

@@ -30,6 +30,8 @@ export interface SurfaceLook {
   readonly flat: readonly (readonly [number, number, number])[];
   readonly glossGu: number;
   readonly metal: boolean;
+  /** A metal with brush lines along its pattern; absent: not. */
+  readonly brushed?: boolean;
   /** Key into Look.patterns; null = plain (component 0 only). */
   readonly pattern: string | null;
   /** How far the pattern is moved on each piece: (ds, dt) per piece number, m; absent or null where it is not. */

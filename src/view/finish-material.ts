@@ -39,6 +39,7 @@ export function createFinishMaterial(
       mirrorAlbedo: { value: new Float32Array(17) },
       mirrorTint: { value: [0, 0, 0] },
       bodyGain: { value: new Float32Array(12) },
+      brushWidths: { value: null },
     },
   });
 }
@@ -71,6 +72,8 @@ export function showFinish(
   chooseVariant(material, {
     COMPONENTS: pattern ? Math.min(MOST_COMPONENTS, Math.max(2, look!.groupColors.length)) : 1,
     SHEEN: sheen ? (look!.metal ? 2 : 1) : 0,
+    // Brush lines run along the pattern.
+    BRUSHED: sheen?.brushWidths && pattern ? 1 : undefined,
     PATTERNED: pattern ? (pattern.pieces ? 2 : 1) : undefined,
   });
 }

@@ -132,7 +132,7 @@ const clearMirrors = ({ surfaces }: Look): ReadonlySet<number> =>
     surfaces
       .filter((surface) => {
         const sheen = sheenOfLook(surface);
-        return sheen !== null && sheen.cone < CLEAR_CONE;
+        return sheen !== null && !sheen.brushWidths && sheen.cone < CLEAR_CONE;
       })
       .map(({ surface }) => surface),
   );

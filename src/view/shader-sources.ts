@@ -1,4 +1,5 @@
 import blackFragment from '../../shaders/black.frag?raw';
+import brushed from '../../shaders/brushed.glsl?raw';
 import cardFragment from '../../shaders/card.frag?raw';
 import cardVertex from '../../shaders/card.vert?raw';
 import copyFragment from '../../shaders/copy.frag?raw';
@@ -20,7 +21,15 @@ import viewMode from '../../shaders/view-mode.glsl?raw';
 import windowFragment from '../../shaders/window.frag?raw';
 import windowVertex from '../../shaders/window.vert?raw';
 
-const PARTS: Readonly<Record<string, string>> = { display, encode, mirror, pieces, sheen, 'view-mode': viewMode };
+const PARTS: Readonly<Record<string, string>> = {
+  brushed,
+  display,
+  encode,
+  mirror,
+  pieces,
+  sheen,
+  'view-mode': viewMode,
+};
 
 /** A shader with the parts it names put in, and theirs. */
 const withParts = (source: string): string =>

@@ -13,6 +13,8 @@ export interface SheenUniforms {
   readonly bodyGain: Float32Array;
   /** Half angle of what is mirrored together, rad: half of the lobe's light comes from within. */
   readonly cone: number;
+  /** Along the brush lines and across them, of a brushed metal (brushed.glsl); null of anything else. */
+  readonly brushWidths: readonly [number, number] | null;
 }
 
 const COMPONENTS = 4;
@@ -26,10 +28,11 @@ const LEAST_CHANNEL = 1e-4;
 export function sheenOfLook({
   glossGu,
   metal,
+  brushed,
   flat,
-}: Pick<SurfaceLook, 'glossGu' | 'metal' | 'flat'>): SheenUniforms | null {
+}: Pick<SurfaceLook, 'glossGu' | 'metal' | 'brushed' | 'flat'>): SheenUniforms | null {
   const base = flat[0] ?? [0, 0, 0];
-  const sheen = sheenOfFinish(glossGu, Math.min(1, Math.max(0, luminance(base))), metal);
+  const sheen = sheenOfFinish(glossGu, Math.min(1, Math.max(0, luminance(base))), metal, brushed);
   if (!sheen) return null;
   const bodyGain = new Float32Array(3 * COMPONENTS).fill(1);
   if (!metal) {
@@ -45,6 +48,7 @@ export function sheenOfLook({
     mirrorTint: metal ? (base.map((channel) => baseReflectance(sheen, channel)) as unknown as Rgb) : [0, 0, 0],
     bodyGain,
     cone: 2 * Math.atan(sheen.alpha),
+    brushWidths: sheen.widths ?? null,
   };
 }
 

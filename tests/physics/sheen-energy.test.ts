@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { albedoRow, coatAlbedo, integrateLobe, meanCoatAlbedo, metalWhite } from '../../src/engine/sheen/albedo';
 import { fresnelUnpolarized } from '../../src/engine/sheen/fresnel';
-import { facetDensity, seenByBoth } from '../../src/engine/sheen/ggx';
+import { facetDensity, seenByBoth, unit } from '../../src/engine/sheen/ggx';
 import { lobeRays } from '../../src/engine/sheen/lobe';
 import { bodyOf, mirrorOf, sheenOfFinish, splitSheen } from '../../src/engine/sheen/sheen';
 
@@ -20,7 +20,12 @@ it('has as much facet area over the hemisphere as the surface it is made of', ()
       const cosine = 1 / Math.sqrt(1 + tan2);
       // d(solid angle) = 2 pi sin d(theta) = pi cos^4 d(tan^2) / cos
       const width = (alpha * alpha) / (1 - u) ** 2 / steps;
-      sum += facetDensity(alpha, cosine) * cosine * Math.PI * cosine ** 3 * width;
+      sum +=
+        facetDensity([alpha, alpha], [Math.sqrt(1 - cosine * cosine), 0, cosine]) *
+        cosine *
+        Math.PI *
+        cosine ** 3 *
+        width;
     }
     expect(sum).toBeCloseTo(1, 9);
   }
@@ -41,10 +46,13 @@ it('samples what the formula says: the same albedo by even directions over the h
       for (let j = 0; j < sectors; j++) {
         const turn = (Math.PI * (j + 0.5)) / sectors;
         const r = Math.sqrt(1 - z * z);
-        const half = [eye[0] + r * Math.cos(turn), r * Math.sin(turn), eye[2] + z] as const;
-        const length = Math.hypot(...half);
+        const out = [r * Math.cos(turn), r * Math.sin(turn), z] as const;
+        const half = [eye[0] + out[0], out[1], eye[2] + z] as const;
+        const widths = [alpha, alpha] as const;
         sum +=
-          (fresnelUnpolarized(1.5, length / 2) * facetDensity(alpha, half[2] / length) * seenByBoth(alpha, cosine, z)) /
+          (fresnelUnpolarized(1.5, Math.hypot(...half) / 2) *
+            facetDensity(widths, unit(half)) *
+            seenByBoth(widths, eye, out)) /
           (4 * cosine);
       }
     }
@@ -130,9 +138,15 @@ it('is reciprocal taken direction by direction: eye and light change places with
   const mean = meanCoatAlbedo(alpha);
   const reflected = (a: number, b: number, turn: number) => {
     const [ra, rb] = [Math.sqrt(1 - a * a), Math.sqrt(1 - b * b)];
-    const half = Math.hypot(ra + rb * Math.cos(turn), rb * Math.sin(turn), a + b);
+    const eye = [ra, 0, a] as const;
+    const light = [rb * Math.cos(turn), rb * Math.sin(turn), b] as const;
+    const half = [ra + light[0], light[1], a + b] as const;
+    const widths = [alpha, alpha] as const;
     const lobe =
-      (fresnelUnpolarized(1.5, half / 2) * facetDensity(alpha, (a + b) / half) * seenByBoth(alpha, a, b)) / 4;
+      (fresnelUnpolarized(1.5, Math.hypot(...half) / 2) *
+        facetDensity(widths, unit(half)) *
+        seenByBoth(widths, eye, light)) /
+      4;
     const body = (0.6 * (1 - coatAlbedo(alpha, a)) * (1 - coatAlbedo(alpha, b))) / (Math.PI * (1 - mean));
     return { lobe: lobe / (a * b), body };
   };
@@ -154,11 +168,11 @@ it('is reciprocal taken direction by direction: eye and light change places with
 
 it('mirrors to one side only where it is smooth, and the same way each time', () => {
   const eye = [0.6, 0, 0.8] as const;
-  for (const { direction, reached } of lobeRays(0, eye, 16)) {
+  for (const { direction, reached } of lobeRays([0, 0], eye, 16)) {
     expect(direction[0]).toBeCloseTo(-0.6, 12);
     expect(direction[2]).toBeCloseTo(0.8, 12);
     expect(reached).toBe(1);
   }
-  expect(lobeRays(0.2, eye, 64, 3)).toEqual(lobeRays(0.2, eye, 64, 3));
-  expect(lobeRays(0.2, eye, 64, 3)).not.toEqual(lobeRays(0.2, eye, 64, 4));
+  expect(lobeRays([0.2, 0.2], eye, 64, 3)).toEqual(lobeRays([0.2, 0.2], eye, 64, 3));
+  expect(lobeRays([0.2, 0.2], eye, 64, 3)).not.toEqual(lobeRays([0.2, 0.2], eye, 64, 4));
 });

@@ -8,13 +8,16 @@ import { sheenOfFinish } from '../../src/engine/sheen/sheen';
 
 it('reads 100 gloss units of smooth black glass, 89 of a smooth coat, and less the rougher', () => {
   // ISO 2813: n = 1.567 is the unit of the scale, and what reads otherwise does so by Fresnel's equations.
-  expect(glossMeterReading(0, 1.567)).toBe(100);
-  expect(glossMeterReading(0, 1.5)).toBeCloseTo((100 * fresnelReflectance(1.5, 60)) / fresnelReflectance(1.567, 60), 9);
+  expect(glossMeterReading([0, 0], 1.567)).toBe(100);
+  expect(glossMeterReading([0, 0], 1.5)).toBeCloseTo(
+    (100 * fresnelReflectance(1.5, 60)) / fresnelReflectance(1.567, 60),
+    9,
+  );
   // Smooth is the limit of rough.
-  expect(Math.abs(glossMeterReading(1e-4, 1.567) - 100)).toBeLessThan(0.03);
+  expect(Math.abs(glossMeterReading([1e-4, 1e-4], 1.567) - 100)).toBeLessThan(0.03);
   let last = Infinity;
   for (const alpha of [1e-4, 0.003, 0.01, 0.03, 0.1, 0.3, 1]) {
-    const reading = glossMeterReading(alpha, 1.567);
+    const reading = glossMeterReading([alpha, alpha], 1.567);
     expect(reading).toBeLessThan(last);
     last = reading;
   }
@@ -26,22 +29,22 @@ it('reads what sampled directions of the same lobe bring into the receptor', () 
   for (const alpha of [0.02, 0.06]) {
     const count = 16384;
     let inside = 0;
-    for (const { direction, reached } of lobeRays(alpha, [-Math.sqrt(0.75), 0, 0.5], count)) {
+    for (const { direction, reached } of lobeRays([alpha, alpha], [-Math.sqrt(0.75), 0, 0.5], count)) {
       const along = direction[0] * Math.sqrt(0.75) + direction[2] * 0.5;
       const inPlane = direction[0] * 0.5 - direction[2] * Math.sqrt(0.75);
       const isIn = along > 0 && Math.abs(inPlane / along) < Math.tan((2.2 * Math.PI) / 180);
       if (isIn && Math.abs(direction[1] / along) < Math.tan((5.85 * Math.PI) / 180)) inside += reached;
     }
     // Fresnel's reflectance hardly varies over the receptor: 2 % of the reading covers that, the source and the sampling.
-    expect(Math.abs((inside / count) * 100 - glossMeterReading(alpha, 1.567))).toBeLessThan(
-      0.02 * glossMeterReading(alpha, 1.567) + 0.1,
+    expect(Math.abs((inside / count) * 100 - glossMeterReading([alpha, alpha], 1.567))).toBeLessThan(
+      0.02 * glossMeterReading([alpha, alpha], 1.567) + 0.1,
     );
   }
 });
 
 it('finds the roughness of a gloss back', () => {
   for (const alpha of [0.0018, 0.0031, 0.0083, 0.025, 0.055, 0.12, 0.27, 0.6]) {
-    const share = glossMeterReading(alpha, 1.5) / glossMeterReading(0, 1.5);
+    const share = glossMeterReading([alpha, alpha], 1.5) / glossMeterReading([0, 0], 1.5);
     // Straight lines between the table's points: 1 %.
     expect(Math.abs(alphaOfShare(share) / alpha - 1)).toBeLessThan(0.01);
   }
@@ -81,7 +84,7 @@ it('knows metals up to a perfect mirror, by the scale of black glass', () => {
   for (const gloss of [60, 100, 200, 400, 600, 800]) {
     const { alpha } = sheenOfFinish(gloss, 0.9, true)!;
     const smooth = 0.9 + 0.1 * 0.5 ** 5;
-    const share = glossMeterReading(alpha, 1.567) / 100;
+    const share = glossMeterReading([alpha, alpha], 1.567) / 100;
     expect(Math.abs((share * smooth * mirror) / gloss - 1)).toBeLessThan(0.015);
   }
 });

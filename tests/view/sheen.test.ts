@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { brushTaps } from '../../src/engine/sheen/brush-taps';
 import { bodyOf, mirrorOf, sheenOfFinish, splitSheen } from '../../src/engine/sheen/sheen';
 import { sheenOfLook } from '../../src/view/sheen';
 import { openPictureLab, type PictureLab } from './browser';
@@ -17,18 +18,27 @@ afterAll(() => lab?.close());
 const BODY = [0.31, 0.42, 0.53] as const;
 const MIRRORED = [1.7, 0.9, 0.4] as const;
 
+const shaderPart = (name: string) => readFileSync(new URL(`../../shaders/${name}.glsl`, import.meta.url), 'utf8');
+
 /** bodyAndMirror of the shader for cosines (i + 0.5) / COSINES. */
-function byShader(metal: boolean, uniforms: Readonly<Record<string, readonly number[]>>): Promise<number[]> {
-  const fragment = `#version 300 es
-precision highp float;
-#define SHEEN ${metal ? 2 : 1}
-${readFileSync(new URL('../../shaders/sheen.glsl', import.meta.url), 'utf8')}
+const partedByShader = (metal: boolean, uniforms: Readonly<Record<string, readonly number[]>>, gain = 1) =>
+  byShader(
+    `#define SHEEN ${metal ? 2 : 1}
+${shaderPart('sheen')}
 uniform vec3 body;
 uniform vec3 mirrored;
 out vec4 fragColor;
 void main() {
-  fragColor = vec4(bodyAndMirror(body * bodyGain[0], mirrored, gl_FragCoord.x / ${COSINES}.0), 1.0);
-}`;
+  fragColor = vec4(bodyAndMirror(body * bodyGain[0], mirrored, gl_FragCoord.x / ${COSINES}.0, float(${gain})), 1.0);
+}`,
+    uniforms,
+  );
+
+/** Colors of a row of COSINES pixels, RGBA. */
+function byShader(main: string, uniforms: Readonly<Record<string, readonly number[]>>): Promise<number[]> {
+  const fragment = `#version 300 es
+precision highp float;
+${main}`;
   return lab.page.evaluate(
     ({ source, values, width }) => {
       const gl = document.createElement('canvas').getContext('webgl2')!;
@@ -51,6 +61,7 @@ void main() { gl_Position = vec4(vec2[](vec2(-1, -1), vec2(3, -1), vec2(-1, 3))[
       for (const [name, value] of Object.entries(values)) {
         const place = gl.getUniformLocation(program, name);
         if (name === 'mirrorPart' || name === 'mirrorAlbedo') gl.uniform1fv(place, value);
+        else if (name === 'brushWidths') gl.uniform2fv(place, value);
         else gl.uniform3fv(place, value);
       }
       gl.bindFramebuffer(gl.FRAMEBUFFER, gl.createFramebuffer());
@@ -75,10 +86,10 @@ it.each([
   ['brushed brass', 60, true, [0.75, 0.6, 0.35]],
 ] as const)('parts %s as the engine does', async (_, glossGu, metal, color) => {
   const sheenUniforms = sheenOfLook({ glossGu, metal, flat: [color] })!;
-  const { cone: _cone, mirrorAlbedo, bodyGain, ...rest } = sheenUniforms;
-  const seen = await byShader(metal, {
-    mirrorPart: [rest.mirrorPart],
-    mirrorTint: rest.mirrorTint,
+  const { mirrorAlbedo, bodyGain, mirrorPart, mirrorTint } = sheenUniforms;
+  const seen = await partedByShader(metal, {
+    mirrorPart: [mirrorPart],
+    mirrorTint,
     mirrorAlbedo: Array.from(mirrorAlbedo),
     bodyGain: Array.from(bodyGain),
     body: BODY,
@@ -102,4 +113,70 @@ it('has no sheen for a matt finish, and a wider cone the rougher', () => {
   expect(sheenOfLook({ glossGu: 4, metal: false, flat })).toBeNull();
   const [satin, polished] = [25, 85].map((glossGu) => sheenOfLook({ glossGu, metal: false, flat })!);
   expect(satin!.cone).toBeGreaterThan(5 * polished!.cone);
+});
+
+it('looks up in a brushed metal where the engine does, with its weights', async () => {
+  const widths = sheenOfLook({ glossGu: 50, metal: true, brushed: true, flat: [[0.47, 0.47, 0.46]] })!.brushWidths!;
+  // The place, line and normal of a face turned in the room, an eye that goes from straight on to grazing.
+  const normal = [0.36, -0.48, 0.8] as const;
+  const line = [0.8, 0.6, 0] as const;
+  const across = [normal[1] * 0 - normal[2] * 0.6, normal[2] * 0.8 - normal[0] * 0, normal[0] * 0.6 - normal[1] * 0.8];
+  for (const turn of [0.2, 1.5, 3.9]) {
+    const seen = await byShader(
+      `vec3 cubeLight(vec3 place, vec3 direction, float cone) {
+  return vec3(1.0 + 0.5 * direction.x - 0.3 * direction.z, 1.0 + direction.y * direction.x, min(cone, 1.0));
+}
+${shaderPart('brushed')}
+out vec4 fragColor;
+void main() {
+  float z = gl_FragCoord.x / ${COSINES}.0;
+  vec3 normal = vec3(${normal.join()});
+  vec3 line = vec3(${line.map((x) => x.toFixed(1)).join()});
+  vec3 eye = sqrt(1.0 - z * z) * (${Math.cos(turn)} * line + float(${Math.sin(turn)}) * cross(normal, line)) + z * normal;
+  fragColor = vec4(brushedLight(vec3(0.0), eye, normal, line), 1.0);
+}`,
+      { brushWidths: widths },
+    );
+    for (let i = 0; i < COSINES; i++) {
+      const z = (i + 0.5) / COSINES;
+      const sine = Math.sqrt(1 - z * z);
+      const expected = [0, 0, 0];
+      for (const { direction, weight, cone } of brushTaps(widths, [sine * Math.cos(turn), sine * Math.sin(turn), z])) {
+        const [x, y, up] = [0, 1, 2].map(
+          (k) => direction[0] * line[k]! + direction[1] * across[k]! + direction[2] * normal[k]!,
+        ) as [number, number, number];
+        expected[0]! += weight * (1 + 0.5 * x - 0.3 * up);
+        expected[1]! += weight * (1 + y * x);
+        expected[2]! += weight * Math.min(cone, 1);
+      }
+      // A tenth of the least step of a screen: single precision through slopes and roots.
+      expected.forEach((value, k) => {
+        expect(Math.abs(seen[4 * i + k]! - value)).toBeLessThan(0.1 / 255);
+      });
+    }
+  }
+});
+
+it('shows the streaks of a metal in its mirror, and those of a coat in its body alone', async () => {
+  const streaked = async (metal: boolean) => {
+    const { mirrorAlbedo, bodyGain, mirrorPart, mirrorTint } = sheenOfLook({
+      glossGu: 60,
+      metal,
+      flat: [[0.5, 0.5, 0.5]],
+    })!;
+    const uniforms = {
+      mirrorPart: [mirrorPart],
+      mirrorTint,
+      mirrorAlbedo: [...mirrorAlbedo],
+      bodyGain: [...bodyGain],
+      body: BODY,
+      mirrored: MIRRORED,
+    };
+    const [plain, gained] = [await partedByShader(metal, uniforms), await partedByShader(metal, uniforms, 1.1)];
+    // Nearly straight on.
+    const at = 4 * (COSINES - 1);
+    return gained[at]! / plain[at]!;
+  };
+  expect(await streaked(true)).toBeCloseTo(1.1, 3);
+  expect(await streaked(false)).toBeCloseTo(1, 6);
 });

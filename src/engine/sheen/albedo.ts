@@ -27,7 +27,7 @@ export function integrateLobe(alpha: number, cosine: number, rays: number): Lobe
   let coat = 0;
   let white = 0;
   let all = 0;
-  for (const ray of lobeRays(alpha, [Math.sqrt(1 - z * z), 0, z], rays)) {
+  for (const ray of lobeRays([alpha, alpha], [Math.sqrt(1 - z * z), 0, z], rays)) {
     coat += ray.reached * fresnelUnpolarized(INDEX_OF_COATINGS, ray.cosine);
     white += ray.reached * schlickWeight(ray.cosine);
     all += ray.reached;

@@ -1,7 +1,7 @@
 import { INDEX_OF_GLOSS_STANDARD } from '../finish/specular';
 import type { Vec3 } from '../light/types';
 import { fresnelUnpolarized } from './fresnel';
-import { facetDensity, seenByBoth } from './ggx';
+import { facetDensity, seenByBoth, unit, type Widths } from './ggx';
 
 /** ISO 2813:2014, 60 degree geometry: half angles in the plane of measurement and across it, rad. */
 const HALF_SOURCE: readonly [number, number] = [halfAngle(0.75), halfAngle(2.5)];
@@ -19,17 +19,18 @@ const RECEPTOR_STEPS = [64, 96] as const;
 
 /**
  * Gloss units at 60 degrees that a glossmeter reads of a rough dielectric, by its mirror-like lobe alone: flux of the GGX lobe
- * from the source's image into the receptor over that of the smooth gloss standard (ISO 2813:2014). `alpha` 0-1, 0 = smooth.
+ * from the source's image into the receptor over that of the smooth gloss standard (ISO 2813:2014). `widths` of the slopes in the
+ * plane of measurement and across it, 0-1, 0 = smooth.
  */
-export function glossMeterReading(alpha: number, index: number): number {
-  if (alpha <= 0) return (100 * fresnelUnpolarized(index, 0.5)) / GLASS_AT_60;
+export function glossMeterReading(widths: Widths, index: number): number {
+  if (Math.min(...widths) <= 0) return (100 * fresnelUnpolarized(index, 0.5)) / GLASS_AT_60;
   let flux = 0;
   let sent = 0;
   for (let i = 0; i < SOURCE_STEPS[0]; i++) {
     for (let j = 0; j < SOURCE_STEPS[1]; j++) {
       const inPlane = HALF_SOURCE[0] * ((2 * i + 1) / SOURCE_STEPS[0] - 1);
       const across = HALF_SOURCE[1] * ((2 * j + 1) / SOURCE_STEPS[1] - 1);
-      flux += fluxIntoReceptor(alpha, index, inPlane, across);
+      flux += fluxIntoReceptor(widths, index, inPlane, across);
       sent++;
     }
   }
@@ -37,23 +38,23 @@ export function glossMeterReading(alpha: number, index: number): number {
 }
 
 /** Share of a beam that reaches the receptor; the beam's mirror image stands at these angles from the receptor's middle. */
-function fluxIntoReceptor(alpha: number, index: number, inPlane: number, across: number): number {
+function fluxIntoReceptor(widths: Widths, index: number, inPlane: number, across: number): number {
   const mirror = directionAt(inPlane, across);
   const toSource: Vec3 = [-mirror[0], -mirror[1], mirror[2]];
   // Nodes crowd about the mirror image as the lobe does: angle = 2 alpha sinh(t) from it.
-  const a = nodesAbout(inPlane, HALF_RECEPTOR[0], 2 * alpha, RECEPTOR_STEPS[0]);
-  const b = nodesAbout(across, HALF_RECEPTOR[1], 2 * alpha, RECEPTOR_STEPS[1]);
+  const a = nodesAbout(inPlane, HALF_RECEPTOR[0], 2 * widths[0], RECEPTOR_STEPS[0]);
+  const b = nodesAbout(across, HALF_RECEPTOR[1], 2 * widths[1], RECEPTOR_STEPS[1]);
   let flux = 0;
   for (const [p, dp] of a) {
     for (const [q, dq] of b) {
       const out = directionAt(p, q);
-      const half = [toSource[0] + out[0], toSource[1] + out[1], toSource[2] + out[2]] as const;
+      const half: Vec3 = [toSource[0] + out[0], toSource[1] + out[1], toSource[2] + out[2]];
       const length = Math.hypot(...half);
       // Reflected radiance per irradiance times the cosine out: F D G2 / (4 cos in).
       flux +=
         (fresnelUnpolarized(index, length / 2) *
-          facetDensity(alpha, half[2] / length) *
-          seenByBoth(alpha, toSource[2], out[2]) *
+          facetDensity(widths, unit(half)) *
+          seenByBoth(widths, toSource, out) *
           solidAngle(p, q) *
           dp *
           dq) /

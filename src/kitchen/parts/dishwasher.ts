@@ -13,7 +13,7 @@ export function addFreeDishwasher(parts: Assembly, { side, back }: FrontZone, { 
   const wide = [a[0] + CLEAR, a[1] - CLEAR] as const;
   const sheet = parts.newPiece();
   const top = z[1] - CLEAR;
-  const whole = { a: wide, back, surface: 'appliance', sheet, fivePiece: false } as const;
+  const whole = { a: wide, back, surface: 'appliance', grain: side.along, sheet, fivePiece: false } as const;
   addFront(parts, side, { ...whole, z: [top - STRIP, top] });
   const doorTop = top - STRIP - FRONT_GAP;
   addFront(parts, side, { ...whole, z: [z[0] + CLEAR, doorTop] });

@@ -2,6 +2,7 @@ import type { Plan } from '../plan/types';
 import type { Assembly } from './assembly';
 import { addFront, FRONT_GAP, FRONT_THICKNESS, type FrontPlace, type FrontZone } from './front';
 import { outward } from './handles';
+import { grained } from './pattern-coordinates';
 import { boxAt, pointAt, type Side } from './side';
 import { addDoor, GAP_ABOVE } from './unit-fronts';
 
@@ -43,7 +44,8 @@ function addAppliance(parts: Assembly, { side, back }: FrontZone, { a, z }: Fron
   const [z0, z1] = [z[0] + FREE.clear, z[1] - GAP_ABOVE];
   const face = back + FRONT_THICKNESS + FREE.before;
   // The body fills up to the back of its doors, so that the joint between them is closed.
-  const body = { surface: 'appliance', coordinates: () => [0, 0] as const, piece: parts.newPiece() } as const;
+  const piece = parts.newPiece();
+  const body = { surface: 'appliance', coordinates: grained(2, piece), piece } as const;
   parts.box(body, ...boxAt(side, { a: [x0, x1], d: [back, face - FRONT_THICKNESS], z: [z0, z1] }));
   const door = (front: FrontPlace): void =>
     addFront(parts, side, {

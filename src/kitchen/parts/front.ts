@@ -38,13 +38,19 @@ export interface Front extends FrontPlace {
   readonly fivePiece: boolean;
   /** Width of stiles and rails, m; 64 mm unless given. */
   readonly frame?: number;
+  /** Axis that the grain or the brush lines follow; upright unless given. */
+  readonly grain?: 0 | 1 | 2;
   /** Fronts with the same number are cut from one sheet: their grain runs on. */
   readonly sheet: number;
 }
 
 /** A door or drawer front standing on the carcass face: slab, or frame with a recessed panel. Its back is not seen. */
 export function addFront(parts: Assembly, side: Side, front: Front): void {
-  const skin: Skin = { surface: front.surface, coordinates: grained(2, front.sheet), piece: parts.newPiece() };
+  const skin: Skin = {
+    surface: front.surface,
+    coordinates: grained(front.grain ?? 2, front.sheet),
+    piece: parts.newPiece(),
+  };
   const face = front.back + FRONT_THICKNESS;
   const whole: Extent = { a: front.a, d: [front.back, face], z: front.z };
   for (const edge of ['a-', 'a+'] as const) parts.face(skin, ...boxAt(side, whole), faceAt(side, edge));

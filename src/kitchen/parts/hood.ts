@@ -44,7 +44,8 @@ function addCanopy(parts: Assembly, plan: Plan, side: Side, { from, to, bottom }
   parts.face(skin, min, max, 'z-', lampHoles(plan));
   const half = chimney.width / 2000;
   const flue: Extent = { a: [middle - half, middle + half], d: [0, chimney.depth / 1000], z: [top, plan.height] };
-  parts.box(skin, ...boxAt(side, flue));
+  // The canopy is brushed along its front, the chimney upright.
+  parts.box({ ...skin, coordinates: grained(2, 0) }, ...boxAt(side, flue));
 }
 
 /** A cabinet as deep as the wall units, from the hood up to their top. */

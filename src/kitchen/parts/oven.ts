@@ -17,7 +17,7 @@ export function addOven(parts: Assembly, _plan: Plan, zone: FrontZone, place: Fr
   const [bottom, top] = place.z;
   const sheet = parts.newPiece();
   const split = top - CONTROL_HEIGHT;
-  const whole = { a, back, surface: 'appliance', sheet } as const;
+  const whole = { a, back, surface: 'appliance', grain: side.along, sheet } as const;
   addFront(parts, side, { ...whole, z: [split, top], fivePiece: false });
   addFront(parts, side, { ...whole, z: [bottom, split - FRONT_GAP], fivePiece: true });
   const face = back + FRONT_THICKNESS;

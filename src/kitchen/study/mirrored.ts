@@ -2,9 +2,9 @@ import { xyzFromEmission } from '../../engine/color/xyz';
 import { INDEX_OF_COATINGS } from '../../engine/finish/specular';
 import type { Vec3 } from '../../engine/light/types';
 import { fresnelUnpolarized } from '../../engine/sheen/fresnel';
-import { mirroredDensity, reachedOfSeen } from '../../engine/sheen/ggx';
+import { mirroredDensity, reachedOfSeen, type Widths } from '../../engine/sheen/ggx';
 import { beamInLobe, lobeRays } from '../../engine/sheen/lobe';
-import { mirrorOf, type Sheen, type SheenSplit, splitSheen } from '../../engine/sheen/sheen';
+import { mirrorOf, type Sheen, type SheenSplit, splitSheen, widthsOf } from '../../engine/sheen/sheen';
 import { emissionSpd, GRID_COUNT } from '../../engine/spectrum/grid';
 import { observer2 } from '../../engine/spectrum/observers';
 import type { EmissionSpd, ReflectanceSpd } from '../../engine/spectrum/types';
@@ -28,6 +28,8 @@ export interface MirrorView {
   /** Unit normal of the face at the point. */
   readonly normal: Vec3;
   readonly eye: Vec3;
+  /** Unit vector along the brush lines of the face; without one the lobe is the same on all sides. */
+  readonly line?: Vec3 | null;
   readonly beams?: readonly BeamHere[];
 }
 
@@ -60,32 +62,33 @@ const RAY_OFFSET_M = 1e-4;
 export function mirroredLight(
   room: MirroredRoom,
   { spectra, levels }: Pick<SettingLight, 'spectra' | 'levels'>,
-  { point, normal, eye, beams = [] }: MirrorView,
+  { point, normal, eye, line = null, beams = [] }: MirrorView,
   sheen: Sheen,
   count = RAYS,
 ): MirroredLight | null {
-  const frame = frameTowards(normal, [eye[0] - point[0], eye[1] - point[1], eye[2] - point[2]]);
+  const frame = frameTowards(normal, [eye[0] - point[0], eye[1] - point[1], eye[2] - point[2]], line);
   if (!frame) return null;
   const origin = point.map((x, k) => x + normal[k]! * RAY_OFFSET_M) as unknown as Vec3;
+  const widths = line ? widthsOf(sheen) : ([sheen.alpha, sheen.alpha] as const);
   const tally = new Tally(room, levels, (face, local, direction, distance) => {
     if (sheen.alpha < CLEAR_ALPHA) return 1;
-    const byLobe = count * mirroredDensity(sheen.alpha, frame.toEye, local);
+    const byLobe = count * mirroredDensity(widths, frame.toEye, local);
     return byLobe / (byLobe + densityToFace(face, direction, distance));
   });
   let whole = 0;
-  for (const { direction, reached, cosine } of lobeRays(sheen.alpha, frame.toEye, count)) {
+  for (const { direction, reached, cosine } of lobeRays(widths, frame.toEye, count)) {
     const weight = reached * facetMirror(sheen, cosine);
     whole += weight;
     tally.add(weight, origin, frame.inRoom(direction), direction);
   }
-  if (sheen.alpha >= CLEAR_ALPHA) sendToFaces(room, tally, sheen, frame, origin, count);
+  if (sheen.alpha >= CLEAR_ALPHA) sendToFaces(room, tally, sheen, widths, frame, origin, count);
   if (whole === 0) return null;
   const split = splitSheen(sheen, frame.toEye[2]);
   const found = tally.spectra(spectra, 1 / whole);
   for (const beam of beams) {
     const level = levels[beam.group]!;
     if (!(beam.lx * level > 0)) continue;
-    const inLobe = beamInLobe(sheen.alpha, frame.toEye, frame.inLobe(beam.towards));
+    const inLobe = beamInLobe(widths, frame.toEye, frame.inLobe(beam.towards));
     if (!inLobe) continue;
     const luminance = level * beam.lx * inLobe.density * facetMirror(sheen, inLobe.cosine);
     found.push([beam.group, scaled(spectra[beam.group]!, (Math.PI * luminance * count) / whole)]);
@@ -117,6 +120,7 @@ function sendToFaces(
   room: MirroredRoom,
   tally: Tally,
   sheen: Sheen,
+  widths: Widths,
   { toEye, inLobe }: MirrorFrame,
   origin: Vec3,
   count: number,
@@ -129,10 +133,10 @@ function sendToFaces(
       if (!(dot(direction, face.normal as unknown as Vec3) < 0)) continue;
       const local = inLobe(direction);
       if (!(local[2] > 0)) continue;
-      const byLobe = mirroredDensity(sheen.alpha, toEye, local);
+      const byLobe = mirroredDensity(widths, toEye, local);
       const half = Math.sqrt((1 + dot(toEye, local)) / 2);
       const weight =
-        (count * byLobe * reachedOfSeen(sheen.alpha, toEye[2], local[2]) * facetMirror(sheen, half)) /
+        (count * byLobe * reachedOfSeen(widths, toEye, local) * facetMirror(sheen, half)) /
         (count * byLobe + densityToFace(face, direction, distance));
       tally.addFace(face, weight, origin, direction);
     }

@@ -15,7 +15,7 @@ import { pieceShifts } from './lay-pattern';
 import type { LitScheme } from './lit-scheme';
 import type { KeyedPattern } from './pattern-spec';
 import type { RoomBasis } from './room-study';
-import type { LaidSurface } from './scheme';
+import { isBrushed, type LaidSurface } from './scheme';
 import type { SettingLight } from './setting-light';
 
 /** Layers of the node atlas: one per component of a surface. */
@@ -96,6 +96,7 @@ function surfaceLook(
     ),
     glossGu,
     metal: laid.finish.class === 'metal',
+    brushed: isBrushed(laid),
     pattern: laid.pattern?.key ?? null,
   };
 }

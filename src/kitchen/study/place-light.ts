@@ -6,6 +6,7 @@ import { directAtVertex } from '../../engine/light/prop-gather';
 import { samplePoint } from '../../engine/light/sample-point';
 import type { SparseRows, Vec3 } from '../../engine/light/types';
 import type { ByLayer } from '../look';
+import type { PatternEdges } from './brush-line';
 import type { LitScheme } from './lit-scheme';
 import { normalOf } from './mirrored-room-of';
 import type { RoomBasis } from './room-study';
@@ -17,6 +18,8 @@ export interface PlaceLight {
   readonly surface: number;
   readonly point: Vec3;
   readonly normal: Vec3;
+  /** How the pattern runs there; null where a prop shows one plain color. */
+  readonly pattern: PatternEdges | null;
   /** Direct light, lx per group at level 1. */
   readonly direct: readonly number[];
   /** Indirect light in bands per group at level 1; null where the group is off. */
@@ -57,6 +60,13 @@ export function lightOnRect(
     surface: fine.surface,
     point: [point[0]!, point[1]!, point[2]!],
     normal: normalOf(fine),
+    pattern: {
+      edges: [fine.u, fine.v],
+      onPattern: [
+        [fine.pattern.su, fine.pattern.tu],
+        [fine.pattern.sv, fine.pattern.tv],
+      ],
+    },
     direct,
     ...indirectOf(study, setting, lit.nodeLight, lit.nodes.rows, around),
   };
@@ -84,6 +94,7 @@ export function lightOnProp(
     surface: mesh.surface,
     point: mean(mesh.positions),
     normal: normal.map((x) => x / length) as unknown as Vec3,
+    pattern: mesh.pattern ? edgesOf(mesh.positions, mesh.pattern, vertices) : null,
     direct: setting.levels.map((_, group) => lit3.reduce((sum, lx, i) => sum + weights[i]! * lx[group]!, 0)),
     ...indirectOf(
       study,
@@ -93,6 +104,14 @@ export function lightOnProp(
       vertices.map((vertex, i) => [first + vertex, weights[i]!]),
     ),
   };
+}
+
+function edgesOf(positions: Float32Array, pattern: Float32Array, [a, b, c]: PropPlace['vertices']): PatternEdges {
+  const edge = (to: number): Vec3 =>
+    [0, 1, 2].map((k) => positions[3 * to + k]! - positions[3 * a + k]!) as unknown as Vec3;
+  const along = (to: number) =>
+    [pattern[2 * to]! - pattern[2 * a]!, pattern[2 * to + 1]! - pattern[2 * a + 1]!] as const;
+  return { edges: [edge(b), edge(c)], onPattern: [along(b), along(c)] };
 }
 
 type Weighted = readonly (readonly [row: number, weight: number])[];

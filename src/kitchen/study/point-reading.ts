@@ -84,7 +84,7 @@ function readPlace(
   lit: LitScheme,
   setting: SettingLight,
   maps: ByLayer<DirectMap>,
-  { surface, point, normal, direct, indirect, gather }: PlaceLight,
+  { surface, point, normal, pattern, direct, indirect, gather }: PlaceLight,
   place: PatternSample | null,
   eye: Vec3 | null,
   seenBy: SeenBy,
@@ -124,7 +124,7 @@ function readPlace(
     // Joints are matt whatever they lie between.
     mirrored:
       eye && component !== 'grout'
-        ? readMirrored(study, lit, setting, maps, { surface, point, normal, eye, direct }, irradiance, rho)
+        ? readMirrored(study, lit, setting, maps, { surface, point, normal, pattern, eye, direct }, irradiance, rho)
         : null,
   };
 }

@@ -7,12 +7,14 @@ import type { EmissionSpd, ReflectanceSpd } from '../../engine/spectrum/types';
 import type { SurfaceId } from '../../engine/surface';
 import { GROUPS } from '../../model/project';
 import type { ByLayer } from '../look';
+import { brushLine, type PatternEdges } from './brush-line';
 import type { LightFrom } from './light-parts';
 import type { LitScheme } from './lit-scheme';
 import { type BeamHere, mirroredLight } from './mirrored';
 import type { MirroredReading } from './mirrored-reading';
 import { mirroredRoomOf } from './mirrored-room-of';
 import type { RoomBasis } from './room-study';
+import { isBrushed } from './scheme';
 import { adoptedWhite, type SettingLight } from './setting-light';
 import { veiledReading } from './veiled-reading';
 
@@ -22,6 +24,8 @@ export interface SeenPlace {
   readonly point: Vec3;
   /** Unit normal of its front. */
   readonly normal: Vec3;
+  /** How the pattern runs there, if it is to be seen. */
+  readonly pattern?: PatternEdges | null;
   readonly eye: Vec3;
   /** Direct light there, lx per group at level 1. */
   readonly direct: ArrayLike<number>;
@@ -36,17 +40,19 @@ export function readMirrored(
   lit: LitScheme,
   setting: SettingLight,
   maps: ByLayer<DirectMap> | null,
-  { surface, point, normal, eye, direct }: SeenPlace,
+  { surface, point, normal, pattern, eye, direct }: SeenPlace,
   irradiance: EmissionSpd,
   rho: ReflectanceSpd,
 ): MirroredReading | null {
   const laid = lit.solved.scheme.surfaces[surface];
   if (!laid) return null;
   const { glossGu, class: finishClass } = laid.finish;
-  const sheen = sheenOfFinish(glossGu, lrvFromReflectance(laid.average) / 100, finishClass === 'metal');
+  const brushed = isBrushed(laid);
+  const sheen = sheenOfFinish(glossGu, lrvFromReflectance(laid.average) / 100, finishClass === 'metal', brushed);
   if (!sheen) return null;
   const room = mirroredRoomOf(basis, lit, setting, maps);
-  const view = { point, normal, eye, beams: sunBeams(basis.transport.windows, direct) };
+  const line = brushed && pattern ? brushLine(pattern, normal, laid.pattern?.spec.turn_deg ?? 0) : null;
+  const view = { point, normal, eye, line, beams: sunBeams(basis.transport.windows, direct) };
   const mirrored = mirroredLight(room, setting, view, sheen);
   if (!mirrored) return null;
   const veiled = veiledReading(irradiance, rho, mirrored, adoptedWhite(setting, basis.worktopLight));

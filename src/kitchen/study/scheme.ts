@@ -19,6 +19,10 @@ export interface LaidSurface {
   readonly pattern: KeyedPattern | null;
 }
 
+/** A metal with brush lines, which mirrors unlike along and across them. */
+export const isBrushed = ({ finish, pattern }: LaidSurface): boolean =>
+  finish.class === 'metal' && pattern?.spec.pattern.kind === 'brushed';
+
 /** A scheme ready for light: its surfaces in the room's order, and their mean reflectance in bands. */
 export interface LaidScheme {
   readonly option: string;
