@@ -60,7 +60,7 @@ export function grainSheet(frame: Frame, figure: GrainFigure, own: number, seed:
   const fibre = fractalNoise(width, height, frame.width_mm / 240, frame.height_mm / 5, 3, seed + 3, 0.75);
   const stripe = fractalNoise(width, height, frame.width_mm / 1100, frame.height_mm / 38, 3, seed + 4, 0.6);
   const open = figure === 'pores';
-  const pores = fractalNoise(width, height, frame.width_mm / (open ? 16 : 22), frame.height_mm / 2.6, 1, seed + 6);
+  const pores = fractalNoise(width, height, frame.width_mm / (open ? 26 : 22), frame.height_mm / 2.2, 1, seed + 6);
   const warp = fractalNoise(width, height, frame.width_mm / 420, frame.height_mm / 45, 2, seed + 5, 0.5);
 
   const field = new Float32Array(width * height);
@@ -105,7 +105,7 @@ export function grainSheet(frame: Frame, figure: GrainFigure, own: number, seed:
       // Ring-porous woods have their large pores where a year begins; others have them everywhere, and finer.
       const early = open ? Math.max(0, 1 - f / 0.45) * seen + 0.35 * (1 - seen) + 0.12 : 0.3;
       const pore = pores[j]! > 0.55 ? early * Math.min(1, pores[j]! - 0.55) : 0;
-      field[i] = 1.25 * rings + 0.17 * fibre[j]! + 0.24 * stripe[j]! + (open ? 0.9 * pore : 0);
+      field[i] = 1.25 * rings + 0.17 * fibre[j]! + 0.24 * stripe[j]! + (open ? 0.6 * pore : 0);
       gain[i] = 1 - 0.05 * (rings - 0.3) + 0.024 * fibre[j]! - 0.018 * stripe[j]! - 0.13 * pore;
     }
   }

@@ -14,7 +14,9 @@ const LEAST_Y_M = 0.2;
 /** A picture this many times as wide as high takes in all samples, with a margin about them. */
 const ASPECT = 1.35;
 const MARGIN = 1.14;
-/** Rounds in which the samples come to the middle of the picture. */
+/** The lowest part of a picture's height, where the controls lie over it: no sample is there. On a screen of 1280 x 800 it is this much. */
+const FOOT_PART = 0.21;
+/** Rounds in which the samples come to the middle of what is left of the picture. */
 const ROUNDS = 8;
 
 /** Where one sits or stands before the samples, and how one looks down on them. */
@@ -32,7 +34,7 @@ export function standViewpoints(samples: readonly Solid[]): Viewpoint[] {
   ];
 }
 
-/** The point over the line y = `depth` that has all corners about it evenly, above and below, and the angle that takes them in. */
+/** The point over the line y = `depth` that has all corners evenly in the picture over its foot, and the angle that takes them in. */
 function framed(eye: Vec3, depth: number, corners: readonly Vec3[]): Pick<Viewpoint, 'target' | 'fov_deg'> {
   let target: Vec3 = [eye[0], depth, 0];
   let half = 0;
@@ -40,9 +42,9 @@ function framed(eye: Vec3, depth: number, corners: readonly Vec3[]): Pick<Viewpo
     const seen = corners.map((corner) => seenFrom(eye, target, corner));
     const [low, high] = [Math.min(...seen.map(([, y]) => y)), Math.max(...seen.map(([, y]) => y))];
     const side = Math.max(...seen.map(([x]) => Math.abs(x)));
-    half = MARGIN * Math.max((high - low) / 2, side / ASPECT);
+    half = MARGIN * Math.max((high - low) / (2 * (1 - FOOT_PART)), side / ASPECT);
     const distance = Math.hypot(target[1] - eye[1], target[2] - eye[2]);
-    target = [target[0], target[1], target[2] + ((low + high) / 2) * distance];
+    target = [target[0], target[1], target[2] + ((low + high) / 2 - half * FOOT_PART) * distance];
   }
   return { target, fov_deg: (360 / Math.PI) * Math.atan(half) };
 }
