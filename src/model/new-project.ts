@@ -1,4 +1,4 @@
-import { failure, type Result, success } from '../engine/result';
+import { failure, type Problem, type Result, success } from '../engine/result';
 import type { SurfaceId } from '../engine/surface';
 import { applyCommand } from './apply-command';
 import { checkProject } from './check-project';
@@ -37,10 +37,11 @@ const LIGHTS: { readonly [W in LampWhite]: string } = {
 };
 
 /**
- * A new project of the answers, with the library, the settings and the first option of another: all of it open but what
- * stays. Refused where the layout does not go into the room or a finish is unknown.
+ * A new project of the answers under an id of its own, with the library, the settings and the first option of another: all of it
+ * open but what stays. Lamps there is no place for are left out and noticed. Refused where the layout does not go into the room
+ * or a finish is unknown.
  */
-export function newProject(answers: Answers, from: Project): Result<Project> {
+export function newProject(answers: Answers, from: Project, id: string): Result<Project> {
   const { layout, region, ...size } = answers.room ?? usualStart(from.kitchen.region);
   const usual = kitchenFor(layout, region, size);
   if (!usual) {
@@ -51,10 +52,10 @@ export function newProject(answers: Answers, from: Project): Result<Project> {
       remedy: 'Choose another layout, or check the lengths of the room.',
     });
   }
-  const { beams: _, users: _users, ...kept } = from;
+  const { beams: _, users: _users, ...rest } = from;
   const project: Project = {
-    ...kept,
-    id: 'new-kitchen',
+    ...rest,
+    id,
     name: 'New kitchen',
     note: '',
     ...usersOf(answers.users),
@@ -63,7 +64,9 @@ export function newProject(answers: Answers, from: Project): Result<Project> {
     options: [openOption(from.options[0]!)],
   };
   const [problem, ...more] = checkProject(project);
-  return problem ? failure(problem, more) : keep(project, answers.stays ?? []);
+  if (problem) return failure(problem, more);
+  const kept = keep(project, answers.stays ?? []);
+  return kept.ok ? success(kept.value, lampsWithoutPlace(project, answers.lamps?.kinds)) : kept;
 }
 
 function usualStart(region: Region): NonNullable<Answers['room']> {
@@ -92,6 +95,25 @@ function withLamps(kitchen: Kitchen, kinds: readonly FixtureKind[] = []): Kitche
   );
   return fitFixtures(kitchen, fixtures);
 }
+
+/** A notice for each kind of lamp that was said to be there and is not, as nothing in the kitchen carries it. */
+function lampsWithoutPlace({ kitchen }: Project, kinds: readonly FixtureKind[] = []): readonly Problem[] {
+  const missing = kinds.filter((kind) => !kitchen.fixtures.some((one) => one.kind === kind));
+  return missing.map((kind) => ({
+    code: 'no-place',
+    text: `This kitchen has no place for ${KINDS[kind]}: left out.`,
+    remedy: 'Add them to the lamps once it has one.',
+  }));
+}
+
+const KINDS: { readonly [K in FixtureKind]: string } = {
+  downlight: 'downlights',
+  panel: 'ceiling panels',
+  strip: 'a light strip',
+  pendant: 'pendants',
+  'under-cabinet': 'an under-cabinet strip',
+  hood: 'hood lamps',
+};
 
 /** With all its lamps of one white; as they are where nothing was said. */
 function lightOf(setting: Setting, white: LampWhite | undefined): Setting {

@@ -13,7 +13,7 @@ import { demoProject } from '../io/demo';
 
 const from = demoProject();
 const made = (answers: Answers): Project => {
-  const result = newProject(answers, from);
+  const result = newProject(answers, from, 'mine');
   if (!result.ok) throw new Error(result.problem.text);
   return result.value;
 };
@@ -80,11 +80,19 @@ describe('a new project', () => {
     }
   });
 
+  it('says which lamps that are there it has no place for', () => {
+    const room = { layout: 'one-wall', region: 'eu', ...usualRoom('one-wall', 'eu') } as const;
+    const result = newProject({ room, lamps: { white: 'warm', kinds: ['panel', 'pendant'] } }, from, 'mine');
+    if (!result.ok) throw new Error(result.problem.text);
+    expect(result.value.kitchen.fixtures.map(({ kind }) => kind)).toEqual(['panel']);
+    expect(result.notices?.map(({ text }) => text)).toEqual(['This kitchen has no place for pendants: left out.']);
+  });
+
   it('is refused where the layout does not go into the room, or a finish is unknown', () => {
     const room = { layout: 'l-island', region: 'eu', width: 2400, depth: 2400, height: 2500 } as const;
-    expect(newProject({ room }, from)).toMatchObject({ ok: false, problem: { code: 'does-not-fit' } });
+    expect(newProject({ room }, from, 'mine')).toMatchObject({ ok: false, problem: { code: 'does-not-fit' } });
     const stays = [{ surface: 'floor', finish: 'none such' }] as const;
-    expect(newProject({ stays }, from)).toMatchObject({ ok: false, problem: { code: 'unknown-finish' } });
+    expect(newProject({ stays }, from, 'mine')).toMatchObject({ ok: false, problem: { code: 'unknown-finish' } });
   });
 });
 

@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { createStore } from 'zustand/vanilla';
 import { createActions } from '../../src/app/actions';
 import { startNewProject } from '../../src/app/start-new-project';
@@ -29,6 +29,18 @@ describe('a new project', () => {
     expect(isUnsaved(store.getState())).toBe(false);
     startNewProject(store, {});
     expect(isUnsaved(store.getState())).toBe(true);
+  });
+
+  it('has an id of its own, so that its file is not that of another new project', () => {
+    vi.useFakeTimers({ now: Date.UTC(2026, 2, 3, 4, 5, 6) });
+    const ids = [0, 1000].map((later) => {
+      vi.advanceTimersByTime(later);
+      const { store } = begin();
+      startNewProject(store, {});
+      return projectOf(store.getState()).id;
+    });
+    vi.useRealTimers();
+    expect(ids).toEqual(['kitchen-20260303-040506', 'kitchen-20260303-040507']);
   });
 
   it('is refused where the layout does not go into the room, and nothing changes', () => {
