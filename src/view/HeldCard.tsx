@@ -13,6 +13,7 @@ import {
 import type { Rect } from '../engine/light/types';
 import { heldGeometry } from './card-geometry';
 import { halvesFromFloats } from './half-floats';
+import { HELD_LAYER } from './held-layer';
 import { CARD_SHADERS } from './shader-sources';
 import type { SharedUniforms } from './shared-uniforms';
 import type { CardPaint, Mark } from './types';
@@ -48,7 +49,7 @@ export function HeldCard({ rect, mark, paint, shared }: HeldCardProps) {
       }),
     [texture, shared],
   );
-  return <mesh geometry={geometry} material={material} frustumCulled={false} />;
+  return <mesh geometry={geometry} material={material} frustumCulled={false} layers={HELD_LAYER} />;
 }
 
 function textureOf({ width, height, linear }: CardPaint): DataTexture {

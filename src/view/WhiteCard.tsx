@@ -1,6 +1,7 @@
 import { DoubleSide, GLSL3, RawShaderMaterial } from 'three';
 import type { Rect } from '../engine/light/types';
 import { cardGeometry } from './card-geometry';
+import { HELD_LAYER } from './held-layer';
 import { FLAT_SHADERS } from './shader-sources';
 import type { SharedUniforms } from './shared-uniforms';
 import type { Mark } from './types';
@@ -28,8 +29,8 @@ export function WhiteCard({ rect, mark, color, shared }: WhiteCardProps) {
   const material = useDisposable(() => flatMaterial([r / 255, g / 255, b / 255], shared), [r, g, b, shared]);
   return (
     <>
-      <mesh geometry={rim} material={rimMaterial} frustumCulled={false} />
-      <mesh geometry={card} material={material} frustumCulled={false} />
+      <mesh geometry={rim} material={rimMaterial} frustumCulled={false} layers={HELD_LAYER} />
+      <mesh geometry={card} material={material} frustumCulled={false} layers={HELD_LAYER} />
     </>
   );
 }

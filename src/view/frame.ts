@@ -2,6 +2,7 @@ import type { WebGLRenderer } from 'three';
 import type { Pose } from './camera-rig';
 import { drawPlanes } from './draw-planes';
 import type { FrameParts } from './frame-parts';
+import { HELD_LAYER } from './held-layer';
 import { captureRoom } from './mirror-cube';
 import { MotionQuality } from './motion-quality';
 import { placeCamera } from './place-camera';
@@ -79,6 +80,7 @@ function showView({ shared, sheen, mode, marksClipped }: FrameParts): void {
 function drawHalves(parts: FrameParts, pose: Pose, width: number, height: number, sharp: SharpTarget | null): void {
   const { renderer, scene, camera, halves } = parts;
   const isSplit = halves.length > 1;
+  camera.layers.enable(HELD_LAYER);
   halves.forEach((half, i) => {
     const left = Math.round((width * i) / halves.length);
     const halfWidth = Math.round((width * (i + 1)) / halves.length) - left;

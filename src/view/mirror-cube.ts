@@ -36,7 +36,7 @@ export function createMirrorCube(): WebGLCubeRenderTarget {
 }
 
 /**
- * Draws the room into the cube: what is in `shown` and nothing else of the scene, without sheen, so that no mirror shows
+ * Draws the room into the cube: what is in `shown` but for what is held there, without sheen, so that no mirror shows
  * another mirror. `mirror` is the uniform through which they read the cube: nothing may read it while it is drawn.
  */
 export function captureRoom(

@@ -2,6 +2,7 @@ import { NearestFilter, type WebGLRenderer, WebGLRenderTarget } from 'three';
 import type { Pose } from './camera-rig';
 import { drawPlanes } from './draw-planes';
 import type { FrameParts } from './frame-parts';
+import { HELD_LAYER } from './held-layer';
 import { type Crop, placeCamera } from './place-camera';
 import { SHARP_SAMPLES } from './sharp-target';
 
@@ -34,9 +35,9 @@ interface Stretch {
 export function drawTiles(parts: FrameParts, pose: Pose, shot: Shot): Uint8ClampedArray {
   const { renderer, scene, halves } = parts;
   const whole = new Uint8ClampedArray(4 * shot.width * shot.height);
-  const groups = new Set<object>(halves.map(({ group }) => group));
   const visible = scene.children.map((child) => child.visible);
-  if (!shot.marks) for (const child of scene.children) child.visible &&= groups.has(child);
+  if (shot.marks) parts.camera.layers.enable(HELD_LAYER);
+  else parts.camera.layers.disable(HELD_LAYER);
   const margin = shot.marks && parts.outline ? Math.ceil(OUTLINE_REACH * shot.pixelRatio) : 0;
   const tile = tileSize(renderer, margin);
   halves.forEach((half, i) => {

@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { openPictureLab, type PictureLab } from './browser';
 import { rendered, type ShownPicture, shown } from './shown';
+import { smallRoom } from './small-room';
 
 const BASE = {
   eye: [0.4, 0.3, 1.6],
@@ -79,6 +80,16 @@ it('draws a picture with an outline in tiles', async () => {
     return count;
   };
   expect(Math.abs(neutral(1279) - neutral(1280))).toBeLessThan(12);
+});
+
+it('leaves a held card out unless it is asked for', async () => {
+  const rect = smallRoom().light.fine.findIndex(({ surface }) => surface === 5);
+  const card = { size_m: [0.3, 0.3], width: 1, height: 1, linear: [0.9, 0.1, 0.1] } as const;
+  const plain = await shown(lab, { ...BASE, besideTint: null, outlined: [] });
+  const held = await shown(lab, { ...BASE, besideTint: null, outlined: [], mark: { rect, u: 0.5, v: 0.5 }, card });
+  expect(worstDifference(plain, held)).toBeGreaterThan(50);
+  expect(worstDifference(plain, await rendered(lab, { width: 640, height: 400 }))).toBe(0);
+  expect(worstDifference(held, await rendered(lab, { width: 640, height: 400, marks: true }))).toBe(0);
 });
 
 function worstDifference(a: ShownPicture, b: ShownPicture): number {
