@@ -54,6 +54,7 @@ export function createStudio(events: StudioEvents): Studio {
       case 'room':
         room = data.room;
         lit = null;
+        queue.forget('room');
         return events.room(data.room);
       case 'light':
         lit = mergedLight(data.light, lit);
@@ -61,6 +62,7 @@ export function createStudio(events: StudioEvents): Studio {
       case 'stand-room':
         standRoom = data.room;
         standLit = null;
+        queue.forget('stand');
         return;
       case 'stand-light':
         standLit = mergedLight(data.light, standLit);

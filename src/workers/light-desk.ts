@@ -149,7 +149,7 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
   }
 
   function standRequest({ show, setting, room, stale }: Job): StandRequest | null {
-    return show.stand && { show: { ...show, seenBy }, choice: show.stand, setting, room: room.basis, stale };
+    return show.stand && { show, seenBy: () => seenBy, choice: show.stand, setting, room: room.basis, stale };
   }
 
   /** Patterns take about as long to bake as a room to build: in a new room they are asked for first. */

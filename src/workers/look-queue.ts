@@ -28,6 +28,11 @@ export class LookQueue {
     this.#release();
   }
 
+  /** Another room or stand came: looks of the one before no longer fit what is drawn. */
+  forget(scene: 'room' | 'stand'): void {
+    for (const key of this.#waiting.keys()) if (key.startsWith(`${scene} `)) this.#waiting.delete(key);
+  }
+
   baked({ key, texture }: FromPattern): void {
     this.#baking.delete(key);
     this.#shelf.put(key, texture);

@@ -1,6 +1,7 @@
 import type { DirectMap } from '../engine/light/direct-map';
 import { directTexels } from '../engine/light/direct-texels';
 import type { ByLayer } from '../kitchen/look';
+import type { SeenBy } from '../kitchen/seen-by';
 import { buildStand } from '../kitchen/stand/build-stand';
 import type { StandChoice } from '../kitchen/stand/types';
 import { beginLight, gatherGroup, type LitScheme } from '../kitchen/study/lit-scheme';
@@ -28,6 +29,8 @@ type Stale = () => boolean;
 /** What the stand is to show now. */
 export interface StandRequest {
   readonly show: Show;
+  /** Whose sight it is painted for when it comes to that: another may be asked for meanwhile. */
+  readonly seenBy: () => SeenBy;
   readonly choice: StandChoice;
   readonly setting: SettingLight;
   /** The room whose worktop's light is repeated. */
@@ -221,9 +224,9 @@ export class StandAtWork {
     return JSON.stringify([this.#lit!.outdoors, roomNumber(this.#lit!.room), optionKey(show.project, option)]);
   }
 
-  #postLook({ show, setting }: StandRequest, lit: LitScheme): void {
+  #postLook({ show, seenBy, setting }: StandRequest, lit: LitScheme): void {
     const { stand } = this.#lit!;
-    const { look, patterns } = paintLook(stand.basis, lit, setting, show.seenBy);
+    const { look, patterns } = paintLook(stand.basis, lit, setting, seenBy());
     const readings = readSamples(stand, this.#base!.stand.samples, lit.solved.scheme, setting);
     this.post({ kind: 'look', revision: show.revision, look, patterns, stand: { readings } });
   }

@@ -79,3 +79,12 @@ it('does not bake twice what was asked for beforehand', () => {
   queue.baked({ key: 'p', texture });
   expect(ready).toHaveLength(1);
 });
+
+it('forgets what waits for the room of before, and nothing of the stand', () => {
+  const { ready, queue, bakeAll } = queueWith();
+  queue.add(painted('a', 'day', ['p']));
+  queue.add({ ...painted('a', 'evening', ['p']), stand: { readings: null } });
+  queue.forget('room');
+  bakeAll();
+  expect(ready.map(({ setting }) => setting)).toEqual(['evening']);
+});

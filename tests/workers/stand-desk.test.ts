@@ -55,4 +55,13 @@ it('shows the stand in the light of the room, builds it once, and reads points a
   desk.receive(show('day', { backing: 'white', arrangement: 'all-flat' }));
   await until(() => standLooks().length > 0);
   expect(count('stand-room')).toBe(2);
+
+  // Another sight asked for while the stand is on its way: every picture from then on is of that.
+  desk.receive(show('evening', { backing: 'gray', arrangement: 'all-flat' }));
+  await until(() => count('stand-room') > 2);
+  const before = messages.length;
+  desk.receive({ kind: 'see-by', seenBy: 'daylight-camera' });
+  await until(() => standLooks().length > 0);
+  const later = messages.slice(before).flatMap((one) => (one.kind === 'look' && one.stand ? one.look.seenBy : []));
+  expect(new Set(later)).toEqual(new Set(['daylight-camera']));
 }, 120_000);
