@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { createStore } from 'zustand/vanilla';
 import { createActions } from '../../src/app/actions';
+import { pictureCurrent } from '../../src/app/picture-current';
 import { initialState, isPictureOld } from '../../src/app/state';
 import { followState, studioEvents } from '../../src/app/studio-link';
 import type { Look, RoomLight } from '../../src/kitchen/look';
@@ -53,4 +54,19 @@ it('waits for both options side by side, and for nothing that has failed', () =>
   expect(isOld()).toBe(true);
   events.problem({ code: 'x', text: 'x', remedy: 'x' });
   expect(isOld()).toBe(false);
+});
+
+it('is kept only when it is that of its caption: what is on its way is waited for', async () => {
+  const { store, look } = open();
+  const order: string[] = [];
+  const drawn = async () => void order.push('drawn');
+  await pictureCurrent(store, drawn);
+  expect(order).toEqual([]);
+  store.setState({ setting: 'evening' });
+  const kept = pictureCurrent(store, drawn).then(() => order.push('kept'));
+  await Promise.resolve();
+  expect(order).toEqual([]);
+  look(true);
+  await kept;
+  expect(order).toEqual(['drawn', 'kept']);
 });

@@ -3,6 +3,7 @@ import { VIEW } from '../../ui/words/view';
 import { pictureFileName } from '../caption-lines';
 import { useApp } from '../context';
 import { exportPicture, pictureCanvas } from '../export-picture';
+import { pictureCurrent } from '../picture-current';
 import { saveBlob } from '../save-blob';
 
 const canCopy = () => 'ClipboardItem' in window && navigator.clipboard?.write !== undefined;
@@ -10,14 +11,18 @@ const canCopy = () => 'ClipboardItem' in window && navigator.clipboard?.write !=
 /** The form that keeps the picture on screen. */
 export function KeepPane() {
   const { store } = useApp();
-  const draw = (scale: number) => exportPicture(store.getState(), scale, new Date());
+  const draw = async (scale: number) => {
+    await pictureCurrent(store);
+    return exportPicture(store.getState(), scale, new Date());
+  };
   return (
     <KeepForm
       size={pictureCanvas}
       onSave={async (scale) => {
-        const name = pictureFileName(store.getState());
         try {
-          saveBlob(await draw(scale), name);
+          const picture = await draw(scale);
+          const name = pictureFileName(store.getState());
+          saveBlob(picture, name);
           return VIEW.saved(name);
         } catch {
           return VIEW.failed;
