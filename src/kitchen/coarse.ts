@@ -5,15 +5,18 @@ import type { RunRows } from '../model/layout/types';
 import { Assembly, type Skin } from './parts/assembly';
 import type { Face } from './parts/axes';
 import { splashFields } from './parts/backsplash';
+import { addBlinds } from './parts/blinds';
 import { coarseFields } from './parts/coarse-fields';
 import { plainRect } from './parts/cut-holes';
 import { addDoorway, doorHole } from './parts/door';
 import { type FrontField, frontFields } from './parts/front-fields';
 import { addCoarseHood } from './parts/hood';
 import { addLampFaces, lampHoles } from './parts/lamps';
+import { addRail } from './parts/light-rail';
 import { openingHoles } from './parts/opening-leaves';
 import { blank } from './parts/pattern-coordinates';
 import { addOutside, addShell } from './parts/shell';
+import { addShelves } from './parts/shelves';
 import { around, boxAt, type Extent, faceAt, type Side, wallSide } from './parts/side';
 import { islandSlab } from './parts/slabs';
 import { coarseSeats } from './parts/stools';
@@ -33,20 +36,26 @@ const skin = (surface: SurfaceId): Skin => ({ surface, coordinates: blank });
 
 /**
  * Runs as whole boxes as deep as their counter, without joints, trim and legs of stools. What lies within a few centimetres of
- * a plane (backsplash, upstand, cooktop, sink, appliances, door leaf, plinth) is a field of that plane.
+ * a plane (backsplash, upstand, cooktop, sink, appliances, door leaf, plinth) is a field of that plane. Thin things that stand
+ * close before a lamp or a window are there all the same: rails under wall units, shelves, rolled-up blinds.
  */
 export function buildCoarse(plan: Plan): CoarseGeometry {
   const parts = new Assembly();
   addOutside(parts, plan);
   addFinishedShell(parts, plan);
   addCoarseOpenings(parts, plan);
+  addBlinds(parts, plan);
   addLampFaces(parts, plan);
   for (const run of plan.runs) addRun(parts, plan, run);
   addCounterFields(parts, plan);
   for (const run of plan.runs) addTallBlocks(parts, plan, run);
   for (const run of plan.runs) {
-    for (const row of run.over) addWallCarcass(parts, plan, run, row, plan.wallUnits.depth, skin('wall-fronts'));
+    for (const row of run.over) {
+      addWallCarcass(parts, plan, run, row, plan.wallUnits.depth, skin('wall-fronts'));
+      addRail(parts, plan, run, row);
+    }
   }
+  addShelves(parts, plan);
   addCoarseHood(parts, plan);
   addCoarseIsland(parts, plan);
   for (const { min, max } of coarseSeats(plan)) parts.box(skin('frame'), min, max);
