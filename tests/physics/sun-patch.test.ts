@@ -4,8 +4,10 @@ import type { Outdoors } from '../../src/engine/daylight/types';
 import { withDaylight } from '../../src/engine/light/daylight';
 import { directAt } from '../../src/engine/light/direct-map';
 import { paneTransmittance } from '../../src/engine/light/glass';
+import { buildNodes } from '../../src/engine/light/nodes';
 import { buildRectBvh } from '../../src/engine/light/rect-bvh';
 import { sunIrradiance } from '../../src/engine/light/sun-irradiance';
+import { surfaceLights } from '../../src/engine/light/surface-light';
 import { buildTransport } from '../../src/engine/light/transport';
 import type { Rect, Vec3, WindowAperture } from '../../src/engine/light/types';
 import { prepareWindows } from '../../src/engine/light/window-light';
@@ -170,5 +172,22 @@ it.each([
     });
     const point: Vec3 = [2, 1.2, 0];
     expect(directAt(room, half, point, [0, 0, 1])[1]!).toBeCloseTo(directAt(room, t, point, [0, 0, 1])[1]! / 2, 6);
+  },
+);
+
+it.each([0.02, 0.06, 0.15])(
+  'the mean of a floor holds all the sun of a slit %d m wide, wherever it lies (2 %)',
+  (width) => {
+    const sun = towards(0, 45);
+    for (let k = 0; k < 5; k++) {
+      const slit: Rect = { origin: [0, 1 + 0.037 * k, 0.9], u: [0, width, 0], v: [0, 0, 1], surface: -1 };
+      const room = roomOf(boxRects(4, 3.4, 2.5), { windows: [{ ...opening(slit), panes: 0 }] });
+      const t = withDaylight(room, buildTransport(room, { raysPerPatch: 4, patchSize: 1 }), inSun(sun));
+      const nodes = buildNodes(room, t, { rays: 8, spacing: 2 });
+      const floor = surfaceLights(room, t, nodes).find(({ facing }) => facing === 'up')!;
+      // Sun alone: the sky is dark here. Conservation of flux: area of the slit x cos x beam, all of it on the floor.
+      expect(floor.direct[0]! * floor.area_m2).toBeGreaterThan(0.98 * width * Math.SQRT1_2 * BEAM_LX);
+      expect(floor.direct[0]! * floor.area_m2).toBeLessThan(1.02 * width * Math.SQRT1_2 * BEAM_LX);
+    }
   },
 );

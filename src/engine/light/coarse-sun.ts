@@ -1,16 +1,11 @@
-import { ORIGIN_OFFSET_M } from './emitter-irradiance';
 import { type FineToCoarse, mapFineToCoarse, patchForFine } from './fine-to-coarse';
 import { readGlass } from './glass';
 import type { Patches } from './patches';
-import { type RectBvh, rectNormal } from './rect-bvh';
-import { sunIrradiance } from './sun-irradiance';
-import { sunPatchOn } from './sun-patch';
+import type { RectBvh } from './rect-bvh';
+import { visitSunOn } from './sun-on-rect';
 import type { LightRoom, Rect } from './types';
 import type { WindowLight } from './window-light';
 
-/** Points of a face in the sun stand about this far apart, m. */
-const SPACING_M = 0.03;
-const MOST_POINTS = 96;
 const AREA_SPACING_M = 0.06;
 /** A patch that speaks for more than this many times its own area speaks for detail. */
 const DETAILED = 1.5;
@@ -32,27 +27,11 @@ export function coarseSun(
   const map = mapFineToCoarse(room.fine, room.coarse, patches);
   room.fine.forEach((rect, r) => {
     if (rect.surface < 0) return;
-    const { axis, sign } = rectNormal(rect);
-    const normal = [0, 1, 2].map((k) => (k === axis ? sign : 0)) as [number, number, number];
-    const [lu, lv] = [Math.hypot(...rect.u), Math.hypot(...rect.v)];
     windows.forEach((window, w) => {
-      const lit = sunPatchOn(rect, axis, sign, window);
-      if (!lit) return;
-      const [u0, u1, v0, v1] = lit;
-      const nu = pointsAlong((u1 - u0) * lu);
-      const nv = pointsAlong((v1 - v0) * lv);
-      const cell = ((u1 - u0) * lu * (v1 - v0) * lv) / (nu * nv);
-      for (let j = 0; j < nv; j++) {
-        const fv = v0 + ((v1 - v0) * (j + 0.5)) / nv;
-        for (let i = 0; i < nu; i++) {
-          const fu = u0 + ((u1 - u0) * (i + 0.5)) / nu;
-          const at = (k: 0 | 1 | 2) => rect.origin[k] + rect.u[k] * fu + rect.v[k] * fv + normal[k] * ORIGIN_OFFSET_M;
-          const lx = sunIrradiance(window, bvh, at(0), at(1), at(2), ...normal, false);
-          if (lx === 0) continue;
-          const patch = patchForFine(map, r, at(0), at(1), at(2));
-          if (patch >= 0) flux[w]![patch]! += lx * cell;
-        }
-      }
+      visitSunOn(rect, window, bvh, (x, y, z, lumens) => {
+        const patch = patchForFine(map, r, x, y, z);
+        if (patch >= 0) flux[w]![patch]! += lumens;
+      });
     });
   });
   const spokenFor = areasSpokenFor(room.fine, map, patches.count);
@@ -87,5 +66,3 @@ function areasSpokenFor(fine: readonly Rect[], map: FineToCoarse, patches: numbe
   });
   return areas;
 }
-
-const pointsAlong = (length: number): number => Math.min(MOST_POINTS, Math.max(2, Math.ceil(length / SPACING_M)));

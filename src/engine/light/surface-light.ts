@@ -2,9 +2,12 @@ import type { Facing } from '../surface';
 import { sampleFraction } from './atlas';
 import { BAND_COUNT } from './bands';
 import { addDirect, CHANNELS, type DirectLayer, type DirectScene, directScene } from './direct-scene';
+import { ORIGIN_OFFSET_M } from './emitter-irradiance';
 import type { NodeGather } from './nodes';
 import { rectNormal } from './rect-bvh';
 import { samplePoint } from './sample-point';
+import { sunIrradiance } from './sun-irradiance';
+import { visitSunOn } from './sun-on-rect';
 import type { Transport } from './transport';
 import type { LightRoom, Rect, SurfaceLight } from './types';
 
@@ -93,6 +96,7 @@ function merged<T extends Float64Array | Float32Array>(
   }) as T;
 }
 
+/** Adds a rectangle's mean light times its area to `direct`, and the light at its sample points to `directAt`. */
 function addRectDirect(
   room: LightRoom,
   scene: DirectScene,
@@ -105,18 +109,27 @@ function addRectDirect(
   const { nu, nv } = samplesOf(rect);
   const point = new Float64Array(3);
   const here = new Float64Array(room.groups.length);
+  const normal = [0, 1, 2].map((k) => (k === axis ? sign : 0)) as [number, number, number];
+  const sunny = scene.windows.filter(({ sun }) => sun);
+  const sunless = { ...scene, windows: scene.windows.map((window) => ({ ...window, sun: null })) };
   for (let j = 0; j < nv; j++) {
     for (let i = 0; i < nu; i++) {
       samplePoint(rect, (i + 0.5) / nu, (j + 0.5) / nv, point);
+      const [x, y, z] = point as unknown as [number, number, number];
       here.fill(0);
-      const nx = axis === 0 ? sign : 0;
-      const ny = axis === 1 ? sign : 0;
-      addDirect(scene, point[0]!, point[1]!, point[2]!, nx, ny, axis === 2 ? sign : 0, here);
-      for (let g = 0; g < here.length; g++) {
-        direct[g]! += (here[g]! * area) / (nu * nv);
-        directAt.push(here[g]!);
+      addDirect(sunless, x, y, z, ...normal, here);
+      for (let g = 0; g < here.length; g++) direct[g]! += (here[g]! * area) / (nu * nv);
+      const [ox, oy, oz] = normal.map((n, k) => point[k]! + n * ORIGIN_OFFSET_M) as [number, number, number];
+      for (const window of sunny) {
+        here[window.sunGroup]! += sunIrradiance(window, scene.bvh, ox, oy, oz, ...normal, true);
       }
+      directAt.push(...here);
     }
+  }
+  for (const window of sunny) {
+    visitSunOn(rect, window, scene.bvh, (_x, _y, _z, lumens) => {
+      direct[window.sunGroup]! += lumens;
+    });
   }
 }
 
