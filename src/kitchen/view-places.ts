@@ -72,7 +72,10 @@ function footprints(plan: Plan): Footprint[] {
 const FROM_WALL = 0.4;
 const FROM_UNITS = 0.25;
 /** Less than this from the doorway it would be nearly the same view, m. */
-const FROM_DOOR = 1;
+const FROM_DOOR = 0.75;
+/** What stands nearer than this fills the picture, m; so much of the distance looked over that is worth. */
+const TOO_NEAR = 1.2;
+const NEARNESS_COUNTS = 2.5;
 
 /** A place for a table edge, as far from the units as the room lets it, and what one looks at from there. */
 export function atTable(plan: Plan): {
@@ -92,9 +95,14 @@ export function atTable(plan: Plan): {
     for (const y of [FROM_WALL, 0.25 * depth, 0.5 * depth, 0.75 * depth, depth - FROM_WALL]) {
       if (!isFree(x, y)) continue;
       const isNearDoor = Math.hypot(x - atDoor, y) < FROM_DOOR;
-      const score = Math.hypot(x - target[0], y - target[1]) - (isNearDoor ? 10 : 0);
+      const nearest = Math.min(...taken.map((one) => distanceTo(one, x, y)));
+      const tooNear = NEARNESS_COUNTS * Math.max(0, TOO_NEAR - nearest);
+      const score = Math.hypot(x - target[0], y - target[1]) - tooNear - (isNearDoor ? 10 : 0);
       if (!best || score > best.score + 1e-9) best = { eye: [x, y], score };
     }
   }
   return { eye: best?.eye ?? [atDoor, FROM_WALL], target };
 }
+
+const distanceTo = ({ x0, x1, y0, y1 }: Footprint, x: number, y: number): number =>
+  Math.hypot(Math.max(x0 - x, 0, x - x1), Math.max(y0 - y, 0, y - y1));

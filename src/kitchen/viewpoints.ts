@@ -15,7 +15,10 @@ const STEP_BACK = 0.6;
 /** A close look leaves this much between the eye and the counter below it, m. */
 const OVER_COUNTER = 0.2;
 /** From the wall one looks out of into the kitchen, in the next room, m. */
-const IN_NEXT_ROOM = 0.9;
+const IN_NEXT_ROOM = 0.5;
+/** In a doorway one keeps this far from its jambs, and from counters that reach before it, m. */
+const FROM_JAMB = 0.15;
+const FROM_COUNTER = 0.35;
 
 /** The box that the eye may move in: the room, and where it is open to the next one that room, too. */
 export function eyeLimits(plan: Plan): Room['eyeLimits'] {
@@ -53,8 +56,8 @@ const within = ({ min, max }: Room['eyeLimits'], eye: Vec3): Vec3 => {
 
 /** Looks across the room, to the side that more of the kitchen is on. */
 function fromDoorway(plan: Plan): Viewpoint {
-  const { width, depth, door } = plan;
-  const eye: Vec3 = [(door.from + door.to) / 2, MARGIN + 0.02, STANDING];
+  const { width, depth } = plan;
+  const eye: Vec3 = [inDoorway(plan), MARGIN + 0.02, STANDING];
   const aside = 0.446 * width;
   const [middle] = middleOfUnits(plan);
   const aims = [eye[0] - aside, eye[0], eye[0] + aside].filter((x) => x > 0 && x < width);
@@ -67,6 +70,15 @@ function fromDoorway(plan: Plan): Viewpoint {
     fov_deg: 60,
     overview: true,
   };
+}
+
+/** Where one stands in the doorway: in its middle, or as far aside from counters that reach before it as the jambs allow. */
+function inDoorway({ width, door, counter, runs }: Plan): number {
+  const reach = (wall: 'left' | 'right'): number => (runs.some((run) => run.wall === wall) ? counter.depth : 0);
+  const least = reach('left') > 0 ? reach('left') + FROM_COUNTER : 0;
+  const most = reach('right') > 0 ? width - reach('right') - FROM_COUNTER : width;
+  const clear = Math.max(least, Math.min(most, (door.from + door.to) / 2));
+  return Math.max(door.from + FROM_JAMB, Math.min(door.to - FROM_JAMB, clear));
 }
 
 /** Towards the corner, from before the counter of the back wall; or along the longest counter. */
@@ -112,13 +124,22 @@ function lookingDown(plan: Plan): Viewpoint {
   };
 }
 
+/** At a table one looks across the room: a narrower picture than close at a counter. */
+const AT_TABLE_DEG = 55;
+
 /** Beside the seats of the island, on the side with more room; without seats at the edge of a table. */
 function seated(plan: Plan): Viewpoint {
   const { island, depth, width, counter } = plan;
   const view = { id: 'seated', fov_deg: 62, overview: true } as const;
   if (!island || island.stools.length === 0) {
     const { eye, target } = atTable(plan);
-    return { ...view, name: 'Seated at a table', eye: [...eye, SEATED], target: [...target, 0.7] };
+    return {
+      ...view,
+      name: 'Seated at a table',
+      eye: [...eye, SEATED],
+      target: [...target, 0.7],
+      fov_deg: AT_TABLE_DEG,
+    };
   }
   const { x0, x1, y0 } = island.counter;
   const runDepth = (wall: 'left' | 'right'): number => (plan.runs.some((run) => run.wall === wall) ? counter.depth : 0);
@@ -185,13 +206,18 @@ function fromNextRoom(plan: Plan): Viewpoint[] {
   const d = Math.max(room.d[0] + MARGIN + 0.05, passage.d[0] - IN_NEXT_ROOM);
   const middle = (passage.a[0] + passage.a[1]) / 2;
   const [x, y] = middleOfUnits(plan);
+  // So far aside that one looks through the middle of the passage.
+  const [along, away] = side.along === 0 ? [x, y] : [y, x];
+  const deep = side.outward * (away - side.wall);
+  const aside = middle + ((middle - along) * -d) / Math.max(deep, -d);
+  const a = Math.min(room.a[1] - MARGIN, Math.max(room.a[0] + MARGIN, aside));
   return [
     {
       id: 'next-room',
       name: 'From the next room',
-      eye: pointAt(side, middle, d, STANDING),
+      eye: pointAt(side, a, d, STANDING),
       target: [x, y, 0.9],
-      fov_deg: 60,
+      fov_deg: 55,
       overview: false,
     },
   ];

@@ -12,7 +12,7 @@ export function propGeometry(prop: PropMesh): BufferGeometry {
   const geometry = new BufferGeometry();
   const vertices = prop.positions.length / 3;
   geometry.setAttribute('position', new BufferAttribute(prop.positions, 3));
-  geometry.setAttribute('normal', new BufferAttribute(withOnes(prop.normals), 4));
+  geometry.setAttribute('normal', new BufferAttribute(withFourth(prop.normals, prop.isNarrow ? 0 : 1), 4));
   geometry.setAttribute('daylight', new BufferAttribute(new Float32Array(4 * vertices), 4));
   geometry.setAttribute('lamps', new BufferAttribute(new Float32Array(4 * vertices), 4));
   for (let component = 0; component < (prop.pattern ? COMPONENTS : 1); component++) {
@@ -52,9 +52,9 @@ function overwrite(geometry: BufferGeometry, name: string, values: Float32Array)
   attribute.needsUpdate = true;
 }
 
-/** Three components per vertex with a fourth of 1: curved faces mirror the room however narrow they are. */
-function withOnes(triples: Float32Array): Float32Array {
-  const out = new Float32Array((triples.length / 3) * 4).fill(1);
+/** Three components per vertex with a fourth: 1, curved faces mirror the room however narrow they are; 0, flat narrow ones do not. */
+function withFourth(triples: Float32Array, fourth: 0 | 1): Float32Array {
+  const out = new Float32Array((triples.length / 3) * 4).fill(fourth);
   for (let i = 0; i < triples.length; i++) out[4 * Math.floor(i / 3) + (i % 3)] = triples[i]!;
   return out;
 }

@@ -3,6 +3,7 @@ import type { AtlasLayout, Vec3 } from '../../src/engine/light/types';
 import { sampleBytes } from '../../src/engine/pattern/sample';
 import type { PatternTexture } from '../../src/engine/pattern/types';
 import type { Look, RoomLight, SurfaceLook } from '../../src/kitchen/look';
+import { DARKENING_POWER } from '../../src/kitchen/study/local-exposure';
 import type { Room } from '../../src/kitchen/types';
 import { type PropHit, pickProp, pickRect, type RectHit } from '../../src/view/pick';
 
@@ -49,7 +50,7 @@ export function expectedPixel(
   }
   // A white that would burn out in the direct light there sets the exposure of its place.
   const white = [0, 1, 2].map((k) => direct.reduce((sum, lx, g) => sum + lx * look.groupWhites[3 * g + k]!, 0));
-  const positive = color.map((v) => Math.max(0, v) / Math.max(1, ...white) ** 0.6);
+  const positive = color.map((v) => Math.max(0, v) / Math.max(1, ...white) ** DARKENING_POWER);
   const peak = Math.max(1, ...positive);
   const shown = Math.max(...positive);
   // What is still brighter than display white fades to it, half way two stops over.

@@ -74,6 +74,8 @@ export interface PropMesh {
   readonly pattern?: Float32Array;
   /** The piece of its surface it belongs to, whose shift moves its pattern; absent: 0. */
   readonly piece?: number;
+  /** Too narrow to mirror anything: it would only glitter. */
+  readonly isNarrow?: boolean;
 }
 
 /** A room ready for light: coarse rectangles bounce light, fine rectangles are seen and cast shadows. */

@@ -6,6 +6,7 @@ import { type End, wallLength } from '../plan/run-ends';
 import type { Plan } from '../plan/types';
 import type { Assembly } from './assembly';
 import { addFront, FRONT_GAP } from './front';
+import { nextRoomSkirting } from './next-room';
 import { grained } from './pattern-coordinates';
 import { boxAt, type Extent, type Side, wallSide } from './side';
 
@@ -45,7 +46,7 @@ export function addDoor(parts: Assembly, plan: Plan): void {
   addTrim(parts, doorSide, 0, { a: [from, to], d: [0, CASING.depth], z: [height, height + w] });
 }
 
-/** Skirting along the walls that units, doors and an open side leave free. */
+/** Skirting along the walls that units, doors and an open side leave free, and in the next room. */
 export function addSkirting(parts: Assembly, plan: Plan): void {
   if (plan.skirting === 0) return;
   for (const wall of ['front', 'left', 'right', 'back'] as const) {
@@ -53,6 +54,10 @@ export function addSkirting(parts: Assembly, plan: Plan): void {
     for (const [from, to] of freeAlong(plan, wall)) {
       addTrim(parts, side, side.along, { a: [from, to], d: [0, SKIRTING_DEPTH], z: [0, plan.skirting] });
     }
+  }
+  for (const { side, extent } of nextRoomSkirting(plan, SKIRTING_DEPTH)) {
+    const [long, deep] = [extent.a, extent.d].map(([from, to]) => to - from);
+    addTrim(parts, side, long! > deep! ? side.along : side.along === 0 ? 1 : 0, extent);
   }
 }
 

@@ -18,6 +18,8 @@ const LOW_DRAWER = 0.2;
 const WIDE_FRONT = 0.55;
 /** A door higher than this is a tall one. */
 const TALL = 1;
+/** A door lower than this share of its width is a flap: it is lifted in its middle. */
+const FLAP = 0.6;
 
 /** Fronts without handles end this far below the counter or the next drawer; fingers reach in over their edge, m. */
 export const GRIP_GAP = 0.02;
@@ -34,7 +36,8 @@ export function addPull(
   const { handle } = plan.fronts;
   if (handle === 'none') return;
   const pull = { bar: barOn, knob: knobOn, edge: edgeOn }[handle];
-  parts.bars.push(pull(zone, front, at));
+  const isFlap = front.z[1] - front.z[0] < FLAP * (front.a[1] - front.a[0]);
+  parts.bars.push(pull(zone, front, isFlap ? 'middle' : at));
 }
 
 /** The rail that closes the gap over a front without a handle, on the carcass. */
@@ -59,7 +62,7 @@ function barOn(zone: FrontZone, { a, z }: FrontPlace, at: At): Bar {
   if (at === 'middle') {
     const middle = (a[0] + a[1]) / 2;
     const half = Math.min(a[1] - a[0] > WIDE_FRONT ? BAR.wide : BAR.door, 0.8 * (a[1] - a[0])) / 2;
-    const level = high > LOW_DRAWER ? z[1] - BAR.inset : z[1] - high / 2;
+    const level = pullLevel(zone, z, BAR.inset);
     return bar([middle - half, level], [middle + half, level]);
   }
   const long = Math.min(high > TALL ? BAR.wide : BAR.door, high - 2 * BAR.inset);
@@ -68,18 +71,18 @@ function barOn(zone: FrontZone, { a, z }: FrontPlace, at: At): Bar {
   return bar([x, start], [x, start + long]);
 }
 
+/** Height of a pull in the middle of a drawer or flap: near the end it opens at, or half way up a low one. */
+function pullLevel({ handleEnd }: FrontZone, [low, high]: FrontPlace['z'], inset: number): number {
+  if (high - low <= LOW_DRAWER) return (low + high) / 2;
+  return handleEnd === 'top' ? high - inset : low + inset;
+}
+
 function knobOn(zone: FrontZone, { a, z }: FrontPlace, at: At): Bar {
   const high = z[1] - z[0];
   const fromEnd = Math.min(KNOB.fromEnd, high / 2);
   const x = at === 'middle' ? (a[0] + a[1]) / 2 : at === 'low' ? a[0] + KNOB.inset : a[1] - KNOB.inset;
   const level =
-    at === 'middle'
-      ? high > LOW_DRAWER
-        ? z[1] - KNOB.inset
-        : z[1] - high / 2
-      : zone.handleEnd === 'top'
-        ? z[1] - fromEnd
-        : z[0] + fromEnd;
+    at === 'middle' ? pullLevel(zone, z, KNOB.inset) : zone.handleEnd === 'top' ? z[1] - fromEnd : z[0] + fromEnd;
   const place = pointAt(zone.side, x, zone.back + FRONT_THICKNESS + KNOB.stand, level);
   return { kind: 'knob', surface: 'hardware', from: place, to: place, stand: outward(zone.side, KNOB.stand) };
 }
@@ -98,7 +101,7 @@ function edgeOn(zone: FrontZone, { a, z }: FrontPlace, at: At): Bar {
       lip: along(zone.side, at === 'low' ? EDGE.lip : -EDGE.lip),
     };
   }
-  const isTop = at === 'middle' || zone.handleEnd === 'top';
+  const isTop = zone.handleEnd === 'top';
   const level = isTop ? z[1] : z[0];
   const middle = (a[0] + a[1]) / 2;
   const half = Math.min(EDGE.share * (a[1] - a[0]), EDGE.longest) / 2;

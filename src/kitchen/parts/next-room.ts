@@ -87,6 +87,29 @@ export function addNextRoom(parts: Assembly, plan: Plan, floor: Skin): void {
   parts.face(wall(), ...boxAt(side, near), faceAt(side, 'd-'), [hole]);
 }
 
+/** Skirting round the next room and along the jambs of the passage, as thick as given, to go on with that of this room. */
+export function nextRoomSkirting(plan: Plan, thickness: number): readonly { side: Side; extent: Extent }[] {
+  const next = nextRoomOf(plan);
+  if (!next || plan.skirting === 0) return [];
+  const { side, passage, room } = next;
+  const z = [0, plan.skirting] as const;
+  const [far, near] = room.d;
+  const at = (a: Extent['a'], d: Extent['d']) => ({ side, extent: { a, d, z } });
+  const beside = [far + thickness, near - thickness] as const;
+  const walls = [
+    at([room.a[0], room.a[1]], [far, far + thickness]),
+    at([room.a[0], room.a[0] + thickness], beside),
+    at([room.a[1] - thickness, room.a[1]], beside),
+    at([room.a[0], passage.a[0]], [near - thickness, near]),
+    at([passage.a[1], room.a[1]], [near - thickness, near]),
+  ];
+  const jambs = [
+    at([passage.a[0], passage.a[0] + thickness], [near - thickness, 0]),
+    at([passage.a[1] - thickness, passage.a[1]], [near - thickness, 0]),
+  ];
+  return [...walls.filter(({ extent: { a } }) => a[1] - a[0] >= thickness - 1e-9), ...jambs];
+}
+
 /** The face at the low (0) or high (1) end of a hollow, seen from inside it. */
 function addEnd(parts: Assembly, side: Side, { a, d, z }: Extent, end: 0 | 1, skin: Skin): void {
   const at = a[end];

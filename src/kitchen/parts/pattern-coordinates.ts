@@ -43,6 +43,21 @@ export function unfolded(min: Vec3, max: Vec3, length: 0 | 1): Coordinates {
 }
 
 /**
+ * An end of a slab (from `min` to `max`) that turns down to the floor, on the side `way` of the axis `length`: the pattern runs
+ * on over the corner and round the upright edges of the end, as of one thick piece; its inner face shows the same figure.
+ */
+export function turnedDown(min: Vec3, max: Vec3, length: 0 | 1, way: Sign): Coordinates {
+  const width = length === 0 ? 1 : 0;
+  const outer = way > 0 ? max[length] : min[length];
+  return (point, normal, sign) => {
+    const s = outer + way * (max[2] - point[2]);
+    const behind = Math.abs(outer - point[length]);
+    const t = normal !== width ? point[width] : sign > 0 ? max[width] + behind : min[width] - behind;
+    return [s, t];
+  };
+}
+
+/**
  * Grain along an axis: s follows it wherever it lies in the face. `number` shifts the pattern, so that each unit is cut
  * from another place of the sheet; pieces of one unit share it.
  */

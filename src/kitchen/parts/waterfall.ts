@@ -1,7 +1,7 @@
 import type { Solid } from '../../engine/light/types';
 import type { Plan } from '../plan/types';
 import type { Assembly } from './assembly';
-import { unfolded } from './pattern-coordinates';
+import { turnedDown } from './pattern-coordinates';
 import { islandSlab } from './slabs';
 
 /** The ends of the island where its counter turns down to the floor: as thick as the slab, as far as its body leaves room. */
@@ -26,8 +26,8 @@ export function waterfallEnds(plan: Plan): Solid[] {
 export function addWaterfall(parts: Assembly, plan: Plan): void {
   const { island } = plan;
   if (!island) return;
-  const coordinates = unfolded(...islandSlab(plan, island), 0);
   for (const { min, max } of waterfallEnds(plan)) {
+    const coordinates = turnedDown(...islandSlab(plan, island), 0, min[0] > island.counter.x0 ? 1 : -1);
     parts.box({ surface: 'island-counter', coordinates, piece: parts.newPiece() }, min, max);
   }
 }

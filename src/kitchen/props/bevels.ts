@@ -27,6 +27,7 @@ export function bevelProps(recesses: readonly Recess[]): PropMesh[] {
   return [...meshes].map(([surface, { mesh, pattern }]) => ({
     ...toProp(mesh, SURFACES.indexOf(surface), `${surface} bevels`),
     pattern: Float32Array.from(pattern),
+    isNarrow: true,
   }));
 }
 

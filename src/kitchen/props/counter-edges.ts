@@ -17,7 +17,7 @@ export function counterEdgeProps(plan: Plan): PropMesh[] {
     if (facets.length === 0) continue;
     const out = meshes.get(surface) ?? { mesh: emptyMesh(), pattern: [] };
     meshes.set(surface, out);
-    for (const facet of facets) addFacet(out, plan, edge, facet);
+    for (const facet of [tongue(facets), ...facets]) addFacet(out, plan, edge, facet);
     for (const end of ['from', 'to'] as const) if (edge.ends[end] === 'open') addCap(out, plan, edge, end, facets);
   }
   return [...meshes].map(([surface, { mesh, pattern }]) => ({
@@ -29,6 +29,23 @@ export function counterEdgeProps(plan: Plan): PropMesh[] {
 interface Out {
   readonly mesh: Mesh;
   readonly pattern: number[];
+}
+
+/** How far a profile reaches on under the top of the slab, and how far below it, m. */
+const TONGUE = { inward: 0.003, down: 0.0003 };
+
+/** A strip under the slab's top where the profile meets it: edge and slab are divided otherwise along their joint, and leave pinholes. */
+function tongue(facets: readonly (readonly ProfilePoint[])[]): readonly ProfilePoint[] {
+  const first = { ...facets[0]![0]!, normal: [0, 1] } as const;
+  return [
+    {
+      ...first,
+      inward: first.inward + TONGUE.inward,
+      down: first.down + TONGUE.down,
+      length: first.length - TONGUE.inward,
+    },
+    first,
+  ];
 }
 
 /** A facet swept along its edge, mitred where the edge turns. */

@@ -9,6 +9,7 @@ import { tube } from './tube';
 // Measures of stools, m. Common practice, no source.
 const SIDES = 28;
 const EDGE = 0.012;
+const TOP_RINGS = 5;
 /** Legs: from the seat's middle along x and y above and at the floor, radii, light taken this many times along them. */
 const LEG = { top: 0.095, foot: 0.15, topRadius: 0.0145, footRadius: 0.0095, rings: 7, sides: 8 };
 /** The slanted end of a leg stays clear of the floor. */
@@ -57,11 +58,16 @@ function seatOf(): readonly (readonly Turned[])[] {
     const angle = (Math.PI / 2) * (i / 3);
     return [radius - EDGE * (1 - Math.cos(angle)), top - EDGE * (1 - Math.sin(angle))];
   });
+  // Light is taken at every vertex: rings near enough for the shadow of a counter's edge that falls across the seat.
+  const hollowed = Array.from({ length: TOP_RINGS }, (_, i): Turned => {
+    const out = (radius - EDGE) * (1 - (i + 1) / (TOP_RINGS + 1));
+    return [out, top - 0.002 * (1 - (out / radius) ** 2)];
+  });
   return [
     [
       [0, 0],
       [radius - 0.004, 0],
     ],
-    [[radius - 0.004, 0], [radius, 0.004], ...rounded, [0.09, top - 0.001], [0, top - 0.002]],
+    [[radius - 0.004, 0], [radius, 0.004], ...rounded, ...hollowed, [0, top - 0.002]],
   ];
 }
