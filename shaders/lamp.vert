@@ -8,8 +8,12 @@ in vec3 position;
 in vec3 normal;
 in float lamp;
 in float narrowing;
+in float openingX;
+in float openingY;
+in float openingRadius;
 flat out vec3 vColor;
 flat out float vNarrowing;
+flat out vec3 vOpening;
 out vec3 vNormal;
 out vec3 vWorld;
 
@@ -18,5 +22,6 @@ void main() {
   vWorld = position;
   vColor = lampColors[int(lamp + 0.5)];
   vNarrowing = narrowing;
+  vOpening = vec3(openingX, openingY, openingRadius);
   gl_Position = projectionMatrix * viewMatrix * vec4(position, 1.0);
 }

@@ -64,7 +64,11 @@ export class LookSlot {
       ...over,
       glslVersion: GLSL3,
       defines: { LAMPS: Math.max(1, room.lamps.length) },
-      uniforms: { ...uniforms, lampColors: { value: new Float32Array(3 * Math.max(1, room.lamps.length)) } },
+      uniforms: {
+        ...uniforms,
+        lampColors: { value: new Float32Array(3 * Math.max(1, room.lamps.length)) },
+        shadeFalloff: { value: falloffOf(room) },
+      },
     });
     this.windows = new RawShaderMaterial({
       ...WINDOW_SHADERS,
@@ -121,6 +125,12 @@ export class LookSlot {
     this.cube.dispose();
     this.planes.dispose();
   }
+}
+
+/** All shades have one form. */
+function falloffOf({ lamps }: LightRoom): readonly [even: number, k: number] {
+  const falloff = lamps.find(({ opening }) => opening)?.opening?.falloff;
+  return falloff ? [falloff.even, falloff.k] : [1, 0];
 }
 
 /** A rougher finish blurs what it mirrors so far that the room's cube will do: half angle of the lobe, rad. */

@@ -1,8 +1,8 @@
 import type { BufferGeometry, DataTexture } from 'three';
-import type { LampFace } from '../engine/light/types';
 import type { Look, RoomLight } from '../kitchen/look';
 import type { Room } from '../kitchen/types';
-import { faceGeometry } from './face-geometry';
+import { faceGeometry, faceOfRect } from './face-geometry';
+import { lampGeometry } from './lamp-geometry';
 import { createDirectTexture, type LightTexels, updateDirectTexture } from './light-textures';
 import { LookSlot } from './look-slot';
 import { PatternTextures } from './pattern-textures';
@@ -33,12 +33,9 @@ export class RoomStage {
     const geometries = surfaceGeometries(room.light, firstLight.directAtlas, firstLight.nodeAtlas);
     this.surfaces = geometries.slice(0, room.light.surfaces.length);
     this.black = geometries[room.light.surfaces.length] ?? null;
-    this.lamps = faceGeometry(
-      room.light.lamps.map((lamp) => lamp.rect),
-      { lamp: (face) => face, narrowing: (face) => narrowingOf(room.light.lamps[face]!) },
-    );
+    this.lamps = lampGeometry(room.light.lamps);
     this.windows = faceGeometry(
-      room.light.windows.map((window) => window.rect),
+      room.light.windows.map((window) => faceOfRect(window.rect)),
       { wallTangent: (face) => Math.tan((room.light.windows[face]!.facing_deg * Math.PI) / 180) },
     );
     this.drawOrder = ranksByExtent(this.surfaces);
@@ -72,9 +69,6 @@ export class RoomStage {
     this.#patterns.dispose();
   }
 }
-
-/** Luminance falls with this power of the cosine as one moves aside; 0 for what looks the same from all sides. */
-const narrowingOf = ({ beam }: LampFace): number => (beam?.kind === 'cosine-power' ? beam.exponent - 1 : 0);
 
 /** Per geometry its place in the order of growing bounding boxes. */
 function ranksByExtent(geometries: readonly (BufferGeometry | null)[]): readonly number[] {

@@ -283,7 +283,8 @@ export function smallLook(
       );
     }),
     patterns: new Map([['waves', laid ? bakePattern(laid.spec) : testPattern(128, 0.9)]]),
-    lampColors: lamps.map(() => [30, 26, 20] as const),
+    // Unlike all else that is bright, so that its edges show.
+    lampColors: lamps.map(() => [30, 12, 20] as const),
     outside: {
       zenith: [30, 32, 35],
       ground: [5, 5, 5],

@@ -1,3 +1,4 @@
+import type { ShadeFalloff } from '../photometry/shade-falloff';
 import type { Beam } from '../photometry/types';
 import type { Facing } from '../surface';
 
@@ -50,6 +51,8 @@ export interface LampFace {
   readonly lumens: number;
   /** Lambert where it is absent. */
   readonly beam?: Beam;
+  /** The round opening of the shade it shines from, about the middle of the level `rect`: what one sees shine. */
+  readonly opening?: { readonly radius_m: number; readonly falloff: ShadeFalloff };
 }
 
 /** A glazed opening. `rect` lies in the glass plane, front towards the room; what is outside is said by `Outdoors`. */

@@ -1,8 +1,10 @@
 import type { LampFace, Solid } from '../../engine/light/types';
 import { cosineExponent } from '../../engine/photometry/cosine-exponent';
+import { shadeFalloff } from '../../engine/photometry/shade-falloff';
 import type { Beam } from '../../engine/photometry/types';
 import { webFromRecord } from '../../engine/photometry/web-from-record';
 import type { Fixture } from '../../model/fixture';
+import { SHADE_HEIGHT, SHADE_RIM } from '../../model/layout/measures';
 import { type BeamRecord, GROUPS } from '../../model/project';
 import type { Plan, PlannedLamp } from '../plan/types';
 import { type Assembly, faceRect } from './assembly';
@@ -24,7 +26,13 @@ export const lampFaces = ({ lamps }: Plan, beams: readonly BeamRecord[]): LampFa
     const rect = faceOf(lamp);
     const isAlongU = Math.hypot(...rect.u) >= Math.hypot(...rect.v);
     const beam = beamOf(fixture, isAlongU, beams);
-    return { group: GROUPS.indexOf(fixture.group), rect, lumens: lumensOf(lamp), ...(beam && { beam }) };
+    return {
+      group: GROUPS.indexOf(fixture.group),
+      rect,
+      lumens: lumensOf(lamp),
+      ...(beam && { beam }),
+      ...openingOf(fixture),
+    };
   });
 
 /** The lamp faces as black rectangles: they give light but send none back. Pendants hang in the room as small black bodies. */
@@ -40,6 +48,17 @@ export function addLampFaces(parts: Assembly, { lamps }: Plan): void {
 
 const faceOf = ({ face: { x0, x1, y0, y1 }, z, looks }: PlannedLamp) =>
   plainRect(faceRect(BLACK, [x0, y0, z], [x1, y1, z], looks === 'up' ? 'z+' : 'z-'));
+
+/** A pendant shines from its shade. */
+function openingOf(fixture: Fixture): Pick<LampFace, 'opening'> {
+  if (fixture.kind !== 'pendant') return {};
+  return {
+    opening: {
+      radius_m: (SHADE_RIM * fixture.diameter) / 2000,
+      falloff: shadeFalloff((2 * SHADE_HEIGHT) / SHADE_RIM),
+    },
+  };
+}
 
 function lumensOf({ fixture, face: { x0, x1, y0, y1 } }: PlannedLamp): number {
   return 'lumens_each' in fixture ? fixture.lumens_each : fixture.lumens_per_m * Math.max(x1 - x0, y1 - y0);

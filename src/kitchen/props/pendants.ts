@@ -1,15 +1,14 @@
 import type { PropMesh, Vec3 } from '../../engine/light/types';
 import { SURFACES } from '../../engine/surface';
-import { SHADE_HEIGHT } from '../../model/layout/measures';
+import { SHADE_HEIGHT, SHADE_RIM } from '../../model/layout/measures';
 import type { Plan } from '../plan/types';
 import { append, emptyMesh, toProp } from './mesh';
 import { tube } from './tube';
 
-/** Share of a shade's height up to which it is straight; its neck and its rim over its radius; how far its bottom lies above the lamp's face, m. */
+/** Share of a shade's height up to which it is straight; its neck over its radius; how far its bottom lies above the lamp's face, m. */
 const STRAIGHT = 0.4;
 const NECK = 0.16;
 const ABOVE_FACE = 0.001;
-const RIM = 0.985;
 const CURVE_STEPS = 8;
 const SIDES = 40;
 const CABLE = 0.003;
@@ -51,7 +50,7 @@ function profile(diameter: number): { readonly heights: number[]; readonly radii
   const straight = STRAIGHT * SHADE_HEIGHT * diameter;
   const dome = SHADE_HEIGHT * diameter - straight;
   const heights = [ABOVE_FACE, ABOVE_FACE + 0.002, straight * 0.5];
-  const radii = [RIM * radius, radius, radius];
+  const radii = [SHADE_RIM * radius, radius, radius];
   for (let i = 0; i <= CURVE_STEPS; i++) {
     const angle = (Math.PI / 2) * (i / CURVE_STEPS);
     heights.push(straight + dome * Math.sin(angle));

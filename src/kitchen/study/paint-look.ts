@@ -194,13 +194,14 @@ function sampleColors(light: readonly (Float32Array | null)[], sums: readonly Ba
 
 /**
  * A lamp face seen straight on: pi times its luminance, as if a perfect white reflected that many lx. In a beam of cos^n that is
- * (n + 1) / 2 of the exitance; a web's face is shown as an even one.
+ * (n + 1) / 2 of the exitance; a web's face is shown as an even one. A shade's opening sends out the same light as the face in it.
  */
 function lampColors(room: LightRoom, setting: SettingLight, exposure: Matrix3): [number, number, number][] {
   return room.lamps.map((lamp) => {
     const { u, v } = lamp.rect;
     const gain = lamp.beam?.kind === 'cosine-power' ? (lamp.beam.exponent + 1) / 2 : 1;
-    const exitance = (gain * lamp.lumens) / (Math.hypot(...u) * Math.hypot(...v));
+    const area = lamp.opening ? Math.PI * lamp.opening.radius_m ** 2 : Math.hypot(...u) * Math.hypot(...v);
+    const exitance = (gain * lamp.lumens) / area;
     return scaled(exposedColor(setting.spectra[lamp.group]!, null, exposure), exitance * setting.levels[lamp.group]!);
   });
 }

@@ -25,6 +25,8 @@ export const DOOR_LEAF = { stile: 90, bottom_rail: 180, depth: 62, threshold: 20
 
 /** Height of a pendant's shade over its lower diameter. */
 export const SHADE_HEIGHT = 0.6;
+/** Radius of its opening over half of that diameter. */
+export const SHADE_RIM = 0.985;
 
 /** Clear strip beside an inner corner, so that drawers pass the handles of the other leg; beside a wall that is never quite straight. */
 export const CORNER_FILLER = 50;
