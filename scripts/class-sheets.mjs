@@ -27,33 +27,30 @@ const MM_PER_PX = 0.8;
 
 const FRONTS = ['base-fronts', 'wall-fronts', 'tall-fronts', 'island-fronts', 'plinth'];
 const FROM_DOORWAY = { view: 'From the doorway', keys: [] };
+const TO_THE_FLOOR = [
+  ['ArrowLeft', 13],
+  ['PageDown', 14],
+  ['+', 5],
+  ['ArrowUp', 4],
+];
 /** Where finishes are laid to be looked at, and from where: the whole, and near to it by the keys of the picture. */
 const PLACES = {
   walls: { surfaces: ['wall'], views: [FROM_DOORWAY, { view: 'Standing at the counter', keys: [] }] },
   fronts: { surfaces: FRONTS, views: [FROM_DOORWAY, { view: 'Seated at the island', keys: [['+', 3]] }] },
-  // Down on one's knees, then over the floor between island and counter.
+  // From the other side of the island, then lower and nearer, and down on the floor before the counter.
   floor: {
     surfaces: ['floor'],
-    views: [
-      FROM_DOORWAY,
-      {
-        view: 'Seated at the island',
-        keys: [
-          ['PageDown', 6],
-          ['+', 4],
-          ['ArrowUp', 5],
-        ],
-      },
-    ],
+    views: [FROM_DOORWAY, { view: 'From the doorway', keys: TO_THE_FLOOR }],
   },
   splash: { surfaces: ['backsplash'], views: [FROM_DOORWAY, { view: 'Close on the corner', keys: [] }] },
   counter: {
     surfaces: ['counter', 'island-counter', 'upstand'],
-    views: [FROM_DOORWAY, { view: 'Looking down on it', keys: [['+', 3]] }],
+    // The island: beside the window a white counter burns out.
+    views: [FROM_DOORWAY, { view: 'From the doorway', keys: [['+', 4]] }],
   },
   fittings: {
     surfaces: ['appliance', 'hardware', 'sink', 'tap'],
-    views: [FROM_DOORWAY, { view: 'Standing at the counter', keys: [['+', 2]] }],
+    views: [FROM_DOORWAY, { view: 'Seated at the island', keys: [['+', 1]] }],
   },
 };
 
@@ -130,14 +127,28 @@ async function chooseOption(page, name) {
   await atRest(page);
 }
 
-/** The finish as laid, straight on, painted by the engine as its sample in the library is. */
+/** The finish as laid, straight on, painted by the engine as its sample in the library is; what stands as fronts is upright. */
 function straightOn(demo, finish) {
   const { width, height } = SIZE;
-  const [surface] = PLACES[placeOf(finish)].surfaces;
+  const place = placeOf(finish);
+  const [surface] = PLACES[place].surfaces;
   const library = new Map(demo.library.map((one) => [one.id, one]));
   const { labs, pattern } = laidSample(library, finish, layingFor(finish, surface, demo.library));
   const texture = pattern && bakePattern(pattern.spec);
+  const paint = (across, up) => paintSwatch(texture, labs.map(swatchColor), across, up, MM_PER_PX, [300, 200]);
   const png = new PNG({ width, height });
-  png.data.set(paintSwatch(texture, labs.map(swatchColor), width, height, MM_PER_PX, [300, 200]));
+  png.data.set(place === 'fronts' ? turned(paint(height, width), height, width) : paint(width, height));
   return `data:image/png;base64,${PNG.sync.write(png).toString('base64')}`;
+}
+
+/** A picture turned by a quarter. */
+function turned(pixels, width, height) {
+  const out = new Uint8ClampedArray(pixels.length);
+  for (let y = 0; y < height; y++) {
+    for (let x = 0; x < width; x++) {
+      const from = 4 * (y * width + x);
+      out.set(pixels.subarray(from, from + 4), 4 * ((width - 1 - x) * height + y));
+    }
+  }
+  return out;
 }

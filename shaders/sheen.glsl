@@ -7,6 +7,8 @@ uniform float mirrorAlbedo[17];
 uniform vec3 mirrorTint;
 // Per component: its body's colour over the whole, mirror included.
 uniform vec3 bodyGain[4];
+// 1 where component 1, 2 or 3 is the grout between pieces: matt, it mirrors nothing.
+uniform vec3 jointMask;
 
 float lobeAlbedo(float cosine) {
   float at = 16.0 * sqrt(clamp(cosine, 0.0, 1.0));

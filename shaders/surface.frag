@@ -114,6 +114,7 @@ float localExposure(vec4 daylight, vec4 lamps) {
 
 void main() {
   float gain = 1.0;
+  float joint = 0.0;
 #ifdef PROP
   vec4 daylight = vDaylight;
   vec4 lamps = vLamps;
@@ -147,6 +148,9 @@ void main() {
   // Byte 128 is gain 1.
   gain = weights.a * (255.0 / 128.0);
   color *= gain;
+#if SHEEN > 0
+  joint = dot(weights.rgb, jointMask);
+#endif
 #else
   vec3 color = litComponent(0, daylight, lamps);
 #endif
@@ -171,7 +175,8 @@ void main() {
 #else
     vec3 mirrored = mirroredLight(vWorld, reflect(-toEye, normal), normal, width);
 #endif
-    color = bodyAndMirror(color, mirrored, max(dot(normal, toEye), 0.0), gain);
+    vec3 shiny = bodyAndMirror(color, mirrored, max(dot(normal, toEye), 0.0), gain);
+    color = mix(shiny, color, joint);
   }
 #endif
 

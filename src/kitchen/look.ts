@@ -30,6 +30,8 @@ export interface SurfaceLook {
   readonly flat: readonly (readonly [number, number, number])[];
   readonly glossGu: number;
   readonly metal: boolean;
+  /** Number of the component that is the grout between pieces, matt whatever the pieces are; absent or below 0: none. */
+  readonly joint?: number;
   /** A metal with brush lines along its pattern; absent: not. */
   readonly brushed?: boolean;
   /** Key into Look.patterns; null = plain (component 0 only). */

@@ -39,6 +39,7 @@ export function createFinishMaterial(
       mirrorAlbedo: { value: new Float32Array(17) },
       mirrorTint: { value: [0, 0, 0] },
       bodyGain: { value: new Float32Array(12) },
+      jointMask: { value: [0, 0, 0] },
       brushWidths: { value: null },
     },
   });

@@ -11,6 +11,8 @@ export interface SheenUniforms {
   readonly mirrorTint: Rgb;
   /** r, g, b of four components. */
   readonly bodyGain: Float32Array;
+  /** 1 where component 1, 2 or 3 is the grout between pieces, which mirrors nothing. */
+  readonly jointMask: Rgb;
   /** Half angle of what is mirrored together, rad: half of the lobe's light comes from within. */
   readonly cone: number;
   /** Along the brush lines and across them, of a brushed metal (brushed.glsl); null of anything else. */
@@ -29,14 +31,16 @@ export function sheenOfLook({
   glossGu,
   metal,
   brushed,
+  joint,
   flat,
-}: Pick<SurfaceLook, 'glossGu' | 'metal' | 'brushed' | 'flat'>): SheenUniforms | null {
+}: Pick<SurfaceLook, 'glossGu' | 'metal' | 'brushed' | 'joint' | 'flat'>): SheenUniforms | null {
   const base = flat[0] ?? [0, 0, 0];
   const sheen = sheenOfFinish(glossGu, Math.min(1, Math.max(0, luminance(base))), metal, brushed);
   if (!sheen) return null;
   const bodyGain = new Float32Array(3 * COMPONENTS).fill(1);
   if (!metal) {
     flat.slice(0, COMPONENTS).forEach((color, component) => {
+      if (component === joint) return;
       color.forEach((channel, k) => {
         if (channel > LEAST_CHANNEL) bodyGain[3 * component + k] = baseReflectance(sheen, channel) / channel;
       });
@@ -47,6 +51,7 @@ export function sheenOfLook({
     mirrorAlbedo: albedoRow(sheen.alpha, metal),
     mirrorTint: metal ? (base.map((channel) => baseReflectance(sheen, channel)) as unknown as Rgb) : [0, 0, 0],
     bodyGain,
+    jointMask: [joint === 1 ? 1 : 0, joint === 2 ? 1 : 0, joint === 3 ? 1 : 0],
     cone: 2 * Math.atan(sheen.alpha),
     brushWidths: sheen.widths ?? null,
   };

@@ -115,6 +115,18 @@ it('has no sheen for a matt finish, and a wider cone the rougher', () => {
   expect(satin!.cone).toBeGreaterThan(5 * polished!.cone);
 });
 
+it('leaves the grout between glossy tiles as it is: its whole color, and no mirror', () => {
+  const flat = [
+    [0.8, 0.8, 0.8],
+    [0.5, 0.5, 0.5],
+  ] as const;
+  const { bodyGain, jointMask } = sheenOfLook({ glossGu: 85, metal: false, joint: 1, flat })!;
+  expect(Array.from(bodyGain.slice(3, 6))).toEqual([1, 1, 1]);
+  expect(bodyGain[0]).toBeLessThan(1);
+  expect(jointMask).toEqual([1, 0, 0]);
+  expect(sheenOfLook({ glossGu: 85, metal: false, joint: -1, flat })!.jointMask).toEqual([0, 0, 0]);
+});
+
 it('looks up in a brushed metal where the engine does, with its weights', async () => {
   const widths = sheenOfLook({ glossGu: 50, metal: true, brushed: true, flat: [[0.47, 0.47, 0.46]] })!.brushWidths!;
   // The place, line and normal of a face turned in the room, an eye that goes from straight on to grazing.

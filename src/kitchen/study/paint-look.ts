@@ -96,6 +96,7 @@ function surfaceLook(
     ),
     glossGu,
     metal: laid.finish.class === 'metal',
+    joint: components.findIndex(({ role }) => role === 'grout'),
     brushed: isBrushed(laid),
     pattern: laid.pattern?.key ?? null,
   };
