@@ -24,6 +24,9 @@ describe('lengths as people type them', () => {
     ['3\'-0 1/2"', 927.1],
     ['2 ft 6 in', 762],
     ["2' 6", 762],
+    ['36 in.', 914.4],
+    ['3 ft. 0 1/2 in.', 927.1],
+    ['.5"', 12.7],
     ['914 mm', 914],
     ['91.4cm', 914],
     ['0,914 m', 914],
@@ -88,6 +91,14 @@ describe('lengths as people type them', () => {
       expect((whole || 0) + (over ? over / under! : 0)).toBe(sixteenths / 16);
       if (over) expect(over % 2).toBe(1);
       expect(lengthText(parseLength(text, 'in')!, 'in')).toBe(text);
+    }
+  });
+
+  it('takes more digits than a number holds for no length', () => {
+    // Lengths without end have no sixteenths: showing one never came to an end.
+    for (const text of ['9'.repeat(400), `${'9'.repeat(400)}"`, `${'9'.repeat(400)} mm`, `1 ${'9'.repeat(400)}/1"`]) {
+      expect(parseLength(text, 'in')).toBeNull();
+      expect(parseLength(text, 'mm')).toBeNull();
     }
   });
 

@@ -30,7 +30,7 @@ export const lengthWords = (mm: number, unit: LengthUnit): string => `${lengthTe
 
 const commonFactor = (a: number, b: number): number => (b === 0 ? a : commonFactor(b, a % b));
 
-const NUMBER = String.raw`\d+(?:[.,]\d+)?`;
+const NUMBER = String.raw`(?:\d+(?:[.,]\d+)?|[.,]\d+)`;
 const METRIC = new RegExp(String.raw`^(${NUMBER}|\d{1,3},\d{3}) ?(mm|cm|m)$`);
 const PLAIN = new RegExp(`^(${NUMBER})$`);
 const INCHES = String.raw`(${NUMBER})(?:[ -]+(\d+)\/(\d+))?|(\d+)\/(\d+)`;
@@ -39,7 +39,7 @@ const MM_PER: Readonly<Record<string, number>> = { mm: 1, cm: 10, m: 1000 };
 
 /**
  * A length as somebody types it, in mm to a tenth; null where it is none. Without a unit it is in `unit`. Understood are `914`,
- * `914 mm`, `91.4 cm`, `0.914 m`, `36`, `36 1/2`, `36-1/2"`, `36.5 in`, `3' 0"`, `3 ft 1/2 in`. A comma parts decimals, or
+ * `914 mm`, `91.4 cm`, `0.914 m`, `36`, `36 1/2`, `36-1/2"`, `36.5 in.`, `3' 0"`, `3 ft 1/2 in`. A comma parts decimals, or
  * thousands where three digits follow one to three and the unit is not the meter.
  */
 export function parseLength(text: string, unit: LengthUnit): number | null {
@@ -52,11 +52,18 @@ export function parseLength(text: string, unit: LengthUnit): number | null {
     .replace(/[\u2032\u2018\u2019]/g, "'")
     .replace(/[\u2010-\u2015]/g, '-')
     .replace(/[\s\u00a0]+/g, ' ')
+    .replace(/(?<=[a-z])\.(?=[\s\d]|$)/g, '')
     .trim();
+  const mm = lengthOf(plain, unit);
+  return mm !== null && Number.isFinite(mm) ? tenth(mm) : null;
+}
+
+/** mm of a text in plain signs; not finite where it has more digits than a number holds. */
+function lengthOf(plain: string, unit: LengthUnit): number | null {
   const metric = METRIC.exec(plain);
-  if (metric) return tenth(numberOf(metric[1]!, metric[2] !== 'm') * MM_PER[metric[2]!]!);
+  if (metric) return numberOf(metric[1]!, metric[2] !== 'm') * MM_PER[metric[2]!]!;
   const only = PLAIN.exec(plain);
-  if (only) return tenth(numberOf(only[1]!, true) * (unit === 'in' ? MM_PER_INCH : 1));
+  if (only) return numberOf(only[1]!, true) * (unit === 'in' ? MM_PER_INCH : 1);
   const parts = plain === '' ? null : IMPERIAL.exec(plain);
   if (!parts) return null;
   const [, feet, inches, besideOver, besideUnder, loneOver, loneUnder, mark] = parts;
@@ -65,7 +72,7 @@ export function parseLength(text: string, unit: LengthUnit): number | null {
   if (unit === 'mm' && feet === undefined && mark === undefined) return null;
   if (under !== undefined && Number(under) === 0) return null;
   const whole = (feet === undefined ? 0 : numberOf(feet, true) * INCHES_PER_FOOT) + numberOf(inches ?? '0', true);
-  return tenth((whole + (over === undefined ? 0 : Number(over) / Number(under))) * MM_PER_INCH);
+  return (whole + (over === undefined ? 0 : Number(over) / Number(under))) * MM_PER_INCH;
 }
 
 const FRACTIONS: Readonly<Record<string, string>> = {
