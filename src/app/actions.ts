@@ -1,10 +1,12 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { Problem } from '../engine/result';
 import type { DecisionState, SurfaceId } from '../engine/surface';
+import { presentSurfaces } from '../kitchen/present-surfaces';
 import { applyCommand } from '../model/apply-command';
 import { checkDaylight } from '../model/check-daylight';
 import { commandLabel } from '../model/command-label';
 import type { Command } from '../model/commands';
+import { familyOf, isLaidAlike } from '../model/families';
 import type { Fixture, LampGroup } from '../model/fixture';
 import { record, redo, undo } from '../model/history';
 import { settingsOfSameLamps } from '../model/lamp-settings';
@@ -71,6 +73,17 @@ export function createActions(store: StoreApi<AppState>): Actions {
   };
   const option = () => chosenOption(store.getState());
   const setting = () => shownSetting(store.getState());
+  /** With what is of one family with them and laid alike, but not in this room: an island to come is to match. */
+  const withAbsent = (surfaces: readonly SurfaceId[]): readonly SurfaceId[] => {
+    const { room } = store.getState();
+    const { scheme } = option();
+    const absent = surfaces.flatMap((surface) =>
+      familyOf(surface).filter(
+        (one) => room && !presentSurfaces(room).includes(one) && isLaidAlike(scheme[one], scheme[surface]),
+      ),
+    );
+    return [...new Set([...surfaces, ...absent])];
+  };
   const lastDaylight = new Map<string, Daylight>();
   const finishLabel = (id: string) =>
     projectOf(store.getState()).library.find((finish) => finish.id === id)?.label ?? id;
@@ -81,21 +94,24 @@ export function createActions(store: StoreApi<AppState>): Actions {
     undo: () => store.setState((state) => withHistory(state, undo(state.history))),
     redo: () => store.setState((state) => withHistory(state, redo(state.history))),
     lay: (surfaces, finish) =>
-      together(APP_WORDS.layLabel(surfaces, finishLabel(finish)), layOnSurfaces(option(), surfaces, finish)),
+      together(
+        APP_WORDS.layLabel(surfaces, finishLabel(finish)),
+        layOnSurfaces(option(), withAbsent(surfaces), finish),
+      ),
     layOwn: (surfaces, finish) =>
       together(APP_WORDS.layLabel(surfaces, finish.label), [
         { kind: 'add-finish', finish },
-        ...layOnSurfaces(option(), surfaces, finish.id),
+        ...layOnSurfaces(option(), withAbsent(surfaces), finish.id),
       ]),
     setState: (surfaces, state) =>
       together(
         APP_WORDS.stateLabel(surfaces, state),
-        surfaces.map((surface) => ({ kind: 'set-state', option: option().id, surface, state })),
+        withAbsent(surfaces).map((surface) => ({ kind: 'set-state', option: option().id, surface, state })),
       ),
     setLaying: (surfaces, laying) =>
       together(
         APP_WORDS.layingLabel(surfaces),
-        surfaces.map((surface) => ({ kind: 'set-laying', option: option().id, surface, laying })),
+        withAbsent(surfaces).map((surface) => ({ kind: 'set-laying', option: option().id, surface, laying })),
       ),
     setLevel: (group, level, continues) => run({ kind: 'set-group', setting: setting().id, group, level }, continues),
     setDims: (group, dims) => run({ kind: 'set-group', setting: setting().id, group, dims }),

@@ -4,6 +4,7 @@ import { integer } from '../ui/words/numbers';
 import { AIM } from '../ui/words/picture';
 import type { PickedPoint } from '../view/types';
 import { useApp, useAppState } from './context';
+import { drawnScene } from './scene';
 import { aimAtStart } from './state';
 
 /** Shares of the picture by which an arrow key moves the mark. */
@@ -45,7 +46,8 @@ export function useAim(
 
   const onKeyDownCapture = (event: KeyboardEvent<HTMLElement>) => {
     if (event.altKey || event.ctrlKey || event.metaKey) return;
-    const { letterKeys, room } = store.getState();
+    const { letterKeys } = store.getState();
+    const { room } = drawnScene(store.getState());
     const box = event.currentTarget.getBoundingClientRect();
     const take = () => {
       event.preventDefault();

@@ -33,9 +33,9 @@ export function decisionOrder(option: Option): readonly SurfaceId[] {
   return [...inSteps.filter(isFixed), ...inSteps.filter((surface) => !isFixed(surface))];
 }
 
-/** The surface to decide next, or null when nothing is open. */
-export const nextOpen = (option: Option): SurfaceId | null =>
-  decisionOrder(option).find((surface) => option.scheme[surface].state === 'open') ?? null;
+/** Of the surfaces there are, the one to decide next; null when none of them is open. */
+export const nextOpen = (option: Option, present: readonly SurfaceId[] = SURFACES): SurfaceId | null =>
+  decisionOrder(option).find((one) => present.includes(one) && option.scheme[one].state === 'open') ?? null;
 
 /** True for text that names a surface; narrows text from outside. */
 export const isSurfaceId = (text: string): text is SurfaceId => (SURFACES as readonly string[]).includes(text);

@@ -26,4 +26,7 @@ export const isLaidAlike = (a: Placement, b: Placement): boolean =>
   a.laying.layout === b.laying.layout &&
   a.laying.grout === b.laying.grout &&
   a.laying.joint_mm === b.laying.joint_mm &&
-  (a.laying.direction_deg ?? 0) === (b.laying.direction_deg ?? 0);
+  (a.laying.direction_deg ?? 0) === (b.laying.direction_deg ?? 0) &&
+  (a.laying.start ?? 'centered') === (b.laying.start ?? 'centered') &&
+  (a.laying.slab?.match ?? 'bookmatch') === (b.laying.slab?.match ?? 'bookmatch') &&
+  (a.laying.slab?.shift_mm ?? 0) === (b.laying.slab?.shift_mm ?? 0);

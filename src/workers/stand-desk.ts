@@ -1,6 +1,7 @@
 import type { DirectMap } from '../engine/light/direct-map';
 import { directTexels } from '../engine/light/direct-texels';
 import type { ByLayer } from '../kitchen/look';
+import { presentSurfaces } from '../kitchen/present-surfaces';
 import type { SeenBy } from '../kitchen/seen-by';
 import { buildStand } from '../kitchen/stand/build-stand';
 import type { StandChoice } from '../kitchen/stand/types';
@@ -110,9 +111,9 @@ export class StandAtWork {
     }
   }
 
-  async #build({ show, choice, stale }: StandRequest): Promise<boolean> {
+  async #build({ show, choice, room: { room: kitchen }, stale }: StandRequest): Promise<boolean> {
     const options = show.project.options.filter(({ id }) => show.options.includes(id));
-    const stand = buildStand(show.project, options, choice.arrangement);
+    const stand = buildStand(show.project, options, choice.arrangement, presentSurfaces(kitchen));
     const key = JSON.stringify([choice, stand.samples]);
     if (key === this.#key) return true;
     const base = await this.#inSlices(standBaseInSteps(stand, choice.backing), stale);

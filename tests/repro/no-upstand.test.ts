@@ -26,6 +26,8 @@ it('reads every surface in a kitchen without them', () => {
   const found = studyOption(bare, 'our-floor', 'evening');
   if (!found.ok) throw new Error(found.problem.text);
   const { surfaces } = judgeInput(bare, found.value.study, found.value.solved, found.value.setting);
+  // Nor is anything said of the upstand that is not there.
+  expect(surfaces.map(({ surface }) => surface)).not.toContain('upstand');
   const read = surfaces.filter(({ installed }) => installed.length > 0).map(({ surface }) => surface);
   expect(read).toContain('counter');
   expect(read).not.toContain('upstand');

@@ -1,5 +1,6 @@
 import { lazy, Suspense, useEffect, useMemo, useRef } from 'react';
 import type { SurfaceId } from '../../engine/surface';
+import { presentSurfaces } from '../../kitchen/present-surfaces';
 import { familyOf } from '../../model/families';
 import { candidatesFor } from '../../model/finish-candidates';
 import { layingFor } from '../../model/laying';
@@ -18,10 +19,10 @@ export function DrawerPane({ surface }: { readonly surface: SurfaceId }) {
   const opened = useAppState((state) => state.drawerOpened);
   const paintOf = usePaints();
   useFocusBack(surface);
-  const family = useMemo(
-    () => familyOf(surface).filter((one) => !room || room.surfaces.includes(one)),
-    [surface, room],
-  );
+  const family = useMemo(() => {
+    const present = room && presentSurfaces(room);
+    return familyOf(surface).filter((one) => !present || present.includes(one));
+  }, [surface, room]);
   const rows = useMemo(() => ledgeSamples(option, library, family), [option, library, family]);
   const sample = [...rows.upright, ...rows.flat].find((one) => one.surfaces.includes(surface));
   const candidates = useMemo(() => {

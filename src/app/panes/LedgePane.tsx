@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import type { Assessment } from '../../engine/judge/assessment';
 import { SURFACES, type SurfaceId } from '../../engine/surface';
+import { presentSurfaces } from '../../kitchen/present-surfaces';
 import { nextOpen } from '../../model/decision-order';
 import { Ledge } from '../../ui/ledge/Ledge';
 import { type LedgeSample, ledgeSamples } from '../../ui/ledge/ledge-samples';
@@ -14,14 +15,14 @@ export function LedgePane() {
   const { store } = useApp();
   const option = useAppState(shownOption);
   const library = useAppState((state) => projectOf(state).library);
-  const present = useAppState((state) => state.room?.surfaces ?? SURFACES);
+  const present = useAppState((state) => (state.room ? presentSurfaces(state.room) : SURFACES));
   const assessment = useAppState((state) => state.assessments[shownOption(state).id] ?? null);
   const drawer = useAppState((state) => state.drawer);
   const pointed = useAppState((state) => state.pointed);
   const paintOf = usePaints();
   const rows = useMemo(() => ledgeSamples(option, library, present), [option, library, present]);
   const here = useMemo(() => installedPaints(assessment), [assessment]);
-  const next = nextOpen({ ...option, scheme: option.scheme });
+  const next = nextOpen(option, present);
   const nextSample = [...rows.upright, ...rows.flat].find((sample) => next && sample.surfaces.includes(next));
   return (
     <Ledge

@@ -1,6 +1,6 @@
 import { cutRect, splitContacts } from '../../engine/light/split-contacts';
 import type { FineRect, LampFace, LightRoom, Rect, Solid, Vec3 } from '../../engine/light/types';
-import { SURFACES } from '../../engine/surface';
+import { SURFACES, type SurfaceId } from '../../engine/surface';
 import { GROUPS, type Option, type Project } from '../../model/project';
 import type { Room } from '../types';
 import { BOOTH, CHIEF_FACES, FILL_FACES } from './booth';
@@ -26,15 +26,16 @@ const BODY_M = 0.01;
 const NO_PATTERN = { s0: 0, t0: 0, su: 0, tu: 0, sv: 0, tv: 0 } as const;
 
 /**
- * The samples of one or two options on a table before a panel, in a closed booth. Each light group has two lamp faces, of one
+ * The samples of one or two options, of the surfaces the room has, on a table before a panel, in a closed booth. Each light group has two lamp faces, of one
  * lumen each: what they send is set by `standLight`. Lamps stand in the order of GROUPS, chief faces first.
  */
 export function buildStand(
   project: Pick<Project, 'library' | 'kitchen'>,
   options: readonly Option[],
   arrangement: Arrangement,
+  present: readonly SurfaceId[] = SURFACES,
 ): Stand {
-  const samples = placeSamples(chooseSamples(project, options), arrangement);
+  const samples = placeSamples(chooseSamples(project, options, present), arrangement);
   const solids = samples.map(sampleBox);
   const shell = splitContacts(boothShell(), [...solids, ...lampBodies()], cutPlain);
   const cut = (detailed: boolean): FineRect[] => {

@@ -33,17 +33,18 @@ const TILE_THICKNESS_M = 0.009;
 const LEAST_BOARD_M = 0.1;
 
 /**
- * The samples of one or two options: one of each finish as laid, in the order of deciding. Of two options, which stand at the
+ * The samples of one or two options: one of each finish as laid on what the room has (`present`), in the order of deciding. Of two options, which stand at the
  * same places, a surface has a sample where either option needs one, as large as the larger.
  */
 export function chooseSamples(
   project: Pick<Project, 'library' | 'kitchen'>,
   options: readonly Option[],
+  present: readonly SurfaceId[],
 ): StandSample[] {
   const [first] = options;
   if (!first) return [];
   const library = new Map(project.library.map((finish) => [finish.id, finish]));
-  const needed = new Set(options.flatMap(surfacesOfOwnFinish));
+  const needed = new Set(options.flatMap((option) => surfacesOfOwnFinish(option, present)));
   return decisionOrder(first)
     .filter((surface) => needed.has(surface))
     .map((surface) => {
@@ -65,10 +66,11 @@ export function chooseSamples(
     });
 }
 
-/** The surfaces of an option, but for those whose finish lies the same way on one that is decided earlier. */
-function surfacesOfOwnFinish(option: Option): SurfaceId[] {
+/** The surfaces there are, but for those whose finish lies the same way on one that is decided earlier. */
+function surfacesOfOwnFinish(option: Option, present: readonly SurfaceId[]): SurfaceId[] {
   const seen = new Set<string>();
   return decisionOrder(option).filter((surface) => {
+    if (!present.includes(surface)) return false;
     const { finish, laying } = option.scheme[surface];
     const key = JSON.stringify([
       finish,

@@ -11,6 +11,7 @@ import { plausibleCurves } from '../../engine/plausible/curves';
 import { observer2 } from '../../engine/spectrum/observers';
 import type { EmissionSpd, ReflectanceSpd } from '../../engine/spectrum/types';
 import { DAYLIGHT_GROUPS, GROUPS, type GroupId, LAMP_GROUPS, type Project } from '../../model/project';
+import { presentSurfaces } from '../present-surfaces';
 import { placeColors } from './place-colors';
 import { placeIrradiance } from './place-irradiance';
 import { counterLight, type RoomStudy, shareKey } from './room-study';
@@ -27,7 +28,7 @@ const NO_TEMPERATURE = { cct_k: null, duv: null };
 const DARK_LX = 0.01;
 
 /**
- * Readings of every surface as plain data for the judge. `tints` by surface-light index, once worked out: readings are then
+ * Readings of every surface the room has as plain data for the judge. `tints` by surface-light index, once worked out: readings are then
  * complete, and say what every plausible curve of a color would read, too.
  */
 export function judgeInput(
@@ -70,8 +71,11 @@ export function judgeInput(
     bySurface.set(light.surface, list);
   });
 
+  const present: readonly string[] = presentSurfaces(study.room);
   const surfaces = solved.scheme.surfaces.flatMap(({ surface, finish, placement }, index): JudgedSurface[] =>
-    surface === 'stand' ? [] : [{ surface, finish, state: placement.state, installed: bySurface.get(index) ?? [] }],
+    surface === 'stand' || !present.includes(surface)
+      ? []
+      : [{ surface, finish, state: placement.state, installed: bySurface.get(index) ?? [] }],
   );
   const isDark = surfaces.every(({ installed }) => installed.length === 0);
   return {
