@@ -2,7 +2,7 @@
 //   npm run sheets                                 everything
 //   npm run sheets -- scenes settings              some of: scenes, classes, settings, stand
 //   npm run sheets -- classes --only wood,tile     only what is called so (scene, finish class, setting)
-//   npm run sheets -- --width 420 --settings 2     cells of another width; so many settings a scene (3)
+//   npm run sheets -- --width 420 --settings 2     cells of another width; so many settings a scene (4)
 import { mkdirSync, readdirSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { parseArgs } from 'node:util';
@@ -16,13 +16,15 @@ import { atRest, choicesOf, choose, openProject, picture, writeSheet } from './s
 
 const KINDS = ['scenes', 'classes', 'settings', 'stand'];
 const LONGEST_WAIT_MS = 180_000;
+/** The page kitchens are looked at on: larger than that of finishes, so that joinery can be judged. */
+const ROOMY = { width: 1440, height: 1000 };
 
 const { positionals, values } = parseArgs({
   allowPositionals: true,
   options: {
     only: { type: 'string' },
-    width: { type: 'string', default: '480' },
-    settings: { type: 'string', default: '3' },
+    width: { type: 'string', default: '640' },
+    settings: { type: 'string', default: '4' },
     help: { type: 'boolean', short: 'h' },
   },
 });
@@ -45,6 +47,8 @@ const out = join(root, 'out', 'sheets');
 mkdirSync(out, { recursive: true });
 const demo = JSON.parse(readFileSync(join(root, 'demo-data', 'terrace.project.json'), 'utf8'));
 
+const SCHEME = `scheme "${demo.options.at(-1).name}" (finishes are invented)`;
+
 const server = await preview({ root, preview: { port: 4398, host: 'localhost' }, logLevel: 'warn' });
 const browser = await chromium.launch({
   executablePath: await findBrowser(),
@@ -56,8 +60,11 @@ try {
   page.setDefaultTimeout(LONGEST_WAIT_MS);
   await page.goto(server.resolvedUrls.local[0]);
   await atRest(page);
+  const usual = page.viewportSize();
+  await page.setViewportSize(ROOMY);
   if (kinds.includes('scenes')) await sheetsOfScenes(page);
   if (kinds.includes('settings')) await sheetsOfSettings(page);
+  await page.setViewportSize(usual);
   if (kinds.includes('stand')) await sheetOfStand(page);
   if (kinds.includes('classes'))
     await sheetsOfClasses(page, demo, isWanted, (name) => join(out, `class-${nameOf(name)}.png`));
@@ -72,15 +79,21 @@ async function sheetsOfScenes(page) {
     const name = basename(file, '.json');
     if (!isWanted(name)) continue;
     const scene = JSON.parse(readFileSync(join(root, 'scenes', file), 'utf8'));
-    const isOpen = await openProject(page, name, { ...demo, kitchen: scene.kitchen ?? scene });
+    const isOpen = await openProject(page, name, { ...demo, kitchen: furnished(scene) });
     if (!isOpen) continue;
     const rows = [];
     for (const setting of (await choicesOf(page, 'Light setting')).slice(0, perScene)) {
       await choose(page, 'Light setting', setting);
       rows.push(...(await allViewpoints(page, (view) => `${view}, ${setting}`)));
     }
-    await write(page, `scene-${name}`, `Kitchen: ${name}`, rows, (await choicesOf(page, 'Viewpoint')).length);
+    await write(page, `scene-${name}`, `${scene.name}, ${SCHEME}`, rows, (await choicesOf(page, 'Viewpoint')).length);
   }
+}
+
+/** As it is shown: lamps over an island, which the plain one has none of, are those of the demo; a few things on the counters. */
+function furnished(scene) {
+  const lacks = scene.island && !scene.fixtures.some(({ kind }) => kind === 'pendant');
+  return { ...scene, objects: true, ...(lacks ? { fixtures: demo.kitchen.fixtures } : {}) };
 }
 
 /** Per setting of the demo project: all viewpoints. */
@@ -89,7 +102,7 @@ async function sheetsOfSettings(page) {
   for (const setting of (await choicesOf(page, 'Light setting')).filter(isWanted)) {
     await choose(page, 'Light setting', setting);
     const cells = await allViewpoints(page, (view) => view);
-    await write(page, `setting-${setting}`, `Light: ${setting}`, cells, 3);
+    await write(page, `setting-${setting}`, `${setting}: ${demo.kitchen.name}, ${SCHEME}`, cells, 3);
   }
 }
 

@@ -163,8 +163,9 @@ void main() {
     vec3 normal = normalize(vNormal.xyz);
     vec3 toEye = normalize(cameraPosition - vWorld);
 #ifdef PROP
-    // A curved face mirrors more of the room in one pixel.
-    float width = cone + 0.5 * length(fwidth(vNormal.xyz));
+    // A curved face mirrors more of the room in one pixel; a bar of a few pixels all of it, or lamps in it would string beads along it.
+    float turn = length(fwidth(vNormal.xyz));
+    float width = cone + turn * (0.5 + 2.0 * smoothstep(0.2, 0.6, turn));
 #else
     float width = cone;
 #endif

@@ -5,7 +5,7 @@ import { cornersByLine, cornersOf, edgeLine, STEPS_PER_M, stepsOf } from './edge
 import { rectNormal } from './rect-normal';
 
 /** Faces narrower than this show no mirrored light: at most a pixel or two wide, it would only glitter. */
-const LEAST_MIRROR_M = 0.019;
+const LEAST_MIRROR_M = 0.021;
 
 /** What a vertex carries: place, normal, pattern coordinates (m), its piece counted among the surface's, and where it reads the two light atlases. */
 class VertexLists {

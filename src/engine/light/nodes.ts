@@ -32,9 +32,15 @@ export const FIRST_RAYS = 64;
 /** Rays between two yields: some milliseconds. */
 const RAYS_PER_STEP = 6000;
 
-/** Strips are seen as one: along them nodes may stand farther apart. */
-function stretch(rect: Rect): number {
-  const width = Math.min(Math.hypot(...rect.u), Math.hypot(...rect.v));
+/**
+ * Strips are seen as one: along them nodes may stand farther apart. Not where a strip is cut from a wider face: beside the rest
+ * of it, it would show as a band.
+ */
+function stretch(rect: Rect, [u0, u1, v0, v1]: readonly boolean[]): number {
+  const [long, short] = [Math.hypot(...rect.u), Math.hypot(...rect.v)];
+  const isWhole = long > short ? v0 && v1 : u0 && u1;
+  if (!isWhole) return 1;
+  const width = Math.min(long, short);
   return width < 0.025 ? 3 : width < 0.12 ? 2 : 1;
 }
 
@@ -53,7 +59,8 @@ export function* buildNodesInSteps(
   transport: Transport,
   { spacing = 0.2, rays = FINAL_RAYS, seed = 7 }: NodeOptions = {},
 ): Generator<number, NodeGather> {
-  const atlas = layoutAtlas(room.fine, (rect) => spacing * stretch(rect));
+  const ends = room.fine.map((_, r) => endingEdges(room.fine, transport.fineBvh, r));
+  const atlas = layoutAtlas(room.fine, (rect, r) => spacing * stretch(rect, ends[r]!));
   const gatherer = startGather(room, transport, rays, seed);
   const first = new Uint32Array(room.fine.length + 1);
   const point = new Float64Array(3);
@@ -64,10 +71,10 @@ export function* buildNodesInSteps(
     const { axis, sign } = rectNormal(rect);
     const nu = atlas.blocks[4 * r + 2]!;
     const nv = atlas.blocks[4 * r + 3]!;
-    const ends = endingEdges(room.fine, transport.fineBvh, r);
+    const [u0, u1, v0, v1] = ends[r] as readonly [boolean, boolean, boolean, boolean];
     for (let j = 0; j < nv; j++) {
       for (let i = 0; i < nu; i++) {
-        samplePoint(rect, insetFraction(i, nu, ends[0]!, ends[1]!), insetFraction(j, nv, ends[2]!, ends[3]!), point);
+        samplePoint(rect, insetFraction(i, nu, u0, u1), insetFraction(j, nv, v0, v1), point);
         gatherPoint(
           gatherer,
           point[0]!,

@@ -7,9 +7,9 @@ import { append, emptyMesh, type Mesh, plus, toProp } from './mesh';
 import { tube } from './tube';
 
 // Measures of stools, m. Common practice, no source.
-const SIDES = 28;
+const SIDES = 40;
 const EDGE = 0.012;
-const TOP_RINGS = 5;
+const TOP_RINGS = 4;
 /** Legs: from the seat's middle along x and y above and at the floor, radii, light taken this many times along them. */
 const LEG = { top: 0.095, foot: 0.15, topRadius: 0.0145, footRadius: 0.0095, rings: 7, sides: 8 };
 /** The slanted end of a leg stays clear of the floor. */
