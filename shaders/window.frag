@@ -11,8 +11,10 @@ uniform vec3 indicatrix;
 uniform vec3 towardsSun;
 // 1: the sun shines.
 uniform float sunOn;
-// Share of the light that blinds let through.
+// Share of the light that blinds let through; it is in the colors already.
 uniform float blind;
+// An eye that looks out adapts to that: the picture shows it darker by one factor (src/kitchen/study/local-exposure.ts).
+uniform float darkenedBy;
 // 1: the wall across the way is of bricks.
 uniform float bricks;
 uniform int sheenOn;
@@ -31,14 +33,6 @@ float skylineElevation(float azimuth) {
   float fine = abs(sin(azimuth * 47.0 + 1.3 * sin(azimuth * 13.0)));
   float roofs = smoothstep(0.35, 0.4, abs(fract(azimuth * 2.3) - 0.5));
   return 0.02 + 0.045 * crowns + 0.008 * fine + 0.05 * roofs;
-}
-
-/** Outdoors is far brighter than a room: values above white keep their order here instead of burning out. */
-vec3 shouldered(vec3 color) {
-  float peak = max(color.r, max(color.g, color.b));
-  if (peak <= 0.0) return vec3(0.0);
-  float shown = peak <= 1.0 ? 0.65 * peak : 0.65 + 0.35 * min(1.0, log(peak) / log(30.0));
-  return color * (shown / peak);
 }
 
 float phi(float sine) {
@@ -80,7 +74,7 @@ vec3 outdoors(vec3 direction) {
   if (sunOn > 0.5) {
     // The disc, 16 minutes of arc, and the glare round it that an eye adds.
     float cosine = dot(direction, towardsSun);
-    sky += vec3(60.0) * (smoothstep(0.99998, 0.99999, cosine) + 0.06 * smoothstep(0.9985, 1.0, cosine));
+    sky += vec3(60.0 * darkenedBy) * (smoothstep(0.99998, 0.99999, cosine) + 0.06 * smoothstep(0.9985, 1.0, cosine));
   }
   float skyline = skylineElevation(atan(direction.y, direction.x));
   vec3 land = mix(horizon, ground, smoothstep(0.0, -0.35, sine) * 0.6 + 0.4);
@@ -99,15 +93,15 @@ vec3 outdoors(vec3 direction) {
 void main() {
   vec3 direction = normalize(vWorld - cameraPosition);
   vec3 color = outdoors(direction);
+  if (encode == 1 && blind < 0.999) {
+    // Slats at 25 mm let this share of what is outside be seen; from behind they are lit by the sky.
+    float slat = smoothstep(blind - 0.06, blind + 0.02, fract(vWorld.z / 0.025));
+    vec3 behind = 0.25 * skyColor(normalize(vec3(-vNormal.xy, 0.5)));
+    color = mix(color, behind, slat) / max(blind, 0.02);
+  }
   vec3 exposed = color;
   if (encode == 1) {
-    color = shouldered(color);
-    if (blind < 0.999) {
-      // Slats at 25 mm: what they let through is in the colour already; what they hold back lights them from behind.
-      float slat = smoothstep(blind - 0.06, blind + 0.02, fract(vWorld.z / 0.025));
-      vec3 behind = 0.5 * shouldered(skyColor(normalize(vec3(-vNormal.xy, 0.5))));
-      color = mix(color / max(blind, 0.02), behind, slat);
-    }
+    color /= darkenedBy;
     if (sheenOn == 1) {
       vec3 normal = normalize(vNormal);
       float cosine = max(dot(normal, -direction), 0.0);

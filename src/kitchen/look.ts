@@ -73,6 +73,8 @@ export interface OutsideLook {
   readonly sunShines: boolean;
   /** The wall across the way is laid of bricks. */
   readonly isBrick: boolean;
-  /** Blinds let through this share; 1 = none. */
+  /** Blinds let through this share, which is in the colors already; 1 = none. */
   readonly blind: number;
+  /** The picture shows what is outside darker by this factor, at least 1 (see local-exposure.ts). */
+  readonly darkenedBy: number;
 }

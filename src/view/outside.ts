@@ -11,6 +11,7 @@ export const outsideUniforms = (): Record<string, IUniform> => ({
   towardsSun: { value: new Vector3(0, 0, 1) },
   sunOn: { value: 0 },
   blind: { value: 1 },
+  darkenedBy: { value: 1 },
   bricks: { value: 0 },
 });
 
@@ -21,6 +22,7 @@ export function showOutside({ uniforms }: RawShaderMaterial, outside: OutsideLoo
   uniforms['ground']!.value = outside?.ground ?? black;
   uniforms['facing']!.value = outside?.facing ?? black;
   uniforms['blind']!.value = outside?.blind ?? 1;
+  uniforms['darkenedBy']!.value = outside?.darkenedBy ?? 1;
   uniforms['bricks']!.value = outside?.isBrick ? 1 : 0;
   uniforms['sunOn']!.value = outside?.sunShines ? 1 : 0;
   if (!outside) return;

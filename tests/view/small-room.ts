@@ -293,6 +293,7 @@ export function smallLook(
       sunShines: false,
       isBrick: false,
       blind: 1,
+      darkenedBy: 8,
     },
   };
 }

@@ -1,5 +1,6 @@
 import Color from 'colorjs.io';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { pictureSrgb8 } from '../../src/engine/color/picture-light';
 import { rayThrough } from '../../src/view/projection';
 import { openPictureLab, type PictureLab } from './browser';
 import { expectedPixel } from './expected-pixel';
@@ -117,6 +118,33 @@ it('hatches what is brighter than the screen, and nothing else', async () => {
   expect(counts.darkenedStripes / counts.darkened).toBeCloseTo(4 / 15, 1);
   expect(counts.fadingStripes / counts.fading).toBeGreaterThan(0.3);
   expect(counts.fadingStripes / counts.fading).toBeLessThan(0.7);
+});
+
+it('shows what is outside darker by one factor, and hatches it where it is brighter than the screen', async () => {
+  // Down through the window at the ground near by, where no haze lies before it.
+  const pose = { eye: [1.2, 1.3, 1.95], target: [0, 1.3, 1.2], fov_deg: 60 } as const;
+  const plain = await shown(lab, { ...BASE, ...pose, sheen: false });
+  const marked = await shown(lab, { ...BASE, ...pose, sheen: false, marksClipped: true });
+  const room = smallRoom();
+  const { ground, darkenedBy } = smallLook(room, smallLight(room), 0, []).outside!;
+  const expected = pictureSrgb8({ r: ground[0] / darkenedBy, g: ground[1] / darkenedBy, b: ground[2] / darkenedBy });
+  let pixels = 0;
+  let stripes = 0;
+  for (let y = 0; y < 400; y += 3) {
+    for (let x = 0; x < 640; x += 2) {
+      const [dx, dy, dz] = rayThrough(pose, 1.6, (2 * x + 1) / 640 - 1, 1 - (2 * y + 1) / 400);
+      // The pane is x = 0 from y 0.7 to 1.9 and z 1 to 2; below 20 degrees the haze is gone.
+      const [atY, atZ] = [pose.eye[1] - (pose.eye[0] * dy) / dx, pose.eye[2] - (pose.eye[0] * dz) / dx];
+      if (dx >= 0 || dz / Math.hypot(dx, dy, dz) > -0.36) continue;
+      if (atY < 0.75 || atY > 1.85 || atZ < 1.05 || atZ > 1.95) continue;
+      pixels++;
+      for (let k = 0; k < 3; k++) expect(Math.abs(rgbAt(plain, x, y)[k]! - expected[k]!)).toBeLessThanOrEqual(1);
+      if (rgbAt(marked, x, y).join() !== rgbAt(plain, x, y).join()) stripes++;
+    }
+  }
+  expect(pixels).toBeGreaterThan(1000);
+  // Brighter than white but not as shown: the sparse stripes, four of fifteen pixels along a line.
+  expect(stripes / pixels).toBeCloseTo(4 / 15, 1);
 });
 
 const isEvenAt = (picture: ShownPicture, x: number, y: number): boolean =>

@@ -26,3 +26,12 @@ export function localExposure(setting: SettingLight, exposure: Matrix3, direct: 
   });
   return Math.max(1, ...white) ** DARKENING_POWER;
 }
+
+/** The same for what is outside a window, to which an eye adapts further (our judgment, by eye). */
+const OUTSIDE_OVER_POWER = 0.25;
+
+/**
+ * By how much the picture darkens what is outside, at least 1. `white`: the brightest channel of a perfect white that lies on the open
+ * ground, seen through the glass, display white 1. One factor for all of it: sky, skyline and ground keep their contrast.
+ */
+export const outsideExposure = (white: number): number => Math.max(1, white) ** (1 - OUTSIDE_OVER_POWER);

@@ -1,18 +1,16 @@
 import type { Matrix3 } from '../../engine/color/types';
-import { facingLuminance } from '../../engine/daylight/upright-lx';
-import { paneTransmittance } from '../../engine/light/glass';
 import { lightKernel } from '../../engine/light/kernel/kernel';
 import type { BandSum } from '../../engine/light/kernel/types';
-import { rectNormal } from '../../engine/light/rect-bvh';
-import type { AtlasLayout, LightRoom, Vec3 } from '../../engine/light/types';
+import type { AtlasLayout, LightRoom } from '../../engine/light/types';
 import type { ReflectanceSpd } from '../../engine/spectrum/types';
-import type { Look, OutsideLook, SurfaceLook } from '../look';
+import type { Look, SurfaceLook } from '../look';
 import type { SeenBy } from '../seen-by';
 import { exposedBandColors, exposedColor } from './component-colors';
 import { exposureMatrix } from './exposure';
 import { halfFromFloat } from './half-float';
 import { pieceShifts } from './lay-pattern';
 import type { LitScheme } from './lit-scheme';
+import { outsideLook } from './outside-look';
 import type { KeyedPattern } from './pattern-spec';
 import type { RoomBasis } from './room-study';
 import { isBrushed, type LaidSurface } from './scheme';
@@ -205,32 +203,6 @@ function lampColors(room: LightRoom, setting: SettingLight, exposure: Matrix3): 
     const exitance = (gain * lamp.lumens) / area;
     return scaled(exposedColor(setting.spectra[lamp.group]!, null, exposure), exitance * setting.levels[lamp.group]!);
   });
-}
-
-/** Sky, ground and facing wall as seen straight through the glass, in the same scale (pi times luminance). */
-function outsideLook(
-  room: LightRoom,
-  { daylight, spectra, levels }: SettingLight,
-  exposure: Matrix3,
-): OutsideLook | null {
-  const [window] = room.windows;
-  if (!window || !daylight) return null;
-  const { outdoors } = daylight;
-  const wall = room.windows.find(({ facing_deg }) => facing_deg > 0);
-  const { axis, sign } = rectNormal((wall ?? window).rect);
-  const outward = [0, 1, 2].map((k) => (k === axis ? -sign : 0)) as unknown as Vec3;
-  const through = Math.PI * paneTransmittance(1, window.panes);
-  const color = (group: number, luminance: number) =>
-    scaled(exposedColor(spectra[group]!, null, exposure), luminance * through * levels[group]!);
-  return {
-    zenith: color(window.groups.sky, outdoors.sky.zenith_cdm2),
-    ground: color(window.groups.ground, outdoors.ground_cdm2),
-    facing: wall ? color(window.groups.facing, facingLuminance(outdoors, outward)) : [0, 0, 0],
-    sky: outdoors.sky,
-    sunShines: outdoors.sun !== null,
-    isBrick: outdoors.facing === 'brick',
-    blind: levels[window.groups.sky]!,
-  };
 }
 
 const scaled = ([r, g, b]: readonly [number, number, number], by: number): [number, number, number] => [
