@@ -157,13 +157,14 @@ export const isUnsaved = (state: AppState): boolean => projectOf(state) !== stat
 export function withHistory(
   state: AppState,
   history: History<Project>,
-): Pick<AppState, 'history' | 'option' | 'setting' | 'told'> {
+): Pick<AppState, 'history' | 'option' | 'setting' | 'heldLight' | 'told'> {
   const { options, settings } = history.present;
   const has = (list: readonly { readonly id: string }[], id: string) => list.some((one) => one.id === id);
   return {
     history,
     option: has(options, state.option) ? state.option : options.at(-1)!.id,
     setting: has(settings, state.setting) ? state.setting : settings[0]!.id,
+    heldLight: state.heldLight !== null && has(settings, state.heldLight) ? state.heldLight : null,
     told: history.present === state.history.present ? state.told : null,
   };
 }
@@ -199,11 +200,11 @@ export const aimAtStart = (isSplit: boolean): { readonly x: number; readonly y: 
 
 /** What is on screen is not yet what is asked for: another option, light or eye is on its way. */
 export function isPictureOld(state: AppState): boolean {
+  const shown = isSplitWanted(state) ? halvesOf(state) : [shownOption(state)];
   if (state.scene === 'stand') {
     const { id, looks } = drawnScene(state);
-    return id === 'room' || state.isStandOld || looks[shownOption(state).id]?.seenBy !== state.seenBy;
+    return id === 'room' || state.isStandOld || shown.some((option) => looks[option.id]?.seenBy !== state.seenBy);
   }
-  const shown = isSplitWanted(state) ? halvesOf(state) : [shownOption(state)];
   return (
     state.isRoomComing || shown.some(({ id }) => state.looks[id]?.seenBy !== state.seenBy || state.unseen.includes(id))
   );

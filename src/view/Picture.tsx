@@ -87,6 +87,8 @@ export function Picture(props: PictureProps) {
       if (picker) picker.current = null;
       canvas.removeEventListener('webglcontextlost', lost);
       canvas.removeEventListener('webglcontextrestored', restored);
+      // A loss goes with its canvas: the next one has a context of its own.
+      latest.current.onContextRestored?.();
       setMounted(null);
       store.current = null;
       root.unmount();

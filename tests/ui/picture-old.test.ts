@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { createStore } from 'zustand/vanilla';
 import { createActions } from '../../src/app/actions';
+import { holdLight, releaseLight } from '../../src/app/light-hold';
 import { pictureCurrent } from '../../src/app/picture-current';
 import { initialState, isPictureOld } from '../../src/app/state';
 import { followState, studioEvents } from '../../src/app/studio-link';
@@ -69,4 +70,31 @@ it('is kept only when it is that of its caption: what is on its way is waited fo
   look(true);
   await kept;
   expect(order).toEqual(['drawn', 'kept']);
+});
+
+it('of a stand side by side waits for both halves', () => {
+  const { store, events, isOld } = open();
+  const room = { viewpoints: [{ id: 'front' }] } as unknown as Room;
+  const light = { isFinal: false } as RoomLight;
+  const [left, right] = store.getState().history.present.options.map(({ id }) => id);
+  const seen = (option: string) => {
+    const look = { option, setting: 'day', seenBy: 'used-to-it', patterns: new Map() } as unknown as Look;
+    events.stand({ room, light, look, readings: null }, true);
+  };
+  store.setState({ scene: 'stand', sideBySide: true, isStandOld: true });
+  seen(left!);
+  expect(isOld()).toBe(true);
+  seen(right!);
+  expect(isOld()).toBe(false);
+});
+
+it('a light held while its setting is undone is not gone back to', () => {
+  const { store } = open();
+  const actions = createActions(store);
+  const [first] = store.getState().history.present.settings;
+  expect(actions.copySetting('A copy')).toEqual([]);
+  holdLight(store, first!.id);
+  actions.undo();
+  releaseLight(store);
+  expect(store.getState()).toMatchObject({ setting: first!.id, heldLight: null });
 });

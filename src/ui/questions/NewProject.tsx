@@ -142,7 +142,14 @@ export function NewProject(props: NewProjectProps) {
           </button>
           <span className="questions-ways">
             {step > 0 && (
-              <button type="button" className="button button-outlined" onClick={() => setStep(step - 1)}>
+              <button
+                type="button"
+                className="button button-outlined"
+                onClick={() => {
+                  setRefused([]);
+                  setStep(step - 1);
+                }}
+              >
                 {QUESTIONS.back}
               </button>
             )}

@@ -149,9 +149,8 @@ function applianceParts(kitchen: Kitchen): readonly MovablePart[] {
 function wallParts(kitchen: Kitchen): readonly MovablePart[] {
   const { door, open_side, openings, room } = kitchen;
   const doorCenter = room.width - door.from_right - door.width / 2;
-  const counts = { window: 0, 'glazed-door': 0 };
   return [
-    ...openings.map((opening, i) => openingPart(kitchen, opening, i, ++counts[opening.kind])),
+    ...openings.map((opening, i) => openingPart(kitchen, opening, i)),
     {
       id: 'door',
       name: KITCHEN.doorName,
@@ -164,9 +163,10 @@ function wallParts(kitchen: Kitchen): readonly MovablePart[] {
   ];
 }
 
-const openingPart = (kitchen: Kitchen, opening: Opening, i: number, number: number): MovablePart => ({
+/** Numbered as in the list of openings, whatever their kind. */
+const openingPart = (kitchen: Kitchen, opening: Opening, i: number): MovablePart => ({
   id: `opening-${opening.id}`,
-  name: KITCHEN.windowName(opening.kind, number),
+  name: KITCHEN.windowName(opening.kind, i + 1),
   path: `openings[${i}].center`,
   ...alongWall(kitchen, opening.wall, opening.center, around(opening.center, opening.width), [-WALL, HAND]),
   heights: [opening.sill, opening.sill + opening.height],
