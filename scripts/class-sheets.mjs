@@ -35,7 +35,7 @@ const TO_THE_FLOOR = [
 ];
 /** Where finishes are laid to be looked at, and from where: the whole, and near to it by the keys of the picture. */
 const PLACES = {
-  walls: { surfaces: ['wall'], views: [FROM_DOORWAY, { view: 'Standing at the counter', keys: [] }] },
+  walls: { surfaces: ['wall'], views: [FROM_DOORWAY, { view: 'Close on the corner', keys: [] }] },
   fronts: { surfaces: FRONTS, views: [FROM_DOORWAY, { view: 'Seated at the island', keys: [['+', 3]] }] },
   // From the other side of the island, then lower and nearer, and down on the floor before the counter.
   floor: {

@@ -77,16 +77,23 @@ it('makes drawers too shallow for a frame as slabs', () => {
   expect(drawer).toHaveLength(1);
 });
 
-it('lets the grain run upright and on through the pieces of one door, and start elsewhere on the next', () => {
+it('lets the grain run up panel and stiles and along the rails, each piece cut from a place of its own', () => {
   const doors = frontPieces(shaker).filter((rects) => size(rects).join() === '447,715');
-  const offset = (rect: FineRect): string => {
-    const { origin, pattern, u, v } = rect;
-    // s follows z and t follows x, at one to one: what is left is the piece's own offset.
-    expect(pattern.su).toBeCloseTo(u[2], 9);
-    expect(pattern.sv).toBeCloseTo(v[2], 9);
-    return `${(pattern.s0 - origin[2]).toFixed(6)} ${(pattern.t0 - origin[0]).toFixed(6)}`;
+  expect(doors).toHaveLength(4);
+  const offset = ({ origin, pattern, u, v }: FineRect): string => {
+    // A rail lies: it is wider than high, and at either end of the door.
+    const [wide, high] = [Math.abs(u[0] + v[0]), Math.abs(u[2] + v[2])];
+    const along = high < 0.1 && wide > 0.1 ? 0 : 2;
+    // s follows the grain at one to one: what is left is the piece's own offset.
+    expect(pattern.su).toBeCloseTo(u[along], 9);
+    expect(pattern.sv).toBeCloseTo(v[along], 9);
+    return `${along} ${(pattern.s0 - origin[along]).toFixed(6)} ${(pattern.t0 - origin[2 - along]!).toFixed(6)}`;
   };
   const offsets = doors.map((rects) => new Set(rects.map(offset)));
-  for (const set of offsets) expect(set.size).toBe(1);
-  expect(new Set(offsets.map((set) => [...set][0])).size).toBe(2);
+  // Panel, two stiles, two rails, the same on both doors of a unit; nothing of it goes on in the other unit.
+  for (const set of offsets) {
+    expect(set.size).toBe(5);
+    expect([...set].filter((one) => one.startsWith('0'))).toHaveLength(2);
+  }
+  expect(new Set(offsets.flatMap((set) => [...set])).size).toBe(10);
 });

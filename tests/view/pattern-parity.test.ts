@@ -91,6 +91,12 @@ const CASES: readonly (readonly [string, LaidPattern])[] = [
   ['a fabric print', { spec: specOf({ kind: 'thread', size_mm: 4 }, 'plain') }],
 ];
 
+/**
+ * Bytes by which a pixel may differ: half a byte of display, and up to a step of what a graphics card keeps of an interpolated byte;
+ * 1/128 of the gain is half a byte of a middle gray, 1/255 of a weight a quarter of that.
+ */
+const MOST_OFF = 1.25;
+
 it.each(CASES)('draws %s as the engine reads it', async (_, laid) => {
   const picture = await shown(asChange(NEAR, laid, SIZE));
   const look = smallLook(room, light, 0, [], 1, laid);
@@ -117,11 +123,11 @@ it.each(CASES)('draws %s as the engine reads it', async (_, laid) => {
         return Math.max(0, Math.min(...values) - byte, byte - Math.max(...values));
       });
       worst = Math.max(worst, ...wrong);
-      if (Math.max(...wrong) > 1) off++;
+      if (Math.max(...wrong) > MOST_OFF) off++;
     }
   }
   expect(compared).toBeGreaterThan(900);
-  expect([off, worst <= 1]).toEqual([0, true]);
+  expect([off, worst <= MOST_OFF]).toEqual([0, true]);
 });
 
 /** From the far corner, in a picture of a few pixels: each covers many pieces or a whole figure. */

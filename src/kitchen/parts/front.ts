@@ -65,7 +65,14 @@ export function addFront(parts: Assembly, side: Side, front: Front): void {
   }
 }
 
-/** Two stiles over the whole height, two rails between them, the panel, and the four edges that step down to it. */
+/** Parts of a frame are cut from places of the sheet this far from the panel's, in numbers of sheets. */
+const STILES = [10007, 20011] as const;
+const RAILS = [30011, 40009] as const;
+
+/**
+ * Two stiles over the whole height, two rails between them, the panel, and the four edges that step down to it. Each is a piece of wood
+ * of its own: grain goes along a rail, as along a stile.
+ */
 function addFrameAndPanel(parts: Assembly, side: Side, front: Front, frame: number, skin: Skin): void {
   const { a, z, back, surface } = front;
   const face = back + FRONT_THICKNESS;
@@ -73,12 +80,17 @@ function addFrameAndPanel(parts: Assembly, side: Side, front: Front, frame: numb
   const inner: Extent = { a: [a[0] + frame, a[1] - frame], d: [panel, face], z: [z[0] + frame, z[1] - frame] };
   parts.recesses.push({ side, extent: inner, surface, coordinates: skin.coordinates });
   const out = faceAt(side, 'd+');
-  const show = (extent: Extent): void => parts.face(skin, ...boxAt(side, extent), out);
-  show({ a: [a[0], inner.a[0]], d: inner.d, z });
-  show({ a: [inner.a[1], a[1]], d: inner.d, z });
-  show({ a: inner.a, d: inner.d, z: [z[0], inner.z[0]] });
-  show({ a: inner.a, d: inner.d, z: [inner.z[1], z[1]] });
-  show({ a: inner.a, d: [back, panel], z: inner.z });
+  const [left, right] = STILES.map((n) => ({ ...skin, coordinates: grained(2, front.sheet + n) })) as [Skin, Skin];
+  const [low, high] = RAILS.map((n) => ({ ...skin, coordinates: grained(side.along, front.sheet + n) })) as [
+    Skin,
+    Skin,
+  ];
+  const show = (part: Skin, extent: Extent): void => parts.face(part, ...boxAt(side, extent), out);
+  show(left, { a: [a[0], inner.a[0]], d: inner.d, z });
+  show(right, { a: [inner.a[1], a[1]], d: inner.d, z });
+  show(low, { a: inner.a, d: inner.d, z: [z[0], inner.z[0]] });
+  show(high, { a: inner.a, d: inner.d, z: [inner.z[1], z[1]] });
+  show(skin, { a: inner.a, d: [back, panel], z: inner.z });
   const step = (extent: Extent, local: 'a-' | 'a+'): void =>
     parts.face(skin, ...boxAt(side, extent), faceAt(side, local));
   step({ ...inner, a: [inner.a[0], inner.a[0]] }, 'a+');
