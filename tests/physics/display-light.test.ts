@@ -99,6 +99,27 @@ it('surface means keep the lumens of the lamp: area x direct over all surfaces a
   }
 });
 
+it('strips do not speak for a surface: a rail close before a lamp leaves the doors over it their own light', () => {
+  const door: Rect = { origin: [1, 2.7, 1.4], u: [1, 0, 0], v: [0, 0, 0.7], surface: 6 };
+  // Beside the lamp, facing it: an eye would have to lie on the counter to see it.
+  const rail: Rect = { origin: [2, 2.72, 1.37], u: [-1, 0, 0], v: [0, 0, 0.03], surface: 6 };
+  const lamp = {
+    group: 0,
+    lumens: 600,
+    rect: { origin: [1, 2.73, 1.4], u: [0, 0.02, 0], v: [1, 0, 0], surface: -1 },
+  } as const;
+  const surfaces = ['floor', 'ceiling', 'wall', 'wall', 'wall', 'wall', 'wall-fronts'];
+  const lights = (rects: readonly Rect[]) => {
+    const box = roomOf([...boxRects(3, 3, 2.5), ...rects], { lamps: [lamp] }, surfaces);
+    const t = buildTransport(box, { patchSize: 1, raysPerPatch: 4 });
+    const found = surfaceLights(box, t, buildNodes(box, t, { spacing: 1, rays: 8 }));
+    return found.find(({ surface }) => surface === 6)!;
+  };
+  expect(lights([rail]).direct[0]!).toBeGreaterThan(500);
+  expect(lights([door, rail]).direct[0]!).toBe(lights([door]).direct[0]!);
+  expect(lights([door, rail]).area_m2).toBeCloseTo(0.7, 9);
+});
+
 it('the finished direct map agrees with light computed at its texels (2 %, or 1 % of the mean in the dark)', () => {
   const steps = directTexels(room, transport);
   let map = null;

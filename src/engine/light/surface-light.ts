@@ -21,7 +21,13 @@ export function facingOf(rect: Rect): Facing {
 }
 
 /**
- * Area means of direct light and gather rows over the fine rectangles, per surface and facing. Black is left out. `before`:
+ * Narrower strips (edges of doors, gaps, the back of a rail beside its lamps) are seen as lines, if at all, and do not speak for a
+ * surface that has broader faces (our judgement), m.
+ */
+const STRIP_M = 0.04;
+
+/**
+ * Area means of direct light and gather rows over the fine rectangles, per surface and facing; black and strips are left out. `before`:
  * lights of the same room, from other nodes or under another sky; their direct light is kept but for that of `anew`.
  */
 export function surfaceLights(
@@ -39,8 +45,13 @@ export function surfaceLights(
     if (list) list.push(r);
     else byKey.set(key, [r]);
   });
-  return [...byKey.values()].map((rects, index) => meanLight(room, transport, nodes, rects, before?.[index], anew));
+  return [...byKey.values()].map((rects, index) => {
+    const broad = rects.filter((r) => !isStrip(room.fine[r]!));
+    return meanLight(room, transport, nodes, broad.length > 0 ? broad : rects, before?.[index], anew);
+  });
 }
+
+const isStrip = ({ u, v }: Rect): boolean => Math.min(Math.hypot(...u), Math.hypot(...v)) < STRIP_M;
 
 /** Area mean of light over some fine rectangles, as if they were one surface with the facing of the first. */
 export function meanLight(
