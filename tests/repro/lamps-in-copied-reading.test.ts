@@ -36,6 +36,7 @@ it('names the part at a point in words, on the card and in the copied text', () 
     shift_de00: 0,
     mirrored: null,
     white_srgb8: [255, 255, 250],
+    darkened: 1,
     lab_d65: [80, 0, 5],
     place_white_lab_d65: [100, 0, 4],
     srgb8: [200, 198, 190],

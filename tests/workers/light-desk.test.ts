@@ -196,8 +196,8 @@ describe('the light desk', () => {
     expect(before.parts.reduce((sum, { lux }) => sum + lux, 0) / before.lux).toBeCloseTo(1, 5);
     const direct = before.parts.filter(({ from }) => from.kind === 'direct').reduce((sum, { lux }) => sum + lux, 0);
     expect(direct).toBeCloseTo(before.lux_direct, 6);
-    const { srgb8, white_srgb8, seen_by } = before;
-    expect({ ...after, srgb8, white_srgb8, seen_by }).toEqual(before);
+    const { srgb8, white_srgb8, darkened, seen_by } = before;
+    expect({ ...after, srgb8, white_srgb8, darkened, seen_by }).toEqual(before);
     for (let i = 0; i < 50; i++) await pause();
     expect(messages.some(({ kind }) => kind === 'readings' || kind === 'room')).toBe(false);
 

@@ -42,6 +42,8 @@ export interface PointReading {
   readonly srgb8: readonly [number, number, number];
   /** A perfect white held there, as the same picture would show it. */
   readonly white_srgb8: readonly [number, number, number];
+  /** By how much the picture darkens the place, at least 1 (see local-exposure.ts): both of these are that much darker. */
+  readonly darkened: number;
   readonly seen_by: SeenBy;
   /** What it mirrors to the eye; null without an eye, or where it mirrors nothing that counts. */
   readonly mirrored: MirroredReading | null;
@@ -120,6 +122,7 @@ function readPlace(
     place_white_lab_d65: [placeWhite.l, placeWhite.a, placeWhite.b],
     srgb8: shown(reflected),
     white_srgb8: shown(white),
+    darkened: over,
     seen_by: seenBy,
     // Joints are matt whatever they lie between.
     mirrored:

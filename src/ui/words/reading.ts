@@ -28,6 +28,8 @@ export const READING = {
   spectrum: 'Spectrum',
   component: 'Part',
   onScreen: 'On screen without sheen',
+  /** Where white would burn out. */
+  darkened: (times: string) => `darkened ${times} times`,
   parts: 'Its parts',
   copy: 'Copy numbers',
   copied: 'Copied with their conditions',

@@ -18,7 +18,7 @@ export const VIEW = {
     color: 'Colors as they are seen.',
     gray: 'Only light and dark: what merges here has little contrast.',
     lightness:
-      'Ten steps of lightness (L*), each one gray: two surfaces in one step are hard to tell apart by lightness.',
+      'Ten steps of lightness (L*), each one gray: what is in one step is less than 10 apart; neighbors in two steps may be nearer.',
   },
   clippedMean:
     'Wide stripes: darker here than it would look, so that color and pattern stay to be seen. Close stripes: brighter than the screen can show.',
