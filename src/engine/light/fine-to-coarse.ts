@@ -8,6 +8,11 @@ const SAME_PLANE_M = 0.1;
 const BEFORE_M = 0.005;
 /** Coarse rectangles this near to a fine one are looked at. */
 const REACH_M = 0.3;
+/**
+ * A strip narrower than this speaks for its own surface only: a rail a centimeter before a lamp is lit like nothing round it, and
+ * all that faces its way would glow with it.
+ */
+const NARROW_M = 0.08;
 
 /** For each fine rectangle, the coarse rectangles whose patches speak for it. */
 export interface FineToCoarse {
@@ -111,7 +116,7 @@ function candidates(
   const inPlane = alike.filter((i) => Math.abs(boxes[6 * i + axis]! - box[axis]!) <= SAME_PLANE_M);
   // Light changes more from place to place than from finish to finish: a neighbour beats a namesake across the room. And the
   // underside of a sill has nothing of the light on its top.
-  const around = lit.filter(within);
+  const around = lit.filter((i) => within(i) && !isNarrow(coarse[i]!));
   const choices = [
     inPlane,
     alike,
@@ -125,6 +130,8 @@ function candidates(
   for (const list of choices) if (list.length > 0) return list;
   return lit;
 }
+
+const isNarrow = ({ u, v }: Rect): boolean => Math.min(Math.hypot(...u), Math.hypot(...v)) < NARROW_M;
 
 function boxOf(rect: Rect): number[] {
   const far = rect.origin.map((o, k) => o + rect.u[k]! + rect.v[k]!);
