@@ -23,6 +23,7 @@ import {
 import { problemTold } from '../ui/parts/told';
 import { FIXTURES } from '../ui/words/fixtures';
 import { LAMPS, lampName } from '../ui/words/lamps';
+import { BAR } from '../ui/words/top-bar';
 import { type AppState, chosenOption, projectOf, shownSetting, withHistory } from './state';
 import { APP_WORDS } from './words';
 
@@ -45,6 +46,9 @@ export interface Actions {
   readonly setDaylight: (daylight: Daylight, continues: boolean) => readonly Problem[];
   /** A copy of the setting on screen, which is then shown. */
   readonly copySetting: (name: string) => readonly Problem[];
+  /** A copy of the chosen option, which is then chosen. */
+  readonly copyOption: () => void;
+  readonly removeOption: () => void;
   /** The lamps of the setting on screen and of those that have the same; of one group alone where one is given. */
   readonly setLamp: (light: string, continues: boolean, group?: LampGroup) => void;
   /** Takes a beam into the project together with the lamps that spread their light by it. */
@@ -128,11 +132,20 @@ export function createActions(store: StoreApi<AppState>): Actions {
     },
     setDaylight: (daylight, continues) => attempt({ kind: 'set-daylight', setting: setting().id, daylight }, continues),
     copySetting: (name) => {
-      const id = newSettingId(projectOf(store.getState()).settings);
+      const id = newId(projectOf(store.getState()).settings, 'setting');
       const problems = attempt({ kind: 'copy-setting', setting: setting().id, id, name });
       if (problems.length === 0) store.setState({ setting: id });
       return problems;
     },
+    copyOption: () => {
+      const { options } = projectOf(store.getState());
+      const isFree = (name: string) => options.every((one) => one.name !== name);
+      const name = BAR.ideas.find(isFree) ?? `${option().name} ${options.length}`;
+      const id = newId(options, 'option');
+      const problems = attempt({ kind: 'copy-option', option: option().id, id, name });
+      if (problems.length === 0) store.setState({ option: id });
+    },
+    removeOption: () => run({ kind: 'remove-option', option: option().id }),
     setLamp: (light, continues, group) => {
       const state = store.getState();
       const label = LAMPS.label(lampName(light, projectOf(state).lamps));
@@ -177,9 +190,10 @@ const hangLamp = (
 /** A day to begin with where no setting has daylight yet. */
 const NOON: Daylight = { sky: 'overcast', month: 3, day: 21, hour: 12, blind: 1 };
 
-function newSettingId(settings: readonly Setting[]): string {
-  for (let count = settings.length + 1; ; count++) {
-    const id = `setting-${count}`;
-    if (!settings.some((one) => one.id === id)) return id;
+/** An id that none of them has. */
+function newId(of: readonly { readonly id: string }[], kind: 'setting' | 'option'): string {
+  for (let count = of.length + 1; ; count++) {
+    const id = `${kind}-${count}`;
+    if (!of.some((one) => one.id === id)) return id;
   }
 }

@@ -3,7 +3,7 @@ import type { Actions } from './actions';
 import { holdLight, releaseLight } from './light-hold';
 import { goTo } from './look-from';
 import { drawnScene } from './scene';
-import { type AppState, aimAtStart, isSplitWanted } from './state';
+import { type AppState, aimAtStart, isSplitWanted, projectOf } from './state';
 
 /** What a key press asks for, apart from what the focused control does with it. */
 export type Shortcut =
@@ -64,8 +64,9 @@ export function listenToKeys(store: StoreApi<AppState>, actions: Actions): () =>
     else if (shortcut === 'close') closeTopmost(store);
     else if (shortcut === 'hold-other') store.setState({ holding: true });
     else if (shortcut === 'hold-light') holdLight(store, null);
-    else if (shortcut === 'side-by-side') store.setState({ sideBySide: !state.sideBySide });
-    else if (shortcut === 'mark') putMark(store);
+    else if (shortcut === 'side-by-side') {
+      if (projectOf(state).options.length > 1) store.setState({ sideBySide: !state.sideBySide });
+    } else if (shortcut === 'mark') putMark(store);
     else lookFrom(store, shortcut.viewpoint);
   };
   const onUp = (event: KeyboardEvent) => {

@@ -27,6 +27,7 @@ export function listenForGestures(
   let pressedAt: { x: number; y: number } | null = null;
   let dragged = false;
   let moves = false;
+  let isPress = false;
 
   const spread = (): number => {
     const [a, b] = [...pointers.values()];
@@ -41,6 +42,7 @@ export function listenForGestures(
     moves = isSecond || event.shiftKey;
     dragged = pointers.size > 1;
     pressedAt = { x: event.clientX, y: event.clientY };
+    isPress = false;
   };
 
   /** What is looked at goes along with the hand. */
@@ -76,8 +78,13 @@ export function listenForGestures(
 
   const up = (event: PointerEvent): void => {
     if (!pointers.delete(event.pointerId)) return;
-    const isClick = event.type === 'pointerup' && !dragged && !moves && pointers.size === 0;
-    if (isClick) onClick(event.clientX, event.clientY);
+    isPress = event.type === 'pointerup' && !dragged && !moves && pointers.size === 0;
+  };
+
+  // Only the click, not the end of the press: what opens may move the page under the finger, and a click still to come would meet it.
+  const click = (event: MouseEvent): void => {
+    if (isPress) onClick(event.clientX, event.clientY);
+    isPress = false;
   };
 
   const wheel = (event: WheelEvent): void => {
@@ -101,6 +108,7 @@ export function listenForGestures(
   canvas.addEventListener('pointermove', move);
   canvas.addEventListener('pointerup', up);
   canvas.addEventListener('pointercancel', up);
+  canvas.addEventListener('click', click);
   canvas.addEventListener('wheel', wheel, { passive: false });
   wrapper.addEventListener('keydown', key);
   return () => {
@@ -109,6 +117,7 @@ export function listenForGestures(
     canvas.removeEventListener('pointermove', move);
     canvas.removeEventListener('pointerup', up);
     canvas.removeEventListener('pointercancel', up);
+    canvas.removeEventListener('click', click);
     canvas.removeEventListener('wheel', wheel);
     wrapper.removeEventListener('keydown', key);
   };

@@ -76,3 +76,17 @@ it('shows the other option while it is held', () => {
   store.setState({ holding: false });
   expect(shownOption(store.getState()).id).toBe('our-floor');
 });
+
+it('copies the chosen option under a name that is free, shows it, and removes it again', () => {
+  const { store, actions } = open();
+  const before = projectOf(store.getState()).options;
+  const copied = shownOption(store.getState());
+  actions.copyOption();
+  const made = shownOption(store.getState());
+  expect(made.scheme).toEqual(copied.scheme);
+  expect(before.map(({ name }) => name)).not.toContain(made.name);
+  expect(projectOf(store.getState()).options).toHaveLength(before.length + 1);
+  actions.removeOption();
+  expect(projectOf(store.getState()).options).toEqual(before);
+  expect(before).toContain(shownOption(store.getState()));
+});

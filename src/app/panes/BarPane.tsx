@@ -7,6 +7,9 @@ import { openProject, saveProject } from '../files';
 import { projectOf, shownOption, shownSetting } from '../state';
 import { applyTheme } from '../theme';
 
+/** More do not fit into the bar on a tablet. */
+const MOST_OPTIONS = 3;
+
 export function BarPane() {
   const { store, actions } = useApp();
   const project = useAppState(projectOf);
@@ -50,6 +53,8 @@ export function BarPane() {
         },
         onKeysHelp: () => store.setState({ keysHelp: true }),
         onNewProject: () => store.setState({ asking: true }),
+        onCopyOption: project.options.length < MOST_OPTIONS ? actions.copyOption : null,
+        onRemoveOption: project.options.length > 1 ? actions.removeOption : null,
       }}
     />
   );

@@ -18,6 +18,10 @@ export interface MoreMenuProps {
   readonly onTheme: (theme: Theme) => void;
   readonly onKeysHelp: () => void;
   readonly onNewProject: () => void;
+  /** Null where the bar has no room for more. */
+  readonly onCopyOption: (() => void) | null;
+  /** Null for the last one. */
+  readonly onRemoveOption: (() => void) | null;
 }
 
 const THEMES: readonly { readonly id: Theme; readonly name: string }[] = [
@@ -25,6 +29,11 @@ const THEMES: readonly { readonly id: Theme; readonly name: string }[] = [
   { id: 'dark', name: BAR.themeDark },
   { id: 'system', name: BAR.themeSystem },
 ];
+
+const OPTION_ACTS = [
+  ['onCopyOption', BAR.copyOption],
+  ['onRemoveOption', BAR.removeOption],
+] as const;
 
 /** What is seldom needed, one step away: a native popover, so Esc and a click outside close it. */
 export function MoreMenu(props: MoreMenuProps) {
@@ -52,6 +61,21 @@ export function MoreMenu(props: MoreMenuProps) {
         >
           {QUESTIONS.open}
         </button>
+        <div className="more-options">
+          {OPTION_ACTS.map(([act, name]) => (
+            <button
+              key={act}
+              type="button"
+              className="button button-outlined"
+              popoverTarget={panel}
+              popoverTargetAction="hide"
+              disabled={props[act] === null}
+              onClick={props[act] ?? undefined}
+            >
+              {name}
+            </button>
+          ))}
+        </div>
         <label className="check">
           <input type="checkbox" checked={props.sheen} onChange={(event) => props.onSheen(event.target.checked)} />
           {BAR.sheen}

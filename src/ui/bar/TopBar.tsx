@@ -24,6 +24,7 @@ export interface TopBarProps {
 /** The bar on top: what this is, which option, and what can be done with the whole project. */
 export function TopBar(props: TopBarProps) {
   const { undoLabel, redoLabel } = props;
+  const canCompare = props.optionSwitch.options.length > 1;
   return (
     <div className="bar">
       <div className="bar-names">
@@ -36,7 +37,9 @@ export function TopBar(props: TopBarProps) {
         <button
           type="button"
           className="button"
-          aria-pressed={props.sideBySide}
+          aria-pressed={props.sideBySide && canCompare}
+          disabled={!canCompare}
+          title={canCompare ? undefined : BAR.onlyOne}
           onClick={() => props.onSideBySide(!props.sideBySide)}
         >
           <Columns2 className="icon" aria-hidden="true" />

@@ -24,8 +24,10 @@ export function FittingChoices<Id extends string>(props: ChoicesProps<Id>) {
   }, []);
   return (
     <div ref={place} className="fitting">
-      <Ruler choices={choices} fit="line" ref={inLine} />
-      <Ruler choices={choices} fit="folded" ref={folded} />
+      <div className="fitting-rulers">
+        <Ruler choices={choices} fit="line" ref={inLine} />
+        <Ruler choices={choices} fit="folded" ref={folded} />
+      </div>
       {fit === 'menu' ? (
         <select
           className="select"
