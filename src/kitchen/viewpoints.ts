@@ -61,7 +61,8 @@ function fromDoorway(plan: Plan): Viewpoint {
   const aside = 0.446 * width;
   const [middle] = middleOfUnits(plan);
   const aims = [eye[0] - aside, eye[0], eye[0] + aside].filter((x) => x > 0 && x < width);
-  const x = aims.reduce((best, aim) => (Math.abs(aim - middle) < Math.abs(best - middle) ? aim : best));
+  const towards = aims.reduce((best, aim) => (Math.abs(aim - middle) < Math.abs(best - middle) ? aim : best));
+  const x = alongWall(plan, eye, 0.75 * depth) ?? towards;
   return {
     id: 'doorway',
     name: 'From the doorway',
@@ -70,6 +71,21 @@ function fromDoorway(plan: Plan): Viewpoint {
     fov_deg: 60,
     overview: true,
   };
+}
+
+/** Where one looks, at a depth of the room, to have all of a kitchen along the back wall before one's eyes; null for others. */
+function alongWall(
+  { runs, island, counter, depth }: Plan,
+  [x, y]: readonly [x: number, y: number, ...rest: readonly number[]],
+  at: number,
+): number | null {
+  const [run] = runs;
+  if (runs.length > 1 || island || run?.wall !== 'back') return null;
+  const ends = [run.counter, run.base, ...run.tall];
+  const away = depth - counter.depth - y;
+  const angle = (a: number): number => Math.atan2(a - x, away);
+  const middle = (angle(Math.min(...ends.map(({ from }) => from))) + angle(Math.max(...ends.map(({ to }) => to)))) / 2;
+  return x + (at - y) * Math.tan(middle);
 }
 
 /** Where one stands in the doorway: in its middle, or as far aside from counters that reach before it as the jambs allow. */
@@ -132,7 +148,8 @@ function seated(plan: Plan): Viewpoint {
   const { island, depth, width, counter } = plan;
   const view = { id: 'seated', fov_deg: 62, overview: true } as const;
   if (!island || island.stools.length === 0) {
-    const { eye, target } = atTable(plan);
+    const { eye, target: middle } = atTable(plan);
+    const target = [alongWall(plan, eye, middle[1]) ?? middle[0], middle[1]] as const;
     return {
       ...view,
       name: 'Seated at a table',

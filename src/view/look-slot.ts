@@ -26,6 +26,12 @@ import { sheenOfLook } from './sheen';
 const noPattern = (): undefined => undefined;
 
 /**
+ * Lamps and panes are drawn over the black faces they lie on. By so many steps of depth, not by their slope: a lamp seen edge on would
+ * come through the rail that hides it.
+ */
+const OVER_BLACK = { polygonOffset: true, polygonOffsetFactor: 0, polygonOffsetUnits: -16 } as const;
+
+/**
  * Everything on the graphics card that belongs to one look: materials, indirect colours, and the room as its polished
  * faces mirror it. Made once per room and half of the picture; a new look only changes uniforms and texture contents.
  */
@@ -58,10 +64,9 @@ export class LookSlot {
     this.surfaces = room.surfaces.map(() => createFinishMaterial('surface', uniforms));
     this.props = room.props.map(() => createFinishMaterial('prop', uniforms));
     this.propGeometries = room.props.map(propGeometry);
-    const over = { polygonOffset: true, polygonOffsetFactor: -1, polygonOffsetUnits: -2 };
     this.lamps = new RawShaderMaterial({
       ...LAMP_SHADERS,
-      ...over,
+      ...OVER_BLACK,
       glslVersion: GLSL3,
       defines: { LAMPS: Math.max(1, room.lamps.length) },
       uniforms: {
@@ -72,7 +77,7 @@ export class LookSlot {
     });
     this.windows = new RawShaderMaterial({
       ...WINDOW_SHADERS,
-      ...over,
+      ...OVER_BLACK,
       glslVersion: GLSL3,
       uniforms: { ...uniforms, ...outsideUniforms() },
     });
