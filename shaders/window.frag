@@ -22,6 +22,7 @@ uniform int sheenOn;
 in vec3 vWorld;
 in vec3 vNormal;
 in float vWallTangent;
+flat in float vRoller;
 out vec4 fragColor;
 
 #include "display"
@@ -93,7 +94,8 @@ vec3 outdoors(vec3 direction) {
 void main() {
   vec3 direction = normalize(vWorld - cameraPosition);
   vec3 color = outdoors(direction);
-  if (encode == 1 && blind < 0.999) {
+  if (vRoller > 0.5) color /= max(blind, 0.02);
+  else if (encode == 1 && blind < 0.999) {
     // Slats at 25 mm let this share of what is outside be seen; from behind they are lit by the sky.
     float slat = smoothstep(blind - 0.06, blind + 0.02, fract(vWorld.z / 0.025));
     vec3 behind = 0.25 * skyColor(normalize(vec3(-vNormal.xy, 0.5)));

@@ -5,6 +5,7 @@ import { type BeamRecord, GROUPS } from '../model/project';
 import { buildCoarse } from './coarse';
 import { meetingSurfaces } from './edges';
 import { buildFine } from './fine';
+import { blindCloths } from './parts/blinds';
 import { lampFaces } from './parts/lamps';
 import { windowApertures } from './parts/window';
 import { planKitchen } from './plan/plan-kitchen';
@@ -28,6 +29,7 @@ export function buildRoom(kitchen: Kitchen, beams: readonly BeamRecord[] = []): 
       fine: fine.rects,
       lamps: lampFaces(plan, beams),
       windows: windowApertures(plan),
+      blinds: blindCloths(plan),
       props: detailProps(plan, fine),
       shades: detailShades(plan),
       worktop: worktopIndices(fine.rects, plan),

@@ -73,6 +73,9 @@ export interface OutsideLook {
   readonly sunShines: boolean;
   /** The wall across the way is laid of bricks. */
   readonly isBrick: boolean;
+  /** The cloths of the roller blinds (per room.light.blinds): share of the window they cover, and the daylight that comes through each. */
+  readonly covered: number;
+  readonly cloths: readonly (readonly [number, number, number])[];
   /** Blinds let through this share, which is in the colors already; 1 = none. */
   readonly blind: number;
   /** The picture shows what is outside darker by this factor, at least 1 (see local-exposure.ts). */

@@ -38,6 +38,9 @@ export function LookMeshes({ stage, slot, black, children, ref }: LookMeshesProp
       {stage.lamps && (
         <mesh geometry={stage.lamps} material={slot.lamps} renderOrder={last + 1} frustumCulled={false} />
       )}
+      {stage.cloths && (
+        <mesh geometry={stage.cloths} material={slot.cloths} renderOrder={last + 1} frustumCulled={false} />
+      )}
       {stage.windows && (
         <mesh geometry={stage.windows} material={slot.windows} renderOrder={last + 1} frustumCulled={false} />
       )}

@@ -14,11 +14,11 @@ import { createFinishMaterial, showFinish } from './finish-material';
 import { createNodeTexture, type LightTexels, updateNodeTexture } from './light-textures';
 import { createMirrorCube } from './mirror-cube';
 import { mirrorFaces } from './mirror-planes';
-import { outsideUniforms, showOutside } from './outside';
+import { clothUniforms, outsideUniforms, showCloths, showOutside } from './outside';
 import type { PatternTextures } from './pattern-textures';
 import { PlaneMirrors } from './plane-mirrors';
 import { propGeometry, updatePropColors, updatePropLight } from './prop-geometry';
-import { LAMP_SHADERS, WINDOW_SHADERS } from './shader-sources';
+import { CLOTH_SHADERS, LAMP_SHADERS, WINDOW_SHADERS } from './shader-sources';
 import type { SharedUniforms } from './shared-uniforms';
 import { sheenOfLook } from './sheen';
 
@@ -41,6 +41,7 @@ export class LookSlot {
   readonly propGeometries: readonly BufferGeometry[];
   readonly lamps: RawShaderMaterial;
   readonly windows: RawShaderMaterial;
+  readonly cloths: RawShaderMaterial;
   readonly cube: WebGLCubeRenderTarget = createMirrorCube();
   readonly mirror: { value: CubeTexture | null } = { value: this.cube.texture };
   /** Polished planes in sight. */
@@ -81,6 +82,13 @@ export class LookSlot {
       glslVersion: GLSL3,
       uniforms: { ...uniforms, ...outsideUniforms() },
     });
+    const blinds = room.blinds?.length ?? 0;
+    this.cloths = new RawShaderMaterial({
+      ...CLOTH_SHADERS,
+      glslVersion: GLSL3,
+      defines: { BLINDS: Math.max(1, blinds) },
+      uniforms: { ...uniforms, ...clothUniforms(blinds) },
+    });
   }
 
   /** Takes over a state of the direct light of the props (that of surfaces is a shared texture). */
@@ -112,6 +120,7 @@ export class LookSlot {
       lampColors.set(color, 3 * i);
     });
     showOutside(this.windows, look.outside);
+    showCloths(this.cloths, look.outside);
     // By day a pane's own mirror drowns in what is seen through it.
     this.planes.setFaces(mirrorFaces(this.room, clearMirrors(look), look.outside === null));
     this.#look = look;
@@ -124,7 +133,7 @@ export class LookSlot {
   }
 
   dispose(): void {
-    for (const material of [...this.surfaces, ...this.props, this.lamps, this.windows]) material.dispose();
+    for (const material of [...this.surfaces, ...this.props, this.lamps, this.windows, this.cloths]) material.dispose();
     for (const geometry of this.propGeometries) geometry.dispose();
     this.#nodes.dispose();
     this.cube.dispose();

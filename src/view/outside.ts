@@ -31,3 +31,16 @@ export function showOutside({ uniforms }: RawShaderMaterial, outside: OutsideLoo
   (uniforms['indicatrix']!.value as Vector3).set(c, d, e);
   (uniforms['towardsSun']!.value as Vector3).set(...towardsSun);
 }
+
+/** Uniforms of the cloths of roller blinds, rolled up. */
+export const clothUniforms = (count: number): Record<string, IUniform> => ({
+  covered: { value: 0 },
+  clothColors: { value: new Float32Array(3 * Math.max(1, count)) },
+});
+
+/** Lets the cloths down as a look has them; by night nobody knows, and they stay up. */
+export function showCloths({ uniforms }: RawShaderMaterial, outside: OutsideLook | null): void {
+  uniforms['covered']!.value = outside?.covered ?? 0;
+  const colors = uniforms['clothColors']!.value as Float32Array;
+  colors.set((outside?.cloths ?? []).flat().slice(0, colors.length));
+}

@@ -1,6 +1,7 @@
 import type { BufferGeometry, DataTexture } from 'three';
 import type { Look, RoomLight } from '../kitchen/look';
 import type { Room } from '../kitchen/types';
+import { clothGeometry } from './cloth-geometry';
 import { faceGeometry, faceOfRect } from './face-geometry';
 import { lampGeometry } from './lamp-geometry';
 import { createDirectTexture, type LightTexels, updateDirectTexture } from './light-textures';
@@ -17,6 +18,8 @@ export class RoomStage {
   readonly black: BufferGeometry | null;
   readonly lamps: BufferGeometry | null;
   readonly windows: BufferGeometry | null;
+  /** Cloths of roller blinds, let down. */
+  readonly cloths: BufferGeometry | null;
   /** Small things first: they hide parts of the large ones, whose pixels then need no shading. */
   readonly drawOrder: readonly number[];
   readonly shared: SharedUniforms;
@@ -36,8 +39,12 @@ export class RoomStage {
     this.lamps = lampGeometry(room.light.lamps);
     this.windows = faceGeometry(
       room.light.windows.map((window) => faceOfRect(window.rect)),
-      { wallTangent: (face) => Math.tan((room.light.windows[face]!.facing_deg * Math.PI) / 180) },
+      {
+        wallTangent: (face) => Math.tan((room.light.windows[face]!.facing_deg * Math.PI) / 180),
+        roller: (face) => (room.light.windows[face]!.roller ? 1 : 0),
+      },
     );
+    this.cloths = clothGeometry(room.light.blinds ?? []);
     this.drawOrder = ranksByExtent(this.surfaces);
     const texture = () => createDirectTexture(firstLight.directAtlas, texels);
     this.#direct = [texture(), texture()];
@@ -64,7 +71,7 @@ export class RoomStage {
   }
 
   dispose(): void {
-    for (const geometry of [...this.surfaces, this.black, this.lamps, this.windows]) geometry?.dispose();
+    for (const geometry of [...this.surfaces, this.black, this.lamps, this.windows, this.cloths]) geometry?.dispose();
     for (const texture of this.#direct) texture.dispose();
     this.#patterns.dispose();
   }

@@ -2,6 +2,8 @@ import blackFragment from '../../shaders/black.frag?raw';
 import brushed from '../../shaders/brushed.glsl?raw';
 import cardFragment from '../../shaders/card.frag?raw';
 import cardVertex from '../../shaders/card.vert?raw';
+import clothFragment from '../../shaders/cloth.frag?raw';
+import clothVertex from '../../shaders/cloth.vert?raw';
 import copyFragment from '../../shaders/copy.frag?raw';
 import coverVertex from '../../shaders/cover.vert?raw';
 import display from '../../shaders/display.glsl?raw';
@@ -38,6 +40,7 @@ const withParts = (source: string): string =>
 export const SURFACE_SHADERS = { vertexShader: surfaceVertex, fragmentShader: withParts(surfaceFragment) };
 export const LAMP_SHADERS = { vertexShader: lampVertex, fragmentShader: withParts(lampFragment) };
 export const WINDOW_SHADERS = { vertexShader: windowVertex, fragmentShader: withParts(windowFragment) };
+export const CLOTH_SHADERS = { vertexShader: clothVertex, fragmentShader: withParts(clothFragment) };
 export const MASK_SHADERS = { vertexShader: placedVertex, fragmentShader: maskFragment };
 export const OUTLINE_SHADERS = { vertexShader: coverVertex, fragmentShader: outlineFragment };
 export const BLACK_SHADERS = { vertexShader: placedVertex, fragmentShader: blackFragment };

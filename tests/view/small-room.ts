@@ -293,6 +293,8 @@ export function smallLook(
       sunShines: false,
       isBrick: false,
       blind: 1,
+      covered: 0,
+      cloths: [],
       darkenedBy: 8,
     },
   };

@@ -62,8 +62,20 @@ export interface WindowAperture {
   readonly panes: number;
   /** Elevation of the top of a long wall across the way, seen straight on; 0 = open view. */
   readonly facing_deg: number;
+  /** A roller blind hangs before it. */
+  readonly roller?: true;
   /** The light groups of what comes through. */
   readonly groups: { readonly sky: number; readonly sun: number; readonly ground: number; readonly facing: number };
+}
+
+/** The cloth of a roller blind let down all the way: what one sees of it. Light takes a blind as a share of the daylight. */
+export interface BlindCloth {
+  /** Front towards the room. */
+  readonly rect: Rect;
+  /** How far it hangs when it is rolled up, m. */
+  readonly rolled_m: number;
+  /** One of the panes behind it. */
+  readonly pane: WindowAperture;
 }
 
 /** A point-lit mesh for what is not a rectangle (tap, knob, pendant). Triangles, counter-clockwise from outside. */
@@ -90,6 +102,7 @@ export interface LightRoom {
   readonly fine: readonly FineRect[];
   readonly lamps: readonly LampFace[];
   readonly windows: readonly WindowAperture[];
+  readonly blinds?: readonly BlindCloth[];
   readonly props: readonly PropMesh[];
   /** Boxes that stand for props where light is cut off: they shade, and are not seen themselves. */
   readonly shades?: readonly Solid[];

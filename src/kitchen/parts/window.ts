@@ -2,6 +2,7 @@ import type { WindowAperture } from '../../engine/light/types';
 import { GROUPS } from '../../model/project';
 import type { Plan, PlannedOpening } from '../plan/types';
 import { type Assembly, faceRect, type Skin } from './assembly';
+import { blindPlace } from './blind-place';
 import { plainRect } from './cut-holes';
 import { type Field, frameBars, glassOf, LEAF_DEPTH, leafBars, leavesOf, nosingOf } from './opening-leaves';
 import { blank, grained, inPlane } from './pattern-coordinates';
@@ -22,10 +23,11 @@ export const windowApertures = (plan: Plan): WindowAperture[] =>
   plan.openings.flatMap((opening) => {
     const side = wallSide(plan, opening.wall);
     const { reveal, panes, facing_deg } = opening;
+    const hangs = blindPlace(plan, opening) !== null;
     return leavesOf(opening).map((leaf) => {
       const extent: Extent = { ...glassOf(opening, leaf), d: [-reveal, -reveal] };
       const rect = faceRect({ surface: 'black', coordinates: blank }, ...boxAt(side, extent), faceAt(side, 'd+'));
-      return { rect: plainRect(rect), panes, facing_deg, groups: GROUP_OF };
+      return { rect: plainRect(rect), panes, facing_deg, groups: GROUP_OF, ...(hangs && { roller: true as const }) };
     });
   });
 

@@ -1,7 +1,9 @@
 import type { Matrix3 } from '../../engine/color/types';
+import { paneLx } from '../../engine/daylight/pane-lx';
+import { loweredBlind } from '../../engine/daylight/roller-blind';
 import { facingLuminance } from '../../engine/daylight/upright-lx';
 import { paneTransmittance } from '../../engine/light/glass';
-import type { LightRoom } from '../../engine/light/types';
+import type { LightRoom, Vec3, WindowAperture } from '../../engine/light/types';
 import type { OutsideLook } from '../look';
 import { exposedColor } from './component-colors';
 import { outsideExposure } from './local-exposure';
@@ -20,7 +22,6 @@ export function outsideLook(
   if (!window || !daylight) return null;
   const { outdoors, sky_lx, sun_lx } = daylight;
   const wall = room.windows.find(({ facing_deg }) => facing_deg > 0);
-  const inward = normalOf((wall ?? window).rect);
   const transmittance = paneTransmittance(1, window.panes);
   /** A perfect white in this many lx of a group outside, as seen through the glass. */
   const white = (group: number, lx: number): Rgb => {
@@ -30,15 +31,31 @@ export function outsideLook(
   };
   const color = (group: number, luminance: number): Rgb => white(group, Math.PI * luminance * levels[group]!);
   const { sky, sun, ground, facing } = window.groups;
+  const lowered = loweredBlind(levels[sky]!);
   const [bySky, bySun] = [white(sky, sky_lx), white(sun, sun_lx)];
   return {
     zenith: color(sky, outdoors.sky.zenith_cdm2),
     ground: color(ground, outdoors.ground_cdm2),
-    facing: wall ? color(facing, facingLuminance(outdoors, [-inward[0], -inward[1], -inward[2]])) : [0, 0, 0],
+    facing: wall ? color(facing, facingLuminance(outdoors, outwardOf(wall))) : [0, 0, 0],
     sky: outdoors.sky,
     sunShines: outdoors.sun !== null,
     isBrick: outdoors.facing === 'brick',
     blind: levels[sky]!,
+    covered: lowered.covered,
+    cloths: (room.blinds ?? []).map(({ pane }) => {
+      const lx = paneLx(outdoors, outwardOf(pane), pane.panes, pane.facing_deg);
+      const parts = (['sky', 'sun', 'ground', 'facing'] as const).map((kind) =>
+        exposedColor(spectra[pane.groups[kind]]!, null, exposure).map((channel) => channel * lx[kind]),
+      );
+      const channel = (k: number) => lowered.transmittance * parts.reduce((sum, part) => sum + part[k]!, 0);
+      return [channel(0), channel(1), channel(2)] as const;
+    }),
     darkenedBy: outsideExposure(Math.max(...bySky.map((channel, k) => channel + bySun[k]!))),
   };
+}
+
+/** Unit normal of a pane away from the room. */
+function outwardOf({ rect }: WindowAperture): Vec3 {
+  const [x, y, z] = normalOf(rect);
+  return [-x, -y, -z];
 }

@@ -1,0 +1,35 @@
+precision highp float;
+precision highp samplerCube;
+
+// The cloth of a roller blind: daylight that comes through it, and what it returns of the room's.
+uniform int sheenOn;
+flat in vec3 vColor;
+in vec3 vNormal;
+in vec3 vWorld;
+in float vHem;
+out vec4 fragColor;
+
+#include "display"
+#include "mirror"
+
+const float CLOTH_REFLECTANCE = 0.6;
+// Its bottom bar, wound round with cloth, m.
+const float BAR = 0.022;
+
+/** Threads 2 mm apart, level and upright, as a factor of mean 1; even where they are finer than a pixel. */
+float woven() {
+  vec2 at = vec2(vWorld.x + vWorld.y, vWorld.z) / 0.002;
+  vec2 wave = sin(6.2831853 * at) * clamp(1.0 - 1.5 * fwidth(at), 0.0, 1.0);
+  return 1.0 + 0.04 * (wave.x + wave.y);
+}
+
+// As an eye that looks at it, like a lamp, but a little below display white, so that one sees cloth.
+const float BRIGHTEST_SHOWN = 0.8;
+
+void main() {
+  vec3 room = sheenOn == 1 ? CLOTH_REFLECTANCE * mirrorColor(vNormal, COARSEST_LEVEL) : vec3(0.0);
+  vec3 color = (vHem < BAR ? 0.2 : woven()) * vColor + room;
+  vec3 exposed = color;
+  if (encode == 1) color *= BRIGHTEST_SHOWN / max(BRIGHTEST_SHOWN, brightest(vColor + room));
+  fragColor = displayed(color, exposed);
+}
