@@ -2,7 +2,7 @@ import type { StoreApi } from 'zustand/vanilla';
 import type { PatternSpec, PatternTexture } from '../engine/pattern/types';
 import type { Studio } from '../workers/studio';
 import { paintCard } from './held-card';
-import { drawnScene } from './scene';
+import { drawnScene, isRoomOutdated } from './scene';
 import { type AppState, projectOf, shownOption } from './state';
 
 /** Cards whose pattern is kept for the next place they are held at. */
@@ -32,6 +32,7 @@ export function followHeld(
     const { id: option } = shownOption(state);
     const drawn = drawnScene(state);
     const look = drawn.looks[option];
+    if (isRoomOutdated(state)) return;
     if (!picked || !held || look?.setting !== state.setting || look.seenBy !== state.seenBy) return;
     const reading = await readHeld({ option, ...picked, onStand: drawn.id === 'stand' }, held);
     if (mine !== asked) return;

@@ -1,6 +1,6 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { Studio } from '../workers/studio';
-import { drawnScene } from './scene';
+import { drawnScene, isRoomOutdated } from './scene';
 import { type AppState, projectOf, shownOption } from './state';
 
 /**
@@ -15,6 +15,7 @@ export function followPoint(store: StoreApi<AppState>, readPoint: Studio['readPo
     const { picked } = state;
     const drawn = drawnScene(state);
     const look = drawn.looks[id];
+    if (isRoomOutdated(state)) return;
     if (!picked || look?.setting !== state.setting || look.seenBy !== state.seenBy) return;
     const point = await readPoint({ option: id, ...picked, onStand: drawn.id === 'stand' });
     if (mine === asked) store.setState({ point });

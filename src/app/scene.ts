@@ -56,6 +56,12 @@ export function drawnScene(state: Scenes): {
   return { id: 'room', room, light, looks, viewpoint };
 }
 
+/**
+ * The room on screen is that of before, and the workers have the next: a place picked on it is none of theirs, and goes with it.
+ */
+export const isRoomOutdated = (state: Scenes & { readonly isRoomComing: boolean }): boolean =>
+  state.isRoomComing && drawnScene(state).id === 'room';
+
 /** Looks from another place of the scene on screen, or from the same once more. */
 export const lookedFrom = (state: Scenes, viewpoint: string): Partial<Scenes> => ({
   ...(drawnScene(state).id === 'stand' ? { standViewpoint: viewpoint } : { viewpoint }),

@@ -44,8 +44,15 @@ test('the layout is changed by keyboard, and what is laid stays', async () => {
   await expect(layouts.getByRole('radio', { name: 'U', exact: true })).toBeChecked();
   // Three walls have counters: a U has a run on the left, the back and the right wall (the trade's use of the letter).
   await expect(panel().locator('.plan-counter')).toHaveCount(3);
+  // Pendants hang over the island there was: what is lost is said, until it is back.
+  await expect(
+    panel()
+      .getByRole('status')
+      .filter({ hasText: /Left out: .*pendants/ }),
+  ).toBeVisible();
   await settled(page);
   await undo().click();
+  await expect(panel().getByText(/Left out:/)).toHaveCount(0);
   await expect(layouts.getByRole('radio', { checked: true })).toHaveAccessibleName('L with island');
   await settled(page);
   expect(await page.locator('[data-sample]').allTextContents()).toEqual(laid);
@@ -104,7 +111,7 @@ test('the sink is moved by arrow keys on the plan, stops where it does not fit a
   expect(await at()).toBe(Math.round(before / 10) * 10 + 90);
   await expect(sink).toHaveAttribute('aria-valuetext', `${await at()} mm from the door wall`);
   for (let i = 0; i < 60; i++) await page.keyboard.press('Shift+ArrowUp');
-  await expect(panel().getByRole('status').first()).toContainText('It stops there.');
+  await expect(panel().getByRole('status').filter({ hasText: 'It stops there.' })).toBeVisible();
   const length = Number(await sink.getAttribute('aria-valuemax'));
   expect(await at()).toBeLessThan(length);
   await page.keyboard.press('Enter');

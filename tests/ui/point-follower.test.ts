@@ -44,6 +44,15 @@ it('drops the reading of a point at once when the light changes and takes it ane
   expect(lux()).toBe(300);
 });
 
+it('does not read a place of the room of before from the one that is coming', () => {
+  const { store, asked } = open();
+  store.setState({ isRoomComing: true });
+  store.setState({ picked: place });
+  expect(asked).toHaveLength(0);
+  store.setState({ isRoomComing: false, picked: { ...place } });
+  expect(asked).toHaveLength(1);
+});
+
 it('waits for a picture in the setting shown and reads the option shown', async () => {
   const { store, asked, lux } = open();
   store.setState({ picked: place });
