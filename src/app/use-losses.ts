@@ -17,7 +17,7 @@ export function useLosses(kitchen: Kitchen): {
   return {
     losses: known.get(kitchen) ?? NONE,
     note: (before, after, losses) => {
-      if (after !== before) known.set(after, withLosses(known.get(before) ?? NONE, losses));
+      if (after !== before) known.set(after, withLosses(known.get(before) ?? NONE, losses, after));
     },
     read: () => setKnown(new WeakMap()),
   };

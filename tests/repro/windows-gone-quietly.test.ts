@@ -77,8 +77,33 @@ it('of the very same kitchen nothing is lost, and of two changes the later word 
   const smaller: Loss = { part: 'door', id: 'door', fate: 'smaller' };
   const moved: Loss = { part: 'door', id: 'door', fate: 'moved' };
   const oven: Loss = { part: 'single', id: 'oven', fate: 'left-out' };
-  expect(withLosses([smaller, oven], [moved])).toEqual([oven, moved]);
+  const without: Kitchen = {
+    ...kitchen,
+    cooktop: { ...kitchen.cooktop, oven_below: false },
+    runs: kitchen.runs.map((run) => ({ ...run, tall_from: [], tall_to: [] })),
+  };
+  expect(withLosses([smaller, oven], [moved], without)).toEqual([oven, moved]);
   expect(lossSentences([oven, moved]).join(' ')).toBe(
     'Left out: the oven. Moved: the door. Undo brings everything back.',
   );
+});
+
+it('what was left out and is there again is not told any more', () => {
+  const kitchen = usual('l');
+  const oven: Loss = { part: 'single', id: 'oven', fate: 'left-out' };
+  const window: Loss = {
+    part: 'opening',
+    id: kitchen.openings[0]!.id,
+    kind: 'window',
+    number: 1,
+    fate: 'left-out',
+  };
+  const withOven: Kitchen = { ...kitchen, cooktop: { ...kitchen.cooktop, oven_below: true } };
+  expect(withLosses([oven, window], [], withOven)).toEqual([]);
+});
+
+it('a room too narrow for its galley says first that the layout is another', () => {
+  const before = usual('galley');
+  const found = fitToRoom(before, { ...before.room, width: 1700 })!;
+  expect(lossSentences(found.losses)[0]).toMatch(/too small for its layout, which is now: (One wall|L)\./);
 });

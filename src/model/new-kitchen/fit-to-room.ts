@@ -41,12 +41,12 @@ export function fitToRoom(kitchen: Kitchen, room: Kitchen['room']): Refitted | n
           : 'one-wall';
   for (const layout of [own, ...LAYOUTS.filter((one) => one === 'l' || one === 'one-wall' || one === 'galley')]) {
     const found = refit(moved, layout);
-    if (found) return { kitchen: found, losses: [ANEW, ...lossesOf(moved, found)] };
+    if (found) return { kitchen: found, losses: [anew(layout === own ? null : layout), ...lossesOf(moved, found)] };
   }
   return null;
 }
 
-const ANEW: Loss = { part: 'layout', id: 'layout', fate: 'anew' };
+const anew = (other: LayoutId | null): Loss => ({ part: 'layout', id: 'layout', fate: 'anew', other });
 
 const isSound = (kitchen: Kitchen): boolean => checkKitchen(kitchen, '').length === 0;
 

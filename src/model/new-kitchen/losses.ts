@@ -1,5 +1,6 @@
 import type { FixtureKind } from '../fixture';
 import type { Kitchen, Opening, TallKind } from '../kitchen';
+import type { LayoutId } from './layout-drafts';
 
 /**
  * What a kitchen made to fit has no longer as it was. Openings are numbered as in the kitchen before, from 1. `smaller` and `moved`
@@ -22,8 +23,8 @@ export type Loss =
     }
   | { readonly part: 'door'; readonly id: 'door'; readonly fate: 'smaller' | 'moved' }
   | { readonly part: 'single'; readonly id: SinglePart; readonly fate: 'left-out' }
-  /** Runs, island, sink and cooktop stand where a layout puts them. */
-  | { readonly part: 'layout'; readonly id: 'layout'; readonly fate: 'anew' };
+  /** Runs, island, sink and cooktop stand where a layout puts them; `other`: another one, as its own has no place in the room. */
+  | { readonly part: 'layout'; readonly id: 'layout'; readonly fate: 'anew'; readonly other: LayoutId | null };
 
 /** Parts of which a kitchen has one or none. */
 export type SinglePart = 'dishwasher' | 'oven' | 'built-in-hood' | 'island' | 'seats' | 'open-side';
@@ -102,9 +103,24 @@ function lampLosses(before: Kitchen, after: Kitchen): readonly Loss[] {
   });
 }
 
-/** Losses of two changes, one after the other: each part once, with what became of it last. */
-export function withLosses(before: readonly Loss[], more: readonly Loss[]): readonly Loss[] {
+/** Losses of two changes, one after the other: each part once, with what became of it last; without what `now` has again. */
+export function withLosses(before: readonly Loss[], more: readonly Loss[], now: Kitchen): readonly Loss[] {
   const key = ({ part, id }: Loss): string => `${part} ${id}`;
   const anew = new Set(more.map(key));
-  return [...before.filter((one) => !anew.has(key(one))), ...more];
+  return [...before.filter((one) => !anew.has(key(one)) && !isBack(one, now)), ...more];
+}
+
+/** Whether a part that was left out is there once more. */
+function isBack(loss: Loss, now: Kitchen): boolean {
+  if (loss.fate !== 'left-out') return false;
+  switch (loss.part) {
+    case 'tall':
+      return tallsOf(now).includes(loss.id);
+    case 'single':
+      return SINGLES.some(([id, has]) => id === loss.id && has(now));
+    case 'opening':
+      return now.openings.some(({ id }) => id === loss.id);
+    case 'lamps':
+      return now.fixtures.some(({ id, kind }) => id === loss.id && kind === loss.kind);
+  }
 }

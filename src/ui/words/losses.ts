@@ -19,6 +19,7 @@ const HEADS: { readonly [F in Exclude<Loss['fate'], 'anew'>]: string } = {
   spread: 'Spread evenly again',
 };
 const ANEW = 'Runs, sink and cooktop were laid out anew.';
+const otherLayout = (name: string): string => `The room is too small for its layout, which is now: ${name}.`;
 const UNDO = 'Undo brings everything back.';
 
 /** Words for what a changed kitchen could not keep. */
@@ -35,7 +36,10 @@ export function lossSentences(losses: readonly Loss[]): readonly string[] {
     const parts = losses.filter((loss) => loss.fate === fate).map(partWords);
     return parts.length === 0 ? [] : [`${HEADS[fate]}: ${parts.join(', ')}.`];
   });
-  return [...(losses.some(({ fate }) => fate === 'anew') ? [ANEW] : []), ...lists, UNDO];
+  const layouts = losses.flatMap((loss) =>
+    loss.part === 'layout' ? [...(loss.other ? [otherLayout(KITCHEN.layouts[loss.other])] : []), ANEW] : [],
+  );
+  return [...layouts, ...lists, UNDO];
 }
 
 function partWords(loss: Loss): string {
