@@ -38,6 +38,12 @@ export function withEyeHeight(eyes: EyeHeights, viewpoint: Viewpoint, height_mm:
   return { ...eyes, places_mm: { ...eyes.places_mm, [viewpoint.id]: height } };
 }
 
+/** Each viewpoint from its height, and this one from that which it was made with. */
+export function atItsOwnHeight({ places_mm, ...eyes }: EyeHeights, viewpoint: string): EyeHeights {
+  const { [viewpoint]: _, ...others } = places_mm;
+  return { ...eyes, of: 'place', places_mm: others };
+}
+
 /** The viewpoint as seen from the height in force; the very same where that is its own. */
 export function atEyeHeight(eyes: EyeHeights, viewpoint: Viewpoint): Viewpoint {
   const height = eyeHeight_mm(eyes, viewpoint) / MM_PER_M;

@@ -4,6 +4,7 @@ import { createStore } from 'zustand/vanilla';
 import { captionLines, pictureFileName } from '../../src/app/caption-lines';
 import {
   atEyeHeight,
+  atItsOwnHeight,
   eyeHeight_mm,
   LEAST_EYE_MM,
   MOST_EYE_MM,
@@ -32,6 +33,7 @@ it('eyes are as high as the place says, until the place or the person gets anoth
   expect(atEyeHeight(USUAL_EYES, doorway)).toBe(doorway);
   const lower = withEyeHeight(USUAL_EYES, doorway, 1450);
   expect([doorway, corner].map((one) => eyeHeight_mm(lower, one))).toEqual([1450, 1350]);
+  expect(eyeHeight_mm(atItsOwnHeight(lower, doorway.id), doorway)).toBe(eyeHeight_mm(USUAL_EYES, doorway));
   const seated = withEyeHeight({ ...lower, of: 'seated' }, doorway, 1150);
   expect([doorway, corner].map((one) => eyeHeight_mm(seated, one))).toEqual([1150, 1150]);
   expect(atEyeHeight(seated, corner)).toMatchObject({ eye: [0.6, 3, 1.15], target: corner.target });

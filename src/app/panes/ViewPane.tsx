@@ -1,7 +1,7 @@
 import { ViewPanel } from '../../ui/picture/ViewPanel';
 import { hasWebGl2 } from '../../view/webgl2';
 import { useApp, useAppState } from '../context';
-import { eyeHeight_mm, LEAST_EYE_MM, MOST_EYE_MM } from '../eye-height';
+import { atItsOwnHeight, eyeHeight_mm, LEAST_EYE_MM, MOST_EYE_MM } from '../eye-height';
 import { goTo, setEyeHeight, setEyes } from '../look-from';
 import { drawnScene } from '../scene';
 import { lengthUnitOf } from '../state';
@@ -25,7 +25,7 @@ export function ViewPane() {
         viewpoint && isRoom && hasWebGl2()
           ? {
               of: eyes.of,
-              onOf: (of) => setEyes(store, { ...eyes, of }),
+              onOf: (of) => setEyes(store, of === 'place' ? atItsOwnHeight(eyes, viewpoint.id) : { ...eyes, of }),
               height_mm: moved ? Math.round(moved[2] * MM_PER_M) : eyeHeight_mm(eyes, viewpoint),
               least_mm: LEAST_EYE_MM,
               most_mm: MOST_EYE_MM,

@@ -12,6 +12,7 @@ const STEP_MM = 10;
 
 export interface EyeFormProps {
   readonly of: EyesOf;
+  /** Also when the same is chosen once more. */
   readonly onOf: (of: EyesOf) => void;
   readonly height_mm: number;
   readonly least_mm: number;
@@ -44,7 +45,7 @@ export function EyeForm(props: EyeFormProps) {
   return (
     <div className="view-part">
       <h3>{VIEW.eyesOf}</h3>
-      <Choices label={VIEW.eyesOf} choices={EYES} chosen={props.of} onChoose={props.onOf} />
+      <Choices label={VIEW.eyesOf} choices={EYES} chosen={props.of} onChoose={props.onOf} onChooseAgain={props.onOf} />
       <div className="eye-row">
         <input
           id={slider}

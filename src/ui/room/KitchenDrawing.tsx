@@ -40,20 +40,31 @@ const DRAWINGS = (['plan', 'left', 'back', 'right', 'front'] as const).map((id) 
   name: KITCHEN.drawings[id],
 }));
 
+interface Moved {
+  readonly part: string;
+  /** What stopped it. */
+  readonly problem: Problem | null;
+  /** The drawing, and the room and runs it showed. */
+  readonly where: string;
+}
+
 /** Plan and elevations to scale, with sizes; what can be moved is moved there. */
 export function KitchenDrawing(props: KitchenDrawingProps) {
   const { kitchen, rows, drawing, unit, shown } = props;
-  const [moved, setMoved] = useState<{ readonly part: string; readonly problem: Problem | null } | null>(null);
+  const [last, setLast] = useState<Moved | null>(null);
   const parts = useMemo(() => movableParts(kitchen, rows), [kitchen, rows]);
   const { width, depth } = kitchen.room;
   const size = Math.max(width, depth);
   const letter = LETTER * size;
+  // In another drawing, room or layout the last move is no news any more.
+  const where = [shown, width, depth, ...kitchen.runs.map(({ wall }) => wall)].join(' ');
+  const moved = last?.where === where ? last : null;
   const movedPart = parts.find(({ id }) => id === moved?.part);
   const move = {
     kitchen,
     unit,
     onKitchen: props.onKitchen,
-    onMoved: (part: string, problem: Problem | null) => setMoved({ part, problem }),
+    onMoved: (part: string, problem: Problem | null) => setLast({ part, problem, where }),
     onField: props.onField,
   };
   return (
