@@ -55,15 +55,15 @@ export async function atRest(page) {
   await page.waitForTimeout(400);
 }
 
-/** The picture alone, as a data address. */
-export async function picture(page) {
+/** The picture, as a data address; alone, or with the controls over it. */
+export async function picture(page, { controls = false } = {}) {
   const { x, y, width, height } = await page.locator('.stage-fill canvas').boundingBox();
   const hide = (value) =>
     page.evaluate((opacity) => {
       for (const over of document.querySelectorAll('.stage-foot, .stage-tab, .stage-notes'))
         over.style.opacity = opacity;
     }, value);
-  await hide('0');
+  if (!controls) await hide('0');
   const bytes = await page.screenshot({ clip: { x, y, width, height }, animations: 'disabled' });
   await hide('');
   return `data:image/png;base64,${bytes.toString('base64')}`;

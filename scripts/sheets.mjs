@@ -16,6 +16,7 @@ import { atRest, choicesOf, choose, openProject, picture, writeSheet } from './s
 
 const KINDS = ['scenes', 'classes', 'settings', 'stand'];
 const LONGEST_WAIT_MS = 180_000;
+const STAND_WIDTH = 880;
 /** The page kitchens are looked at on: larger than that of finishes, so that joinery can be judged. */
 const ROOMY = { width: 1440, height: 1000 };
 
@@ -112,12 +113,13 @@ async function sheetOfStand(page) {
   const stand = page.locator('.choice', { has: page.getByRole('radio', { name: 'Sample stand' }) });
   if ((await stand.count()) === 0) return console.log('There is no sample stand in this build.');
   await stand.click();
-  const cells = [];
+  await atRest(page);
+  const cells = [{ label: 'As it comes up, with its controls', images: [await picture(page, { controls: true })] }];
   for (const setting of await choicesOf(page, 'Light setting')) {
     await choose(page, 'Light setting', setting);
     cells.push({ label: setting, images: [await picture(page)] });
   }
-  await write(page, 'stand', 'Sample stand', cells, 2);
+  await writeSheet(page, join(out, 'stand.png'), 'Sample stand', cells, 2, STAND_WIDTH);
   await page.locator('.choice', { has: page.getByRole('radio', { name: 'Room', exact: true }) }).click();
 }
 

@@ -19,6 +19,9 @@ export interface VeinDrawing {
   readonly random: () => number;
 }
 
+/** Softness is drawn coarsely: a narrower one would look like bristles, mm. */
+const LEAST_FEATHER_MM = 9;
+
 function addVein(drawing: VeinDrawing, path: Path, style: StrokeStyle): void {
   drawing.strokes.push(strokeAlong(path, style, drawing.random));
 }
@@ -28,10 +31,10 @@ export function addBundle(drawing: VeinDrawing, lead: Path, band: number): void 
   const { spacing, haziness, random } = drawing;
   // Crisp stone has its vein colour in more lines, which lie farther apart.
   const crisp = 1 - haziness;
-  const filaments = 2 + Math.floor(3 * random()) + Math.round(3 * crisp);
+  const filaments = 2 + Math.floor(3 * random()) + Math.round(crisp);
   const stray = spacing * (0.05 + 0.09 * random()) * (1 + 1.3 * crisp);
   const thin = 2.4 - 1.4 * haziness;
-  const softness = 0.12 + 0.88 * haziness;
+  const softness = 0.36 + 0.64 * haziness;
   for (let k = 0; k < filaments; k++) {
     const main = k === 0;
     // Every other strand keeps close to one side of the lead, which so becomes a ragged band (strands that cross it again and again
@@ -43,12 +46,12 @@ export function addBundle(drawing: VeinDrawing, lead: Path, band: number): void 
       opacity: main ? 0.95 : 0.35 + 0.2 * crisp + 0.45 * random(),
       beside: main ? 0 : side * (tight ? 0.16 * band : (0.3 + 0.7 * random()) * stray),
       stray: main ? stray * 0.15 : tight ? 0.1 * band : 0.8 * stray,
-      feather: band * (main ? 0.5 : 0.32) * softness,
+      feather: Math.max(LEAST_FEATHER_MM, band * (main ? 0.5 : 0.32) * softness),
       featherOpacity: (main ? 0.6 : 0.42) * softness,
       fadeStart: true,
     });
   }
-  const branches = Math.round((lead.x.length * STEP_MM) / spacing / 2.8);
+  const branches = Math.round((lead.x.length * STEP_MM) / spacing / (2.8 + 1.4 * crisp));
   for (let b = 0; b < branches; b++) {
     const at = Math.floor((0.08 + 0.8 * random()) * lead.x.length);
     const turn = (random() < 0.5 ? -1 : 1) * (0.14 + 0.34 * random());
@@ -58,7 +61,7 @@ export function addBundle(drawing: VeinDrawing, lead: Path, band: number): void 
       opacity: 0.25 + 0.5 * random(),
       beside: 0,
       stray: 0,
-      feather: band * 0.28 * softness,
+      feather: Math.max(LEAST_FEATHER_MM, band * 0.28 * softness),
       featherOpacity: 0.36 * softness,
       fadeStart: false,
     });

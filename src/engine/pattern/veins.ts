@@ -75,7 +75,7 @@ function veinField(frame: Frame, spacing_mm: number, direction_deg: number, shar
     );
     drawn += length;
   }
-  addHairlines(drawing, direction, (2.2 + 1.4 * (1 - drawing.haziness)) * wanted);
+  addHairlines(drawing, direction, (2.2 + 0.2 * (1 - drawing.haziness)) * wanted);
 
   const soft = softParts(drawing, share * SOFT_PART * drawing.haziness, seed);
   const size = width * height;
