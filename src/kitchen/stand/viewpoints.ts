@@ -16,6 +16,8 @@ const ASPECT = 1.35;
 const MARGIN = 1.14;
 /** The lowest part of a picture's height, where the controls lie over it: no sample is there. On a screen of 1280 x 800 it is this much. */
 const FOOT_PART = 0.21;
+/** The highest part, where a note may stand. */
+const HEAD_PART = 0.05;
 /** Rounds in which the samples come to the middle of what is left of the picture. */
 const ROUNDS = 8;
 
@@ -42,9 +44,9 @@ function framed(eye: Vec3, depth: number, corners: readonly Vec3[]): Pick<Viewpo
     const seen = corners.map((corner) => seenFrom(eye, target, corner));
     const [low, high] = [Math.min(...seen.map(([, y]) => y)), Math.max(...seen.map(([, y]) => y))];
     const side = Math.max(...seen.map(([x]) => Math.abs(x)));
-    half = MARGIN * Math.max((high - low) / (2 * (1 - FOOT_PART)), side / ASPECT);
+    half = MARGIN * Math.max((high - low) / (2 * (1 - FOOT_PART - HEAD_PART)), side / ASPECT);
     const distance = Math.hypot(target[1] - eye[1], target[2] - eye[2]);
-    target = [target[0], target[1], target[2] + ((low + high) / 2 - half * FOOT_PART) * distance];
+    target = [target[0], target[1], target[2] + ((low + high) / 2 - half * (FOOT_PART - HEAD_PART)) * distance];
   }
   return { target, fov_deg: (360 / Math.PI) * Math.atan(half) };
 }
