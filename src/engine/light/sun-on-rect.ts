@@ -8,6 +8,7 @@ import type { WindowLight } from './window-light';
 /** Points of a face in the sun stand about this far apart, m. */
 const SPACING_M = 0.02;
 const MOST_POINTS = 128;
+const GOLDEN_SECTION = (Math.sqrt(5) - 1) / 2;
 
 /** Takes a point just before a face, m, and the sun's lumens on the cell round it. */
 type SunVisit = (x: number, y: number, z: number, lumens: number) => void;
@@ -27,14 +28,17 @@ export function visitSunOn(rect: Rect, window: WindowLight, bvh: RectBvh, visit:
   const cell = ((u1 - u0) * lu * (v1 - v0) * lv) / (nu * nv);
   const normal = [0, 1, 2].map((k) => (k === axis ? sign : 0)) as [number, number, number];
   for (let j = 0; j < nv; j++) {
-    const fv = v0 + ((v1 - v0) * (j + 0.5)) / nv;
     for (let i = 0; i < nu; i++) {
-      const fu = u0 + ((u1 - u0) * (i + 0.5)) / nu;
+      const fu = u0 + ((u1 - u0) * (i + fractionOf(j))) / nu;
+      const fv = v0 + ((v1 - v0) * (j + fractionOf(i))) / nv;
       const at = (k: 0 | 1 | 2) => rect.origin[k] + rect.u[k] * fu + rect.v[k] * fv + normal[k] * ORIGIN_OFFSET_M;
       const lx = sunIrradiance(window, bvh, at(0), at(1), at(2), ...normal, false);
       if (lx > 0) visit(at(0), at(1), at(2), lx * cell);
     }
   }
 }
+
+/** Shadows run along the edges of faces: on rows and columns of points they would count for a whole row more or less. */
+const fractionOf = (line: number): number => ((line + 0.5) * GOLDEN_SECTION) % 1;
 
 const pointsAlong = (length: number): number => Math.min(MOST_POINTS, Math.max(8, Math.ceil(length / SPACING_M)));
