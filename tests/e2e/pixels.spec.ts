@@ -11,7 +11,7 @@ import { choose, openPage, reading, refined, type Shot, settled, stillShot } fro
 test.describe.configure({ mode: 'serial' });
 
 const PLAIN = /-fronts$|^(wall|ceiling|frame|plinth)$/;
-const SETTINGS = ['day', 'evening, 3000 K', 'evening, 5000 K'] as const;
+const SETTINGS = ['day', 'clear', 'evening, 3000 K', 'evening, 5000 K', 'dinner'] as const;
 const VIEWS = [
   { name: 'From the doorway', close: false },
   { name: 'Seated at the island', close: true },
@@ -30,7 +30,7 @@ interface Compared {
 let page: Page;
 
 test.beforeAll(async ({ browser }) => {
-  page = await openPage(browser, { viewport: { width: 1400, height: 1000 }, reducedMotion: 'reduce' });
+  page = await openPage(browser, { viewport: { width: 1180, height: 860 }, reducedMotion: 'reduce' });
   await page.getByRole('button', { name: 'More' }).click();
   await page.getByRole('checkbox', { name: 'Sheen in the picture' }).uncheck();
   await page.keyboard.press('Escape');
@@ -40,8 +40,10 @@ test.afterAll(() => page.context().close());
 for (const setting of SETTINGS) {
   test(`every pixel compared is what the engine computes: ${setting}`, async () => {
     test.setTimeout(240_000);
+    if (setting === 'clear') await choose(page, 'Clear, afternoon');
     if (setting === 'evening, 3000 K') await choose(page, 'Evening');
     if (setting === 'evening, 5000 K') await page.getByRole('slider', { name: 'Lamp color' }).fill('3');
+    if (setting === 'dinner') await choose(page, 'Dinner');
     await settled(page);
     await refined(page);
     const compared: Compared[] = [];
@@ -50,7 +52,7 @@ for (const setting of SETTINGS) {
       compared.push(...(await compareView(view)));
     }
     const luminances = compared.map(({ engine }) => luminance(engine));
-    expect(compared.length).toBeGreaterThanOrEqual(20);
+    expect(compared.length).toBeGreaterThanOrEqual(12);
     expect(new Set(compared.map(({ surface }) => surface)).size).toBeGreaterThanOrEqual(5);
     expect(Math.max(...luminances) / Math.min(...luminances)).toBeGreaterThan(5);
   });
@@ -91,7 +93,7 @@ async function closeReading(): Promise<void> {
 }
 
 const GRID = { across: 30, down: 18 };
-const MOST_POINTS = 12;
+const MOST_POINTS = 7;
 
 /** Points of a grid over the picture whose surroundings are even, neither burnt out nor black. */
 function evenPoints(picture: Shot, footTop: number): (readonly [x: number, y: number])[] {

@@ -13,7 +13,7 @@ test.beforeAll(async ({ browser }) => {
 test.afterAll(() => page.context().close());
 
 const opener = (name: string) => page.getByRole('button', { name, exact: true });
-const daylight = () => page.getByRole('region', { name: 'Daylight', exact: true });
+const daylight = () => page.getByRole('region', { name: 'Sun and windows', exact: true });
 const lamps = () => page.getByRole('region', { name: 'Lamps of the room', exact: true });
 const undo = () => page.getByRole('button', { name: /^Undo/ });
 const pick = (panel: ReturnType<typeof daylight>, name: string) =>

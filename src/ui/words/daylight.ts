@@ -12,7 +12,7 @@ const degrees = (value: number): string => `${value} ${Math.abs(value) === 1 ? '
 
 /** Words of the panel for daylight. */
 export const DAYLIGHT = {
-  title: 'Daylight',
+  title: 'Sun and windows',
   close: 'Close',
   plan: 'Plan of the kitchen from above, back wall at the top',
   bearing: 'Bearing of the back wall',
