@@ -34,7 +34,9 @@ export async function openProject(store: StoreApi<AppState>, file: File): Promis
   if (asked.get(store) !== file) return;
   if (!read.ok) {
     const { problem, more } = read;
-    return store.setState({ told: problemTold({ ...problem, remedy: `${problem.remedy} ${PROBLEMS.kept}` }, more) });
+    const text = `${PROBLEMS.notOpened} ${problem.text}`;
+    const remedy = `${problem.remedy} ${PROBLEMS.kept}`;
+    return store.setState({ told: problemTold({ ...problem, text, remedy }, more) });
   }
   const project = read.value;
   store.setState((state) => ({

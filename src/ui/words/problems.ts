@@ -13,6 +13,7 @@ export const PROBLEMS = {
   appRemedy: 'Reload the page. If it stays, use a current browser.',
   unreadable: 'The file could not be read.',
   unreadableRemedy: 'Check that it is still there and open it again.',
+  notOpened: 'This file was not opened.',
   kept: 'Your last project is still open.',
   tooLarge: (megabytes: number) => `The file has ${megabytes} MB; a project has far less.`,
   tooLargeRemedy: (most: number) => `Choose a project file; files up to ${most} MB are read.`,
