@@ -2,7 +2,6 @@ precision highp float;
 precision highp samplerCube;
 
 // The cloth of a roller blind: daylight that comes through it, and what it returns of the room's.
-uniform int sheenOn;
 flat in vec3 vColor;
 in vec3 vNormal;
 in vec3 vWorld;
@@ -10,7 +9,9 @@ in float vHem;
 out vec4 fragColor;
 
 #include "display"
+#if SHEEN > 0
 #include "mirror"
+#endif
 
 const float CLOTH_REFLECTANCE = 0.6;
 // Its bottom bar, wound round with cloth, m.
@@ -27,9 +28,15 @@ float woven() {
 const float BRIGHTEST_SHOWN = 0.8;
 
 void main() {
-  vec3 room = sheenOn == 1 ? CLOTH_REFLECTANCE * mirrorColor(vNormal, COARSEST_LEVEL) : vec3(0.0);
+#if SHEEN > 0
+  vec3 room = CLOTH_REFLECTANCE * mirrorColor(vNormal, COARSEST_LEVEL);
+#else
+  vec3 room = vec3(0.0);
+#endif
   vec3 color = (vHem < BAR ? 0.2 : woven()) * vColor + room;
   vec3 exposed = color;
-  if (encode == 1) color *= BRIGHTEST_SHOWN / max(BRIGHTEST_SHOWN, brightest(vColor + room));
+#if DISPLAY > 0
+  color *= BRIGHTEST_SHOWN / max(BRIGHTEST_SHOWN, brightest(vColor + room));
+#endif
   fragColor = displayed(color, exposed);
 }

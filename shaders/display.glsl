@@ -1,12 +1,14 @@
-// 1: encode for the display; 0: for the cube that polished faces mirror, square roots of linear light.
-uniform int encode;
+// DISPLAY: 0 = for what polished faces mirror: square roots of linear light; 1 = for the screen, in color; 2 = for the screen in any
+// view mode and with marks. A shader each, because a processor that draws runs both sides of every branch.
+#if DISPLAY == 2
 // 1: places brighter than the screen's white are hatched.
 uniform int marksClipped;
 // Where the output lies in the whole picture, and one CSS pixel of it; device pixels.
 uniform vec3 hatchPlace;
 
-#include "encode"
 #include "view-mode"
+#endif
+#include "encode"
 
 // A lamp face is a hundred times brighter than white paper; mirrored whole it would glitter on every edge.
 const float BRIGHTEST_MIRRORED = 12.0;
@@ -23,6 +25,7 @@ float brightest(vec3 color) {
   return max(color.r, max(color.g, color.b));
 }
 
+#if DISPLAY == 2
 /**
  * Black and white stripes over what the screen cannot show as bright as it is. Sparse ones over what the picture darkens so that
  * color and pattern stay; close ones over what still fades to white.
@@ -33,12 +36,18 @@ vec3 hatched(vec3 encoded, bool fades) {
   if (along < 2.0) return vec3(0.0);
   return along < 4.0 ? vec3(1.0) : encoded;
 }
+#endif
 
 /** `exposed`: the color before the picture darkens its place; `color`: after. */
 vec4 displayed(vec3 color, vec3 exposed) {
-  if (encode == 0) return vec4(sqrt(clamp(color / BRIGHTEST_MIRRORED, 0.0, 1.0)), 1.0);
+#if DISPLAY == 0
+  return vec4(sqrt(clamp(color / BRIGHTEST_MIRRORED, 0.0, 1.0)), 1.0);
+#elif DISPLAY == 1
+  return vec4(srgbEncoded(burntOut(color)), 1.0);
+#else
   // A gray needs no fading: its one number clips.
   vec3 encoded = srgbEncoded(viewMode == 0 ? burntOut(color) : inViewMode(color));
   if (marksClipped == 1 && brightest(exposed) > 1.0) encoded = hatched(encoded, brightest(color) > 1.0);
   return vec4(encoded, 1.0);
+#endif
 }

@@ -3,7 +3,6 @@ precision highp float;
 precision highp samplerCube;
 
 // A lamp face: its own light, straight on or aside, and what it returns of the room's.
-uniform int sheenOn;
 // Of a round shade: the even part of its light, and how fast the rest falls off (src/engine/photometry/shade-falloff.ts).
 uniform vec2 shadeFalloff;
 flat in vec3 vColor;
@@ -15,7 +14,11 @@ in vec3 vWorld;
 out vec4 fragColor;
 
 #include "display"
+#if SHEEN > 0
 #include "mirror"
+#else
+uniform vec3 cameraPosition;
+#endif
 
 // The light model takes lamp faces as black; switched off, a real one is a pale pane.
 const float OPAL_REFLECTANCE = 0.6;
@@ -29,9 +32,13 @@ void main() {
     float share = 1.0 + shadeFalloff.y * dot(from, from);
     color *= shadeFalloff.x + (1.0 - shadeFalloff.x) * (1.0 + shadeFalloff.y) / (share * share);
   }
-  if (sheenOn == 1) color += OPAL_REFLECTANCE * mirrorColor(vNormal, COARSEST_LEVEL);
+#if SHEEN > 0
+  color += OPAL_REFLECTANCE * mirrorColor(vNormal, COARSEST_LEVEL);
+#endif
   // As an eye that looks at it: a lamp brighter than display white shows as that in the mean, so that its form stays to be seen.
   vec3 exposed = color;
-  if (encode == 1) color /= max(1.0, brightest(mean));
+#if DISPLAY > 0
+  color /= max(1.0, brightest(mean));
+#endif
   fragColor = displayed(color, exposed);
 }

@@ -1,5 +1,5 @@
 // Fields of pieces: which of the texture's pieces a place shows. The twin of src/engine/pattern/place.ts.
-uniform int pieceKind;
+// PIECES: 0 = in rows, 1 = herringbone, 2 = hexagons.
 uniform vec2 pieceModule;
 uniform ivec2 pieceCount;
 uniform uint pieceSeed;
@@ -62,18 +62,25 @@ vec4 piecesAt(sampler2D pieces, vec2 at, vec2 period) {
   vec2 dy = dFdy(at);
   ivec2 number = ivec2(0);
   vec2 local = vec2(0.0);
-  if (pieceKind == 0) rowPiece(at, number, local);
-  else if (pieceKind == 1) {
-    if (herringbonePiece(at, number, local)) {
-      dx = dx.yx;
-      dy = dy.yx;
-    }
-  } else hexagonPiece(at, number, local);
+#if PIECES == 0
+  rowPiece(at, number, local);
+#elif PIECES == 1
+  if (herringbonePiece(at, number, local)) {
+    dx = dx.yx;
+    dy = dy.yx;
+  }
+#else
+  hexagonPiece(at, number, local);
+#endif
   uint hash = hashPiece(number);
   int piece = int(hash % uint(pieceCount.x * pieceCount.y));
   int row = piece / pieceCount.x;
   vec2 cell = vec2(float(piece - row * pieceCount.x), float(row));
-  cell += pieceKind == 2 ? vec2(0.5 * float(row & 1), 0.0) : vec2(0.5);
+#if PIECES == 2
+  cell += vec2(0.5 * float(row & 1), 0.0);
+#else
+  cell += vec2(0.5);
+#endif
   vec2 place = cell * pieceModule + ((hash >> 31) == 1u ? -local : local);
   return textureGrad(pieces, place / period, dx / period, dy / period);
 }

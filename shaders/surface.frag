@@ -38,13 +38,12 @@ uniform sampler2D pattern;
 uniform vec2 patternPeriod;
 // On the pattern as it is turned, m.
 in vec2 vPattern;
-#if PATTERNED == 2
+#ifdef PIECES
 #include "pieces"
 #endif
 #endif
 
 #if SHEEN > 0
-uniform int sheenOn;
 uniform float cone;
 in vec4 vNormal;
 in vec3 vWorld;
@@ -63,7 +62,7 @@ out vec4 fragColor;
 
 #if SHEEN > 0
 bool mirrors() {
-  return sheenOn == 1 && vNormal.w > 0.5;
+  return vNormal.w > 0.5;
 }
 #endif
 
@@ -124,7 +123,7 @@ void main() {
 #endif
 
 #ifdef PATTERNED
-#if PATTERNED == 2
+#ifdef PIECES
   vec4 weights = piecesAt(pattern, vPattern, patternPeriod);
 #else
   vec4 weights = texture(pattern, vPattern / patternPeriod);
@@ -171,7 +170,7 @@ void main() {
 #endif
 #ifdef BRUSHED
     vec3 mirrored = brushedLight(vWorld, toEye, normal, line);
-#elif defined(PROP)
+#elif !defined(ON_PLANES)
     vec3 mirrored = cubeLight(vWorld, reflect(-toEye, normal), width);
 #else
     vec3 mirrored = mirroredLight(vWorld, reflect(-toEye, normal), normal, width);
@@ -183,6 +182,8 @@ void main() {
 
   // Where a white would burn out, the place is shown darker (see local-exposure.ts).
   vec3 exposed = color;
-  if (encode == 1) color /= localExposure(daylight, lamps);
+#if DISPLAY > 0
+  color /= localExposure(daylight, lamps);
+#endif
   fragColor = displayed(color, exposed);
 }

@@ -17,7 +17,6 @@ uniform float blind;
 uniform float darkenedBy;
 // 1: the wall across the way is of bricks.
 uniform float bricks;
-uniform int sheenOn;
 
 in vec3 vWorld;
 in vec3 vNormal;
@@ -26,7 +25,11 @@ flat in float vRoller;
 out vec4 fragColor;
 
 #include "display"
+#if SHEEN > 0
 #include "mirror"
+#else
+uniform vec3 cameraPosition;
+#endif
 
 /** A skyline of elevation (rad) by azimuth: three octaves of rounded steps, so that roofs and crowns both come to mind. */
 float skylineElevation(float azimuth) {
@@ -95,22 +98,24 @@ void main() {
   vec3 direction = normalize(vWorld - cameraPosition);
   vec3 color = outdoors(direction);
   if (vRoller > 0.5) color /= max(blind, 0.02);
-  else if (encode == 1 && blind < 0.999) {
+#if DISPLAY > 0
+  else if (blind < 0.999) {
     // Slats at 25 mm let this share of what is outside be seen; from behind they are lit by the sky.
     float slat = smoothstep(blind - 0.06, blind + 0.02, fract(vWorld.z / 0.025));
     vec3 behind = 0.25 * skyColor(normalize(vec3(-vNormal.xy, 0.5)));
     color = mix(color, behind, slat) / max(blind, 0.02);
   }
+#endif
   vec3 exposed = color;
-  if (encode == 1) {
-    color /= darkenedBy;
-    if (sheenOn == 1) {
-      vec3 normal = normalize(vNormal);
-      float cosine = max(dot(normal, -direction), 0.0);
-      // Two faces of clear glass.
-      float reflectance = min(1.0, 2.0 * (0.04 + 0.96 * pow(1.0 - cosine, 5.0)));
-      color = color * (1.0 - reflectance) + reflectance * mirroredLight(vWorld, reflect(direction, normal), normal, 0.0);
-    }
-  }
+#if DISPLAY > 0
+  color /= darkenedBy;
+#if SHEEN > 0
+  vec3 normal = normalize(vNormal);
+  float cosine = max(dot(normal, -direction), 0.0);
+  // Two faces of clear glass.
+  float reflectance = min(1.0, 2.0 * (0.04 + 0.96 * pow(1.0 - cosine, 5.0)));
+  color = color * (1.0 - reflectance) + reflectance * mirroredLight(vWorld, reflect(direction, normal), normal, 0.0);
+#endif
+#endif
   fragColor = displayed(color, exposed);
 }

@@ -44,6 +44,7 @@ export function HeldCard({ rect, mark, paint, shared }: HeldCardProps) {
       new RawShaderMaterial({
         ...CARD_SHADERS,
         glslVersion: GLSL3,
+        defines: { DISPLAY: 2 },
         side: DoubleSide,
         uniforms: { ...shared, paint: { value: texture } },
       }),

@@ -1,9 +1,10 @@
-import { GLSL3, type IUniform, RawShaderMaterial } from 'three';
+import type { IUniform, RawShaderMaterial } from 'three';
 import type { PatternTexture } from '../engine/pattern/types';
 import type { SurfaceLook } from '../kitchen/look';
 import { DARKENING_POWER } from '../kitchen/study/local-exposure';
 import type { PatternTextures } from './pattern-textures';
-import { patternUniforms, showPattern } from './pattern-uniforms';
+import { PIECE_KINDS, patternUniforms, showPattern } from './pattern-uniforms';
+import { chooseVariant, createRoomMaterial } from './room-material';
 import { SURFACE_SHADERS } from './shader-sources';
 import { sheenOfLook } from './sheen';
 
@@ -16,16 +17,8 @@ export function createFinishMaterial(
   kind: 'surface' | 'prop',
   shared: Readonly<Record<string, IUniform>>,
 ): RawShaderMaterial {
-  const defines: Record<string, number> = {
-    COMPONENTS: 1,
-    SHEEN: 0,
-    DARKENING_POWER,
-  };
-  if (kind === 'prop') defines['PROP'] = 1;
-  return new RawShaderMaterial({
+  const parameters = {
     ...SURFACE_SHADERS,
-    glslVersion: GLSL3,
-    defines,
     uniforms: {
       ...shared,
       groupColors: { value: new Float32Array(3 * MOST_COMPONENTS * MOST_GROUPS) },
@@ -42,7 +35,9 @@ export function createFinishMaterial(
       jointMask: { value: [0, 0, 0] },
       brushWidths: { value: null },
     },
-  });
+  };
+  const isProp = kind === 'prop' ? 1 : undefined;
+  return createRoomMaterial(parameters, { COMPONENTS: 1, SHEEN: 0, DARKENING_POWER, PROP: isProp });
 }
 
 /** Gives a material the finish of a look; `pieces` are the numbers of its surface's pieces. Only uniforms change, and the shader variant where the kind of finish differs. */
@@ -75,7 +70,8 @@ export function showFinish(
     SHEEN: sheen ? (look!.metal ? 2 : 1) : 0,
     // Brush lines run along the pattern.
     BRUSHED: sheen?.brushWidths && pattern ? 1 : undefined,
-    PATTERNED: pattern ? (pattern.pieces ? 2 : 1) : undefined,
+    PATTERNED: pattern ? 1 : undefined,
+    PIECES: pattern?.pieces ? PIECE_KINDS[pattern.pieces.kind] : undefined,
   });
 }
 
@@ -83,13 +79,4 @@ export function showFinish(
 function isLit(colors: Float32Array, layer: 0 | 1): 0 | 1 {
   const ofLayer = (3 * MOST_GROUPS) / 2;
   return colors.some((value, i) => value !== 0 && Math.floor(i / ofLayer) % 2 === layer) ? 1 : 0;
-}
-
-function chooseVariant(material: RawShaderMaterial, wanted: Readonly<Record<string, number | undefined>>): void {
-  for (const [name, value] of Object.entries(wanted)) {
-    if (material.defines[name] === value) continue;
-    if (value === undefined) delete material.defines[name];
-    else material.defines[name] = value;
-    material.needsUpdate = true;
-  }
 }

@@ -70,8 +70,8 @@ export class FrameDrawer {
   }
 }
 
-function showView({ shared, sheen, mode, marksClipped }: FrameParts): void {
-  shared.sheenOn.value = sheen ? 1 : 0;
+function showView({ shared, halves, sheen, mode, marksClipped }: FrameParts): void {
+  for (const { slot } of halves) slot.showAs({ sheen, marked: mode !== 'color' || marksClipped });
   shared.viewMode.value = VIEW_MODE_NUMBERS[mode];
   shared.marksClipped.value = marksClipped ? 1 : 0;
 }

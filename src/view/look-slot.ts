@@ -1,11 +1,4 @@
-import {
-  type BufferGeometry,
-  type CubeTexture,
-  type DataArrayTexture,
-  GLSL3,
-  RawShaderMaterial,
-  type WebGLCubeRenderTarget,
-} from 'three';
+import type { BufferGeometry, CubeTexture, DataArrayTexture, RawShaderMaterial, WebGLCubeRenderTarget } from 'three';
 import type { LightRoom } from '../engine/light/types';
 import type { PatternTexture } from '../engine/pattern/types';
 import type { Look, RoomLight } from '../kitchen/look';
@@ -13,11 +6,12 @@ import { piecesOf } from '../kitchen/study/lay-pattern';
 import { createFinishMaterial, showFinish } from './finish-material';
 import { createNodeTexture, type LightTexels, updateNodeTexture } from './light-textures';
 import { createMirrorCube } from './mirror-cube';
-import { mirrorFaces } from './mirror-planes';
+import { mirrorFaces, surfacesOn } from './mirror-planes';
 import { clothUniforms, outsideUniforms, showCloths, showOutside } from './outside';
 import type { PatternTextures } from './pattern-textures';
 import { PlaneMirrors } from './plane-mirrors';
 import { propGeometry, updatePropColors, updatePropLight } from './prop-geometry';
+import { chooseVariant, createRoomMaterial, type ShownAs, showAs } from './room-material';
 import { CLOTH_SHADERS, LAMP_SHADERS, WINDOW_SHADERS } from './shader-sources';
 import type { SharedUniforms } from './shared-uniforms';
 import { sheenOfLook } from './sheen';
@@ -65,30 +59,21 @@ export class LookSlot {
     this.surfaces = room.surfaces.map(() => createFinishMaterial('surface', uniforms));
     this.props = room.props.map(() => createFinishMaterial('prop', uniforms));
     this.propGeometries = room.props.map(propGeometry);
-    this.lamps = new RawShaderMaterial({
-      ...LAMP_SHADERS,
-      ...OVER_BLACK,
-      glslVersion: GLSL3,
-      defines: { LAMPS: Math.max(1, room.lamps.length) },
-      uniforms: {
-        ...uniforms,
-        lampColors: { value: new Float32Array(3 * Math.max(1, room.lamps.length)) },
-        shadeFalloff: { value: falloffOf(room) },
-      },
-    });
-    this.windows = new RawShaderMaterial({
-      ...WINDOW_SHADERS,
-      ...OVER_BLACK,
-      glslVersion: GLSL3,
-      uniforms: { ...uniforms, ...outsideUniforms() },
-    });
+    const lamps = Math.max(1, room.lamps.length);
+    const ofLamps = { lampColors: { value: new Float32Array(3 * lamps) }, shadeFalloff: { value: falloffOf(room) } };
+    this.lamps = createRoomMaterial(
+      { ...LAMP_SHADERS, ...OVER_BLACK, uniforms: { ...uniforms, ...ofLamps } },
+      { LAMPS: lamps, SHEEN: 1 },
+    );
+    this.windows = createRoomMaterial(
+      { ...WINDOW_SHADERS, ...OVER_BLACK, uniforms: { ...uniforms, ...outsideUniforms() } },
+      { SHEEN: 1 },
+    );
     const blinds = room.blinds?.length ?? 0;
-    this.cloths = new RawShaderMaterial({
-      ...CLOTH_SHADERS,
-      glslVersion: GLSL3,
-      defines: { BLINDS: Math.max(1, blinds) },
-      uniforms: { ...uniforms, ...clothUniforms(blinds) },
-    });
+    this.cloths = createRoomMaterial(
+      { ...CLOTH_SHADERS, uniforms: { ...uniforms, ...clothUniforms(blinds) } },
+      { BLINDS: Math.max(1, blinds), SHEEN: 1 },
+    );
   }
 
   /** Takes over a state of the direct light of the props (that of surfaces is a shared texture). */
@@ -122,9 +107,19 @@ export class LookSlot {
     showOutside(this.windows, look.outside);
     showCloths(this.cloths, look.outside);
     // By day a pane's own mirror drowns in what is seen through it.
-    this.planes.setFaces(mirrorFaces(this.room, clearMirrors(look), look.outside === null));
+    const faces = mirrorFaces(this.room, clearMirrors(look), look.outside === null);
+    this.planes.setFaces(faces);
+    const onPlanes = surfacesOn(faces, this.room);
+    this.surfaces.forEach((material, surface) => {
+      chooseVariant(material, { ON_PLANES: onPlanes.has(surface) ? 1 : undefined });
+    });
     this.#look = look;
     this.cubeIsStale = true;
+  }
+
+  /** Only shader variants change. */
+  showAs(shownAs: ShownAs): void {
+    for (const material of this.#materials) showAs(material, shownAs);
   }
 
   /** The patterns the look shown uses. */
@@ -133,11 +128,15 @@ export class LookSlot {
   }
 
   dispose(): void {
-    for (const material of [...this.surfaces, ...this.props, this.lamps, this.windows, this.cloths]) material.dispose();
+    for (const material of this.#materials) material.dispose();
     for (const geometry of this.propGeometries) geometry.dispose();
     this.#nodes.dispose();
     this.cube.dispose();
     this.planes.dispose();
+  }
+
+  get #materials(): readonly RawShaderMaterial[] {
+    return [...this.surfaces, ...this.props, this.lamps, this.windows, this.cloths];
   }
 }
 

@@ -10,6 +10,7 @@ import {
   WebGLCubeRenderTarget,
   type WebGLRenderer,
 } from 'three';
+import { withMirrored } from './room-material';
 import type { SharedUniforms } from './shared-uniforms';
 
 const FACE_PX = 128;
@@ -51,22 +52,19 @@ export function captureRoom(
   camera.position.copy(shared.mirrorCenter.value);
   const visible = scene.children.map((child) => child.visible);
   for (const child of scene.children) child.visible = child === shown;
-  const sheenBefore = shared.sheenOn.value;
-  shared.sheenOn.value = 0;
-  shared.encode.value = 0;
   mirror.value = null;
-  FACES.forEach(([direction, up], face) => {
-    camera.up.copy(up);
-    camera.lookAt(camera.position.clone().add(direction));
-    camera.updateMatrixWorld();
-    cube.texture.generateMipmaps = face === FACES.length - 1;
-    renderer.setRenderTarget(cube, face);
-    renderer.render(scene, camera);
+  withMirrored(shown, () => {
+    FACES.forEach(([direction, up], face) => {
+      camera.up.copy(up);
+      camera.lookAt(camera.position.clone().add(direction));
+      camera.updateMatrixWorld();
+      cube.texture.generateMipmaps = face === FACES.length - 1;
+      renderer.setRenderTarget(cube, face);
+      renderer.render(scene, camera);
+    });
   });
   renderer.setRenderTarget(null);
-  shared.encode.value = 1;
   mirror.value = cube.texture;
-  shared.sheenOn.value = sheenBefore;
   scene.children.forEach((child, i) => {
     child.visible = visible[i]!;
   });

@@ -18,6 +18,8 @@ export interface MirrorFaces extends MirrorPlane {
 const LEAST_EDGE_M = 0.05;
 /** Nor are planes that fill less of the eye's sphere than this, sr: 0.05 is a hundredth of the usual picture. */
 const LEAST_SOLID_ANGLE = 0.05;
+/** What lies this near to a plane lies on it (mirror.glsl asks for a little less), m. */
+const ON_PLANE_M = 0.003;
 /** An eye this near to a plane sees it edge on, m. */
 const LEAST_HEIGHT_M = 0.02;
 
@@ -40,6 +42,20 @@ export function mirrorFaces(
   for (const rect of room.fine) if (polished.has(rect.surface)) add(rect);
   if (panes) for (const { rect } of room.windows) add(rect);
   return [...byPlane.values()];
+}
+
+/** Surfaces with a face on one of the planes: all others mirror by the room's cube alone. */
+export function surfacesOn(planes: readonly MirrorPlane[], { fine }: Pick<LightRoom, 'fine'>): ReadonlySet<number> {
+  const on = new Set<number>();
+  for (const rect of fine) {
+    if (on.has(rect.surface)) continue;
+    const own = rectNormal(rect);
+    const offset = dot(own, rect.origin);
+    if (planes.some((plane) => dot(plane.normal, own) > 0.99 && Math.abs(plane.offset - offset) < ON_PLANE_M)) {
+      on.add(rect.surface);
+    }
+  }
+  return on;
 }
 
 /** The planes an eye sees most of, at most `count`, the largest first. */

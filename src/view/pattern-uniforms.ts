@@ -6,14 +6,14 @@ import { MOST_SHIFTS } from '../kitchen/study/lay-pattern';
 /** Rows whose offsets the shader knows before they begin again. */
 const MOST_OFFSETS = 32;
 
-const KINDS: { readonly [K in PieceField['kind']]: number } = { rows: 0, herringbone: 1, hexagon: 2 };
+/** As `shaders/pieces.glsl` counts them. */
+export const PIECE_KINDS: { readonly [K in PieceField['kind']]: number } = { rows: 0, herringbone: 1, hexagon: 2 };
 
 /** How a pattern lies on a surface, for the shader: `shaders/surface.vert` and `shaders/pieces.glsl`. */
 export const patternUniforms = (): Record<string, IUniform> => ({
   patternPeriod: { value: new Vector2(1, 1) },
   patternTurn: { value: new Vector2(1, 0) },
   pieceShifts: { value: new Float32Array(2 * MOST_SHIFTS) },
-  pieceKind: { value: 0 },
   pieceModule: { value: new Vector2(1, 1) },
   pieceCount: { value: new Vector2(1, 1) },
   pieceSeed: { value: 0 },
@@ -40,7 +40,6 @@ export function showPattern(
   });
   const field = pattern.pieces;
   if (!field) return;
-  uniforms['pieceKind']!.value = KINDS[field.kind];
   vector('pieceModule').set(...field.module_m);
   vector('pieceCount').set(field.columns, field.rows);
   uniforms['pieceSeed']!.value = field.seed;

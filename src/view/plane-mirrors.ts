@@ -14,7 +14,7 @@ import {
   WebGLRenderTarget,
 } from 'three';
 import { type MirrorFaces, type MirrorPlane, planesSeen } from './mirror-planes';
-import type { SharedUniforms } from './shared-uniforms';
+import { withMirrored } from './room-material';
 
 /** Planes mirrored by a picture of their own; what else mirrors reads the room's cube. */
 const PLANES = 2;
@@ -39,7 +39,6 @@ export interface MirrorView {
   /** As it looks at the room. */
   readonly camera: PerspectiveCamera;
   readonly shown: Group;
-  readonly shared: SharedUniforms;
   /** Of the output, device pixels. */
   readonly area: { readonly left: number; readonly bottom: number; readonly width: number; readonly height: number };
 }
@@ -149,23 +148,14 @@ function clipAt(camera: PerspectiveCamera, plane: Plane): void {
 }
 
 /** Draws one look alone in linear light without sheen, so that no mirror shows another. */
-function drawBare(
-  { renderer, scene, shown, shared }: MirrorView,
-  camera: PerspectiveCamera,
-  target: WebGLRenderTarget,
-): void {
+function drawBare({ renderer, scene, shown }: MirrorView, camera: PerspectiveCamera, target: WebGLRenderTarget): void {
   const visible = scene.children.map((child) => child.visible);
   for (const child of scene.children) child.visible = child === (shown as Object3D);
-  const sheenBefore = shared.sheenOn.value;
-  shared.sheenOn.value = 0;
-  shared.encode.value = 0;
   // A reflected room turns fronts to backs. Shaders take places as they are; the renderer turns round by the sign of this.
   shown.scale.x = -1;
   renderer.setRenderTarget(target);
-  renderer.render(scene, camera);
+  withMirrored(shown, () => renderer.render(scene, camera));
   shown.scale.x = 1;
-  shared.encode.value = 1;
-  shared.sheenOn.value = sheenBefore;
   scene.children.forEach((child, i) => {
     child.visible = visible[i]!;
   });

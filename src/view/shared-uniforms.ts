@@ -5,9 +5,6 @@ import type { Vec3 } from '../engine/light/types';
 export interface SharedUniforms {
   readonly daylightAtlas: { value: DataTexture };
   readonly lampsAtlas: { value: DataTexture };
-  /** 1: encode for the display; 0: linear, for capturing the room. */
-  readonly encode: { value: number };
-  readonly sheenOn: { value: number };
   /** See VIEW_MODE_NUMBERS. */
   readonly viewMode: { value: number };
   readonly marksClipped: { value: number };
@@ -26,8 +23,6 @@ export function createSharedUniforms(
   return {
     daylightAtlas: { value: daylight },
     lampsAtlas: { value: lamps },
-    encode: { value: 1 },
-    sheenOn: { value: 1 },
     viewMode: { value: 0 },
     marksClipped: { value: 0 },
     hatchPlace: { value: new Vector3(0, 0, 1) },
