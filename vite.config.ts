@@ -1,5 +1,6 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
+import { compactMunsell } from './scripts/compact-munsell';
 
 /** The page allows nothing inline; the development server injects styles, so there (only there) it may. */
 const stylesWhileDeveloping: Plugin = {
@@ -14,7 +15,7 @@ const stylesWhileDeveloping: Plugin = {
 
 export default defineConfig({
   base: './',
-  plugins: [react(), stylesWhileDeveloping],
+  plugins: [react(), stylesWhileDeveloping, compactMunsell()],
   build: { target: 'es2022', sourcemap: false, chunkSizeWarningLimit: 900 },
-  worker: { format: 'es' },
+  worker: { format: 'es', plugins: () => [compactMunsell()] },
 });

@@ -1,4 +1,4 @@
-import { mhvcToLchab } from 'munsell';
+import { mhvcToLchab } from 'munsell/dist/src/convert';
 import { lightnessFromY, yFromLightness } from '../color/lab';
 import { munsellValueFromY, yFromMunsellValue } from './munsell-value';
 
