@@ -79,8 +79,8 @@ export function Scene(props: SceneProps) {
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: a restored context is the reason, not an input
   useLayoutEffect(() => {
-    left.cubeIsStale = true;
-    if (right) right.cubeIsStale = true;
+    left.expire();
+    right?.expire();
   }, [left, right, contextVersion]);
 
   useEffect(() => {

@@ -40,6 +40,7 @@ export class FrameDrawer {
     const mirrorsDue = this.#refreshMirrors(parts, now_ms, moving, sharp);
     const { width, height } = renderer.domElement;
     if (!coarse) this.#sharp.resize(width, height);
+    if (sharp) for (const { slot } of parts.halves) slot.planes.expire();
     drawHalves(parts, pose, width, height, coarse ? null : this.#sharp);
     if (rig.flying) return 0;
     return moving ? SETTLE_CHECK_MS : mirrorsDue;

@@ -82,7 +82,13 @@ export class LookSlot {
       updatePropLight(geometry, 'daylight', light.propDirect[0]?.[i]);
       updatePropLight(geometry, 'lamps', light.propDirect[1]?.[i]);
     });
+    this.expire();
+  }
+
+  /** What its mirrors show is no longer what they should. */
+  expire(): void {
     this.cubeIsStale = true;
+    this.planes.expire();
   }
 
   show(look: Look, textures: PatternTextures): void {
@@ -114,7 +120,7 @@ export class LookSlot {
       chooseVariant(material, { ON_PLANES: onPlanes.has(surface) ? 1 : undefined });
     });
     this.#look = look;
-    this.cubeIsStale = true;
+    this.expire();
   }
 
   /** Only shader variants change. */

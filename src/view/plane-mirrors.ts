@@ -66,6 +66,8 @@ export class PlaneMirrors {
   );
   readonly #camera = new PerspectiveCamera();
   #faces: readonly MirrorFaces[] = [];
+  /** From where and how large the pictures were drawn; empty where something they show has changed since. */
+  #drawnFor = '';
 
   constructor() {
     this.#camera.matrixAutoUpdate = false;
@@ -74,16 +76,28 @@ export class PlaneMirrors {
 
   setFaces(faces: readonly MirrorFaces[]): void {
     this.#faces = faces;
+    this.expire();
+  }
+
+  /** What is mirrored has changed. */
+  expire(): void {
+    this.#drawnFor = '';
   }
 
   /** No plane mirrors by a picture of its own. */
   clear(): void {
     for (const plane of this.uniforms.planes.value) plane.set(0, 0, 0, 0);
+    this.expire();
   }
 
-  /** Draws what the planes in sight mirror. The render target is another afterwards. */
+  /** Draws what the planes in sight mirror, if it is not there yet. The render target may be another afterwards. */
   draw(view: MirrorView): void {
+    const { left, bottom, width, height } = view.area;
+    const { matrixWorld, projectionMatrix } = view.camera;
+    const drawnFor = [left, bottom, width, height, ...matrixWorld.elements, ...projectionMatrix.elements].join();
+    if (drawnFor === this.#drawnFor) return;
     this.clear();
+    this.#drawnFor = drawnFor;
     const eye = new Vector3().setFromMatrixPosition(view.camera.matrixWorld);
     const seen = planesSeen(this.#faces, [eye.x, eye.y, eye.z], PLANES);
     if (seen.length === 0) return;
