@@ -2,6 +2,13 @@
 // Widths of the slopes along the brush lines and across them.
 uniform vec2 brushWidths;
 
+// Slopes differ from line to line, so that what lines mirror differs more than their reflectance. Our judgment; the mean stays.
+const float STREAKS = 3.0;
+
+float streaked(float gain) {
+  return 1.0 + STREAKS * (gain - 1.0);
+}
+
 /** Along the brush lines: where the pattern's t stays as it is. */
 vec3 brushLine(vec3 place, vec2 onPattern, vec3 normal) {
   vec3 line = dFdx(place) * dFdy(onPattern.y) - dFdy(place) * dFdx(onPattern.y);

@@ -170,6 +170,7 @@ void main() {
 #endif
 #ifdef BRUSHED
     vec3 mirrored = brushedLight(vWorld, toEye, normal, line);
+    gain = streaked(gain);
 #elif !defined(ON_PLANES)
     vec3 mirrored = cubeLight(vWorld, reflect(-toEye, normal), width);
 #else

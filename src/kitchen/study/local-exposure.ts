@@ -27,7 +27,7 @@ export function localExposure(setting: SettingLight, exposure: Matrix3, direct: 
   return Math.max(1, ...white) ** DARKENING_POWER;
 }
 
-/** The same for what is outside a window, to which an eye adapts further (our judgment, by eye). */
+/** The same for what is outside a window (our judgment, by eye: the sky still fades to white, the ground shows its color). */
 const OUTSIDE_OVER_POWER = 0.25;
 
 /**
