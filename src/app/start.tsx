@@ -41,6 +41,8 @@ export function startApp(
   const store = createStore(() => initialState(project.value, theme));
   const actions = createActions(store);
   const studio = createStudio(studioEvents(store));
+  // Fetched while the workers compute the first light, not after it. Where that fails, the picture's pane asks again and says so.
+  import('../view/Picture').catch(() => undefined);
   followState(store, studio);
   listenToKeys(store, actions);
   warnOfUnsaved(store);
