@@ -56,11 +56,14 @@ export function Picture(props: PictureProps) {
     const { viewpoint: start, room: first } = latest.current;
     const rig = new CameraRig(start, first.light.fine, first.eyeLimits);
     const root = createCanvasRoot(canvas);
+    let isLost = false;
     const lost = (event: Event): void => {
       event.preventDefault();
+      isLost = true;
       latest.current.onContextLost?.();
     };
     const restored = (): void => {
+      isLost = false;
       setContextVersion((version) => version + 1);
       latest.current.onContextRestored?.();
     };
@@ -88,7 +91,7 @@ export function Picture(props: PictureProps) {
       canvas.removeEventListener('webglcontextlost', lost);
       canvas.removeEventListener('webglcontextrestored', restored);
       // A loss goes with its canvas: the next one has a context of its own.
-      latest.current.onContextRestored?.();
+      if (isLost) latest.current.onContextRestored?.();
       setMounted(null);
       store.current = null;
       root.unmount();
