@@ -53,8 +53,7 @@ for (const [setting, viewpoint, sheen] of [
 ] as const) {
   await call('look', setting, viewpoint, sheen);
   const frame = `${setting}, viewpoint ${viewpoint + 1}, sheen ${sheen ? 'on' : 'off'}`;
-  const first = await drawn_ms(() => call('sharpFrames', 1));
-  console.log(`  first frame and its shaders, ${frame}: ${Math.round(first.drawn)} ms of processor time`);
+  await call('sharpFrames', 1);
   const { drawn, result: times } = await drawn_ms(() => call('sharpFrames', 8));
   report(`frame at rest, ${frame}`, 150, times);
   console.log(`  ${Math.round(drawn / times.length)} ms of processor time of the process that draws`);
