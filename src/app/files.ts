@@ -34,9 +34,7 @@ export async function openProject(store: StoreApi<AppState>, file: File): Promis
   if (asked.get(store) !== file) return;
   if (!read.ok) {
     const { problem, more } = read;
-    const text = `${PROBLEMS.notOpened} ${problem.text}`;
-    const remedy = `${problem.remedy} ${PROBLEMS.kept}`;
-    return store.setState({ told: problemTold({ ...problem, text, remedy }, more) });
+    return store.setState({ told: problemTold({ ...problem, remedy: `${problem.remedy} ${PROBLEMS.kept}` }, more) });
   }
   const project = read.value;
   store.setState((state) => ({
