@@ -25,14 +25,19 @@ export function DrawerPane({ surface }: { readonly surface: SurfaceId }) {
   }, [surface, room]);
   const rows = useMemo(() => ledgeSamples(option, library, family), [option, library, family]);
   const sample = [...rows.upright, ...rows.flat].find((one) => one.surfaces.includes(surface));
+  // The order is that of the opening: a list that changes under the finger cannot be gone back in.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: only where and when the drawer was opened counts
+  const laidAtOpening = useMemo(() => option.scheme[surface].finish, [surface, opened]);
+  const laidNow = option.scheme[surface].finish;
   const candidates = useMemo(() => {
     const usual = candidatesFor(library, surface);
-    // What lies there now is always in the list, even when it is no usual choice; then one's own, then the like of it.
-    const now = library.find((finish) => finish.id === option.scheme[surface].finish);
+    // What lies there is always in the list, even when it is no usual choice; then one's own, then the like of it.
+    const laid = (id: string) => library.filter((finish) => finish.id === id);
+    const [first] = laid(laidAtOpening);
     const own = library.filter((finish) => finish.id.startsWith('OWN-'));
-    const like = usual.filter((finish) => finish.class === now?.class);
-    return [...new Set([...(now ? [now] : []), ...own, ...like, ...usual])];
-  }, [library, surface, option]);
+    const like = usual.filter((finish) => finish.class === first?.class);
+    return [...new Set([...(first ? [first] : []), ...own, ...like, ...usual, ...laid(laidNow)])];
+  }, [library, surface, laidAtOpening, laidNow]);
   if (!sample) return null;
   const follow = (surfaces: readonly SurfaceId[]) => store.setState({ drawer: surfaces[0] ?? surface });
   return (
