@@ -1,3 +1,4 @@
+import { surfaceName } from '../engine/judge/surface-words';
 import { failure, type Problem, type Result, success } from '../engine/result';
 import type { SurfaceId } from '../engine/surface';
 import { applyCommand } from './apply-command';
@@ -38,7 +39,7 @@ const LIGHTS: { readonly [W in LampWhite]: string } = {
 
 /**
  * A new project of the answers under an id of its own, with the library, the settings and the first option of another: all of it
- * open but what stays. Lamps there is no place for are left out and noticed. Refused where the layout does not go into the room
+ * open but what stays. Lamps there is no place for are left out and noticed, as is what stays and stands in for something unknown. Refused where the layout does not go into the room
  * or a finish is unknown.
  */
 export function newProject(answers: Answers, from: Project, id: string): Result<Project> {
@@ -66,7 +67,8 @@ export function newProject(answers: Answers, from: Project, id: string): Result<
   const [problem, ...more] = checkProject(project);
   if (problem) return failure(problem, more);
   const kept = keep(project, answers.stays ?? []);
-  return kept.ok ? success(kept.value, lampsWithoutPlace(project, answers.lamps?.kinds)) : kept;
+  if (!kept.ok) return kept;
+  return success(kept.value, [...standIns(answers.stays ?? []), ...lampsWithoutPlace(project, answers.lamps?.kinds)]);
 }
 
 function usualStart(region: Region): NonNullable<Answers['room']> {
@@ -94,6 +96,17 @@ function withLamps(kitchen: Kitchen, kinds: readonly FixtureKind[] = []): Kitche
     (kind) => kitchen.fixtures.find((one) => one.kind === kind) ?? usualFixture(kitchen, kind),
   );
   return fitFixtures(kitchen, fixtures);
+}
+
+/** A notice for each surface that stays and of which nobody said what it is like. */
+function standIns(stays: NonNullable<Answers['stays']>): readonly Problem[] {
+  return stays
+    .filter(({ finish }) => finish === null)
+    .map(({ surface }) => ({
+      code: 'stand-in',
+      text: `${surfaceName(surface)}: what is shown stands in for yours.`,
+      remedy: 'Choose the nearest finish, or type its color in, before you trust what is said of it.',
+    }));
 }
 
 /** A notice for each kind of lamp that was said to be there and is not, as nothing in the kitchen carries it. */

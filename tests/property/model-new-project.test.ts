@@ -80,6 +80,16 @@ describe('a new project', () => {
     }
   });
 
+  it('says of what stays and is like nothing of the library that it is a stand-in', () => {
+    const stays = [
+      { surface: 'floor', finish: null },
+      { surface: 'counter', finish: from.options[0]!.scheme.counter.finish },
+    ] as const;
+    const result = newProject({ stays }, from, 'mine');
+    if (!result.ok) throw new Error(result.problem.text);
+    expect(result.notices?.map(({ text }) => text)).toEqual(['Floor: what is shown stands in for yours.']);
+  });
+
   it('says which lamps that are there it has no place for', () => {
     const room = { layout: 'one-wall', region: 'eu', ...usualRoom('one-wall', 'eu') } as const;
     const result = newProject({ room, lamps: { white: 'warm', kinds: ['panel', 'pendant'] } }, from, 'mine');

@@ -22,7 +22,7 @@ export const QUESTIONS = {
   stays: 'What stays?',
   staysHint: 'Choose what you keep. If a finish of the library is close to it, say which; it counts as fixed then.',
   finishOf: (surface: string) => `${surface}: finish`,
-  finishUnknown: 'As it is now',
+  finishUnknown: 'None is close: show a stand-in',
 
   room: 'How large is the room?',
   roomHint: 'A layout and three lengths, wall to wall. Everything else takes usual sizes.',
