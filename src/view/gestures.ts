@@ -27,7 +27,7 @@ export function listenForGestures(
   let pressedAt: { x: number; y: number } | null = null;
   let dragged = false;
   let moves = false;
-  let isPress = false;
+  let press: { x: number; y: number } | null = null;
 
   const spread = (): number => {
     const [a, b] = [...pointers.values()];
@@ -42,7 +42,7 @@ export function listenForGestures(
     moves = isSecond || event.shiftKey;
     dragged = pointers.size > 1;
     pressedAt = { x: event.clientX, y: event.clientY };
-    isPress = false;
+    press = null;
   };
 
   /** What is looked at goes along with the hand. */
@@ -78,13 +78,15 @@ export function listenForGestures(
 
   const up = (event: PointerEvent): void => {
     if (!pointers.delete(event.pointerId)) return;
-    isPress = event.type === 'pointerup' && !dragged && !moves && pointers.size === 0;
+    const isPress = event.type === 'pointerup' && !dragged && !moves && pointers.size === 0;
+    press = isPress ? { x: event.clientX, y: event.clientY } : null;
   };
 
-  // Only the click, not the end of the press: what opens may move the page under the finger, and a click still to come would meet it.
-  const click = (event: MouseEvent): void => {
-    if (isPress) onClick(event.clientX, event.clientY);
-    isPress = false;
+  // Only at the click that follows a press: what opens may move the page under the finger, and a click still to come would meet
+  // it. The place is that of the press, as clicks are told in whole pixels.
+  const click = (): void => {
+    if (press) onClick(press.x, press.y);
+    press = null;
   };
 
   const wheel = (event: WheelEvent): void => {

@@ -5,13 +5,13 @@ export type Rgb = readonly [number, number, number];
 /** Surroundings of a point that have to be even, in pixels to each side. */
 const REACH = 3;
 
-/** Whether the picture is even about a point, to 2 code values. */
-export function isEven(picture: Shot, x: number, y: number): boolean {
+/** Whether the picture is even about a point, to so many code values. */
+export function isEven(picture: Shot, x: number, y: number, most = 2): boolean {
   const center = pixelAt(picture, x, y);
   for (let dy = -REACH; dy <= REACH; dy++) {
     for (let dx = -REACH; dx <= REACH; dx++) {
       const near = pixelAt(picture, x + dx, y + dy);
-      if (near.some((value, channel) => Math.abs(value - center[channel]!) > 2)) return false;
+      if (near.some((value, channel) => Math.abs(value - center[channel]!) > most)) return false;
     }
   }
   return true;
