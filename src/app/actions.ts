@@ -139,8 +139,10 @@ export function createActions(store: StoreApi<AppState>): Actions {
     },
     copyOption: () => {
       const { options } = projectOf(store.getState());
-      const isFree = (name: string) => options.every((one) => one.name !== name);
-      const name = BAR.ideas.find(isFree) ?? `${option().name} ${options.length}`;
+      // The third is called so, if that is free.
+      const names = [...BAR.ideas.slice(options.length), ...BAR.ideas];
+      const free = names.find((name) => options.every((one) => one.name !== name));
+      const name = free ?? `${option().name} ${options.length}`;
       const id = newId(options, 'option');
       const problems = attempt({ kind: 'copy-option', option: option().id, id, name });
       if (problems.length === 0) store.setState({ option: id });

@@ -39,8 +39,8 @@ const LIGHTS: { readonly [W in LampWhite]: string } = {
 
 /**
  * A new project of the answers under an id of its own, with the library, the settings and the first option of another: all of it
- * open but what stays. Lamps there is no place for are left out and noticed, as is what stays and stands in for something unknown. Refused where the layout does not go into the room
- * or a finish is unknown.
+ * open but what stays. Notices tell lamps there is no place for, and what stays with a stand-in for a finish nobody named. Refused
+ * where the layout does not go into the room or a finish is unknown.
  */
 export function newProject(answers: Answers, from: Project, id: string): Result<Project> {
   const { layout, region, ...size } = answers.room ?? usualStart(from.kitchen.region);

@@ -128,6 +128,15 @@ test('a clearance is a sentence with its source one step away, and is drawn on t
   await expect(panel().locator('.plan-clearance')).toBeVisible();
   await expect(hint).toContainText(/\d+ mm/);
   await expect(panel()).toContainText('local codes decide');
+
+  // What was measured before the sink moved is not drawn over the kitchen of after.
+  const sink = panel().getByRole('slider', { name: 'Sink', exact: true });
+  await sink.focus();
+  await hint.hover();
+  await expect(panel().locator('.plan-clearance')).toBeVisible();
+  await page.keyboard.press('ArrowDown');
+  await expect(panel().locator('.plan-clearance')).toHaveCount(0);
+  await undo().click();
 });
 
 test('elevations show each wall to scale', async () => {

@@ -67,10 +67,13 @@ export function MoreMenu(props: MoreMenuProps) {
               key={act}
               type="button"
               className="button button-outlined"
-              popoverTarget={panel}
-              popoverTargetAction="hide"
               disabled={props[act] === null}
-              onClick={props[act] ?? undefined}
+              title={act === 'onCopyOption' && props[act] === null ? BAR.mostOptions : undefined}
+              onClick={(event) => {
+                // By hand: a button that its own click disables would leave the menu open.
+                event.currentTarget.closest<HTMLElement>('[popover]')?.hidePopover();
+                props[act]?.();
+              }}
             >
               {name}
             </button>

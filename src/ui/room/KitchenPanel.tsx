@@ -55,7 +55,9 @@ export function KitchenPanel(props: KitchenPanelProps) {
   const [refused, setRefused] = useState<{ readonly words: string; readonly basis: Kitchen } | null>(null);
   const [window, setWindow] = useState<string | null>(kitchen.openings[0]?.id ?? null);
   const [shown, setShown] = useState<DrawingId>('plan');
-  const [pointed, setPointed] = useState<ClearanceHint | null>(null);
+  const [lastPointed, setPointed] = useState<ClearanceHint | null>(null);
+  // What was measured before the kitchen changed is no measure of it.
+  const pointed = lastPointed && props.hints.includes(lastPointed) ? lastPointed : null;
   const form = { kitchen, unit, onKitchen };
   const common = { unit, basis: kitchen } as const;
   const layout = layoutOf(kitchen);

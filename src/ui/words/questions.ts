@@ -20,9 +20,10 @@ export const QUESTIONS = {
   refused: 'This kitchen cannot be made:',
 
   stays: 'What stays?',
-  staysHint: 'Choose what you keep. If a finish of the library is close to it, say which; it counts as fixed then.',
+  staysHint:
+    'Choose what you keep. It counts as fixed. If a finish of the library is close to it, say which; else another stands in for it.',
   finishOf: (surface: string) => `${surface}: finish`,
-  finishUnknown: 'None is close: show a stand-in',
+  finishUnknown: 'None is close',
 
   room: 'How large is the room?',
   roomHint: 'A layout and three lengths, wall to wall. Everything else takes usual sizes.',

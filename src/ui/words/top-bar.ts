@@ -7,6 +7,7 @@ export const BAR = {
   onlyOne: 'There is one option only. More, Copy this option, makes another.',
   ideas: ['First idea', 'Second idea', 'Third idea'],
   copyOption: 'Copy this option',
+  mostOptions: 'A project compares three options at most.',
   removeOption: 'Remove this option',
   undo: 'Undo',
   redo: 'Redo',
