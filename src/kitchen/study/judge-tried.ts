@@ -1,0 +1,28 @@
+import type { JudgeInput } from '../../engine/judge/input';
+import { type Result, success } from '../../engine/result';
+import { GROUPS, type Project } from '../../model/project';
+import { judgeInput } from './readings';
+import type { RoomStudy } from './room-study';
+import { layScheme } from './scheme';
+import type { SettingLight } from './setting-light';
+import { beginScheme, solveSchemeGroup } from './solved-scheme';
+
+/**
+ * What an option would read in a room that is studied already: its light is solved anew for the groups that burn, all of it, so that
+ * a change is judged as it would be once made. `study` must be under the setting's own outdoors. Without tint sources and
+ * plausible curves, which take longer. Fails where a finish cannot be laid.
+ */
+export function judgeTried(
+  project: Project,
+  option: string,
+  study: RoomStudy,
+  setting: SettingLight,
+): Result<JudgeInput> {
+  const scheme = layScheme(project, option, study.room.surfaces);
+  if (!scheme.ok) return scheme;
+  const solved = beginScheme(scheme.value, GROUPS.length);
+  GROUPS.forEach((_, group) => {
+    if (setting.levels[group]! > 0) solveSchemeGroup(study, solved, group);
+  });
+  return success(judgeInput(project, study, solved, setting));
+}
