@@ -2,16 +2,13 @@ import type { LightRoom } from '../engine/light/types';
 import type { PatternSample } from '../engine/pattern/sample';
 import { samplePattern } from '../engine/pattern/sample';
 import type { ByLayer, Look, RoomLight } from '../kitchen/look';
-import type { FinishInLights } from '../kitchen/study/finish-in-lights';
-import type { HeldReading } from '../kitchen/study/held-reading';
 import { placeOnPattern } from '../kitchen/study/lay-pattern';
 import type { PropPlace } from '../kitchen/study/place-light';
-import type { PointReading } from '../kitchen/study/point-reading';
-import type { StandReading } from '../kitchen/study/stand-reading';
 import type { Room } from '../kitchen/types';
 import type { Project } from '../model/project';
 import { LookQueue } from './look-queue';
 import type { FromJudge, FromLight, FromPattern, ToJudge, ToLight, ToPattern } from './messages';
+import type { Question, QuestionKind, Questions } from './questions';
 import type { PlaceAsked, Shown, Studio, StudioEvents } from './studio';
 
 /** Starts the workers and ties them together. */
@@ -21,10 +18,8 @@ export function createStudio(events: StudioEvents): Studio {
   const baker = new Worker(new URL('./pattern.worker.ts', import.meta.url), { type: 'module', name: 'pattern' });
 
   const shown = new Map<string, Look>();
-  const readers = new Map<number, (reading: PointReading | null) => void>();
-  const heldReaders = new Map<number, (reading: HeldReading | null) => void>();
-  const lightReaders = new Map<number, (found: FinishInLights | null) => void>();
-  const standReaders = new Map<number, (reading: StandReading | null) => void>();
+  /** Who waits for an answer, by ticket. */
+  const asked = new Map<number, (answer: null) => void>();
   let room: Room | null = null;
   let lit: RoomLight | null = null;
   /** The stand and its looks, as `room`, `lit` and `shown`. */
@@ -77,21 +72,9 @@ export function createStudio(events: StudioEvents): Studio {
           input: data.input,
           complete: data.complete,
         } satisfies ToJudge);
-      case 'point':
-        readers.get(data.ticket)?.(data.reading);
-        readers.delete(data.ticket);
-        return;
-      case 'held':
-        heldReaders.get(data.ticket)?.(data.reading);
-        heldReaders.delete(data.ticket);
-        return;
-      case 'lights':
-        lightReaders.get(data.ticket)?.(data.found);
-        lightReaders.delete(data.ticket);
-        return;
-      case 'stand':
-        standReaders.get(data.ticket)?.(data.reading);
-        standReaders.delete(data.ticket);
+      case 'answer':
+        asked.get(data.ticket)?.(data.answer as never);
+        asked.delete(data.ticket);
         return;
       case 'problem':
         return events.problem(data.problem);
@@ -110,6 +93,14 @@ export function createStudio(events: StudioEvents): Studio {
         remedy: 'Save your work, then reload the page.',
       });
     };
+  }
+
+  function ask<K extends QuestionKind>(kind: K, asks: Questions[K]['asks']): Promise<Questions[K]['gets'] | null> {
+    return new Promise((resolve) => {
+      const ticket = ++tickets;
+      asked.set(ticket, resolve);
+      toLight({ kind, ticket, ...asks } as Question);
+    });
   }
 
   /** What the pattern drawn at a point has there. */
@@ -136,40 +127,14 @@ export function createStudio(events: StudioEvents): Studio {
       if (isOnlySeenAnew) toLight({ kind: 'see-by', seenBy: shown.seenBy });
       else toLight({ kind: 'show', revision: ++revision, project, ...shown });
     },
-    readPoint: (asked) =>
-      new Promise((resolve) => {
-        const ticket = ++tickets;
-        readers.set(ticket, resolve);
-        toLight({ kind: 'read-point', ticket, ...asked, place: placeAt(asked) });
-      }),
-    readHeld: (asked, held) =>
-      new Promise((resolve) => {
-        const ticket = ++tickets;
-        heldReaders.set(ticket, resolve);
-        toLight({ kind: 'read-held', ticket, ...asked, held, place: placeAt(asked) });
-      }),
-    readLights: (option, surface, beside) =>
-      new Promise((resolve) => {
-        const ticket = ++tickets;
-        lightReaders.set(ticket, resolve);
-        toLight({ kind: 'read-lights', ticket, option, surface, beside });
-      }),
-    readStand: (option, finish) =>
-      new Promise((resolve) => {
-        const ticket = ++tickets;
-        standReaders.set(ticket, resolve);
-        toLight({ kind: 'read-stand', ticket, option, finish });
-      }),
+    readPoint: (place) => ask('read-point', { ...place, place: placeAt(place) }),
+    readHeld: (place, held) => ask('read-held', { ...place, held, place: placeAt(place) }),
+    readLights: (option, surface, beside) => ask('read-lights', { option, surface, beside }),
+    readStand: (option, finish) => ask('read-stand', { option, finish }),
     dispose() {
       for (const worker of [light, judge, baker]) worker.terminate();
-      for (const resolve of readers.values()) resolve(null);
-      readers.clear();
-      for (const resolve of heldReaders.values()) resolve(null);
-      heldReaders.clear();
-      for (const resolve of lightReaders.values()) resolve(null);
-      lightReaders.clear();
-      for (const resolve of standReaders.values()) resolve(null);
-      standReaders.clear();
+      for (const resolve of asked.values()) resolve(null);
+      asked.clear();
     },
   };
 }

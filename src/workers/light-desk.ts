@@ -1,19 +1,13 @@
 import type { Problem } from '../engine/result';
-import { SURFACES, type SurfaceId } from '../engine/surface';
+import { SURFACES } from '../engine/surface';
 import type { SeenBy } from '../kitchen/seen-by';
-import { finishInLights } from '../kitchen/study/finish-in-lights';
-import { readHeld } from '../kitchen/study/held-reading';
-import { laidSample } from '../kitchen/study/lay-sample';
 import { gatherGroup, type LitScheme } from '../kitchen/study/lit-scheme';
 import { paintLook } from '../kitchen/study/paint-look';
-import { readPoint, readPropPoint } from '../kitchen/study/point-reading';
 import { judgeInput } from '../kitchen/study/readings';
 import { layScheme } from '../kitchen/study/scheme';
 import { type SettingLight, settingLight } from '../kitchen/study/setting-light';
 import { solveSchemeGroup } from '../kitchen/study/solved-scheme';
-import { readStand } from '../kitchen/study/stand-reading';
 import { findTints } from '../kitchen/study/tints';
-import { worktopLights } from '../kitchen/study/worktop-lights';
 import type { Kitchen } from '../model/kitchen';
 import {
   DAYLIGHT_GROUPS,
@@ -24,20 +18,15 @@ import {
   type Lamp,
   type Project,
 } from '../model/project';
+import { ANSWERS, type AtHand, type InSlices } from './answers';
 import { calculationFailed } from './failure';
 import { createInterner } from './intern-records';
+import type { Job } from './job';
 import { KeptSchemes } from './kept-schemes';
-import type { Post, ReadHeld, ReadLights, ReadPoint, ReadStand, SeeBy, Show, ToLight } from './messages';
+import type { Post, SeeBy, Show, ToLight } from './messages';
+import type { Answer, Question } from './questions';
 import { type Lit, RoomAtWork } from './room-desk';
 import { StandAtWork, type StandRequest } from './stand-desk';
-
-/** One request being served. */
-interface Job {
-  readonly show: Show;
-  readonly room: RoomAtWork;
-  readonly setting: SettingLight;
-  readonly stale: () => boolean;
-}
 
 /**
  * The light worker without the worker: takes what is to be shown, works in slices with `pause` between them, most urgent
@@ -58,31 +47,8 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
 
   return {
     receive(message) {
-      if (message.kind === 'read-point')
-        return guarded(
-          () => answer(message),
-          () => noPoint(message),
-        );
-      if (message.kind === 'read-lights')
-        return guarded(
-          () => answerLights(message),
-          () => noLights(message),
-        );
-      if (message.kind === 'read-stand')
-        return guarded(
-          () => answerStand(message),
-          () => noStand(message),
-        );
-      if (message.kind === 'read-held')
-        return guarded(
-          () => answerHeld(message),
-          () => noHeld(message),
-        );
-      if (message.kind === 'see-by')
-        return guarded(
-          () => paintAnew(message),
-          () => {},
-        );
+      if (message.kind === 'see-by') return told(() => paintAnew(message));
+      if (message.kind !== 'show') return void answer(message);
       seenBy = message.seenBy;
       wanted = { ...message, project: interned(message.project) };
       generation++;
@@ -95,13 +61,12 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
     return { ...project, library: internFinishes(library), ...(lamps && { lamps: internLamps(lamps) }) };
   }
 
-  /** Who asked is waiting: an answer that fails is told, and answered with nothing. */
-  function guarded(work: () => void, without: () => void): void {
+  /** Work that fails is told. */
+  function told(work: () => void): void {
     try {
       work();
     } catch (error) {
       post({ kind: 'problem', problem: calculationFailed('The light', error) });
-      without();
     }
   }
 
@@ -264,64 +229,34 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
     return current && (!sky || sky.key === current.room.basis.outdoors) ? current : null;
   }
 
-  function answer({ ticket, option, rect, u, v, onProp, eye, place, onStand }: ReadPoint): void {
-    const job = settled();
-    const from = job && (onStand ? stand.reading(option) : inRoom(job, option));
-    const read = ({ basis, lit, maps }: NonNullable<typeof from>, { setting }: Job) =>
-      onProp
-        ? readPropPoint(basis, lit, setting, maps, onProp, place, eye, seenBy)
-        : readPoint(basis, lit, setting, maps, rect, u, v, place, eye, seenBy);
-    post({ kind: 'point', ticket, reading: job && from ? read(from, job) : null });
+  /** Who asked is waiting: an answer that fails is told, and answered with nothing. */
+  async function answer(question: Question): Promise<void> {
+    const { kind, ticket } = question;
+    const done = (found: Answer['answer']) => post({ kind: 'answer', to: kind, ticket, answer: found } as Answer);
+    try {
+      const work = (ANSWERS[kind] as Answering)(question, atHand());
+      if (!isInSlices(work)) return done(work);
+      for (;;) {
+        const step = work.next();
+        if (step.done) return done(step.value);
+        await pause();
+      }
+    } catch (error) {
+      post({ kind: 'problem', problem: calculationFailed('The light', error) });
+      done(null);
+    }
   }
 
-  function answerHeld({ ticket, option, onStand, held, ...place }: ReadHeld): void {
-    const job = settled();
-    const from = job && (onStand ? stand.reading(option) : inRoom(job, option));
-    const reading =
-      job && from
-        ? readHeld(job.show.project, from.basis, from.lit, job.setting, from.maps, place, held, seenBy)
-        : null;
-    post({ kind: 'held', ticket, reading });
-  }
-
-  function inRoom(job: Job, option: string) {
-    const lit = litOf(job, option);
-    return lit ? { basis: job.room.basis, lit, maps: job.room.directMaps } : null;
-  }
-
-  function answerLights({ ticket, option, surface, beside }: ReadLights): void {
-    const surfaces = current && litOf(current, option)?.solved.scheme.surfaces;
-    const finishOn = (wanted: SurfaceId | null) => surfaces?.find((laid) => laid.surface === wanted)?.finish ?? null;
-    const finish = finishOn(surface);
-    const lights = current && worktopLights(current.show.project, current.room.basis);
-    const found = finish && lights?.ok ? finishInLights(finish, lights.value, finishOn(beside)) : null;
-    post({ kind: 'lights', ticket, found });
-  }
-
-  function answerStand({ ticket, option, finish: id }: ReadStand): void {
-    const job = settled();
-    const lit = job && litOf(job, option);
-    const finish = job && laidSample(job.show.project, id);
-    const reading = job && lit && finish?.ok ? readStand(job.room.basis, lit, job.setting, finish.value) : null;
-    post({ kind: 'stand', ticket, reading });
-  }
-
-  function noPoint({ ticket }: ReadPoint): void {
-    post({ kind: 'point', ticket, reading: null });
-  }
-
-  function noHeld({ ticket }: ReadHeld): void {
-    post({ kind: 'held', ticket, reading: null });
-  }
-
-  function noLights({ ticket }: ReadLights): void {
-    post({ kind: 'lights', ticket, found: null });
-  }
-
-  function noStand({ ticket }: ReadStand): void {
-    post({ kind: 'stand', ticket, reading: null });
+  function atHand(): AtHand {
+    return { current, settled: settled(), stand, seenBy, litOf };
   }
 }
+
+/** The question is of the kind that its answer is for: TypeScript cannot tell. */
+type Answering = (question: Question, from: AtHand) => Answer['answer'] | InSlices<Answer['answer']>;
+
+const isInSlices = <T>(work: T | InSlices<T>): work is InSlices<T> =>
+  typeof (work as Partial<InSlices<T>> | null)?.next === 'function';
 
 /** Bearing and surroundings are no part of the room's geometry. */
 const withoutSite = ({ site: _, ...kitchen }: Kitchen): Omit<Kitchen, 'site'> => kitchen;

@@ -8,15 +8,11 @@ const port = self as unknown as {
 
 /** A message to oneself queues behind the messages waiting already, and unlike a timer it is not throttled. */
 const channel = new MessageChannel();
-let resume: (() => void) | null = null;
-channel.port1.onmessage = () => {
-  const go = resume;
-  resume = null;
-  go?.();
-};
+const resume: (() => void)[] = [];
+channel.port1.onmessage = () => resume.shift()?.();
 const pause = () =>
   new Promise<void>((resolve) => {
-    resume = resolve;
+    resume.push(resolve);
     channel.port2.postMessage(null);
   });
 

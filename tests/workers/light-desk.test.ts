@@ -101,17 +101,18 @@ describe('the light desk', () => {
     messages.length = 0;
     desk.receive({ kind: 'read-lights', ticket: 7, option: 'our-floor', surface: 'base-fronts', beside: 'backsplash' });
     const [answer] = messages;
-    if (answer?.kind !== 'lights' || !answer.found) throw new Error('no answer at once');
+    if (answer?.kind !== 'answer' || answer.to !== 'read-lights' || !answer.answer)
+      throw new Error('no answer at once');
     expect(answer.ticket).toBe(7);
     const expected = shiftReport(project, 'PT-01', 'TL-01');
     const { project: _, beside: alone, ...same } = expected.ok ? expected.value : (null as never);
-    const { beside, ...found } = answer.found;
+    const { beside, ...found } = answer.answer;
     expect(found).toEqual(nearly(same));
     expect(beside!.sentence).toBe(alone!.sentence);
     // The tile alone has no joints; on the backsplash its mean is darker.
     expect(beside!.average.lab_d65[0]).toBeLessThan(alone!.average.lab_d65[0]);
     desk.receive({ kind: 'read-lights', ticket: 8, option: 'no-such', surface: 'floor', beside: null });
-    expect(messages[1]).toEqual({ kind: 'lights', ticket: 8, found: null });
+    expect(messages[1]).toEqual({ kind: 'answer', to: 'read-lights', ticket: 8, answer: null });
   });
 
   it('does not build the room again for a changed finish, and answers the newest request last', async () => {
@@ -176,8 +177,8 @@ describe('the light desk', () => {
         place: null,
         onStand: false,
       });
-      const answer = messages.findLast((message) => message.kind === 'point');
-      return answer?.kind === 'point' ? answer.reading : null;
+      const answer = messages.findLast((message) => message.kind === 'answer');
+      return answer?.kind === 'answer' && answer.to === 'read-point' ? answer.answer : null;
     };
     const neutral = painted();
     const rect = Array.from({ length: 200 }, (_, i) => i).find((i) => read(i) !== null)!;
@@ -214,7 +215,9 @@ describe('the light desk', () => {
     desk.receive({ kind: 'read-stand', ticket: 5, option: 'our-floor', finish: 'WD-01' });
     desk.receive({ kind: 'read-stand', ticket: 6, option: 'our-floor', finish: 'XX-99' });
     desk.receive({ kind: 'read-stand', ticket: 7, option: 'nowhere', finish: 'WD-01' });
-    const [found, none, nowhere] = messages.map((message) => (message.kind === 'stand' ? message.reading : null));
+    const [found, none, nowhere] = messages.map((message) =>
+      message.kind === 'answer' && message.to === 'read-stand' ? message.answer : null,
+    );
     expect([none, nowhere]).toEqual([null, null]);
     const { flat, upright, finish, between_de00 } = found!;
     expect(finish).toBe('WD-01');

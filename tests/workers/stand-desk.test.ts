@@ -40,14 +40,15 @@ it('shows the stand in the light of the room, builds it once, and reads points a
   const place = { option: 'our-floor', rect: wall, u: 0.5, v: 0.5, place: null, onStand: true } as const;
   desk.receive({ kind: 'read-point', ticket: 1, eye: null, ...place });
   desk.receive({ kind: 'read-held', ticket: 2, held: { kind: 'white', id: 'cream' }, ...place });
-  await until(() => count('held') > 0);
-  const point = messages.find((one) => one.kind === 'point');
-  const held = messages.find((one) => one.kind === 'held');
-  if (point?.kind !== 'point' || held?.kind !== 'held') throw new Error('no answer');
-  expect(point.reading?.surface).toBe('wall');
-  expect(held.reading?.surface).toBe('wall');
+  await until(() => count('answer') > 1);
+  const point = messages.find((one) => one.kind === 'answer' && one.to === 'read-point');
+  const held = messages.find((one) => one.kind === 'answer' && one.to === 'read-held');
+  if (point?.kind !== 'answer' || point.to !== 'read-point' || held?.kind !== 'answer' || held.to !== 'read-held')
+    throw new Error('no answer');
+  expect(point.answer?.surface).toBe('wall');
+  expect(held.answer?.surface).toBe('wall');
   // The same place read twice by two ways of asking.
-  for (let k = 0; k < 3; k++) expect(held.reading!.surface_lab_d65[k]!).toBeCloseTo(point.reading!.lab_d65[k]!, 6);
+  for (let k = 0; k < 3; k++) expect(held.answer!.surface_lab_d65[k]!).toBeCloseTo(point.answer!.lab_d65[k]!, 6);
 
   desk.receive(show('day', { backing: 'gray', arrangement: 'as-in-room' }));
   await until(() => standLooks().length > 0);

@@ -1,0 +1,70 @@
+import type { SurfaceId } from '../engine/surface';
+import type { SeenBy } from '../kitchen/seen-by';
+import { finishInLights } from '../kitchen/study/finish-in-lights';
+import { readHeld } from '../kitchen/study/held-reading';
+import { laidSample } from '../kitchen/study/lay-sample';
+import type { LitScheme } from '../kitchen/study/lit-scheme';
+import { readPoint, readPropPoint } from '../kitchen/study/point-reading';
+import { readStand } from '../kitchen/study/stand-reading';
+import { worktopLights } from '../kitchen/study/worktop-lights';
+import type { Job } from './job';
+import type { QuestionKind, Questions } from './questions';
+import type { StandAtWork } from './stand-desk';
+
+/** What there is to answer from. */
+export interface AtHand {
+  /** The request on screen; null before the first is lit. */
+  readonly current: Job | null;
+  /** The same, unless its room is under another sky already: its lamps and that sky do not belong together. */
+  readonly settled: Job | null;
+  readonly stand: StandAtWork;
+  readonly seenBy: SeenBy;
+  /** The option as lit for a request, as far as that is. */
+  litOf(job: Job, option: string): LitScheme | undefined;
+}
+
+/** Work that is done in slices, with other messages between them. */
+export type InSlices<T> = Generator<unknown, T>;
+
+type Answering<K extends QuestionKind> = (
+  asked: Questions[K]['asks'],
+  from: AtHand,
+) => Questions[K]['gets'] | null | InSlices<Questions[K]['gets'] | null>;
+
+/** How each question is answered: at once, or in slices where that takes long. */
+export const ANSWERS: { readonly [K in QuestionKind]: Answering<K> } = {
+  'read-point': ({ option, rect, u, v, onProp, eye, place, onStand }, from) => {
+    const read = placeFrom(from, option, onStand);
+    if (!read) return null;
+    const { basis, lit, maps, setting } = read;
+    return onProp
+      ? readPropPoint(basis, lit, setting, maps, onProp, place, eye, from.seenBy)
+      : readPoint(basis, lit, setting, maps, rect, u, v, place, eye, from.seenBy);
+  },
+  'read-held': ({ option, onStand, held, ...place }, from) => {
+    const read = placeFrom(from, option, onStand);
+    return read && readHeld(read.project, read.basis, read.lit, read.setting, read.maps, place, held, from.seenBy);
+  },
+  'read-lights': ({ option, surface, beside }, { current, litOf }) => {
+    if (!current) return null;
+    const surfaces = litOf(current, option)?.solved.scheme.surfaces;
+    const finishOn = (wanted: SurfaceId | null) => surfaces?.find((laid) => laid.surface === wanted)?.finish ?? null;
+    const finish = finishOn(surface);
+    const lights = worktopLights(current.show.project, current.room.basis);
+    return finish && lights.ok ? finishInLights(finish, lights.value, finishOn(beside)) : null;
+  },
+  'read-stand': ({ option, finish: id }, { settled, litOf }) => {
+    const lit = settled && litOf(settled, option);
+    const finish = settled && laidSample(settled.show.project, id);
+    return lit && finish?.ok ? readStand(settled.room.basis, lit, settled.setting, finish.value) : null;
+  },
+};
+
+/** What a place of the room, or of the sample stand, is read from. */
+function placeFrom({ settled, stand, litOf }: AtHand, option: string, onStand: boolean) {
+  if (!settled) return null;
+  const { room, setting, show } = settled;
+  const lit = litOf(settled, option);
+  const from = onStand ? stand.reading(option) : lit && { basis: room.basis, lit, maps: room.directMaps };
+  return from ? { ...from, setting, project: show.project } : null;
+}

@@ -1,0 +1,75 @@
+import type { Vec3 } from '../engine/light/types';
+import type { PatternSample } from '../engine/pattern/sample';
+import type { SurfaceId } from '../engine/surface';
+import type { FinishInLights } from '../kitchen/study/finish-in-lights';
+import type { HeldChoice, HeldReading } from '../kitchen/study/held-reading';
+import type { PropPlace } from '../kitchen/study/place-light';
+import type { PointReading } from '../kitchen/study/point-reading';
+import type { StandReading } from '../kitchen/study/stand-reading';
+
+/**
+ * What the page may ask the light worker: what the question says, and what answers it. Any of them is answered with null when it
+ * cannot be told: in the dark, or of an option that is not lit yet. A question has its answer in `answers.ts`.
+ */
+export interface Questions {
+  /** Color and light of a point. */
+  readonly 'read-point': { readonly asks: PointAsked; readonly gets: PointReading };
+  /** A white or a finish held against a place, in its light. */
+  readonly 'read-held': { readonly asks: HeldAsked; readonly gets: HeldReading };
+  /** What each light of the project makes of the finish on a surface, alone or beside that of another. */
+  readonly 'read-lights': { readonly asks: LightsAsked; readonly gets: FinishInLights };
+  /** A finish of the library as a sample flat on the worktop and upright there, in the light of an option. */
+  readonly 'read-stand': { readonly asks: StandAsked; readonly gets: StandReading };
+}
+
+export type QuestionKind = keyof Questions;
+
+/** A question as it is sent; its answer bears its ticket. */
+export type Question = {
+  readonly [K in QuestionKind]: { readonly kind: K; readonly ticket: number } & Questions[K]['asks'];
+}[QuestionKind];
+
+export type Answer = {
+  readonly [K in QuestionKind]: {
+    readonly kind: 'answer';
+    readonly to: K;
+    readonly ticket: number;
+    readonly answer: Questions[K]['gets'] | null;
+  };
+}[QuestionKind];
+
+export interface PointAsked {
+  readonly option: string;
+  readonly rect: number;
+  /** On a prop instead, where `rect` is -1. */
+  readonly onProp?: PropPlace | null;
+  readonly u: number;
+  readonly v: number;
+  /** Where one looks from, for what the surface mirrors; null: nothing is said of that. */
+  readonly eye: Vec3 | null;
+  /** What the pattern has there; null where the surface has none. */
+  readonly place: PatternSample | null;
+  /** A point of the sample stand instead of the room. */
+  readonly onStand: boolean;
+}
+
+export interface HeldAsked {
+  readonly option: string;
+  readonly rect: number;
+  readonly u: number;
+  readonly v: number;
+  readonly place: PatternSample | null;
+  readonly onStand: boolean;
+  readonly held: HeldChoice;
+}
+
+export interface LightsAsked {
+  readonly option: string;
+  readonly surface: SurfaceId;
+  readonly beside: SurfaceId | null;
+}
+
+export interface StandAsked {
+  readonly option: string;
+  readonly finish: string;
+}
