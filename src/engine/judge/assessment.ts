@@ -2,6 +2,7 @@ import type { Specular } from '../finish/given-color';
 import type { ComponentRole, FinishComponent, Provenance } from '../finish/types';
 import type { DecisionState, Facing, SurfaceId } from '../surface';
 import type { LightSource } from './input';
+import type { Meets } from './meets';
 
 /** The assessment: plain data, the same object for panel, command line and print. Field names are the file format's. */
 export interface Assessment {
@@ -83,6 +84,8 @@ export interface PairFinding {
   readonly a: { readonly surface: SurfaceId; readonly component: ComponentRole };
   readonly b: { readonly surface: SurfaceId; readonly component: ComponentRole };
   readonly verdict: PairVerdict;
+  /** Whether their surfaces touch, are seen together from some viewpoint, or neither. */
+  readonly meets: Meets;
   readonly de00: number;
   readonly basis: Basis;
   readonly numbers: Readonly<Record<string, number>>;

@@ -1,6 +1,7 @@
 import type { Lab } from '../color/types';
 import type { LaidFinish } from '../finish/types';
 import type { DecisionState, Facing, SurfaceId } from '../surface';
+import type { MeetsOthers } from './meets';
 
 /** A part of the light on a surface: `source` is the id of a light group, or of the surface that light left last. */
 export interface LightSource {
@@ -42,6 +43,8 @@ export interface JudgedSurface {
   readonly finish: LaidFinish;
   readonly state: DecisionState;
   readonly installed: readonly InstalledReading[];
+  /** The surfaces it touches, and those that some viewpoint shows beside it; absent: all count as seen together. */
+  readonly meets?: MeetsOthers;
 }
 
 /** What shines in a setting, and why little does. */

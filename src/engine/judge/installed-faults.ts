@@ -3,6 +3,7 @@ import { isLoose } from './cannot-tell';
 import { faultCode, type Holds } from './claims';
 import { type Firmness, firmnessOf } from './firmness';
 import { isOwnFault, isPlaceFault } from './hold-pairs';
+import { APART_REASON, areApart } from './meets';
 import { AS_INSTALLED, percent } from './number-words';
 import type { PairJudgement } from './pair';
 import { areWhitesAtHand, gravity, groupPairs, mergeGroups, type PairGroup } from './pair-groups';
@@ -107,7 +108,7 @@ function ownFault(group: PairGroup<InstalledPair>, holds: Holds): Warning {
     severity: atMost(graveAtMost, tintOff.severity!),
     surfaces: inDecisionOrder([...group.aSurfaces, ...group.bSurfaces]),
     text,
-    reason: `${pairReason(tintOff)}${measured ? '' : ' How a finish behaves under this lamp is guessed from its color.'}`,
+    reason: `${pairReason(tintOff)}${areApart(group.worst) ? APART_REASON : ''}${measured ? '' : ' How a finish behaves under this lamp is guessed from its color.'}`,
     why: `${pairWhy(tintOff, AS_INSTALLED)} The tint of each place is taken off.${measured ? '' : ` ${GUESSED}`}`,
     basis: 'installed',
     holds_in: shares.includes(null) ? null : Math.min(...shares.map((x) => x!)),

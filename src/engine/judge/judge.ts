@@ -9,6 +9,7 @@ import type { JudgeInput } from './input';
 import { installedFaultWarnings } from './installed-faults';
 import { lightMixWarnings } from './light-mix-warnings';
 import { lowLightWarnings } from './low-light-warnings';
+import { meetsOf } from './meets';
 import { splitWarnings } from './pair-splits';
 import { pairWarnings, shownVerdict } from './pair-warnings';
 import {
@@ -79,6 +80,7 @@ function sampleFinding(pair: JudgedPair, holds: Holds): PairFinding {
     a: side(pair.a),
     b: side(pair.b),
     verdict: shownVerdict(pair, standing),
+    meets: meetsOf(pair.a.surface, pair.b.surface),
     de00: pair.judgement.de00,
     basis: 'sample',
     numbers: { ...pair.judgement.numbers, ...holdNumbers(standing) },
@@ -98,7 +100,8 @@ function installedFinding(pair: InstalledPair, holds: Holds): PairFinding[] {
   const numbers: Record<string, number> = { ...tintOff.numbers, de00_as_it_is: raw.de00, ...holdNumbers(standing) };
   if ('d_wid' in raw.numbers) numbers['d_wid_as_it_is'] = raw.numbers['d_wid']!;
   const verdict = withheld ? 'cannot-tell' : shownVerdict(tintOff, standing);
-  return [{ a: side(a), b: side(b), verdict, de00: tintOff.de00, basis: 'installed', numbers }];
+  const meets = meetsOf(a.surface, b.surface);
+  return [{ a: side(a), b: side(b), verdict, meets, de00: tintOff.de00, basis: 'installed', numbers }];
 }
 
 const holdNumbers = (standing: PairHolds | null): Record<string, number> =>

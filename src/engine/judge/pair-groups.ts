@@ -1,5 +1,6 @@
 import type { SurfaceId } from '../surface';
 import type { Holds, PairHolds } from './claims';
+import { areApart } from './meets';
 import { type JudgedPair, type PlacedColor, pairKey } from './pairs';
 import { isNearWhite } from './sample-color';
 import { SEVERITY_RANK } from './severity';
@@ -27,7 +28,10 @@ export function gravity(judgement: JudgedPair['judgement']): number {
   return (judgement.severity ? SEVERITY_RANK[judgement.severity] : -1) + Math.min(0.99, size);
 }
 
-/** Merges pairs of the same two finishes and code; `weigh` tells the worst, larger is worse. */
+/**
+ * Merges pairs of the same two finishes and code; `weigh` tells the worst, larger is worse. What is apart is left out where
+ * the same is to be said of surfaces that are not.
+ */
 export function groupPairs<P extends Groupable>(
   pairs: readonly P[],
   codeOf: (pair: P) => string,
@@ -41,7 +45,9 @@ export function groupPairs<P extends Groupable>(
     if (group) group.push(pair);
     else groups.set(key, [pair]);
   }
-  return [...groups.values()].map((group) => {
+  return [...groups.values()].map((all) => {
+    const near = all.filter((p) => !areApart(p));
+    const group = near.length > 0 ? near : all;
     const worst = group.reduce((w, p) => (weigh(p) > weigh(w) ? p : w));
     const surfacesOf = (finish: string): SurfaceId[] =>
       inDecisionOrder(
@@ -77,7 +83,10 @@ export function mergeGroups<P extends Groupable>(
     const own = shared && group.worst[shared].color;
     const other = shared && group.worst[otherSide(shared)].color;
     // "The veins of" stands for one finish only.
-    const key = own && other!.role === 'base' ? `${kindOf(group.worst)}|${own.finish}|${own.role}` : `${i}`;
+    const key =
+      own && other!.role === 'base'
+        ? `${kindOf(group.worst)}|${own.finish}|${own.role}|${areApart(group.worst)}`
+        : `${i}`;
     merged.set(key, [...(merged.get(key) ?? []), group]);
   });
   return [...merged.values()].map((same) => {
@@ -99,9 +108,9 @@ export function mergeGroups<P extends Groupable>(
 
 export const otherSide = (side: SharedSide): SharedSide => (side === 'a' ? 'b' : 'a');
 
-/** Whites that people hold against each other; a ceiling is out of reach. */
+/** Whites that people see against each other; a ceiling is out of reach. */
 export const areWhitesAtHand = (p: Groupable): boolean =>
-  [p.a, p.b].every((c) => isNearWhite(c.color) && c.surface.surface !== 'ceiling');
+  [p.a, p.b].every((c) => isNearWhite(c.color) && c.surface.surface !== 'ceiling') && !areApart(p);
 
 /** How firmly a pair of samples stands; null while not drawn. */
 export const holdsOf = (p: JudgedPair, holds: Holds): PairHolds | null => holds.pair(pairKey(p.a.color, p.b.color));

@@ -2,6 +2,7 @@ import type { PairVerdict, Warning } from './assessment';
 import { isLoose } from './cannot-tell';
 import { faultCode, type Holds, isAlike, type PairHolds } from './claims';
 import { type Firmness, firmnessOf } from './firmness';
+import { APART_REASON, areApart } from './meets';
 import { AS_SAMPLE } from './number-words';
 import { openPairWarnings, spread } from './open-pairs';
 import { type Groupable, gravity, groupPairs, holdsOf, mergeGroups, type PairGroup } from './pair-groups';
@@ -64,7 +65,7 @@ function faultWarning(group: PairGroup<JudgedPair>, holds: Holds): Warning {
     code: faultCode(judgement.verdict)!,
     severity: isUnsure ? atMost('visible', judgement.severity!) : judgement.severity!,
     surfaces: inDecisionOrder([...group.aSurfaces, ...group.bSurfaces]),
-    reason: pairReason(judgement),
+    reason: `${pairReason(judgement)}${areApart(group.worst) ? APART_REASON : ''}`,
     basis: 'sample' as const,
   };
   const sides = [a.color, group.aSurfaces, b.color, group.bSurfaces] as const;

@@ -4,6 +4,7 @@ import type { Basis, PairVerdict } from './assessment';
 import { isWithheld } from './cannot-tell';
 import { MINOR_SHARE } from './component-record';
 import type { InstalledReading, JudgedSurface, JudgeInput } from './input';
+import { areApart } from './meets';
 import { judgePair, PAIR, type PairJudgement } from './pair';
 import { withoutTint } from './place-tint';
 import { isNearWhite, luminanceOf, type SampleColor, sampleColor } from './sample-color';
@@ -130,13 +131,13 @@ export function samplePairs(placed: readonly PlacedColor[], anchor: number | nul
 }
 
 /**
- * A ceiling hangs in other light than what it is held against, so it is a note at most; trim is narrow, and visible at
- * most. Our judgement.
+ * A ceiling hangs in other light than what it is held against, and what is never seen together is beside nothing: notes at
+ * most. Trim is narrow, and visible at most. Our judgement.
  */
 function inItsPlace(judgement: PairJudgement, a: PlacedColor, b: PlacedColor): PairJudgement {
   if (!judgement.severity) return judgement;
   const sides = [a.surface.surface, b.surface.surface];
-  if (sides.includes('ceiling')) return { ...judgement, severity: 'note' };
+  if (sides.includes('ceiling') || areApart({ a, b })) return { ...judgement, severity: 'note' };
   return sides.includes('frame') ? { ...judgement, severity: atMost('visible', judgement.severity) } : judgement;
 }
 

@@ -12,6 +12,7 @@ import { observer2 } from '../../engine/spectrum/observers';
 import type { EmissionSpd, ReflectanceSpd } from '../../engine/spectrum/types';
 import { DAYLIGHT_GROUPS, GROUPS, type GroupId, LAMP_GROUPS, type Project } from '../../model/project';
 import { presentSurfaces } from '../present-surfaces';
+import { meetingsOf } from './meetings';
 import { placeColors } from './place-colors';
 import { placeIrradiance } from './place-irradiance';
 import { counterLight, type RoomStudy, shareKey } from './room-study';
@@ -72,10 +73,19 @@ export function judgeInput(
   });
 
   const present: readonly string[] = presentSurfaces(study.room);
+  const meetings = meetingsOf(study);
   const surfaces = solved.scheme.surfaces.flatMap(({ surface, finish, placement }, index): JudgedSurface[] =>
     surface === 'stand' || !present.includes(surface)
       ? []
-      : [{ surface, finish, state: placement.state, installed: bySurface.get(index) ?? [] }],
+      : [
+          {
+            surface,
+            finish,
+            state: placement.state,
+            installed: bySurface.get(index) ?? [],
+            meets: meetings.get(surface) ?? {},
+          },
+        ],
   );
   const isDark = surfaces.every(({ installed }) => installed.length === 0);
   return {
