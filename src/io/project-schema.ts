@@ -3,6 +3,7 @@ import { FINISH_CLASSES } from '../engine/finish/types';
 import { LAYOUTS } from '../engine/pattern/types';
 import { SURFACES, type SurfaceId } from '../engine/surface';
 import type { Kitchen } from '../model/kitchen';
+import type { CopiedLook } from '../model/look';
 import { type BeamRecord, type Finish, type Lamp, type Project, USERS } from '../model/project';
 
 /**
@@ -47,7 +48,11 @@ const pattern = v.variant('kind', [
   v.object({ kind: v.literal('brushed') }),
 ]);
 
+const PATTERN_KINDS = ['plain', 'veined', 'linear', 'fleck', 'grain', 'cleft', 'cloud', 'thread', 'brushed'] as const;
+
 const role = v.picklist(['base', 'vein', 'fleck', 'grain', 'cleft', 'pool', 'thread', 'shade', 'cloud', 'grout']);
+
+const provenance = v.picklist(['measured', 'declared', 'photo-with-card', 'photo', 'by-eye', 'screen']);
 
 const finishSchema = v.object({
   id: text,
@@ -59,7 +64,7 @@ const finishSchema = v.object({
   variation: v.picklist(['V0', 'V1', 'V2', 'V3', 'V4']),
   piece_mm: v.optional(size),
   slab_mm: v.optional(size),
-  provenance: v.picklist(['measured', 'declared', 'photo-with-card', 'photo', 'by-eye', 'screen']),
+  provenance,
   note: v.optional(text),
   supply: v.optional(
     v.object({
@@ -271,9 +276,27 @@ const kitchenSchema = v.object({
   objects: v.boolean(),
 }) satisfies v.GenericSchema<unknown, Kitchen>;
 
+export const lookSchema = v.object({
+  id: text,
+  name: text,
+  source: v.picklist(['scheme', 'picture']),
+  note: v.optional(text),
+  surfaces: v.array(
+    v.object({
+      surface: v.picklist(SURFACES),
+      finish: v.optional(text),
+      class: v.optional(v.picklist(FINISH_CLASSES)),
+      gloss_gu: v.optional(number),
+      pattern: v.optional(v.picklist(PATTERN_KINDS)),
+      pattern_mm: v.optional(number),
+      colors: v.array(v.object({ role, share: number, color: givenColor, provenance })),
+    }),
+  ),
+}) satisfies v.GenericSchema<unknown, CopiedLook>;
+
 export const projectSchema = v.object({
   type: v.literal('upstand-project'),
-  version: v.literal(3),
+  version: v.literal(4),
   id: text,
   name: text,
   note: text,
@@ -291,4 +314,5 @@ export const projectSchema = v.object({
   beams: v.optional(v.array(beamRecord)),
   library: v.array(finishSchema),
   options: v.array(v.object({ id: text, name: text, scheme })),
+  looks: v.optional(v.array(lookSchema)),
 }) satisfies v.GenericSchema<unknown, Project>;

@@ -1,5 +1,6 @@
 import { failure, type Result, success } from '../engine/result';
 import { changeLight } from './change-light';
+import { changeLooks } from './change-looks';
 import { bad, replace, unknown } from './change-problems';
 import { checkFinish } from './check-finish';
 import { checkText } from './check-number';
@@ -39,6 +40,10 @@ export function applyCommand(project: Project, command: Command): Result<Project
     case 'set-kitchen':
     case 'set-users':
       return changeLight(project, command);
+    case 'add-look':
+    case 'edit-look':
+    case 'remove-look':
+      return changeLooks(project, command);
     case 'copy-option':
       return copyOption(project, command.option, command.id, command.name);
     case 'remove-option':

@@ -5,6 +5,7 @@ import { checkDaylight } from './check-daylight';
 import { checkFinish } from './check-finish';
 import { checkKitchen } from './check-kitchen';
 import { checkLamp } from './check-lamp';
+import { checkLook } from './check-look';
 import { checkNumber, checkText, checkUnique } from './check-number';
 import { JOINT_MM, SLAB_SHIFT_MM } from './laying';
 import {
@@ -30,6 +31,7 @@ export function checkProject(project: Project): readonly Problem[] {
     ...checkUnique(ids(project.beams ?? []), 'beams'),
     ...checkUnique(ids(project.library), 'library'),
     ...checkUnique(ids(project.options), 'options'),
+    ...checkUnique(ids(project.looks ?? []), 'looks'),
     ...checkNotEmpty(project.settings, 'settings', 'setting'),
     ...checkNotEmpty(project.options, 'options', 'option'),
     ...project.settings.flatMap((setting, i) => checkSetting(project, setting, `settings[${i}]`)),
@@ -38,6 +40,7 @@ export function checkProject(project: Project): readonly Problem[] {
     ...checkFixtureBeams(project, 'kitchen'),
     ...project.library.flatMap((finish, i) => checkFinish(finish, `library[${i}]`)),
     ...project.options.flatMap((option, i) => checkOption(option, library, `options[${i}]`)),
+    ...(project.looks ?? []).flatMap((look, i) => checkLook(look, `looks[${i}]`)),
   ];
 }
 

@@ -5,6 +5,7 @@ import type { Project } from './project';
 /** What a command does, in words for "Undo: ..." and for the log. `project` is the document before it. */
 export function commandLabel(project: Project, command: Command): string {
   const finishName = (id: string) => project.library.find((finish) => finish.id === id)?.label ?? id;
+  const lookName = (id: string) => project.looks?.find((look) => look.id === id)?.name ?? id;
   switch (command.kind) {
     case 'lay-finish':
       return `${surfaceName(command.surface)}: ${finishName(command.finish)}`;
@@ -40,6 +41,12 @@ export function commandLabel(project: Project, command: Command): string {
       return 'kitchen';
     case 'set-users':
       return 'who uses the kitchen';
+    case 'add-look':
+      return `add look "${command.look.name}"`;
+    case 'edit-look':
+      return `change look "${lookName(command.look)}"`;
+    case 'remove-look':
+      return `remove look "${lookName(command.look)}"`;
     case 'copy-option':
       return `copy option as "${command.name}"`;
     case 'remove-option':

@@ -1,6 +1,7 @@
 import type { DecisionState, SurfaceId } from '../engine/surface';
 import type { Fixture, LampGroup } from './fixture';
 import type { Kitchen, KitchenSite, Opening } from './kitchen';
+import type { CopiedLook } from './look';
 import type { BeamRecord, Daylight, Finish, Lamp, Laying, Option, Project, UserNeed } from './project';
 
 /**
@@ -27,8 +28,15 @@ export type Command =
   | { readonly kind: 'set-users'; readonly users: readonly UserNeed[] }
   | { readonly kind: 'copy-option'; readonly option: string; readonly id: string; readonly name: string }
   | { readonly kind: 'remove-option'; readonly option: string }
+  | LookCommand
   | Rename
   | { readonly kind: 'together'; readonly label: string; readonly commands: readonly Command[] };
+
+/** What can be done to the looks of a document. */
+export type LookCommand =
+  | { readonly kind: 'add-look'; readonly look: CopiedLook }
+  | { readonly kind: 'edit-look'; readonly look: string; readonly changes: Partial<Omit<CopiedLook, 'id'>> }
+  | { readonly kind: 'remove-look'; readonly look: string };
 
 /** Lays a finish. Without `laying` the usual one is chosen; what is of the same material goes along (see lay-finish.ts). */
 export interface LayFinish {

@@ -5,6 +5,7 @@ import type { FinishPattern, Layout, SlabMatch, Turn, Variation } from '../engin
 import type { DecisionState, SurfaceId } from '../engine/surface';
 import type { LampGroup } from './fixture';
 import type { Kitchen } from './kitchen';
+import type { CopiedLook } from './look';
 
 export interface FinishColor {
   readonly role: ComponentRole;
@@ -140,7 +141,7 @@ export const USERS: readonly UserNeed[] = ['over-65', 'low-vision', 'wheelchair'
 /** The project document: everything one saves. Immutable; changed only by commands. */
 export interface Project {
   readonly type: 'upstand-project';
-  readonly version: 3;
+  readonly version: 4;
   readonly id: string;
   readonly name: string;
   readonly note: string;
@@ -154,4 +155,6 @@ export interface Project {
   readonly beams?: readonly BeamRecord[];
   readonly library: readonly Finish[];
   readonly options: readonly Option[];
+  /** Looks copied from elsewhere; absent when there are none. */
+  readonly looks?: readonly CopiedLook[];
 }

@@ -6,6 +6,7 @@ import type { Kitchen } from '../../src/model/kitchen';
 import { demoProject, demoText } from './demo';
 import { type Loose, version1 } from './version-1';
 import { version2 } from './version-2';
+import { version3 } from './version-3';
 
 const opened = (text: string) => {
   const parsed = parseProject(text, 'old.json');
@@ -20,9 +21,9 @@ const problemsOf = (text: string) => {
 describe('a project of version 1', () => {
   const { value: project, notices } = opened(version1());
 
-  it('opens as version 3, without a word, with its window, its lamps and its sky', () => {
+  it('opens as version 4, without a word, with its window, its lamps and its sky', () => {
     expect(notices).toBeUndefined();
-    expect(project.version).toBe(3);
+    expect(project.version).toBe(4);
     const { kitchen, settings } = project;
     expect(kitchen.sink).toEqual({ run: 'left', center: 2350, bowls: 1, fit: 'inset', tap: 'arch' });
     expect(kitchen.openings).toEqual([
@@ -77,15 +78,15 @@ describe('a project of version 1', () => {
     expect([project.library, project.options]).toEqual([demo.library, demo.options]);
   });
 
-  it('is saved as version 3 and comes back the same', () => {
+  it('is saved as version 4 and comes back the same', () => {
     const text = projectText(project);
-    expect(text).toContain('"version": 3');
+    expect(text).toContain('"version": 4');
     expect(text).not.toMatch(/"groups"|"sky_lx": 12000,\s*"settings"|"under_cabinet"|"window": \{/);
     expect(opened(text)).toEqual({ ok: true, value: project });
     expect(projectText(opened(text).value)).toBe(text);
   });
 
-  it('lights as the same document written as version 3 does: sky and levels as they were', () => {
+  it('lights as the same document written as version 4 does: sky and levels as they were', () => {
     for (const setting of project.settings) {
       const light = settingLight(project, setting);
       if (!light.ok) throw new Error(light.problem.text);
@@ -126,9 +127,9 @@ describe('a project of version 1', () => {
 describe('a project of version 2', () => {
   const { value: project, notices } = opened(version2());
 
-  it('opens as version 3, without a word: an L with an island, every unit where it was', () => {
+  it('opens as version 4, without a word: an L with an island, every unit where it was', () => {
     expect(notices).toBeUndefined();
-    expect(project.version).toBe(3);
+    expect(project.version).toBe(4);
     // The places themselves are held in tests/kitchen/demo-rows.test.ts, for the same kitchen.
     const { fixtures, openings, site, ...kitchen } = project.kitchen;
     const { fixtures: _, openings: windows, site: _site, ...usual } = scene as unknown as Kitchen;
@@ -138,9 +139,9 @@ describe('a project of version 2', () => {
     expect(fixtures).toMatchObject([{ kind: 'hood', count: 2 }]);
   });
 
-  it('is saved as version 3 and comes back the same', () => {
+  it('is saved as version 4 and comes back the same', () => {
     const text = projectText(project);
-    expect(text).toContain('"version": 3');
+    expect(text).toContain('"version": 4');
     expect(text).not.toContain('"layout": "l-island"');
     expect(opened(text)).toEqual({ ok: true, value: project });
   });
@@ -166,13 +167,38 @@ describe('a project of version 2', () => {
   });
 });
 
-it('refuses version 4, and any version that is no number', () => {
-  expect(problemsOf(demoText().replace('"version": 3', '"version": 4'))[0]).toMatchObject({
+describe('a project of version 3', () => {
+  const { value: project, notices } = opened(version3());
+
+  it('opens as version 4, without a word and without a look, else as it was', () => {
+    expect(notices).toBeUndefined();
+    const { version, ...rest } = project;
+    expect(version).toBe(4);
+    expect('looks' in project).toBe(false);
+    expect({ ...rest, version: 3 }).toEqual(JSON.parse(version3()));
+  });
+
+  it('is saved as version 4 and comes back the same, with a look added', () => {
+    const surfaces = [
+      {
+        surface: 'counter',
+        colors: [{ role: 'base', share: 1, color: { kind: 'hex', hex: '#d9d7d2' }, provenance: 'photo' }],
+      },
+    ] as const;
+    const changed = { ...project, looks: [{ id: 'seen', name: 'Seen', source: 'picture', surfaces } as const] };
+    const text = projectText(changed);
+    expect(text).toContain('"version": 4');
+    expect(opened(text)).toEqual({ ok: true, value: changed });
+  });
+});
+
+it('refuses version 5, and any version that is no number', () => {
+  expect(problemsOf(demoText().replace('"version": 4', '"version": 5'))[0]).toMatchObject({
     code: 'newer-version',
     at: { path: 'version' },
   });
   for (const odd of ['"2"', 'null', '1.5', '0', '-1']) {
-    const [problem] = problemsOf(demoText().replace('"version": 3', `"version": ${odd}`));
+    const [problem] = problemsOf(demoText().replace('"version": 4', `"version": ${odd}`));
     expect(problem, odd).toMatchObject({ at: { path: 'version' } });
   }
 });

@@ -1,0 +1,59 @@
+import { chromaOf, hueDegOf } from '../../color/lab';
+import type { Lab } from '../../color/types';
+import { MINOR_SHARE } from '../component-record';
+import { judgePair, PAIR } from '../pair';
+import type { SampleColor } from '../sample-color';
+import type { SeenSurface } from './seen-scheme';
+import type { EchoKind } from './types';
+
+/** Degrees between two hues, 0-180. */
+export function hueApartDeg(a: Lab<'D65-2'>, b: Lab<'D65-2'>): number {
+  const apart = Math.abs(hueDegOf(a) - hueDegOf(b));
+  return Math.min(apart, 360 - apart);
+}
+
+/** A lean that has a name, or more. */
+export const isNamed = (color: SampleColor): boolean =>
+  chromaOf(color.lab) > 0 && color.strength() >= PAIR.namedStrength;
+
+/** Colors of a surface that are more than grout lines or hair veins. */
+export const majorColors = ({ colors }: SeenSurface): readonly SampleColor[] =>
+  colors.filter(({ weight }) => weight >= MINOR_SHARE).map(({ color }) => color);
+
+/** The stronger the later. */
+const ECHO_RANK: Readonly<Record<EchoKind, number>> = { hue: 1, whites: 2, alike: 3 };
+
+export interface Echo {
+  readonly how: EchoKind;
+  readonly one: SampleColor;
+  readonly other: SampleColor;
+  readonly numbers: Readonly<Record<string, number>>;
+}
+
+/** A stronger echo does what a weaker one did. */
+export const isAtLeast = (echo: EchoKind | null, wanted: EchoKind): boolean =>
+  echo !== null && ECHO_RANK[echo] >= ECHO_RANK[wanted];
+
+/** The strongest echo between two surfaces by their samples; null where none of their colors answers one of the other's. */
+export function echoBetween(a: SeenSurface, b: SeenSurface): Echo | null {
+  let found: Echo | null = null;
+  for (const one of majorColors(a)) {
+    for (const other of majorColors(b)) {
+      const { verdict, numbers } = judgePair(
+        { color: one, lab: one.lab },
+        { color: other, lab: other.lab },
+        { anchorY: null },
+      );
+      const how =
+        verdict === 'same' || verdict === 'match'
+          ? 'alike'
+          : verdict === 'agree'
+            ? 'whites'
+            : verdict === 'relates'
+              ? 'hue'
+              : null;
+      if (how && (!found || ECHO_RANK[how] > ECHO_RANK[found.how])) found = { how, one, other, numbers };
+    }
+  }
+  return found;
+}
