@@ -13,7 +13,7 @@ import { inDecisionOrder, joined, surfacesPhrase } from './surface-words';
 export const EDGE = { wanted: 30, least: 20 } as const;
 
 /** Edges that people have to find with the eye: where a counter ends, where the floor does. */
-const EDGES: readonly (readonly [SurfaceId, SurfaceId])[] = [
+export const EDGES: readonly (readonly [SurfaceId, SurfaceId])[] = [
   ['counter', 'base-fronts'],
   ['island-counter', 'island-fronts'],
   ['floor', 'base-fronts'],

@@ -1,0 +1,173 @@
+import type { SurfaceId } from '../../surface';
+import { isLoose, looseWords } from '../cannot-tell';
+import { faultCode, isAssurance } from '../claims';
+import { faultSentence } from '../pair-sentences';
+import { componentPhrase, inDecisionOrder, joined, surfacesPhrase } from '../surface-words';
+import { type Relation, spokenOf } from './relations';
+import type { Standing } from './standing';
+import type { HeldSurface, RankStep, Shortlist, ShortlistPlace } from './types';
+import { wishWords } from './wishes';
+
+/** The steps in the order they are taken. */
+export const stepsOf = ({ contrastFirst }: Pick<ShortlistPlace, 'contrastFirst'>): readonly RankStep[] =>
+  contrastFirst
+    ? ['clashes', 'contrast', 'agreement', 'wishes', 'color']
+    : ['clashes', 'agreement', 'contrast', 'wishes', 'color'];
+
+/** What each step asks, in words. */
+export function orderWords(place: ShortlistPlace): Shortlist['order'] {
+  const words: Readonly<Record<RankStep, string>> = {
+    clashes:
+      'first what nothing settled clashes with, then what may clash, then what a vein, a fleck or a fitting clashes with',
+    agreement: 'then whites that agree, hues that echo, what matches',
+    contrast: place.contrastFirst
+      ? 'then edges that are easy to see, before agreement, because of who uses the kitchen'
+      : 'then edges that are easy to see, and clear steps of lightness',
+    wishes:
+      place.wishes.length === 0
+        ? 'then your wishes: none were given'
+        : `then your wishes in their order: ${place.wishes.map(wishWords).join('; ')}`,
+    color: 'what is even in all of that from light to dark',
+  };
+  return stepsOf(place).map((step) => ({ step, words: words[step] }));
+}
+
+/** What the finishes were held against, and what was left out. */
+export function heldWords(held: readonly HeldSurface[]): string {
+  if (held.length === 0) {
+    return (
+      'Nothing is settled yet, so there is nothing to hold the finishes against: only what is not made for the place is turned ' +
+      'down.'
+    );
+  }
+  const states = ['fixed', 'decided', 'ordered'] as const;
+  const parts = states.flatMap((state) => {
+    const surfaces = held.filter((one) => one.state === state).map(({ surface }) => surface);
+    return surfaces.length === 0 ? [] : [`${surfacesPhrase(spokenOf(surfaces)).text} (${state})`];
+  });
+  return `Held against ${joined(parts)}. What is still open was left out.`;
+}
+
+/** Why it is turned down: its own fault with a settled surface. */
+export const rejectionReason = (relation: Relation, surfaces: readonly SurfaceId[]): string =>
+  faultSentence(relation.judgement, relation.own, spokenOf(surfaces), relation.other, relation.held.spoken, false);
+
+/** What each step found of a candidate, in words. */
+export function stepReasons(
+  standing: Standing,
+  place: ShortlistPlace,
+  isAnythingHeld: boolean,
+): Readonly<Record<RankStep, string | null>> {
+  return {
+    clashes: isAnythingHeld ? clashReason(standing, spokenOf(place.surfaces)) : null,
+    agreement: isAnythingHeld ? agreementReason(standing) : null,
+    contrast: contrastReason(standing),
+    wishes: place.wishes.length === 0 ? null : wishReason(standing, place),
+    color: null,
+  };
+}
+
+function clashReason({ group, relations }: Standing, surfaces: readonly SurfaceId[]): string {
+  if (group === 'clear') return 'Nothing that is settled clashes with it.';
+  const parts = relations.filter(({ bearing }) => bearing === 'part');
+  const open = relations.filter(({ bearing }) => bearing === 'may');
+  const [part, may] = [parts[0], open[0]];
+  if (part) {
+    const text = faultSentence(part.judgement, part.own, surfaces, part.other, part.held.spoken, false);
+    return `${text} ${part.held.rejects ? 'A vein or fleck does not decide, but look.' : 'That does not decide, but look.'}`;
+  }
+  return `${mayText(may!, surfaces)} Compare samples.`;
+}
+
+function mayText({ judgement, own, other, held }: Relation, surfaces: readonly SurfaceId[]): string {
+  if (faultCode(judgement.verdict)) return faultSentence(judgement, own, surfaces, other, held.spoken, true);
+  const there = surfacesPhrase(held.spoken);
+  const loose = [own, other].find(isLoose);
+  const why = loose
+    ? `${loose === own ? 'it is' : `${there.text} ${there.plural ? 'are' : 'is'}`} ${looseWords(loose)}`
+    : 'the two are close to the limit';
+  return isAssurance(judgement.verdict)
+    ? `By the numbers it goes with the white of ${there.text}, but ${why}.`
+    : `It may lean the other way than ${there.text}: ${why}.`;
+}
+
+function agreementReason({ agrees, candidate }: Standing): string {
+  const { kind, same } = agrees;
+  const sides = joined(sidesOf(agrees.with));
+  const own = same.length > 0 ? `It is the finish of ${surfacesPhrase(spokenOf(same)).text} already` : null;
+  switch (kind) {
+    case 'agrees':
+      if (!own) return `Its white agrees with that of ${sides}.`;
+      return agrees.with.length > 0 ? `${own}, and its white agrees with that of ${sides}.` : `${own}.`;
+    case 'echoes':
+      return own ? `${own}, and echoes the hue of ${sides}.` : `It echoes the hue of ${sides}.`;
+    case 'matches':
+      return own ? `${own}.` : `It matches ${sides}: hardly anybody tells them apart.`;
+    default:
+      return candidate.colors.some(isLoose)
+        ? 'Nothing can be said of what it agrees with: its color is not known well enough.'
+        : 'It neither agrees with, echoes nor matches anything that is settled.';
+  }
+}
+
+/** The settled finishes by their main color, where that is among the related ones; else by the part that is. */
+function sidesOf(relations: readonly Relation[]): string[] {
+  const byFinish = new Map<Relation['held'], Relation>();
+  for (const relation of relations) {
+    const before = byFinish.get(relation.held);
+    if (!before || relation.held.colors[relation.held.main] === relation.other) byFinish.set(relation.held, relation);
+  }
+  return [...byFinish.values()].map(({ held, other }) => componentPhrase(mainRole(held, other), held.spoken).text);
+}
+
+/** A main color stands for its surface, whatever its part is called. */
+const mainRole = (held: Relation['held'], other: Relation['other']): Relation['other']['role'] =>
+  held.colors[held.main] === other ? 'base' : other.role;
+
+const points = (value: number): string =>
+  `${Math.round(value)} ${Math.round(value) === 1 ? 'point' : 'points'} of light reflectance apart`;
+
+function contrastReason({ edges, nearest, levels }: Standing): string | null {
+  if (edges.length > 0) {
+    const worst = edges.reduce((w, e) => (e.level > w.level || (e.level === w.level && e.points < w.points) ? e : w));
+    const how = ['is easy to see', 'is soft', 'may be hard to see'][worst.level]!;
+    return `Its edge to ${surfacesPhrase([worst.surface]).text} ${how}: ${points(worst.points)}.`;
+  }
+  if (!nearest) return null;
+  const where = surfacesPhrase(nearest.held.spoken).text;
+  if (Math.abs(nearest.dL) >= 10) return `It is a clear step ${nearest.dL > 0 ? 'lighter' : 'darker'} than ${where}.`;
+  return levels.contrast[1] === 1
+    ? `It is nearly as light as ${where}, without going with it.`
+    : `It is about as light as ${where}.`;
+}
+
+function wishReason({ met }: Standing, { wishes }: ShortlistPlace): string {
+  const told = wishes.map((wish, i) => {
+    const is = met[i];
+    return `${wishWords(wish)}: ${is === null ? 'not known' : is ? 'met' : 'not met'}`;
+  });
+  return `Of your wishes: ${told.join('; ')}.`;
+}
+
+/** Which step puts a row where it stands. */
+export function placedWords(step: RankStep, isFirst: boolean): string {
+  const by: Readonly<Record<RankStep, string>> = {
+    clashes: 'by what clashes with it',
+    agreement: 'by what it agrees with',
+    contrast: 'by contrast',
+    wishes: 'by your wishes',
+    color: '',
+  };
+  if (step === 'color')
+    return isFirst ? 'First of equals, from light to dark.' : 'Even with the one before it; listed from light to dark.';
+  return isFirst ? `First ${by[step]}.` : `After the one before it ${by[step]}.`;
+}
+
+/** Settled surfaces the reasons of a candidate speak of, clashes first. */
+export function besideOf({ relations, agrees, group }: Standing): readonly SurfaceId[] {
+  const wanted =
+    group === 'clear'
+      ? agrees.with
+      : relations.filter(({ bearing }) => bearing === (group === 'part' ? 'part' : 'may'));
+  return inDecisionOrder(wanted.flatMap(({ held }) => held.surfaces));
+}

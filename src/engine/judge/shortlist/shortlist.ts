@@ -1,0 +1,128 @@
+import { SURFACES } from '../../surface';
+import { faultCode } from '../claims';
+import { inDecisionOrder } from '../surface-words';
+import { besideOf, heldWords, orderWords, placedWords, rejectionReason, stepReasons, stepsOf } from './reasons';
+import { heldFinishes } from './relations';
+import { type Standing, standingOf } from './standing';
+import type {
+  AcceptedFinish,
+  Candidate,
+  HeldSurface,
+  RankStep,
+  RejectedFinish,
+  RejectionCode,
+  Shortlist,
+  ShortlistPlace,
+} from './types';
+
+export interface ShortlistAsked {
+  readonly project: string;
+  readonly option: string;
+  readonly candidates: readonly Candidate[];
+  /** What is settled around the place. */
+  readonly held: readonly HeldSurface[];
+  /** All that lies around it, open surfaces, too: only wishes that name a surface look at it. */
+  readonly around: readonly HeldSurface[];
+  readonly place: ShortlistPlace;
+  /** What lies on the surface now. */
+  readonly laid: string;
+}
+
+/**
+ * Judges every candidate as a sample against what is settled: accepted in rank order, or rejected with the deciding reason. The order is
+ * lexical: a later step counts only where all before it are even; no step is weighed against another. Order and names of finishes, and the
+ * order of surfaces, change nothing but the last tie.
+ */
+export function shortlist(asked: ShortlistAsked): Shortlist {
+  const { place, laid } = asked;
+  const held = [...asked.held].sort((x, y) => SURFACES.indexOf(x.surface) - SURFACES.indexOf(y.surface));
+  const finishes = heldFinishes(held);
+  const standings = asked.candidates.map((one) => standingOf(one, held, finishes, place, asked.around));
+  const fit = standings.filter(({ candidate, rejectedBy }) => candidate.notMade === null && rejectedBy === null);
+  const unfit = standings.filter(({ candidate, rejectedBy }) => candidate.notMade !== null || rejectedBy !== null);
+  const [surface] = place.surfaces;
+  return {
+    project: asked.project,
+    option: asked.option,
+    surface: surface!,
+    surfaces: place.surfaces,
+    held_against: held.map((one) => ({
+      surface: one.surface,
+      finish: one.finish.id,
+      label: one.finish.label,
+      state: one.state,
+    })),
+    held_words: heldWords(held),
+    order: orderWords(place),
+    accepted: acceptedRows(fit, place, held.length > 0, laid),
+    rejected: unfit
+      .map((one) => rejectedRow(one, place, laid))
+      .sort((x, y) => CODES.indexOf(x.code) - CODES.indexOf(y.code) || byText(x.finish, y.finish)),
+  };
+}
+
+const CODES: readonly RejectionCode[] = ['white-looks-dirty', 'too-yellow', 'undertones-pull-apart', 'not-made-for-it'];
+
+const byText = (x: string, y: string): number => (x < y ? -1 : x > y ? 1 : 0);
+
+function acceptedRows(
+  fit: readonly Standing[],
+  place: ShortlistPlace,
+  isAnythingHeld: boolean,
+  laid: string,
+): AcceptedFinish[] {
+  const steps = stepsOf(place);
+  const sorted = [...fit].sort(
+    (x, y) =>
+      steps.reduce((found, step) => found || compare(x.levels[step], y.levels[step]), 0) ||
+      byText(x.candidate.finish.id, y.candidate.finish.id),
+  );
+  return sorted.map((one, i) => {
+    const placedBy = differing(steps, one, sorted[i === 0 ? 1 : i - 1]);
+    const said = stepReasons(one, place, isAnythingHeld);
+    const first: RankStep =
+      one.group !== 'clear' ? 'clashes' : placedBy === 'contrast' || placedBy === 'wishes' ? placedBy : 'agreement';
+    const texts = [said[first], ...steps.filter((step) => step !== first).map((step) => said[step])];
+    return {
+      finish: one.candidate.finish.id,
+      label: one.candidate.finish.label,
+      rank: i + 1,
+      group: one.group,
+      placed_by: placedBy,
+      reasons: [...texts.filter((text) => text !== null), placedWords(placedBy, i === 0)],
+      basis: 'sample',
+      judged_in: [],
+      failed_in: [],
+      beside: besideOf(one),
+      is_laid: one.candidate.finish.id === laid,
+    };
+  });
+}
+
+/** The first step in which two differ; `color` where none does, or there is no other. */
+const differing = (steps: readonly RankStep[], one: Standing, other: Standing | undefined): RankStep =>
+  (other && steps.find((step) => compare(one.levels[step], other.levels[step]) !== 0)) ?? 'color';
+
+function compare(x: readonly number[], y: readonly number[]): number {
+  for (let i = 0; i < x.length; i++) if (x[i] !== y[i]) return x[i]! - y[i]!;
+  return 0;
+}
+
+function rejectedRow(
+  { candidate, rejectedBy, relations }: Standing,
+  place: ShortlistPlace,
+  laid: string,
+): RejectedFinish {
+  const { finish, notMade } = candidate;
+  const rejecting = relations.filter(({ bearing }) => bearing === 'rejects');
+  return {
+    finish: finish.id,
+    label: finish.label,
+    code: rejectedBy ? (faultCode(rejectedBy.judgement.verdict) as RejectionCode) : 'not-made-for-it',
+    reason: rejectedBy ? rejectionReason(rejectedBy, place.surfaces) : notMade!,
+    basis: 'sample',
+    failed_in: [],
+    beside: inDecisionOrder(rejecting.flatMap(({ held }) => held.surfaces)),
+    is_laid: finish.id === laid,
+  };
+}

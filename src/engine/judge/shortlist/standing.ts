@@ -1,0 +1,135 @@
+import type { SurfaceId } from '../../surface';
+import { EDGES, edgeSeverity } from '../edges';
+import { PAIR } from '../pair';
+import { gravity } from '../pair-groups';
+import { isNearWhite } from '../sample-color';
+import { SEVERITY_RANK } from '../severity';
+import { type HeldFinish, mainOf, type Relation, relationsOf } from './relations';
+import type { Candidate, HeldSurface, RankStep, ShortlistGroup, ShortlistPlace } from './types';
+import { isMet } from './wishes';
+
+/** An edge that people have to find, between the candidate and a settled surface. */
+export interface CandidateEdge {
+  readonly surface: SurfaceId;
+  /** Points of light reflectance. */
+  readonly points: number;
+  /** 0 easy to see, 1 soft, 2 hard to see. */
+  readonly level: number;
+}
+
+/** Everything that the order of a shortlist rests on, for one candidate. */
+export interface Standing {
+  readonly candidate: Candidate;
+  readonly relations: readonly Relation[];
+  /** The gravest of what turns it down; null where nothing does. */
+  readonly rejectedBy: Relation | null;
+  readonly group: ShortlistGroup;
+  /** Settled finishes it agrees with in the way that ranks it. */
+  readonly agrees: Agreement;
+  /** The settled finish whose lightness is nearest, main color to main color; null where nothing is settled. */
+  readonly nearest: { readonly held: HeldFinish; readonly dL: number } | null;
+  readonly edges: readonly CandidateEdge[];
+  /** Wish by wish, in their order. */
+  readonly met: readonly (boolean | null)[];
+  /** By step, smaller is earlier; compared number by number. */
+  readonly levels: { readonly [S in RankStep]: readonly number[] };
+}
+
+export interface Agreement {
+  readonly kind: AgreementKind;
+  readonly with: readonly Relation[];
+  /** The same finish lies there already. */
+  readonly same: readonly SurfaceId[];
+}
+
+export type AgreementKind = 'agrees' | 'echoes' | 'matches' | 'none';
+const AGREEMENT: readonly AgreementKind[] = ['agrees', 'echoes', 'matches', 'none'];
+
+/** How a candidate stands to what is settled, in its place. */
+export function standingOf(
+  candidate: Candidate,
+  held: readonly HeldSurface[],
+  finishes: readonly HeldFinish[],
+  place: ShortlistPlace,
+  around: readonly HeldSurface[],
+): Standing {
+  const { finish, colors } = candidate;
+  const relations = candidate.notMade === null ? relationsOf(finish.id, colors, finishes) : [];
+  const rejecting = relations.filter(({ bearing }) => bearing === 'rejects');
+  const hasPart = relations.some(({ bearing }) => bearing === 'part');
+  const hasMay = relations.some(({ bearing }) => bearing === 'may');
+  const agrees = agreementOf(candidate, relations, finishes);
+  const edges = edgesTo(candidate, held, place.surfaces);
+  const nearest = nearestOf(candidate, finishes);
+  const met = place.wishes.map((wish) => isMet(wish, candidate, around));
+  const [main] = [colors[mainOf(colors)]!];
+  return {
+    candidate,
+    relations,
+    rejectedBy: rejecting.length === 0 ? null : rejecting.reduce((worst, r) => (weigh(r) > weigh(worst) ? r : worst)),
+    group: hasPart ? 'part' : hasMay ? 'compare' : 'clear',
+    agrees,
+    nearest,
+    edges,
+    met,
+    levels: {
+      clashes: [hasPart ? 1 : 0, hasMay ? 1 : 0],
+      agreement: [AGREEMENT.indexOf(agrees.kind), -new Set(agrees.with.map(({ held }) => held)).size],
+      contrast: [
+        Math.max(0, ...edges.map(({ level }) => level)),
+        nearest && Math.abs(nearest.dL) < PAIR.clearStep && agrees.kind === 'none' ? 1 : 0,
+      ],
+      wishes: met.map((is) => (is ? 0 : 1)),
+      color: [-main.lab.l, main.lab.b, main.lab.a],
+    },
+  };
+}
+
+const weigh = ({ judgement }: Relation): number =>
+  gravity(judgement) + (judgement.severity ? SEVERITY_RANK[judgement.severity] : 0);
+
+/** Whites that agree come before hues that echo, these before a match: the order in which the trade asks. Our judgement. */
+function agreementOf(
+  { finish, colors }: Candidate,
+  relations: readonly Relation[],
+  finishes: readonly HeldFinish[],
+): Agreement {
+  const same = finishes.filter((one) => one.finish === finish.id).flatMap(({ surfaces }) => surfaces);
+  // The same white agrees with itself, any other color matches.
+  const sameKind: AgreementKind = isNearWhite(colors[mainOf(colors)]!) ? 'agrees' : 'matches';
+  for (const kind of AGREEMENT) {
+    const found = relations.filter(({ bearing, held }) => bearing === kind && (held.rejects || kind === 'echoes'));
+    if (kind !== 'none' && (found.length > 0 || (same.length > 0 && kind === sameKind)))
+      return { kind, with: found, same };
+  }
+  return { kind: 'none', with: [], same };
+}
+
+function edgesTo(
+  { finish, lrv }: Candidate,
+  held: readonly HeldSurface[],
+  surfaces: readonly SurfaceId[],
+): CandidateEdge[] {
+  const edges = new Map<SurfaceId, CandidateEdge>();
+  for (const [one, other] of EDGES) {
+    const [own, far] = surfaces.includes(one) ? [one, other] : [other, one];
+    if (!surfaces.includes(own)) continue;
+    const beside = held.find(({ surface }) => surface === far);
+    if (!beside || beside.finish.id === finish.id) continue;
+    const points = Math.abs(beside.lrv - lrv);
+    const severity = edgeSeverity(points);
+    edges.set(far, { surface: far, points, level: severity === null ? 0 : severity === 'note' ? 1 : 2 });
+  }
+  return [...edges.values()];
+}
+
+function nearestOf({ colors }: Candidate, finishes: readonly HeldFinish[]): Standing['nearest'] {
+  const own = colors[mainOf(colors)]!;
+  let nearest: Standing['nearest'] = null;
+  for (const held of finishes) {
+    if (!held.rejects) continue;
+    const dL = own.lab.l - held.colors[held.main]!.lab.l;
+    if (nearest === null || Math.abs(dL) < Math.abs(nearest.dL)) nearest = { held, dL };
+  }
+  return nearest;
+}

@@ -1,0 +1,98 @@
+import { isFitting } from '../../engine/judge/sample-color';
+import { shortlist } from '../../engine/judge/shortlist/shortlist';
+import type { HeldSurface, Shortlist } from '../../engine/judge/shortlist/types';
+import type { Wish } from '../../engine/judge/shortlist/wishes';
+import { failure, type Result, success } from '../../engine/result';
+import type { SurfaceId } from '../../engine/surface';
+import { changesWith } from '../../model/changes-with';
+import type { Kitchen } from '../../model/kitchen';
+import type { Finish, Option, Project, UserNeed } from '../../model/project';
+import { buildRoom } from '../build-room';
+import { presentSurfaces } from '../present-surfaces';
+import { candidateOf, heldSurface } from './candidates';
+import { layFinish } from './lay-finish';
+import { libraryOf } from './scheme';
+
+export interface ShortlistOptions {
+  /** What somebody would like, the most wanted first. */
+  readonly wishes?: readonly Wish[];
+  /** Finishes to judge; the project's library where absent. */
+  readonly library?: readonly Finish[];
+  /** Surfaces the room has; worked out from the kitchen where absent. */
+  readonly present?: readonly SurfaceId[];
+}
+
+/**
+ * Every finish of the library for a surface and what is laid like it, as samples, against all that is fixed, decided or ordered in the
+ * option: accepted in rank order or rejected with the reason. Open surfaces are left out. Fails where the option, or a finish that is settled,
+ * is not there.
+ */
+export function shortlistSamples(
+  project: Project,
+  optionId: string,
+  surface: SurfaceId,
+  options: ShortlistOptions = {},
+): Result<Shortlist> {
+  const option = project.options.find(({ id }) => id === optionId);
+  if (!option) return unknownOption(project, optionId);
+  const present = options.present ?? presentIn(project);
+  const around = laidAround(project, option, changesWith(option, surface), present);
+  if (!around.ok) return around;
+  const library = options.library ?? project.library;
+  return success(
+    shortlist({
+      project: project.id,
+      option: option.id,
+      candidates: library.flatMap((finish) => candidateOf(finish, surface, isFitting(surface)) ?? []),
+      held: around.value.filter(({ state }) => state !== 'open'),
+      around: around.value,
+      place: {
+        surfaces: changesWith(option, surface).filter((one) => one === surface || present.includes(one)),
+        wishes: options.wishes ?? [],
+        contrastFirst: (project.users ?? []).some((need) => EDGE_USERS.includes(need)),
+      },
+      laid: option.scheme[surface].finish,
+    }),
+  );
+}
+
+/** People for whom edges count more than harmony. Our judgement. */
+const EDGE_USERS: readonly UserNeed[] = ['low-vision', 'over-65'];
+
+/** All surfaces of the room but those that change, as they are laid. */
+function laidAround(
+  project: Project,
+  option: Option,
+  changing: readonly SurfaceId[],
+  present: readonly SurfaceId[],
+): Result<readonly HeldSurface[]> {
+  const library = libraryOf(project);
+  const held: HeldSurface[] = [];
+  for (const one of present) {
+    if (changing.includes(one)) continue;
+    const placement = option.scheme[one];
+    const laid = layFinish(library, placement);
+    if (!laid.ok) return failure({ ...laid.problem, at: { path: `options.${option.id}.scheme.${one}` } });
+    held.push(heldSurface(one, placement, laid.value));
+  }
+  return success(held);
+}
+
+const rooms = new WeakMap<Kitchen, readonly SurfaceId[]>();
+
+/** Surfaces of the kitchen's room; building one takes a while, so each kitchen is built once. */
+function presentIn({ kitchen, beams }: Project): readonly SurfaceId[] {
+  const before = rooms.get(kitchen);
+  if (before) return before;
+  const present = presentSurfaces(buildRoom(kitchen, beams));
+  rooms.set(kitchen, present);
+  return present;
+}
+
+const unknownOption = ({ options }: Project, id: string): Result<never> =>
+  failure({
+    code: 'unknown-option',
+    text: `There is no option ${id} in this project.`,
+    at: { path: 'options' },
+    remedy: `Choose one of: ${options.map((one) => one.id).join(', ')}.`,
+  });

@@ -1,0 +1,34 @@
+import { surfacesPhrase } from '../engine/judge/surface-words';
+import type { SurfaceId } from '../engine/surface';
+import { canGoOn } from './finish-candidates';
+import type { Finish } from './project';
+
+/** Why a finish does not usually go on a surface, as a sentence; null where it does. A guide: a person may lay anything anywhere. */
+export function whyNotOn(finish: Finish, surface: SurfaceId): string | null {
+  if (canGoOn(finish, surface)) return null;
+  const where = surfacesPhrase([surface]);
+  if (finish.class === 'grout') return 'Grout fills joints; it is not laid by itself.';
+  const asOther: Finish = { ...finish, piece_mm: LARGE, pattern: { kind: 'plain' } };
+  if (!canGoOn(asOther, surface)) return `${NOUNS[finish.class]} does not usually go on ${where.text}.`;
+  if (surface === 'floor') return 'It comes neither as boards nor as floor tiles.';
+  if (surface === 'counter' || surface === 'island-counter') return 'Its pieces are too small for a counter.';
+  return `It comes as boards, which do not usually go on ${where.text}.`;
+}
+
+/** Larger than any piece a rule asks for, mm. */
+const LARGE: readonly [number, number] = [3000, 1500];
+
+const NOUNS: { readonly [C in Finish['class']]: string } = {
+  paint: 'Paint',
+  stone: 'Stone',
+  engineered: 'Engineered stone',
+  'solid surface': 'Solid surface',
+  laminate: 'Laminate',
+  wood: 'Wood',
+  vinyl: 'Vinyl plank',
+  glazed: 'Glazed tile',
+  porcelain: 'Porcelain',
+  glass: 'Painted glass',
+  metal: 'Metal',
+  grout: 'Grout',
+};
