@@ -1,11 +1,11 @@
 import type { JudgeInput } from '../../engine/judge/input';
 import { type Result, success } from '../../engine/result';
-import { GROUPS, type Project } from '../../model/project';
+import type { Project } from '../../model/project';
 import { judgeInput } from './readings';
 import type { RoomStudy } from './room-study';
 import { layScheme } from './scheme';
 import type { SettingLight } from './setting-light';
-import { beginScheme, solveSchemeGroup } from './solved-scheme';
+import { solveBurning } from './solve-burning';
 
 /**
  * What an option would read in a room that is studied already: its light is solved anew for the groups that burn, all of it, so that
@@ -20,9 +20,5 @@ export function judgeTried(
 ): Result<JudgeInput> {
   const scheme = layScheme(project, option, study.room.surfaces);
   if (!scheme.ok) return scheme;
-  const solved = beginScheme(scheme.value, GROUPS.length);
-  GROUPS.forEach((_, group) => {
-    if (setting.levels[group]! > 0) solveSchemeGroup(study, solved, group);
-  });
-  return success(judgeInput(project, study, solved, setting));
+  return success(judgeInput(project, study, solveBurning(study, scheme.value, setting), setting));
 }

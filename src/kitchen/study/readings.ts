@@ -14,10 +14,10 @@ import { DAYLIGHT_GROUPS, GROUPS, type GroupId, LAMP_GROUPS, type Project } from
 import { presentSurfaces } from '../present-surfaces';
 import { meetingsOf } from './meetings';
 import { placeColors } from './place-colors';
-import { placeIrradiance } from './place-irradiance';
 import { counterLight, type RoomStudy, shareKey } from './room-study';
 import { adoptedWhite, type SettingLight, settingTemperature } from './setting-light';
 import type { SolvedScheme } from './solved-scheme';
+import { surfaceIrradiance } from './surface-irradiance';
 import { lightWhitesOf, type TintFrom } from './tints';
 
 /** Lamps all turned down to this or less are meant to be dim (our judgement). */
@@ -40,26 +40,27 @@ export function judgeInput(
   tints: readonly TintFrom[] | null = null,
 ): JudgeInput {
   const white = adoptedWhite(setting, study.worktopLight);
-  const worktopLx = placeIrradiance(counterLight(study), solved, setting).lux;
+  const light = surfaceIrradiance(study, solved, setting);
+  const worktopLx = light[study.surfaceLights.indexOf(counterLight(study))]!.lux;
   const lightWhites = lightWhitesOf(study, solved, setting);
   const sent = patchLux(study, solved, setting);
   const bounced = nodeLux(study.nodes, sent);
   const bySurface = new Map<number, InstalledReading[]>();
-  study.surfaceLights.forEach((light, index) => {
-    const laid = solved.scheme.surfaces[light.surface];
+  study.surfaceLights.forEach((place, index) => {
+    const laid = solved.scheme.surfaces[place.surface];
     if (!laid) return;
-    const { irradiance, lux } = placeIrradiance(light, solved, setting);
+    const { irradiance, lux } = light[index]!;
     if (lux < DARK_LX) return;
     const read = placeColors(irradiance, white);
     const { components, class: finishClass } = laid.finish;
     const variants = () =>
       components.map((component) => plausibleCurves(component, finishClass).map((curve) => read(curve)));
-    const list = bySurface.get(light.surface) ?? [];
+    const list = bySurface.get(place.surface) ?? [];
     list.push({
-      facing: light.facing,
+      facing: place.facing,
       illuminanceLx: lux,
-      luxMin: leastLux(study.room.light, study.nodes, light, setting.levels, bounced),
-      lightFrom: sourcesOf(light, study, setting, sent),
+      luxMin: leastLux(study.room.light, study.nodes, place, setting.levels, bounced),
+      lightFrom: sourcesOf(place, study, setting, sent),
       lightnessInRoom: lightnessInRoom(irradiance, laid.average, worktopLx),
       placeWhite: read(null),
       lightWhite: lightWhites[index]!,
@@ -67,9 +68,9 @@ export function judgeInput(
       average: read(laid.average),
       ...(tints ? { variants: variants() } : {}),
       tintFrom: tints?.[index] ?? null,
-      viewShares: study.shares.map((shares) => shares.get(shareKey(light.surface, light.facing)) ?? 0),
+      viewShares: study.shares.map((shares) => shares.get(shareKey(place.surface, place.facing)) ?? 0),
     });
-    bySurface.set(light.surface, list);
+    bySurface.set(place.surface, list);
   });
 
   const present: readonly string[] = presentSurfaces(study.room);
@@ -134,8 +135,10 @@ function patchLux({ transport }: RoomStudy, solved: SolvedScheme, { levels, spec
     const radiosity = solved.radiosity[group];
     if (level === 0 || !radiosity) return;
     const xyz = bandColorMatrix(spectra[group]!, null, observer2);
-    for (let i = 0; i < radiosity.length; i++) {
-      lux[Math.floor(i / BAND_COUNT)]! += level * radiosity[i]! * xyz[3 * (i % BAND_COUNT) + 1]!;
+    for (let patch = 0, at = 0; patch < lux.length; patch++) {
+      let y = 0;
+      for (let k = 0; k < BAND_COUNT; k++) y += radiosity[at++]! * xyz[3 * k + 1]!;
+      lux[patch]! += level * y;
     }
   });
   return lux;
@@ -148,11 +151,10 @@ function sourcesOf(
   { levels }: SettingLight,
   sent: Float64Array,
 ): LightSource[] {
-  const bySurface = new Map<number, number>();
+  const { surface } = transport.patches;
+  const bySurface = new Float64Array(room.surfaces.length);
   for (let patch = 0; patch < gather.length; patch++) {
-    const lux = gather[patch]! * sent[patch]!;
-    const surface = transport.patches.surface[patch]!;
-    if (lux > 0) bySurface.set(surface, (bySurface.get(surface) ?? 0) + lux);
+    if (surface[patch]! >= 0) bySurface[surface[patch]!]! += gather[patch]! * sent[patch]!;
   }
   const sources = [
     ...levels.map((level, group) => ({
@@ -160,7 +162,7 @@ function sourcesOf(
       kind: 'direct' as const,
       lux: level * direct[group]!,
     })),
-    ...[...bySurface].map(([surface, lux]) => ({ source: room.surfaces[surface]!, kind: 'bounce' as const, lux })),
+    ...room.surfaces.map((id, k) => ({ source: id as string, kind: 'bounce' as const, lux: bySurface[k]! })),
   ].filter(({ lux }) => lux > 0);
   const whole = sources.reduce((sum, { lux }) => sum + lux, 0);
   return sources

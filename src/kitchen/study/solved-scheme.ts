@@ -20,8 +20,12 @@ export const beginScheme = (scheme: LaidScheme, groups: number): SolvedScheme =>
  */
 export function solveSchemeGroup(basis: RoomBasis, solved: SolvedScheme, group: number): void {
   if (solved.radiosity[group]) return;
-  const { transport } = basis;
-  solved.radiosity[group] = solveGroup(transport, solved.scheme.reflectance, transport.direct[group]!, {
-    bands: BAND_COUNT,
-  });
+  solved.radiosity[group] = solveDirect(basis, solved.scheme, basis.transport.direct[group]!);
 }
+
+/** Radiosity of every patch and band from `direct`, lx a patch. */
+export const solveDirect = (
+  { transport }: Pick<RoomBasis, 'transport'>,
+  { reflectance }: LaidScheme,
+  direct: Float32Array,
+): Float32Array => solveGroup(transport, reflectance, direct, { bands: BAND_COUNT });
