@@ -68,6 +68,7 @@ export function createStudio(events: StudioEvents): Studio {
         return queue.add(data);
       case 'readings':
         return judge.postMessage({
+          kind: 'readings',
           revision: data.revision,
           input: data.input,
           complete: data.complete,
@@ -82,6 +83,11 @@ export function createStudio(events: StudioEvents): Studio {
   };
   judge.onmessage = ({ data }: MessageEvent<FromJudge>) => {
     if (data.kind === 'problem') return events.problem(data.problem);
+    if (data.kind === 'pairs') {
+      asked.get(data.ticket)?.(data.table as never);
+      asked.delete(data.ticket);
+      return;
+    }
     events.assessment(data.assessment, data.revision === revision);
   };
   baker.onmessage = ({ data }: MessageEvent<FromPattern>) => queue.baked(data);
@@ -130,6 +136,12 @@ export function createStudio(events: StudioEvents): Studio {
     readPoint: (place) => ask('read-point', { ...place, place: placeAt(place) }),
     readHeld: (place, held) => ask('read-held', { ...place, held, place: placeAt(place) }),
     readLights: (option, surface, beside) => ask('read-lights', { option, surface, beside }),
+    readPairs: (option) =>
+      new Promise((resolve) => {
+        const ticket = ++tickets;
+        asked.set(ticket, resolve);
+        judge.postMessage({ kind: 'pairs', ticket, option } satisfies ToJudge);
+      }),
     readStand: (option, finish) => ask('read-stand', { option, finish }),
     dispose() {
       for (const worker of [light, judge, baker]) worker.terminate();

@@ -1,14 +1,19 @@
+import type { Assessment } from '../engine/judge/assessment';
 import { holdsIn } from '../engine/judge/holds';
+import type { JudgeInput } from '../engine/judge/input';
 import { judge } from '../engine/judge/judge';
+import { pairTable } from '../engine/judge/pair-table';
 import { calculationFailed } from './failure';
-import type { FromJudge, ToJudge } from './messages';
+import type { AskPairs, FromJudge, JudgeReadings, ToJudge } from './messages';
 
 /** The judge worker without the worker. Only the newest readings of an option matter: older ones waiting are dropped. */
 export function createJudgeDesk(
   post: (message: FromJudge) => void,
   pause: () => Promise<void>,
 ): { receive(message: ToJudge): void } {
-  const waiting = new Map<string, ToJudge>();
+  const waiting = new Map<string, JudgeReadings>();
+  /** What was judged last, by option. */
+  const judged = new Map<string, { readonly input: JudgeInput; readonly assessment: Assessment }>();
   let busy = false;
 
   async function work(): Promise<void> {
@@ -23,7 +28,7 @@ export function createJudgeDesk(
     busy = false;
   }
 
-  function take(): ToJudge | null {
+  function take(): JudgeReadings | null {
     for (const [option, message] of waiting) {
       waiting.delete(option);
       return message;
@@ -31,18 +36,33 @@ export function createJudgeDesk(
     return null;
   }
 
-  async function answer({ revision, input, complete }: ToJudge): Promise<void> {
+  async function answer({ revision, input, complete }: JudgeReadings): Promise<void> {
+    const tell = (assessment: Assessment) => {
+      judged.set(input.option, { input, assessment });
+      post({ kind: 'assessment', revision, assessment });
+    };
     const assessment = judge(input);
-    post({ kind: 'assessment', revision, assessment });
+    tell(assessment);
     await pause();
     if (complete && !waiting.has(input.option)) {
-      post({ kind: 'assessment', revision, assessment: holdsIn(input, assessment) });
+      tell(holdsIn(input, assessment));
       await pause();
+    }
+  }
+
+  function answerPairs({ ticket, option }: AskPairs): void {
+    try {
+      const last = judged.get(option);
+      post({ kind: 'pairs', ticket, table: last ? pairTable(last.input, last.assessment) : null });
+    } catch (error) {
+      post({ kind: 'problem', problem: calculationFailed('The pairs', error) });
+      post({ kind: 'pairs', ticket, table: null });
     }
   }
 
   return {
     receive(message) {
+      if (message.kind === 'pairs') return answerPairs(message);
       waiting.set(message.input.option, message);
       if (!busy) void work();
     },

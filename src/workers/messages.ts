@@ -1,5 +1,6 @@
 import type { Assessment } from '../engine/judge/assessment';
 import type { JudgeInput } from '../engine/judge/input';
+import type { PairTable } from '../engine/judge/pair-table';
 import type { PatternSpec, PatternTexture } from '../engine/pattern/types';
 import type { Problem } from '../engine/result';
 import type { Look, RoomLight } from '../kitchen/look';
@@ -56,15 +57,27 @@ export type FromLight =
   | Answer
   | { readonly kind: 'problem'; readonly problem: Problem };
 
-export interface ToJudge {
+/** Readings to be judged. */
+export interface JudgeReadings {
+  readonly kind: 'readings';
   readonly revision: number;
   readonly input: JudgeInput;
   /** Complete readings are also tried against plausible errors of the colors, and curves that they may have. */
   readonly complete: boolean;
 }
 
+/** All finishes of an option against each other, by what was judged last. */
+export interface AskPairs {
+  readonly kind: 'pairs';
+  readonly ticket: number;
+  readonly option: string;
+}
+
+export type ToJudge = JudgeReadings | AskPairs;
+
 export type FromJudge =
   | { readonly kind: 'assessment'; readonly revision: number; readonly assessment: Assessment }
+  | { readonly kind: 'pairs'; readonly ticket: number; readonly table: PairTable | null }
   | { readonly kind: 'problem'; readonly problem: Problem };
 
 export interface FromPattern {

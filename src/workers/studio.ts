@@ -1,4 +1,5 @@
 import type { Assessment } from '../engine/judge/assessment';
+import type { PairTable } from '../engine/judge/pair-table';
 import type { Vec3 } from '../engine/light/types';
 import type { Problem } from '../engine/result';
 import type { SurfaceId } from '../engine/surface';
@@ -73,5 +74,7 @@ export interface Studio {
   readLights(option: string, surface: SurfaceId, beside: SurfaceId | null): Promise<FinishInLights | null>;
   /** A finish of the library as a sample flat on the worktop and upright there; null where it is dark or the option is not lit yet. */
   readStand(option: string, finish: string): Promise<StandReading | null>;
+  /** All finishes of an option against each other, by the findings that came last; null before the first. */
+  readPairs(option: string): Promise<PairTable | null>;
   dispose(): void;
 }

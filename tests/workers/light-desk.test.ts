@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
+import { pairTable } from '../../src/engine/judge/pair-table';
 import { assessOption } from '../../src/kitchen/study/assess-option';
 import { shiftReport } from '../../src/kitchen/study/shift-report';
 import type { Fixture } from '../../src/model/fixture';
@@ -90,11 +91,17 @@ describe('the light desk', () => {
     if (final.kind !== 'readings') throw new Error('not readings');
     const answers: FromJudge[] = [];
     const judge = createJudgeDesk((message) => answers.push(message), pause);
-    judge.receive({ revision: 1, input: final.input, complete: true });
+    judge.receive({ kind: 'readings', revision: 1, input: final.input, complete: true });
     while (!answers.some((one) => one.kind === 'assessment' && one.assessment.status === 'done')) await pause();
     const done = answers.findLast((one) => one.kind === 'assessment');
     const expected = assessOption(project, 'our-floor', 'day');
     expect(done).toEqual({ kind: 'assessment', revision: 1, assessment: expected.ok && expected.value });
+
+    judge.receive({ kind: 'pairs', ticket: 3, option: 'our-floor' });
+    const table = expected.ok && pairTable(final.input, expected.value);
+    expect(answers.at(-1)).toEqual({ kind: 'pairs', ticket: 3, table });
+    judge.receive({ kind: 'pairs', ticket: 4, option: 'another' });
+    expect(answers.at(-1)).toEqual({ kind: 'pairs', ticket: 4, table: null });
   });
 
   it('says what each light makes of a finish as it is laid, grout included, as the command line does of the finish', () => {

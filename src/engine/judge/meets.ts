@@ -30,6 +30,8 @@ const NEAREST: readonly Meets[] = ['adjacent', 'together', 'apart'];
 export function meetsOf(a: Meeting, b: Meeting): Meets {
   const seenFrom = (one: Meeting, other: Meeting): Meets =>
     one.meets ? (one.meets[other.surface] ?? 'apart') : 'together';
-  const both = [seenFrom(a, b), seenFrom(b, a)];
-  return NEAREST.find((meets) => both.includes(meets))!;
+  return nearest([seenFrom(a, b), seenFrom(b, a)]);
 }
+
+/** The nearest of several; apart if there are none. */
+export const nearest = (all: readonly Meets[]): Meets => NEAREST.find((meets) => all.includes(meets)) ?? 'apart';

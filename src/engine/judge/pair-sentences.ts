@@ -2,9 +2,9 @@ import { undertoneOf } from '../naming/undertone';
 import type { SurfaceId } from '../surface';
 import type { PairVerdict } from './assessment';
 import type { DrawnFault } from './claims';
-import type { PairJudgement } from './pair';
+import { PAIR, type PairJudgement } from './pair';
 import type { SampleColor } from './sample-color';
-import { componentPhrase, type Phrase, sentenceCase } from './surface-words';
+import { componentPhrase, joined, type Phrase, sentenceCase } from './surface-words';
 
 /** One plain sentence for a fault between two components; `may` softens it. */
 export function faultSentence(
@@ -52,6 +52,31 @@ export function someFaultSentence(
         ? `${sentenceCase(a.text)} ${how} ${b.text}`
         : `${sentenceCase(b.text)} ${how} ${a.text}`;
   return `${text}${opposed ? ', or lean the opposite way' : ''}.`;
+}
+
+/** One plain sentence for what is no fault: two that look alike, go together, echo each other, or leave each other alone. */
+export function fineSentence({ verdict, numbers }: PairJudgement, a: Phrase, b: Phrase): string {
+  const both = sentenceCase(joined([a.text, b.text]));
+  switch (verdict) {
+    case 'same':
+      return `${both} look the same.`;
+    case 'match':
+      return `${both} match closely.`;
+    case 'agree':
+      return `The whites of ${joined([a.text, b.text])} agree.`;
+    case 'relates':
+      return `${both} echo each other.`;
+    default: {
+      const step = numbers['d_l'] ?? 0;
+      const how =
+        step >= PAIR.clearStep
+          ? 'a clear step in lightness apart'
+          : step < PAIR.noStep
+            ? 'nearly as light as each other'
+            : 'a small step in lightness apart';
+      return `${both} leave each other’s undertone alone, ${how}.`;
+    }
+  }
 }
 
 const LOOKS: readonly (readonly [verdict: PairVerdict, look: string])[] = [

@@ -19,6 +19,8 @@ export const PAIR = {
   opposedHueMin: 90,
   /** L* difference from which a lightness step is clear: the center of a published harmony term (Ou and Luo 2006). */
   clearStep: 10,
+  /** Below this there is no step at all: the foot of the same term. */
+  noStep: 5,
   /** Undertone strength from which a lean has a name (ISCC-NBS), and from which it is a color meant as such. */
   namedStrength: 1,
   colorStrength: 4,

@@ -111,6 +111,13 @@ const isWhiteStep = (judgement: PairJudgement, a: SampleColor, b: SampleColor): 
 
 /** Sample basis: all pairs that say something, and whites a clear lightness step apart. Equal pairs of components are judged once. */
 export function samplePairs(placed: readonly PlacedColor[], anchor: number | null): JudgedPair[] {
+  return allSamplePairs(placed, anchor).filter(
+    ({ judgement, a, b }) => judgement.verdict !== 'none' || isWhiteStep(judgement, a.color, b.color),
+  );
+}
+
+/** The same with those that say nothing. */
+export function allSamplePairs(placed: readonly PlacedColor[], anchor: number | null): JudgedPair[] {
   const judged = new Map<string, PairJudgement>();
   const pairs: JudgedPair[] = [];
   for (const [a, b] of pairings(placed)) {
@@ -123,7 +130,6 @@ export function samplePairs(placed: readonly PlacedColor[], anchor: number | nul
       judgement = judgePair(sideA, sideB, { anchorY: anchor });
       judged.set(key, judgement);
     }
-    if (judgement.verdict === 'none' && !isWhiteStep(judgement, a.color, b.color)) continue;
     const verdict = isWithheld(judgement, sideA, sideB) ? 'cannot-tell' : judgement.verdict;
     pairs.push({ a, b, basis: 'sample', judgement: inItsPlace(judgement, a, b), verdict });
   }
