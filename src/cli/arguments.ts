@@ -31,19 +31,51 @@ export function readArguments<O extends Options>(
   usage: string,
   several: 'refused' | 'joined' = 'refused',
 ): Result<Arguments<O>> {
-  let parsed: Parsed<O>;
+  const read = readWords(args, options, usage);
+  if (!read.ok) return read;
+  const { words, values } = read.value;
+  const [subject, ...rest] = words;
+  if (subject === undefined) return wrongArguments(`${subjectName} is missing.`, usage);
+  if (several === 'joined') return success({ subject: [subject, ...rest].join(' '), values });
+  if (rest.length > 0) return wrongArguments(`"${rest[0]}" is one argument too many.`, usage);
+  return success({ subject, values });
+}
+
+/** As `readArguments`, for a command that works on two things, both named. */
+export function readTwoArguments<O extends Options>(
+  args: readonly string[],
+  options: O,
+  names: readonly [first: string, second: string],
+  usage: string,
+): Result<{ readonly first: string; readonly second: string; readonly values: Parsed<O>['values'] }> {
+  const read = readWords(args, options, usage);
+  if (!read.ok) return read;
+  const { words, values } = read.value;
+  const [first, second, extra] = words;
+  if (first === undefined) return wrongArguments(`${names[0]} is missing.`, usage);
+  if (second === undefined) return wrongArguments(`${names[1]} is missing.`, usage);
+  if (extra !== undefined) return wrongArguments(`"${extra}" is one argument too many.`, usage);
+  return success({ first, second, values });
+}
+
+function readWords<O extends Options>(
+  args: readonly string[],
+  options: O,
+  usage: string,
+): Result<{ readonly words: readonly string[]; readonly values: Parsed<O>['values'] }> {
   try {
-    parsed = parseArgs({ args: args.map(keepNumbers), options, allowPositionals: true, strict: true }) as Parsed<O>;
+    const parsed = parseArgs({
+      args: args.map(keepNumbers),
+      options,
+      allowPositionals: true,
+      strict: true,
+    }) as Parsed<O>;
+    return success({ words: parsed.positionals.map(numbersBack), values: parsed.values });
   } catch (error) {
     // parseArgs reports wrong arguments by exceptions with these codes; anything else is a bug.
     if (!isArgumentError(error)) throw error;
     return wrongArguments(valueMissing(error) ?? firstSentence(error.message), usage);
   }
-  const [subject, ...rest] = parsed.positionals.map(numbersBack);
-  if (subject === undefined) return wrongArguments(`${subjectName} is missing.`, usage);
-  if (several === 'joined') return success({ subject: [subject, ...rest].join(' '), values: parsed.values });
-  if (rest.length > 0) return wrongArguments(`"${rest[0]}" is one argument too many.`, usage);
-  return success({ subject, values: parsed.values });
 }
 
 const wrongArguments = (text: string, usage: string): Result<never> =>

@@ -1,6 +1,7 @@
 import type { Problem } from '../engine/result';
 import type { Command } from './command';
 import { assess } from './commands/assess';
+import { carryOver } from './commands/carry-over';
 import { color } from './commands/color';
 import { help } from './commands/help';
 import { lamp } from './commands/lamp';
@@ -8,7 +9,7 @@ import { light } from './commands/light';
 import { shift } from './commands/shift';
 import { problemText } from './problem-text';
 
-const WORKING: readonly Command[] = [assess, color, lamp, light, shift];
+const WORKING: readonly Command[] = [assess, carryOver, color, lamp, light, shift];
 
 /** More lines than this on the screen hide the first one. */
 const MOST_LINES = 12;

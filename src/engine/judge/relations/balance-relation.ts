@@ -5,7 +5,7 @@ import { joined, sentenceCase, surfacesPhrase } from '../surface-words';
 import { type TemperatureClass, temperatureClass } from '../temperature-class';
 import type { RelationRule } from './rule';
 import type { SeenScheme, SeenSurface } from './seen-scheme';
-import type { Claim } from './types';
+import type { Claim, Miss } from './types';
 
 type BalanceClaim = Extract<Claim, { kind: 'balance' }>;
 type Surfaces = readonly SurfaceId[];
@@ -71,7 +71,7 @@ export const balanceRule: RelationRule<'balance'> = {
     const parts = partsOf(scheme);
     const reading = sampleReading(parts);
     return {
-      holds: reading.verdict === claim.verdict,
+      holds: reading.verdict === claim.verdict && missing(claim, reading).length === 0,
       words: () => ({ here: hereWords(claim, scheme, reading, numbers), by: missOf(claim, reading, numbers) }),
     };
   },
@@ -88,6 +88,14 @@ export const balanceRule: RelationRule<'balance'> = {
   },
   open: () => 'How warm and cool balance is too close to call.',
 };
+
+/** What the look has in view and this scheme has not; under the share by which the findings say so. */
+function missing({ warm, cool }: BalanceClaim, { shares }: BalanceReading): readonly ('warm' | 'cool')[] {
+  return [
+    ...(warm.length > 0 && shares.warm < SCHEME.warmMin ? (['warm'] as const) : []),
+    ...(cool.length > 0 && shares.cool < SCHEME.coolMin ? (['cool'] as const) : []),
+  ];
+}
 
 const percentOf = (share: number | undefined): string => `${Math.round(100 * (share ?? 0))}%`;
 
@@ -108,15 +116,13 @@ function verdictWords(verdict: BalanceVerdict, may: boolean): string {
 function hereWords(
   claim: BalanceClaim,
   scheme: SeenScheme,
-  { shares, verdict }: BalanceReading,
+  reading: BalanceReading,
   numbers: Readonly<Record<string, number>>,
 ): string {
-  const [temperature, brought] =
-    verdict === 'lacks-warm' ? (['warm', claim.warm] as const) : (['cool', claim.cool] as const);
+  const { shares, verdict } = reading;
+  const [lost] = missing(claim, reading);
+  if (lost) return lostWords(claim[lost], scheme, lost, shares[lost], numbers[`${lost}_share`] ?? 0);
   if (verdict === claim.verdict) return sameWords(claim, scheme);
-  if ((verdict === 'lacks-warm' || verdict === 'lacks-cool') && brought.length > 0) {
-    return lostWords(brought, scheme, temperature, shares[temperature], numbers[`${temperature}_share`] ?? 0);
-  }
   return `Here ${verdictWords(verdict, false)} (warm ${percentOf(shares.warm)}, cool ${percentOf(shares.cool)} of the view).`;
 }
 
@@ -160,20 +166,17 @@ function sameWords(claim: BalanceClaim, scheme: SeenScheme): string {
   return `So it is here, but ${here.text} ${verb} the warmth (${percentOf(sumOf(warm))} of the view) instead of ${surfacesPhrase(claim.warm).text}.`;
 }
 
-function missOf(
-  claim: BalanceClaim,
-  { shares, verdict, meanChroma }: BalanceReading,
-  numbers: Readonly<Record<string, number>>,
-) {
-  const points = (key: 'warm' | 'cool') => 100 * Math.abs(shares[key] - (numbers[`${key}_share`] ?? 0));
+function missOf(claim: BalanceClaim, reading: BalanceReading, numbers: Readonly<Record<string, number>>): Miss {
+  const { shares, verdict, meanChroma } = reading;
   const unit = 'points of the view';
-  const said = (key: 'warm' | 'cool') =>
-    `${key} ${percentOf(shares[key])} of the view here, ${percentOf(numbers[`${key}_share`])} there`;
-  if (verdict === claim.verdict) return { value: 0, unit, text: '' };
-  const key = verdict === 'lacks-cool' || claim.verdict === 'lacks-cool' ? 'cool' : 'warm';
-  if (verdict === 'muted') {
-    const text = `${said(key)}, and chroma ${meanChroma.toFixed(0)} on average, under ${SCHEME.mutedChroma} is quiet`;
-    return { value: points(key), unit, text };
-  }
-  return { value: points(key), unit, text: said(key) };
+  const [lost] = missing(claim, reading);
+  if (!lost && verdict === claim.verdict) return { value: 0, unit, text: '' };
+  const key = lost ?? (verdict === 'lacks-cool' || claim.verdict === 'lacks-cool' ? 'cool' : 'warm');
+  const there = numbers[`${key}_share`] ?? 0;
+  const quiet =
+    !lost && verdict === 'muted'
+      ? `, and chroma ${meanChroma.toFixed(0)} on average, under ${SCHEME.mutedChroma} is quiet`
+      : '';
+  const text = `${key} ${percentOf(shares[key])} of the view here, ${percentOf(there)} there${quiet}`;
+  return { value: 100 * Math.abs(shares[key] - there), unit, text };
 }

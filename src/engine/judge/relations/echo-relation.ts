@@ -61,19 +61,21 @@ export const echoRule: RelationRule<'echo'> = {
     const [x, y] = [surfacesPhrase(one).text, surfacesPhrase(other).text];
     return `${sentenceCase(x)} and ${y} ${verb(how, may)}${reasonOf(how, numbers)}.`;
   },
+  weaker: (claim) => (claim.how === 'alike' ? { ...claim, how: 'whites' } : null),
   open: ({ one, other, how }) =>
     `Whether ${surfacesPhrase(one).text} and ${surfacesPhrase(other).text} ${verb(how, false)} is too close to call.`,
 };
 
 const numbersOf = ({ how, one, other, numbers }: Echo): Record<string, number> => ({
   de00: numbers['de00']!,
-  ...(how === 'whites' ? { d_wid: numbers['d_wid']! } : {}),
+  ...('d_wid' in numbers ? { d_wid: numbers['d_wid']! } : {}),
   ...(how === 'hue' ? { hue_apart_deg: hueApartDeg(one.lab, other.lab) } : {}),
 });
 
 function reasonOf(how: EchoKind, numbers: Readonly<Record<string, number>>): string {
   if (how === 'hue') return ` (${(numbers['hue_apart_deg'] ?? 0).toFixed(0)}° apart)`;
-  if (how === 'whites') return ` (${Math.abs(numbers['d_wid'] ?? 0).toFixed(1)} apart in whiteness)`;
+  if (how === 'whites' && 'd_wid' in numbers)
+    return ` (${Math.abs(numbers['d_wid'] ?? 0).toFixed(1)} apart in whiteness)`;
   return '';
 }
 

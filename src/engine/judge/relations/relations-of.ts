@@ -20,23 +20,21 @@ export function relationsOf(look: RelationScheme, options?: DrawOptions): LookRe
   for (const kind of KINDS) {
     const rule = ruleOf(kind);
     for (const { claim: proposed, numbers } of rule.propose(scheme, places)) {
-      const claim = surviving(proposed, drawn) ?? proposed;
-      const holds_in = shareWhere(drawn, (one) => readClaim(claim, one, numbers)?.holds ?? false);
-      const firmness = firmnessOf(holds_in);
+      const told = (claim: Claim) => {
+        const holds_in = shareWhere(drawn, (one) => readClaim(claim, one, numbers)?.holds ?? false);
+        return { claim, holds_in, firmness: firmnessOf(holds_in) };
+      };
+      const first = told(surviving(proposed, drawn) ?? proposed);
+      const weaker = first.firmness === 'open' ? rule.weaker?.(first.claim) : null;
+      const second = weaker ? told(weaker) : first;
+      const { claim, holds_in, firmness } = second.firmness === 'open' ? first : second;
       const surfaces = surfacesOf(claim);
       const id = idOf(claim);
       if (firmness === 'open') leftOut.push({ id, kind, surfaces, text: rule.open(claim), holds_in });
-      else
-        relations.push({
-          id,
-          kind,
-          surfaces,
-          text: rule.say(claim, numbers, firmness === 'may'),
-          wording: firmness,
-          holds_in,
-          numbers,
-          claim,
-        });
+      else {
+        const text = rule.say(claim, numbers, firmness === 'may');
+        relations.push({ id, kind, surfaces, text, wording: firmness, holds_in, numbers, claim });
+      }
     }
   }
   return { relations, left_out: leftOut };

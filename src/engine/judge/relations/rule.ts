@@ -28,6 +28,8 @@ export interface RelationRule<K extends RelationKind> {
     numbers: Readonly<Record<string, number>>,
   ) => Reading | null;
   readonly say: (claim: Extract<Claim, { kind: K }>, numbers: Readonly<Record<string, number>>, may: boolean) => string;
+  /** What may still be said where the claim itself flips under errors; null: nothing. */
+  readonly weaker?: (claim: Extract<Claim, { kind: K }>) => Extract<Claim, { kind: K }> | null;
   /** What cannot be said where the colors are not known well enough for it. */
   readonly open: (claim: Extract<Claim, { kind: K }>) => string;
 }

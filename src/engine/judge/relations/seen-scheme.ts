@@ -88,6 +88,12 @@ export const recoloredScheme = (scheme: SeenScheme, samples: ReadonlyMap<string,
   })),
 });
 
+/** The same scheme with other surfaces in place of those of the same name. */
+export const replacedSurfaces = (scheme: SeenScheme, by: readonly SeenSurface[]): SeenScheme => ({
+  ...scheme,
+  surfaces: scheme.surfaces.map((seen) => by.find(({ surface }) => surface === seen.surface) ?? seen),
+});
+
 /** The color that covers most of a surface. */
 export const mainColor = ({ colors }: SeenSurface): SampleColor =>
   colors.reduce((most, one) => (one.weight > most.weight ? one : most)).color;

@@ -1,0 +1,89 @@
+import * as v from 'valibot';
+import { finishComponent } from '../engine/finish/component';
+import { failure, type Problem, type Result, success } from '../engine/result';
+import { checkLook } from '../model/check-look';
+import type { CopiedLook } from '../model/look';
+import { layOutJson } from './json-layout';
+import { locateJson } from './json-text';
+import { failureOf, placeProblem } from './place-problem';
+import { lookSchema } from './project-schema';
+import { schemaProblem, unknownFields } from './schema-problems';
+
+/** The version of look files this program writes, and the newest it reads. */
+const VERSION = 1;
+
+const fileSchema = v.object({ type: v.literal('upstand-look'), version: v.literal(VERSION), ...lookSchema.entries });
+
+/** What a text says it is; null where it is no JSON object with a type. */
+export function typeOfFile(text: string): string | null {
+  const located = locateJson(text);
+  const value = located.ok ? located.value.value : null;
+  const type =
+    typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as { type?: unknown }).type : null;
+  return typeof type === 'string' ? type : null;
+}
+
+/**
+ * Reads a look file. Everything that is wrong is listed, each with file, line, path and what to do. Fields it does not know are left
+ * out and said. Colors that no surface can have are refused.
+ */
+export function parseLook(text: string, file?: string): Result<CopiedLook> {
+  const located = locateJson(text, file);
+  if (!located.ok) return located;
+  const { value, lines } = located.value;
+  const placed = (problem: Problem): Problem => placeProblem(problem, lines, file);
+  const kind = checkKind(value);
+  if (kind) return failure(placed(kind));
+  const parsed = v.safeParse(fileSchema, value);
+  if (!parsed.success) return failureOf(parsed.issues.map(schemaProblem).map(placed));
+  const { type: _, version: __, ...look } = parsed.output;
+  const problems = checkLook(look, '');
+  const wrong = problems.length > 0 ? problems : colorProblems(look);
+  if (wrong.length > 0) return failureOf(wrong.map(placed));
+  const notices = unknownFields(value, parsed.output).map(unknownFieldNotice).map(placed);
+  return success(look, notices);
+}
+
+/** The file of a look: `parseLook` gives the look back. */
+export const lookText = (look: CopiedLook): string =>
+  layOutJson(v.parse(fileSchema, { type: 'upstand-look', version: VERSION, ...look }));
+
+function checkKind(value: unknown): Problem | null {
+  const { type, version } =
+    typeof value === 'object' && value !== null ? (value as { type?: unknown; version?: unknown }) : {};
+  if (type !== 'upstand-look') {
+    return {
+      code: 'not-a-look',
+      text: 'This file is no look: its "type" is not "upstand-look".',
+      at: { path: '' },
+      remedy: 'Choose a look file, or a project file, as saved by this program.',
+    };
+  }
+  if (typeof version === 'number' && version > VERSION) {
+    return {
+      code: 'newer-version',
+      text: `This look has version ${version}; this program reads up to ${VERSION}.`,
+      at: { path: 'version' },
+      remedy: 'Open it with the newer program that saved it.',
+    };
+  }
+  return null;
+}
+
+function colorProblems(look: CopiedLook): readonly Problem[] {
+  return look.surfaces.flatMap((one, i) =>
+    one.colors.flatMap(({ role, share, color, provenance }, k) => {
+      const made = finishComponent({ role, share, color, provenance, finishClass: one.class ?? 'paint' });
+      if (made.ok) return [];
+      const path = `surfaces[${i}].colors[${k}].color`;
+      return [{ ...made.problem, text: `${path}: ${made.problem.text}`, at: { path } }];
+    }),
+  );
+}
+
+const unknownFieldNotice = (path: string): Problem => ({
+  code: 'unknown-field',
+  text: `${path} is no field of a look; it was left out.`,
+  at: { path },
+  remedy: 'Check the spelling if it matters to you.',
+});
