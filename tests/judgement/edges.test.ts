@@ -21,7 +21,8 @@ describe('Bowman-Sapolinski contrast', () => {
 });
 
 it('grades the difference by 20 and 30 points (BS 8300-2, as quoted)', () => {
-  expect([19.9, 20, 29.9, 30].map(edgeSeverity)).toEqual(['visible', 'note', 'note', null]);
+  const from40 = [19.9, 20, 29.9, 30].map((points) => edgeSeverity(40, 40 + points));
+  expect(from40).toEqual(['visible', 'note', 'note', null]);
 });
 
 // LRV is CIE Y of the 10 degree observer; the expected differences were computed for 2 degrees, so 2 points of play.

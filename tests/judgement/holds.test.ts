@@ -15,20 +15,20 @@ describe('an edge under errors', () => {
   const edgeOf = (counter: LaidFinish) =>
     assessed([
       ['counter', counter, 10],
-      ['base-fronts', laidFinish('fronts', 'paint', ['base 1 50 0 0']), 30],
+      ['base-fronts', laidFinish('fronts', 'paint', ['base 1 60 0 0']), 30],
     ]).warnings.find((w) => w.surfaces.includes('base-fronts'))!;
 
   it('stands only where it stays as bad: a visible one on the verge of a note does so in about half', () => {
-    // CIE 15: L* 50 is Y 18.4, L* 68.1 is Y 38.1. So they stand 19.7 points apart, a hair under the limit of 20.
-    const verge = edgeOf(laidFinish('verge', 'engineered', ['base 1 68.1 0 0']));
+    // CIE 15: L* 60 is Y 28.1, L* 74.7 is Y 47.8. So they stand 19.7 points apart, a hair under the limit of 20.
+    const verge = edgeOf(laidFinish('verge', 'engineered', ['base 1 74.7 0 0']));
     expect(verge.severity).toBe('visible');
     expect(verge.holds_in!).toBeGreaterThan(0.4);
     expect(verge.holds_in!).toBeLessThan(0.7);
   });
 
   it('does not gain from a finish having parts: base and vein err together', () => {
-    const plain = edgeOf(laidFinish('top', 'engineered', ['base 1 66 0 0']));
-    const veined = edgeOf(laidFinish('top', 'engineered', ['base .5 66 0 0', 'vein .5 66 0 0']));
+    const plain = edgeOf(laidFinish('top', 'engineered', ['base 1 73.5 0 0']));
+    const veined = edgeOf(laidFinish('top', 'engineered', ['base .5 73.5 0 0', 'vein .5 73.5 0 0']));
     expect(plain.holds_in!).toBeLessThan(1);
     expect(veined.holds_in).toBeCloseTo(plain.holds_in!, 6);
   });

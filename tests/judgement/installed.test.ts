@@ -159,7 +159,7 @@ describe('what cannot be told', () => {
     expect(warning).toMatchObject({ code: 'cannot-tell', severity: 'note', surfaces: ['counter', 'backsplash'] });
     expect(warning!.text).toBe(
       'Cannot tell from here how the whites of the counter and the backsplash sit together: both colors are taken from a photo. ' +
-        'Compare the samples upright, by the window.',
+        'Compare these two samples by the window, the counter lying flat, the backsplash upright.',
     );
   });
 

@@ -70,7 +70,7 @@ describe('a pair that matches by day', () => {
     const [warning] = found(one, other, 'LED-RGB1');
     expect(warning).toMatchObject({ code: 'cannot-tell', severity: 'note' });
     expect(warning!.text).toContain('a match by day, stay one in this light');
-    expect(warning!.text).toContain('Hold both samples under it.');
+    expect(warning!.text).toContain('Compare these two samples, upright, in this light.');
     // Measured, the same two are of one spectrum, and nothing can divide them.
     expect(found(measured(one), measured(other), 'LED-RGB1')).toEqual([]);
   });

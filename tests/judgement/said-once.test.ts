@@ -30,7 +30,7 @@ describe('one finish against several', () => {
     expect(found.map((w) => w.code)).toEqual(['cannot-tell']);
     expect(found[0]!.text).toBe(
       'The wall is judged by eye, so we cannot tell whether it goes with the counter and the backsplash. ' +
-        'Hold a sample beside them by the window.',
+        'Compare the samples by the window, the counter lying flat, the backsplash and the wall upright.',
     );
   });
 });

@@ -4,14 +4,16 @@ import type { Expected, WarningWanted } from './scenario';
 /** What an assessment does not do as expected, in sentences; empty where it does. */
 export function unmet(expected: Expected, { pending, done }: { pending: Assessment; done: Assessment }): string[] {
   return [
+    ...done.warnings.flatMap(alwaysWrong),
     ...quietProblems(expected.quiet, pending, done),
     ...(expected.warned ?? []).flatMap((wanted) =>
       done.warnings.some((w) => isWanted(w, wanted)) ? [] : [`missing ${show(wanted)}; has ${listed(done)}`],
     ),
     ...(expected.unwarned ?? []).flatMap((wanted) =>
+      // Before errors are drawn only what is grave may not be wrong: the rest is shown as being checked.
       [pending, done].flatMap((assessed) =>
         assessed.warnings
-          .filter((w) => isWanted(w, wanted))
+          .filter((w) => isWanted(w, wanted) && (assessed === done || w.severity === 'grave'))
           .map((w) => `${assessed.status}: ${show(wanted)} must not be, but: ${told(w)}`),
       ),
     ),
@@ -24,6 +26,19 @@ export function unmet(expected: Expected, { pending, done }: { pending: Assessme
       ? [`sentence is "${done.balance.sentence}", expected "${expected.sentence}"`]
       : []),
   ];
+}
+
+/** What no finding may do, whatever the scheme. */
+function alwaysWrong(w: Warning): string[] {
+  const isSoft = /\bmay\b|cannot tell|likely/i.test(w.text);
+  const share = w.holds_in ?? 1;
+  return [
+    ...(w.holds_in === null && w.basis === 'sample' ? ['rests on colors, but no one tried how firmly'] : []),
+    ...(share < 0.85 && !isSoft ? ['is said flatly'] : []),
+    ...(w.code === 'cannot-tell' && !/cannot tell|likely/i.test(w.text) ? ['is no question'] : []),
+    ...(w.severity === 'grave' && share < 0.75 ? ['is grave and does not stand'] : []),
+    ...(/\b(safe|compliant|exact match|perfect match)\b/i.test(`${w.text} ${w.why}`) ? ['promises too much'] : []),
+  ].map((problem) => `${problem}: ${told(w)}`);
 }
 
 function quietProblems(quiet: Expected['quiet'], ...assessed: Assessment[]): string[] {

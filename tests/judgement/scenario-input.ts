@@ -62,7 +62,9 @@ function componentFrom(text: string, finishClass: FinishClass, provenance: Prove
 function colorFrom(words: readonly string[]): GivenColor {
   if (words[0] === 'munsell') return { kind: 'munsell', munsell: words.slice(1).join(' ') };
   if (words[0] === 'checker') {
-    const patch = COLOR_CHECKER.find((one) => one.patch === words.slice(1).join(' '));
+    const name = words.slice(1).join(' ');
+    const patch =
+      COLOR_CHECKER.find((one) => one.patch === name) ?? COLOR_CHECKER.find((one) => one.patch.startsWith(`${name} `));
     if (!patch) throw new Error(`no patch ${words.join(' ')}`);
     return { kind: 'spectrum', start_nm: 380, step_nm: 5, reflectance: [...patch.reflectance] };
   }

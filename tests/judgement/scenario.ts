@@ -1,6 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import type {
-  Assessment,
   BalanceVerdict,
   Basis,
   PairVerdict,
@@ -120,4 +119,3 @@ export const mutated = (scenario: Scenario, { lay, places, ...change }: Mutation
   scheme: { ...scenario.scheme, ...lay },
   ...((places ?? scenario.places) && { places: { ...scenario.places, ...places } }),
 });
-

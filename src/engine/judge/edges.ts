@@ -8,9 +8,10 @@ import { inDecisionOrder, joined, surfacesPhrase } from './surface-words';
 
 /**
  * LRV differences, points 0-100 (BS 8300-2:2018 Annex B, as quoted): 30 wanted, 20 may do in good light. The standard is
- * written for buildings other than homes; that it serves for edges in a kitchen is our judgment.
+ * written for buildings other than homes; that it serves for edges in a kitchen is our judgment. Bowman-Sapolinski contrast,
+ * percent (AS 1428.1, as quoted): 30 between building elements.
  */
-export const EDGE = { wanted: 30, least: 20 } as const;
+export const EDGE = { wanted: 30, least: 20, contrast: 30 } as const;
 
 /** Edges that people have to find with the eye: where a counter ends, where the floor does. */
 export const EDGES: readonly (readonly [SurfaceId, SurfaceId])[] = [
@@ -23,6 +24,18 @@ export const EDGES: readonly (readonly [SurfaceId, SurfaceId])[] = [
   ['floor', 'wall'],
 ];
 
+/**
+ * A counter seen against the floor, at an overhang or an end: the fronts stand between the two in most views, so it counts
+ * only for people with low vision, and only where it is weak. Our judgement.
+ */
+const OVER_FLOOR: readonly (readonly [SurfaceId, SurfaceId])[] = [
+  ['counter', 'floor'],
+  ['island-counter', 'floor'],
+];
+
+/** Fronts that stand on a toe kick where there is one. */
+const ON_PLINTH: readonly SurfaceId[] = ['base-fronts', 'tall-fronts', 'island-fronts'];
+
 /** Two finishes that meet along an edge, with the light reflectance of both. */
 export interface Edge {
   /** Same two finishes, same key: one finding, wherever they meet. */
@@ -30,6 +43,8 @@ export interface Edge {
   readonly first: readonly SurfaceId[];
   readonly second: readonly SurfaceId[];
   readonly finishes: readonly [LaidFinish, LaidFinish];
+  /** A counter seen over the floor. */
+  readonly isOverFloor: boolean;
   readonly lrv: readonly [number, number];
 }
 
@@ -37,7 +52,11 @@ export interface WeakEdge extends Edge {
   readonly difference: number;
   /** Bowman-Sapolinski contrast, percent. */
   readonly contrast: number;
+  /** Weak by both measures; else soft. */
+  readonly isWeak: boolean;
   readonly severity: Severity;
+  /** Someone with low vision uses the kitchen. */
+  readonly forLowVision: boolean;
 }
 
 /**
@@ -46,44 +65,67 @@ export interface WeakEdge extends Edge {
  */
 export const bowmanSapolinski = (y1: number, y2: number): number => (125 * Math.abs(y2 - y1)) / (y1 + y2 + 25);
 
-/** Below 20 points visible, below 30 a note, else no weak edge. */
-export function edgeSeverity(difference: number): Severity | null {
-  if (difference < EDGE.least) return 'visible';
-  return difference < EDGE.wanted ? 'note' : null;
+/**
+ * How weak an edge between two LRV (0-100) is: below 20 points visible, below 30 a note, else no weak edge. Where the two
+ * measures disagree, 20 points being too few and the Bowman-Sapolinski contrast enough, it is a note: our judgement.
+ */
+export function edgeSeverity(y1: number, y2: number): Severity | null {
+  const difference = Math.abs(y1 - y2);
+  if (difference >= EDGE.wanted) return null;
+  return difference < EDGE.least && bowmanSapolinski(y1, y2) < EDGE.contrast ? 'visible' : 'note';
 }
+
+/** Weighs more for someone who sees badly: one grade. Our judgement. */
+const GRAVER: Readonly<Record<Severity, Severity>> = { note: 'visible', visible: 'grave', grave: 'grave' };
 
 /** Every edge of the kitchen between different finishes, merged where the same two finishes meet. */
 function edgesOf(input: JudgeInput): Edge[] {
   const bySurface = new Map(input.surfaces.map((s) => [s.surface, s.finish]));
-  const merged = new Map<string, { first: SurfaceId[]; second: SurfaceId[]; finishes: [LaidFinish, LaidFinish] }>();
-  for (const [one, other] of EDGES) {
+  const plinth = bySurface.get('plinth');
+  // The floor ends at a toe kick of another finish, not at the fronts above it.
+  const isCovered = (front: SurfaceId) => ON_PLINTH.includes(front) && plinth && plinth.id !== bySurface.get(front)?.id;
+  const merged = new Map<string, Omit<Edge, 'key' | 'lrv'> & { first: SurfaceId[]; second: SurfaceId[] }>();
+  const overFloor = input.lowVision ? OVER_FLOOR.map((edge) => [...edge, true] as const) : [];
+  const all = [...EDGES.map((edge) => [...edge, false] as const), ...overFloor];
+  for (const [one, other, isOverFloor] of all) {
     const a = bySurface.get(one);
     const b = bySurface.get(other);
-    if (!a || !b || a.id === b.id) continue;
-    const key = `${a.id}|${b.id}`;
+    if (!a || !b || a.id === b.id || (one === 'floor' && isCovered(other))) continue;
+    const key = JSON.stringify([a.id, b.id, isOverFloor]);
     const edge = merged.get(key);
     if (edge) {
       edge.first.push(one);
       edge.second.push(other);
-    } else merged.set(key, { first: [one], second: [other], finishes: [a, b] });
+    } else merged.set(key, { first: [one], second: [other], finishes: [a, b], isOverFloor });
   }
-  return [...merged].map(([key, { first, second, finishes }]) => ({
+  return [...merged].map(([key, edge]) => ({
+    ...edge,
     key,
-    first: inDecisionOrder(first),
-    second: inDecisionOrder(second),
-    finishes,
-    lrv: [meanLrv(finishes[0]), meanLrv(finishes[1])],
+    first: inDecisionOrder(edge.first),
+    second: inDecisionOrder(edge.second),
+    lrv: [meanLrv(edge.finishes[0]), meanLrv(edge.finishes[1])],
   }));
 }
 
 const meanLrv = (finish: LaidFinish): number => lrvFromReflectance(averageComponent(finish.components).spectrum);
 
-/** Edges that may be hard to see, from area means, matt, dry and in one light. */
+/** Edges that may be hard to see, from area means, matt, dry and in one light; graver for people with low vision. */
 export function weakEdges(input: JudgeInput): WeakEdge[] {
   return edgesOf(input).flatMap((edge) => {
-    const difference = Math.abs(edge.lrv[0] - edge.lrv[1]);
-    const severity = edgeSeverity(difference);
-    return severity ? [{ ...edge, difference, contrast: bowmanSapolinski(...edge.lrv), severity }] : [];
+    const found = edgeSeverity(...edge.lrv);
+    if (!found || (edge.isOverFloor && found === 'note')) return [];
+    const plain = edge.isOverFloor ? 'note' : found;
+    return [
+      {
+        ...edge,
+        difference: Math.abs(edge.lrv[0] - edge.lrv[1]),
+        contrast: bowmanSapolinski(...edge.lrv),
+        // What counts under error is how weak it is, not for whom.
+        isWeak: found === 'visible',
+        severity: input.lowVision ? GRAVER[plain] : plain,
+        forLowVision: input.lowVision === true,
+      },
+    ];
   });
 }
 

@@ -11,7 +11,6 @@ import { assembleAssessment, inDecisionOrder } from './judge';
 import { anchorY, installedPairs, placedColors, samplePairs } from './pairs';
 import { plausibleDraws } from './plausible-draws';
 import { type SampleColor, sampleColor } from './sample-color';
-import { SEVERITY_RANK } from './severity';
 import { viewWeights } from './view-weights';
 
 export interface DrawOptions {
@@ -78,7 +77,7 @@ function tallyEdges(input: JudgeInput): Tally<number> {
   const hits = new Map<string, number>();
   const edges = weakEdges(input).map((e) => ({
     key: e.key,
-    severity: e.severity,
+    isWeak: e.isWeak,
     one: weighedColors(bySurface.get(e.first[0]!)!),
     other: weighedColors(bySurface.get(e.second[0]!)!),
   }));
@@ -86,10 +85,8 @@ function tallyEdges(input: JudgeInput): Tally<number> {
   return {
     count({ samples }) {
       for (const edge of edges) {
-        const severity = edgeSeverity(Math.abs(drawnLrv(edge.one, samples) - drawnLrv(edge.other, samples)));
-        if (severity && SEVERITY_RANK[severity] >= SEVERITY_RANK[edge.severity]) {
-          hits.set(edge.key, hits.get(edge.key)! + 1);
-        }
+        const severity = edgeSeverity(drawnLrv(edge.one, samples), drawnLrv(edge.other, samples));
+        if (severity && (severity === 'visible' || !edge.isWeak)) hits.set(edge.key, hits.get(edge.key)! + 1);
       }
     },
     held: (draws) => (key) => (hits.has(key) ? hits.get(key)! / draws : null),

@@ -72,4 +72,6 @@ export interface JudgeInput {
   readonly burning: Burning;
   readonly surfaces: readonly JudgedSurface[];
   readonly overviews: readonly string[];
+  /** Someone with low vision uses the kitchen: edges that are hard to see weigh more. */
+  readonly lowVision?: boolean;
 }

@@ -1,6 +1,7 @@
 import type { Severity, Warning } from './assessment';
 import { isLoose } from './cannot-tell';
 import { faultCode, type Holds } from './claims';
+import { compareWords } from './compare-words';
 import { type Firmness, firmnessOf } from './firmness';
 import { isOwnFault, isPlaceFault } from './hold-pairs';
 import { APART_REASON, areApart } from './meets';
@@ -93,7 +94,7 @@ function ownFault(group: PairGroup<InstalledPair>, holds: Holds): Warning {
   const sides = [a.color, group.aSurfaces, b.color, group.bSurfaces] as const;
   const text =
     some === 'open'
-      ? `Cannot tell whether ${phrases(group)} work against each other in this light: ${reasonOf(measured)}. ${LOOK}`
+      ? `Cannot tell whether ${phrases(group)} work against each other in this light: ${reasonOf(measured)}. ${compareWords('in this light', group.aSurfaces, group.bSurfaces)}`
       : named === 'open'
         ? inThisLight(someFaultSentence(standing!.faults, tintOff, ...sides))
         : inThisLight(faultSentence(tintOff, ...sides, named !== 'firm'));
@@ -129,9 +130,6 @@ const inThisLight = (sentence: string): string =>
 const reasonOf = (measured: boolean): string =>
   measured ? 'they stand too close to the limit' : 'the numbers of a sample do not say how it behaves under this lamp';
 
-/** What to do where a light leaves a question open. */
-const LOOK = 'Hold a sample under that lamp, beside one by the window.';
-
 /** Ends the reason of a finding that rests on curves made up for a color. */
 const GUESSED = 'The spectra are guessed from the colors, so it was tried with the curves that such colors may have.';
 
@@ -154,7 +152,7 @@ function openInLight(pairs: readonly InstalledPair[], samples: readonly JudgedPa
       code: 'cannot-tell',
       severity: 'note',
       surfaces,
-      text: `Cannot tell how the whites of ${who} sit together in this light: ${reason}. ${LOOK}`,
+      text: `Cannot tell how the whites of ${who} sit together in this light: ${reason}. ${compareWords('in this light', ...surfaces.map((s) => [s]))}`,
       reason: 'As samples they agree; whether they do under this lamp, their colors alone do not say.',
       why:
         `As samples they agree; in this light they do in ${percent(leastByCurves)} of the curves that such colors may have, ` +

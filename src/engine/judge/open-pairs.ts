@@ -2,6 +2,7 @@ import type { SurfaceId } from '../surface';
 import type { Warning } from './assessment';
 import { combinedUncertainty, isLoose, looseWords, provenanceReason } from './cannot-tell';
 import { faultCode, type Holds, isAssurance } from './claims';
+import { compareWords } from './compare-words';
 import { firmnessOf } from './firmness';
 import { AS_SAMPLE } from './number-words';
 import { PAIR } from './pair';
@@ -70,7 +71,7 @@ function openFault(group: PairGroup<JudgedPair>, holds: Holds): Warning {
 
 function oneAgainstOne({ worst: { a, b }, aSurfaces, bSurfaces }: PairGroup<JudgedPair>): string {
   const sides = joined([componentPhrase(a.color.role, aSurfaces).text, componentPhrase(b.color.role, bSurfaces).text]);
-  return `Cannot tell from here whether ${sides} work against each other: ${provenanceReason([a.color, b.color])}. ${COMPARE}`;
+  return `Cannot tell from here whether ${sides} work against each other: ${provenanceReason([a.color, b.color])}. ${compareWords('by the window', aSurfaces, bSurfaces)}`;
 }
 
 function oneAgainstMany({ worst, aSurfaces, bSurfaces }: PairGroup<JudgedPair>): string {
@@ -82,11 +83,9 @@ function oneAgainstMany({ worst, aSurfaces, bSurfaces }: PairGroup<JudgedPair>):
   const [is, it, goes] = who.plural ? ['are', 'they', 'go'] : ['is', 'it', 'goes'];
   return (
     `${sentenceCase(who.text)} ${is} ${looseWords(worst[side].color)}, so we cannot tell whether ${it} ${goes} with ${with_}. ` +
-    'Hold a sample beside them by the window.'
+    compareWords('by the window', own!, ...others!.map((s) => [s]))
   );
 }
-
-const COMPARE = 'Compare the samples upright, by the window.';
 
 /** How roughly the colors of a finding are known. */
 export const spread = (colors: readonly SampleColor[]): string => {
@@ -104,6 +103,7 @@ function openAssurance(pairs: readonly JudgedPair[], holds: Holds): Warning[] {
   const least = shares.includes(null) ? null : Math.min(...shares.map((x) => x!));
   const likely = least === null ? pairs.every(isLikely) : firmnessOf(least) !== 'open';
   const who = surfacesPhrase(surfaces).text;
+  const compare = compareWords('by the window', ...surfaces.map((s) => [s]));
   const reason = provenanceReason(colors);
   return [
     {
@@ -111,8 +111,8 @@ function openAssurance(pairs: readonly JudgedPair[], holds: Holds): Warning[] {
       severity: 'note',
       surfaces,
       text: likely
-        ? `${sentenceCase(who)} likely go together, but ${reason}. ${COMPARE}`
-        : `Cannot tell from here how the whites of ${who} sit together: ${reason}. ${COMPARE}`,
+        ? `${sentenceCase(who)} likely go together, but ${reason}. ${compare}`
+        : `Cannot tell from here how the whites of ${who} sit together: ${reason}. ${compare}`,
       reason: 'By their numbers they agree, but the error of these colors may be larger than what tells whites apart.',
       why: `By their numbers they agree, ${AS_SAMPLE}. ${spread(colors)}`,
       basis: 'sample',

@@ -1,5 +1,6 @@
 import type { Severity, Warning } from './assessment';
 import { type Holds, isAlike } from './claims';
+import { compareWords } from './compare-words';
 import { type Firmness, firmnessOf, isOpenQuestion } from './firmness';
 import { isOwnFault } from './hold-pairs';
 import { leanWord } from './lean-word';
@@ -58,7 +59,7 @@ function splitWarning({ worst, aSurfaces, bSurfaces }: PairGroup<Parting>): Warn
     surfaces: inDecisionOrder([...aSurfaces, ...bSurfaces]),
     text:
       firmness === 'open'
-        ? `Cannot tell whether ${both}, a match by day, stay one in this light: ${reasonOf(worst)}. Hold both samples under it.`
+        ? `Cannot tell whether ${both}, a match by day, stay one in this light: ${reasonOf(worst)}. ${compareWords('in this light', aSurfaces, bSurfaces)}`
         : `${sentenceCase(both)} match by day but ${firmness === 'may' ? 'may' : 'do'} not in this light: ${other.text} ${look} ${lean}.`,
     why:
       `${oneDecimal(sampleDe00)} CIEDE2000 apart as samples, ${oneDecimal(tintOff.de00)} in this light with the tint of each place ` +

@@ -24,6 +24,8 @@ export const PAIR = {
   /** Undertone strength from which a lean has a name (ISCC-NBS), and from which it is a color meant as such. */
   namedStrength: 1,
   colorStrength: 4,
+  /** Two colors that are both darker than this in L* hardly show their hue. Our judgement. */
+  hueSeenFrom: 30,
 } as const;
 
 /** One side of a pair: its sample decides which rules apply, its reading on the basis decides the verdict. */
@@ -110,7 +112,9 @@ export function judgePair(a: PairSide, b: PairSide, context: PairContext): PairJ
     Object.assign(numbers, { hue_apart_deg: hueApart, strength_weaker: weaker, strength_stronger: stronger });
     if (weaker >= PAIR.namedStrength) {
       if (mayEcho) return found('relates');
-      if (stronger < PAIR.colorStrength) return found('pulls-apart', 'visible');
+      if (stronger < PAIR.colorStrength && a.color.mayLean && b.color.mayLean) {
+        return found('pulls-apart', light.lab.l < PAIR.hueSeenFrom ? 'note' : 'visible');
+      }
     }
   }
   return found('none');

@@ -136,15 +136,22 @@ export function allSamplePairs(placed: readonly PlacedColor[], anchor: number | 
   return pairs;
 }
 
+/** Below this share a component is a figure on a ground. */
+const FIGURE_SHARE = 0.25;
+
 /**
  * A ceiling hangs in other light than what it is held against, and what is never seen together is beside nothing: notes at
- * most. Trim is narrow, and visible at most. Our judgement.
+ * most. Grout is seen as lines, which nobody holds against a wall: a note, too. Trim is narrow, and what covers less than a
+ * quarter of its surface is a figure on a ground: visible at most. Our judgement.
  */
 function inItsPlace(judgement: PairJudgement, a: PlacedColor, b: PlacedColor): PairJudgement {
   if (!judgement.severity) return judgement;
   const sides = [a.surface.surface, b.surface.surface];
-  if (sides.includes('ceiling') || areApart({ a, b })) return { ...judgement, severity: 'note' };
-  return sides.includes('frame') ? { ...judgement, severity: atMost('visible', judgement.severity) } : judgement;
+  const colors = [a.color, b.color];
+  const isNote = sides.includes('ceiling') || areApart({ a, b }) || colors.some((c) => c.role === 'grout');
+  if (isNote) return { ...judgement, severity: 'note' };
+  const isNarrow = sides.includes('frame') || colors.some((c) => c.share < FIGURE_SHARE);
+  return isNarrow ? { ...judgement, severity: atMost('visible', judgement.severity) } : judgement;
 }
 
 /** Installed basis, each pair read as it is, with the mix of lights taken off, and with the tint of each place taken off. */

@@ -19,6 +19,8 @@ export interface SampleColor {
   readonly lab: Lab<'D65-2'>;
   /** False for wood, wood prints, metals and fittings: they never enter the rules for whites. */
   readonly mayBeWhite: boolean;
+  /** False for metals and fittings: what one sees of them is mostly what they mirror, and they are chosen as accents. */
+  readonly mayLean: boolean;
   /** Greatest Munsell chroma at which it still counts as a white. */
   readonly whiteChromaMax: number;
   readonly provenance: Provenance;
@@ -62,14 +64,16 @@ export function sampleColor(surface: SurfaceId, finish: LaidFinish, index: numbe
   const { l, a, b } = component.labD65;
   // Grout is a finish of its own, whatever it joins: the same grout between two tiles is one color.
   const isGrout = component.role === 'grout';
-  const mayBeWhite = !isFitting(surface) && (isGrout || (finish.class !== 'metal' && !isWoodOrPrint(finish)));
+  const mayLean = !isFitting(surface) && (isGrout || finish.class !== 'metal');
+  const mayBeWhite = mayLean && (isGrout || !isWoodOrPrint(finish));
   const sample = {
-    key: `${isGrout ? '' : finish.id}#${component.role}:${l},${a},${b}${mayBeWhite ? '' : '!'}`,
+    key: `${isGrout ? '' : finish.id}#${component.role}:${l},${a},${b}${mayBeWhite ? '' : mayLean ? '!' : '!!'}`,
     finish: finish.id,
     role: component.role,
     share: component.share,
     lab: component.labD65,
     mayBeWhite,
+    mayLean,
     whiteChromaMax: whiteChromaMax(isGrout ? 'grout' : finish.class, component.share),
     provenance: component.provenance,
     uncertaintyDe00: component.uncertaintyDe00,

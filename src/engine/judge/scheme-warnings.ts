@@ -1,11 +1,13 @@
-import type { Balance, BalanceVerdict, Severity, Warning } from './assessment';
+import type { Balance, BalanceVerdict, Warning } from './assessment';
 import type { BalanceJudgement } from './balance';
 import { SCHEME } from './balance';
 import { isLooseFinish } from './cannot-tell';
+import { compareWords } from './compare-words';
 import type { Holds } from './claims';
 import { EDGE, edgePhrase, type WeakEdge } from './edges';
 import { firmnessOf } from './firmness';
 import { AS_SAMPLE, oneDecimal, percent } from './number-words';
+import { atMost } from './severity';
 import { inDecisionOrder } from './surface-words';
 
 /** The warning of the whole scheme, and a note where the light tips it another way. */
@@ -40,7 +42,7 @@ export function balanceWarnings(judged: BalanceJudgement, holds: Holds): Warning
       surfaces: surfaces(tipped),
       text:
         firmness === 'open'
-          ? `Cannot tell whether the kitchen tips to ${way} in this light. Hold the samples under that lamp, beside some by the window.`
+          ? `Cannot tell whether the kitchen tips to ${way} in this light. Hold the samples in this light, beside some by the window.`
           : `In this light the kitchen ${firmness === 'may' ? 'may tip' : 'tips'} to ${way}, though as samples the finishes do not.`,
       why:
         `As installed, the cast of the room taken off: warm ${percent(warm)}, leaning warm ${percent(leaning)}, cool ` +
@@ -63,32 +65,38 @@ const sharesWhy = (b: Balance): string =>
 export const edgeWarnings = (edges: readonly WeakEdge[], holds: Holds): Warning[] =>
   edges.map((edge) => {
     const holdsIn = holds.edge(edge.key);
-    const firmness = firmnessOf(holdsIn, edge.finishes.some(isLooseFinish));
+    const drawn = firmnessOf(holdsIn, edge.finishes.some(isLooseFinish));
+    // A soft edge is hard to see for nobody but some: whether it is one is not worth a question.
+    const firmness = drawn === 'open' && !edge.isWeak ? 'may' : drawn;
     const open = firmness === 'open';
     return {
       code: open ? 'cannot-tell' : 'weak-edge',
-      severity: edge.severity,
+      severity: open ? atMost('visible', edge.severity) : edge.severity,
       surfaces: inDecisionOrder([...edge.first, ...edge.second]),
       text: open
-        ? `Cannot tell from here whether the edge between ${edgePhrase(edge)} is easy to see. Compare the samples side by side.`
-        : edgeText(edge, edge.severity, firmness === 'may'),
+        ? `Cannot tell from here whether the edge between ${edgePhrase(edge)} is easy to see. ${compareWords('by the window', edge.first, edge.second)}`
+        : edgeText(edge, firmness === 'may'),
       reason:
         'What tells an edge is that one side throws back clearly more light than the other; these two are nearly as ' +
-        'light or as dark as each other.',
+        `light or as dark as each other.${edge.forLowVision ? ' It weighs more here: someone with low vision uses this kitchen.' : ''}`,
       why:
         `Light reflectance ${oneDecimal(edge.lrv[0])} against ${oneDecimal(edge.lrv[1])}, ${oneDecimal(edge.difference)} points apart, ` +
         `area means, D65, 10 degree (BS 8300-2, written for buildings other than homes, wants ${EDGE.wanted}; ` +
         `${EDGE.least} may do in good light; applied here by our judgment); Bowman-Sapolinski contrast ` +
-        `${Math.round(edge.contrast)}% (30 wanted). Matte, dry and in one light; an aid only.`,
+        `${Math.round(edge.contrast)}% (${EDGE.contrast} wanted, AS 1428.1). Matte, dry and in one light; an aid only.`,
       basis: 'sample',
       holds_in: holdsIn,
     };
   });
 
-function edgeText(edge: WeakEdge, severity: Severity, may: boolean): string {
+function edgeText(edge: WeakEdge, may: boolean): string {
   const points = `${oneDecimal(edge.difference)} points of light reflectance`;
-  if (severity === 'note') {
-    return `The edge between ${edgePhrase(edge)} ${may ? 'may be' : 'is'} soft: they differ by ${points}.`;
+  if (edge.isOverFloor) {
+    return `Where one looks down on it, ${edgePhrase(edge)} ${may ? 'may be' : 'are'} hard to tell apart with low vision: they differ by only ${points}.`;
   }
-  return `The edge between ${edgePhrase(edge)} may be hard to see: they differ by only ${points}.`;
+  const between = `The edge between ${edgePhrase(edge)}`;
+  if (!edge.isWeak) return `${between} ${may ? 'may be' : 'is'} soft: they differ by ${points}.`;
+  return edge.forLowVision
+    ? `${between} ${may ? 'may be' : 'is'} hard to see with low vision: they differ by only ${points}.`
+    : `${between} may be hard to see: they differ by only ${points}.`;
 }

@@ -97,6 +97,7 @@ export function judgeInput(
     lights: mixOf(setting, study),
     burning: burningOf(setting, study),
     overviews: study.overviews.map(({ id }) => id),
+    ...(project.users?.includes('low-vision') && { lowVision: true }),
   };
 }
 

@@ -117,7 +117,7 @@ function edgesTo(
     const beside = held.find(({ surface }) => surface === far);
     if (!beside || beside.finish.id === finish.id) continue;
     const points = Math.abs(beside.lrv - lrv);
-    const severity = edgeSeverity(points);
+    const severity = edgeSeverity(beside.lrv, lrv);
     edges.set(far, { surface: far, points, level: severity === null ? 0 : severity === 'note' ? 1 : 2 });
   }
   return [...edges.values()];
