@@ -7,9 +7,10 @@ import { help } from './commands/help';
 import { lamp } from './commands/lamp';
 import { light } from './commands/light';
 import { shift } from './commands/shift';
+import { shortlist } from './commands/shortlist';
 import { problemText } from './problem-text';
 
-const WORKING: readonly Command[] = [assess, carryOver, color, lamp, light, shift];
+const WORKING: readonly Command[] = [assess, carryOver, color, lamp, light, shift, shortlist];
 
 /** More lines than this on the screen hide the first one. */
 const MOST_LINES = 12;

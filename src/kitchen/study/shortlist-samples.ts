@@ -1,5 +1,5 @@
 import { isFitting } from '../../engine/judge/sample-color';
-import { shortlist } from '../../engine/judge/shortlist/shortlist';
+import { holdCandidates, type Ranking, shortlist } from '../../engine/judge/shortlist/shortlist';
 import type { HeldSurface, Shortlist } from '../../engine/judge/shortlist/types';
 import type { Wish } from '../../engine/judge/shortlist/wishes';
 import { failure, type Result, success } from '../../engine/result';
@@ -11,6 +11,7 @@ import { buildRoom } from '../build-room';
 import { presentSurfaces } from '../present-surfaces';
 import { candidateOf, heldSurface } from './candidates';
 import { layFinish } from './lay-finish';
+import type { Meetings } from './meetings';
 import { libraryOf } from './scheme';
 
 export interface ShortlistOptions {
@@ -20,6 +21,8 @@ export interface ShortlistOptions {
   readonly library?: readonly Finish[];
   /** Surfaces the room has; worked out from the kitchen where absent. */
   readonly present?: readonly SurfaceId[];
+  /** Which surfaces are seen together, where that was worked out: what is never seen beside the place rejects nothing. */
+  readonly meetings?: Meetings;
 }
 
 /**
@@ -33,21 +36,35 @@ export function shortlistSamples(
   surface: SurfaceId,
   options: ShortlistOptions = {},
 ): Result<Shortlist> {
+  const ranking = rankSamples(project, optionId, surface, options);
+  return ranking.ok ? success(shortlist(ranking.value)) : ranking;
+}
+
+/** The same before it is put in order, for what follows from it. */
+export function rankSamples(
+  project: Project,
+  optionId: string,
+  surface: SurfaceId,
+  options: ShortlistOptions = {},
+): Result<Ranking> {
   const option = project.options.find(({ id }) => id === optionId);
   if (!option) return unknownOption(project, optionId);
   const present = options.present ?? presentIn(project);
-  const around = laidAround(project, option, changesWith(option, surface), present);
-  if (!around.ok) return around;
+  const changing = changesWith(option, surface);
+  const place = changing.filter((one) => one === surface || present.includes(one));
+  const laid = laidAround(project, option, changing, present);
+  if (!laid.ok) return laid;
+  const around = laid.value.map((one) => ({ ...one, isApart: isApart(one.surface, place, options.meetings) }));
   const library = options.library ?? project.library;
   return success(
-    shortlist({
+    holdCandidates({
       project: project.id,
       option: option.id,
       candidates: library.flatMap((finish) => candidateOf(finish, surface, isFitting(surface)) ?? []),
-      held: around.value.filter(({ state }) => state !== 'open'),
-      around: around.value,
+      held: around.filter(({ state }) => state !== 'open'),
+      around,
       place: {
-        surfaces: changesWith(option, surface).filter((one) => one === surface || present.includes(one)),
+        surfaces: place,
         wishes: options.wishes ?? [],
         contrastFirst: (project.users ?? []).some((need) => EDGE_USERS.includes(need)),
       },
@@ -55,6 +72,10 @@ export function shortlistSamples(
     }),
   );
 }
+
+/** Seen with none of the surfaces one chooses for; where nobody has looked, all are seen together. */
+const isApart = (surface: SurfaceId, place: readonly SurfaceId[], meetings: Meetings | undefined): boolean =>
+  meetings !== undefined && place.every((one) => meetings.get(one)?.[surface] === undefined);
 
 /** People for whom edges count more than harmony. Our judgement. */
 const EDGE_USERS: readonly UserNeed[] = ['low-vision', 'over-65'];

@@ -4,7 +4,7 @@ import { faultCode, isAssurance } from '../claims';
 import { faultSentence } from '../pair-sentences';
 import { componentPhrase, inDecisionOrder, joined, surfacesPhrase } from '../surface-words';
 import { type Relation, spokenOf } from './relations';
-import type { Standing } from './standing';
+import type { FaultInLight, Standing } from './standing';
 import type { HeldSurface, RankStep, Shortlist, ShortlistPlace } from './types';
 import { wishWords } from './wishes';
 
@@ -48,9 +48,18 @@ export function heldWords(held: readonly HeldSurface[]): string {
   return `Held against ${joined(parts)}. What is still open was left out.`;
 }
 
-/** Why it is turned down: its own fault with a settled surface. */
-export const rejectionReason = (relation: Relation, surfaces: readonly SurfaceId[]): string =>
-  faultSentence(relation.judgement, relation.own, spokenOf(surfaces), relation.other, relation.held.spoken, false);
+/** Why it is turned down: its own fault with a settled surface, as a sample or in a light. */
+export const rejectionReason = (by: Relation | FaultInLight, surfaces: readonly SurfaceId[]): string =>
+  'fault' in by
+    ? inLight(by, surfaces, false)
+    : faultSentence(by.judgement, by.own, spokenOf(surfaces), by.other, by.held.spoken, false);
+
+/** "In Dinner the backsplash may look yellow beside the counter." */
+function inLight({ fault, place }: FaultInLight, surfaces: readonly SurfaceId[], may: boolean): string {
+  const { a, b, tintOff } = fault.pair;
+  const text = faultSentence(tintOff, a.color, spokenOf(surfaces), b.color, fault.surfaces, may);
+  return `In ${place.settingName}, ${text.charAt(0).toLowerCase()}${text.slice(1)}`;
+}
 
 /** What each step found of a candidate, in words. */
 export function stepReasons(
@@ -67,8 +76,12 @@ export function stepReasons(
   };
 }
 
-function clashReason({ group, relations }: Standing, surfaces: readonly SurfaceId[]): string {
-  if (group === 'clear') return 'Nothing that is settled clashes with it.';
+function clashReason({ group, relations, places }: Standing, surfaces: readonly SurfaceId[]): string {
+  if (group === 'clear') {
+    return places.length > 0
+      ? `Nothing that is settled clashes with it, as a sample or in place in ${joined(places.map((p) => p.settingName))}.`
+      : 'Nothing that is settled clashes with it.';
+  }
   const parts = relations.filter(({ bearing }) => bearing === 'part');
   const open = relations.filter(({ bearing }) => bearing === 'may');
   const [part, may] = [parts[0], open[0]];
@@ -76,7 +89,11 @@ function clashReason({ group, relations }: Standing, surfaces: readonly SurfaceI
     const text = faultSentence(part.judgement, part.own, surfaces, part.other, part.held.spoken, false);
     return `${text} ${part.held.rejects ? 'A vein or fleck does not decide, but look.' : 'That does not decide, but look.'}`;
   }
-  return `${mayText(may!, surfaces)} Compare samples.`;
+  if (may) return `${mayText(may, surfaces)} Compare samples.`;
+  const inPlace = places.flatMap((place) => place.faults.map((fault) => ({ fault, place })));
+  const more = new Set(inPlace.map(({ place }) => place.settingName)).size - 1;
+  const also = more > 0 ? ` So it may in ${more} more ${more === 1 ? 'setting' : 'settings'}.` : '';
+  return `${inLight(inPlace[0]!, surfaces, true)}${also} Compare samples in that light.`;
 }
 
 function mayText({ judgement, own, other, held }: Relation, surfaces: readonly SurfaceId[]): string {
@@ -164,10 +181,11 @@ export function placedWords(step: RankStep, isFirst: boolean): string {
 }
 
 /** Settled surfaces the reasons of a candidate speak of, clashes first. */
-export function besideOf({ relations, agrees, group }: Standing): readonly SurfaceId[] {
-  const wanted =
-    group === 'clear'
-      ? agrees.with
-      : relations.filter(({ bearing }) => bearing === (group === 'part' ? 'part' : 'may'));
-  return inDecisionOrder(wanted.flatMap(({ held }) => held.surfaces));
+export function besideOf({ relations, agrees, group, places }: Standing): readonly SurfaceId[] {
+  if (group === 'clear') return inDecisionOrder([...agrees.with.flatMap(({ held }) => held.surfaces), ...agrees.same]);
+  const wanted = group === 'part' ? 'part' : 'may';
+  return inDecisionOrder([
+    ...relations.filter(({ bearing }) => bearing === wanted).flatMap(({ held }) => held.surfaces),
+    ...places.flatMap(({ faults }) => faults.flatMap(({ surfaces }) => surfaces)),
+  ]);
 }

@@ -48,12 +48,18 @@ export function mainOf(colors: readonly SampleColor[]): number {
   return main;
 }
 
+/**
+ * A ceiling hangs in other light, a handle is small, and what is never seen beside it is far: none of them decides what lies elsewhere. Our
+ * judgement.
+ */
+const decides = ({ surface, isApart }: HeldSurface): boolean =>
+  !isFitting(surface) && surface !== 'ceiling' && !isApart;
+
 /** Settled surfaces by what lies on them. */
 export function heldFinishes(held: readonly HeldSurface[]): HeldFinish[] {
   const groups = new Map<string, { surfaces: SurfaceId[]; first: HeldSurface; rejects: boolean }>();
   for (const one of held) {
-    // A ceiling hangs in other light, and a handle is small: neither decides what lies elsewhere. Our judgement.
-    const rejects = !isFitting(one.surface) && one.surface !== 'ceiling';
+    const rejects = decides(one);
     const key = `${rejects}|${one.finish.id}|${one.colors.map((c) => `${c.key}@${c.share}`).join('|')}`;
     const group = groups.get(key);
     if (group) group.surfaces.push(one.surface);
@@ -118,18 +124,18 @@ function bearingOf(
   held: HeldFinish,
 ): Bearing {
   const { verdict } = judgement;
-  const decides = areMain && held.rejects;
+  const isDeciding = areMain && held.rejects;
   if (faultCode(verdict)) {
     const firmness = faultFirmness(judgement, own, other);
-    if (firmness === 'firm') return decides ? 'rejects' : 'part';
-    return decides ? 'may' : 'none';
+    if (firmness === 'firm') return isDeciding ? 'rejects' : 'part';
+    return isDeciding ? 'may' : 'none';
   }
   if (areWhitesAtHand(own.color, other.color) && isAssurance(verdict)) {
     const isUnsure = isLoose(own.color) || isLoose(other.color) || isOpenQuestion(whitesPart(own, other));
-    if (isUnsure) return decides ? 'may' : 'none';
+    if (isUnsure) return isDeciding ? 'may' : 'none';
     return areMain ? 'agrees' : 'none';
   }
-  if (decides && isOpenQuestion(huesOppose(hueApartDeg(own, other), own, other))) return 'may';
+  if (isDeciding && isOpenQuestion(huesOppose(hueApartDeg(own, other), own, other))) return 'may';
   if (verdict === 'none' || isWithheld(judgement, own, other)) return 'none';
   return verdict === 'relates' ? 'echoes' : isAlike(verdict) ? 'matches' : 'none';
 }

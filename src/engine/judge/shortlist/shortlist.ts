@@ -1,9 +1,10 @@
 import { SURFACES } from '../../surface';
 import { faultCode } from '../claims';
 import { inDecisionOrder } from '../surface-words';
+import type { InPlace } from './in-place';
 import { besideOf, heldWords, orderWords, placedWords, rejectionReason, stepReasons, stepsOf } from './reasons';
 import { heldFinishes } from './relations';
-import { type Standing, standingOf } from './standing';
+import { type Standing, standingOf, withPlaces } from './standing';
 import type {
   AcceptedFinish,
   Candidate,
@@ -28,18 +29,44 @@ export interface ShortlistAsked {
   readonly laid: string;
 }
 
-/**
- * Judges every candidate as a sample against what is settled: accepted in rank order, or rejected with the deciding reason. The order is
- * lexical: a later step counts only where all before it are even; no step is weighed against another. Order and names of finishes, and the
- * order of surfaces, change nothing but the last tie.
- */
-export function shortlist(asked: ShortlistAsked): Shortlist {
-  const { place, laid } = asked;
+/** The candidates of a place, each held against what is settled. */
+export interface Ranking {
+  readonly asked: ShortlistAsked;
+  readonly held: readonly HeldSurface[];
+  readonly standings: readonly Standing[];
+}
+
+/** Holds every candidate as a sample against what is settled. */
+export function holdCandidates(asked: ShortlistAsked): Ranking {
   const held = [...asked.held].sort((x, y) => SURFACES.indexOf(x.surface) - SURFACES.indexOf(y.surface));
   const finishes = heldFinishes(held);
-  const standings = asked.candidates.map((one) => standingOf(one, held, finishes, place, asked.around));
-  const fit = standings.filter(({ candidate, rejectedBy }) => candidate.notMade === null && rejectedBy === null);
-  const unfit = standings.filter(({ candidate, rejectedBy }) => candidate.notMade !== null || rejectedBy !== null);
+  const standings = asked.candidates.map((one) => standingOf(one, held, finishes, asked.place, asked.around));
+  return { asked, held, standings };
+}
+
+/** The candidates that nothing turns down, in rank order. */
+export const acceptedOf = ({ asked, standings }: Ranking): Standing[] =>
+  standings
+    .filter(({ candidate, rejectedBy }) => candidate.notMade === null && rejectedBy === null)
+    .sort(inRankOrder(stepsOf(asked.place)));
+
+const inRankOrder = (steps: readonly RankStep[]) => (x: Standing, y: Standing) =>
+  steps.reduce((found, step) => found || compare(x.levels[step], y.levels[step]), 0) ||
+  byText(x.candidate.finish.id, y.candidate.finish.id);
+
+/**
+ * Every candidate accepted in rank order, or rejected with the deciding reason. The order is lexical: a later step counts only where all
+ * before it are even; no step is weighed against another. Order and names of finishes, and the order of surfaces, change nothing but the
+ * last tie.
+ * @param seen what candidates show in their place, setting by setting; the others are judged as samples
+ */
+export function shortlist(ranking: Ranking, seen: ReadonlyMap<string, readonly InPlace[]> = new Map()): Shortlist {
+  const { asked, held, standings } = ranking;
+  const { place, laid } = asked;
+  const after: Ranking = {
+    ...ranking,
+    standings: standings.map((one) => withPlaces(one, seen.get(one.candidate.finish.id) ?? [])),
+  };
   const [surface] = place.surfaces;
   return {
     project: asked.project,
@@ -54,8 +81,9 @@ export function shortlist(asked: ShortlistAsked): Shortlist {
     })),
     held_words: heldWords(held),
     order: orderWords(place),
-    accepted: acceptedRows(fit, place, held.length > 0, laid),
-    rejected: unfit
+    accepted: acceptedRows(acceptedOf(after), place, held.length > 0, laid),
+    rejected: after.standings
+      .filter(({ candidate, rejectedBy }) => candidate.notMade !== null || rejectedBy !== null)
       .map((one) => rejectedRow(one, place, laid))
       .sort((x, y) => CODES.indexOf(x.code) - CODES.indexOf(y.code) || byText(x.finish, y.finish)),
   };
@@ -66,17 +94,12 @@ const CODES: readonly RejectionCode[] = ['white-looks-dirty', 'too-yellow', 'und
 const byText = (x: string, y: string): number => (x < y ? -1 : x > y ? 1 : 0);
 
 function acceptedRows(
-  fit: readonly Standing[],
+  sorted: readonly Standing[],
   place: ShortlistPlace,
   isAnythingHeld: boolean,
   laid: string,
 ): AcceptedFinish[] {
   const steps = stepsOf(place);
-  const sorted = [...fit].sort(
-    (x, y) =>
-      steps.reduce((found, step) => found || compare(x.levels[step], y.levels[step]), 0) ||
-      byText(x.candidate.finish.id, y.candidate.finish.id),
-  );
   return sorted.map((one, i) => {
     const placedBy = differing(steps, one, sorted[i === 0 ? 1 : i - 1]);
     const said = stepReasons(one, place, isAnythingHeld);
@@ -90,9 +113,9 @@ function acceptedRows(
       group: one.group,
       placed_by: placedBy,
       reasons: [...texts.filter((text) => text !== null), placedWords(placedBy, i === 0)],
-      basis: 'sample',
-      judged_in: [],
-      failed_in: [],
+      basis: one.places.length > 0 ? 'installed' : 'sample',
+      judged_in: one.places.map(({ setting }) => setting),
+      failed_in: failedIn(one),
       beside: besideOf(one),
       is_laid: one.candidate.finish.id === laid,
     };
@@ -108,21 +131,28 @@ function compare(x: readonly number[], y: readonly number[]): number {
   return 0;
 }
 
-function rejectedRow(
-  { candidate, rejectedBy, relations }: Standing,
-  place: ShortlistPlace,
-  laid: string,
-): RejectedFinish {
+const failedIn = ({ places }: Standing): string[] =>
+  places.flatMap(({ setting, faults }) => (faults.length > 0 ? [setting] : []));
+
+function rejectedRow(one: Standing, place: ShortlistPlace, laid: string): RejectedFinish {
+  const { candidate, rejectedBy, relations } = one;
   const { finish, notMade } = candidate;
   const rejecting = relations.filter(({ bearing }) => bearing === 'rejects');
+  const told = rejectedBy && rejectionReason(rejectedBy, place.surfaces);
   return {
     finish: finish.id,
     label: finish.label,
-    code: rejectedBy ? (faultCode(rejectedBy.judgement.verdict) as RejectionCode) : 'not-made-for-it',
-    reason: rejectedBy ? rejectionReason(rejectedBy, place.surfaces) : notMade!,
-    basis: 'sample',
-    failed_in: [],
-    beside: inDecisionOrder(rejecting.flatMap(({ held }) => held.surfaces)),
+    code: rejectedBy ? codeOf(rejectedBy) : 'not-made-for-it',
+    reason: told ?? notMade!,
+    basis: one.places.length > 0 ? 'installed' : 'sample',
+    failed_in: failedIn(one),
+    beside:
+      rejectedBy && 'fault' in rejectedBy
+        ? inDecisionOrder(rejectedBy.fault.surfaces)
+        : inDecisionOrder(rejecting.flatMap(({ held }) => held.surfaces)),
     is_laid: finish.id === laid,
   };
 }
+
+const codeOf = (by: NonNullable<Standing['rejectedBy']>): RejectionCode =>
+  faultCode('fault' in by ? by.fault.pair.tintOff.verdict : by.judgement.verdict) as RejectionCode;

@@ -4,6 +4,7 @@ import { PAIR } from '../pair';
 import { gravity } from '../pair-groups';
 import { isNearWhite } from '../sample-color';
 import { SEVERITY_RANK } from '../severity';
+import type { InPlace, InPlaceFault } from './in-place';
 import { type HeldFinish, mainOf, type Relation, relationsOf } from './relations';
 import type { Candidate, HeldSurface, RankStep, ShortlistGroup, ShortlistPlace } from './types';
 import { isMet } from './wishes';
@@ -21,8 +22,10 @@ export interface CandidateEdge {
 export interface Standing {
   readonly candidate: Candidate;
   readonly relations: readonly Relation[];
-  /** The gravest of what turns it down; null where nothing does. */
-  readonly rejectedBy: Relation | null;
+  /** The gravest of what turns it down, as a sample or else in its place; null where nothing does. */
+  readonly rejectedBy: Relation | FaultInLight | null;
+  /** What it shows in its place, setting by setting; none: it was judged as a sample. */
+  readonly places: readonly InPlace[];
   readonly group: ShortlistGroup;
   /** Settled finishes it agrees with in the way that ranks it. */
   readonly agrees: Agreement;
@@ -33,6 +36,12 @@ export interface Standing {
   readonly met: readonly (boolean | null)[];
   /** By step, smaller is earlier; compared number by number. */
   readonly levels: { readonly [S in RankStep]: readonly number[] };
+}
+
+/** A fault in one light. */
+export interface FaultInLight {
+  readonly fault: InPlaceFault;
+  readonly place: InPlace;
 }
 
 export interface Agreement {
@@ -67,6 +76,7 @@ export function standingOf(
     candidate,
     relations,
     rejectedBy: rejecting.length === 0 ? null : rejecting.reduce((worst, r) => (weigh(r) > weigh(worst) ? r : worst)),
+    places: [],
     group: hasPart ? 'part' : hasMay ? 'compare' : 'clear',
     agrees,
     nearest,
@@ -84,6 +94,31 @@ export function standingOf(
     },
   };
 }
+
+/** The same candidate once it was judged in its place: what only may be there ranks it with what only may be as a sample. */
+export function withPlaces(standing: Standing, places: readonly InPlace[]): Standing {
+  if (places.length === 0 || standing.rejectedBy) return standing;
+  const told = places.map((place) => ({
+    ...place,
+    faults: place.faults.filter((fault) => fault.isFirm || !isKnown(standing, fault)),
+  }));
+  const faults = told.flatMap((place) => place.faults.map((fault) => ({ fault, place })));
+  const firm = faults.find(({ fault }) => fault.isFirm) ?? null;
+  const [part, may] = standing.levels.clashes;
+  return {
+    ...standing,
+    places: told,
+    rejectedBy: firm,
+    group: standing.group === 'clear' && faults.length > 0 ? 'compare' : standing.group,
+    levels: { ...standing.levels, clashes: [part!, faults.length > 0 ? 1 : may!] },
+  };
+}
+
+/** What may be in place may be as a sample, too: that is said already. */
+const isKnown = ({ relations }: Standing, { pair: { a, b } }: InPlaceFault): boolean =>
+  relations.some(
+    ({ own, other, bearing }) => bearing === 'may' && own.key === a.color.key && other.key === b.color.key,
+  );
 
 const weigh = ({ judgement }: Relation): number =>
   gravity(judgement) + (judgement.severity ? SEVERITY_RANK[judgement.severity] : 0);

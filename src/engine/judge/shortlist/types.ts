@@ -26,6 +26,8 @@ export interface HeldSurface {
   readonly state: DecisionState;
   readonly colors: readonly SampleColor[];
   readonly lrv: number;
+  /** From no place people usually look is it seen with what one chooses for. */
+  readonly isApart?: boolean;
 }
 
 /** What one chooses for, and how. */
