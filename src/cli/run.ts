@@ -3,6 +3,7 @@ import type { Command } from './command';
 import { assess } from './commands/assess';
 import { carryOver } from './commands/carry-over';
 import { color } from './commands/color';
+import { compare } from './commands/compare';
 import { help } from './commands/help';
 import { lamp } from './commands/lamp';
 import { light } from './commands/light';
@@ -10,7 +11,7 @@ import { shift } from './commands/shift';
 import { shortlist } from './commands/shortlist';
 import { problemText } from './problem-text';
 
-const WORKING: readonly Command[] = [assess, carryOver, color, lamp, light, shift, shortlist];
+const WORKING: readonly Command[] = [assess, carryOver, color, compare, lamp, light, shift, shortlist];
 
 /** More lines than this on the screen hide the first one. */
 const MOST_LINES = 12;
