@@ -13,6 +13,7 @@ export interface App {
   readonly paints: SamplePaints;
   readonly readLights: Studio['readLights'];
   readonly readStand: Studio['readStand'];
+  readonly readPairs: Studio['readPairs'];
 }
 
 export const AppContext = createContext<App | null>(null);

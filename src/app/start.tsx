@@ -60,7 +60,16 @@ export function startApp(
   followPoint(store, studio.readPoint);
   followHeld(store, studio.readHeld, bake);
   root.render(
-    <AppContext value={{ store, actions, paints, readLights: studio.readLights, readStand: studio.readStand }}>
+    <AppContext
+      value={{
+        store,
+        actions,
+        paints,
+        readLights: studio.readLights,
+        readStand: studio.readStand,
+        readPairs: studio.readPairs,
+      }}
+    >
       <AppScreen />
     </AppContext>,
   );

@@ -29,7 +29,7 @@ interface PickedPlace {
 }
 
 /** What is shown in place of the findings to set the view, the light and the room. */
-export type RoomPanel = 'view' | 'light' | 'kitchen' | 'daylight' | 'lamps';
+export type RoomPanel = 'view' | 'light' | 'kitchen' | 'daylight' | 'lamps' | 'pairs';
 
 /** Everything the page knows: the document with its history, what is looked at, and what the workers last said. */
 export interface AppState extends SceneState {

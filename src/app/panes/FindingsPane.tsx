@@ -48,6 +48,7 @@ export function FindingsPane() {
           <ReadingPane assessment={assessment} surface={reading} />
         ) : null
       }
+      onPairs={() => store.setState({ panel: 'pairs', reading: null })}
       onReadings={() =>
         store.setState({ reading: assessment?.surfaces[0]?.surface ?? null, picked: null, panel: null })
       }

@@ -10,6 +10,7 @@ import { projectOf, type RoomPanel, shownSetting } from '../state';
 import { usePlanEye } from '../use-plan-eye';
 import { KitchenPane } from './KitchenPane';
 import { LightPane } from './LightPane';
+import { PairsPane } from './PairsPane';
 import { ViewPane } from './ViewPane';
 
 const NO_BEAMS: readonly BeamRecord[] = [];
@@ -20,6 +21,7 @@ const PANES = {
   kitchen: KitchenPane,
   daylight: DaylightPane,
   lamps: LampsPane,
+  pairs: PairsPane,
 } satisfies Record<RoomPanel, () => ReactNode>;
 
 /** The panel that the rows at the picture's foot have opened. */

@@ -5,6 +5,7 @@ import type { Caution } from '../../model/cautions';
 import { CopyButton } from '../parts/CopyButton';
 import { CAUTION_WORDS, cautionText } from '../words/cautions';
 import { FINDINGS } from '../words/findings';
+import { PAIRS } from '../words/pairs';
 import { BalanceCard } from './BalanceCard';
 import { FineList } from './FineList';
 import { WarningItem } from './WarningItem';
@@ -23,6 +24,8 @@ export interface FindingsProps {
   /** The reading card or a panel, shown in place of the list; null for the list. */
   readonly inPlace: ReactNode;
   readonly onReadings: () => void;
+  /** Opens the table of all pairs. */
+  readonly onPairs: () => void;
   readonly onPoint: (surfaces: readonly SurfaceId[]) => void;
 }
 
@@ -107,6 +110,9 @@ export function Findings(props: FindingsProps) {
                     />
                   ))}
                 </ul>
+                <button type="button" className="button button-outlined" data-opens="pairs" onClick={props.onPairs}>
+                  {PAIRS.open}
+                </button>
                 <FineList pairs={assessment.pairs} onPoint={props.onPoint} />
               </>
             )}

@@ -31,7 +31,8 @@ export interface PictureFootProps extends SceneSwitchProps {
   readonly lamps: readonly Lamp[];
   /** `continues`: the change belongs to the one before (a drag is one step). */
   readonly onLamp: (light: string, continues: boolean) => void;
-  readonly panel: RoomPanelId | null;
+  /** What is open, also where another part of the page opened it. */
+  readonly panel: string | null;
   readonly onPanel: (panel: RoomPanelId | null) => void;
 }
 
