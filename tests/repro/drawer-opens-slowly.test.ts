@@ -7,7 +7,10 @@ import { terrace } from '../ui/terrace';
 // Opening a drawer worked out the colors of every candidate within one render, which took longer than a page may stand
 // still. The clock of this test goes on by 5 ms with every finish that is laid.
 
-afterEach(() => vi.useRealTimers());
+afterEach(() => {
+  vi.useRealTimers();
+  vi.restoreAllMocks();
+});
 
 it('lays no finish while the list is drawn, and then a few at a time until all are painted', async () => {
   vi.useFakeTimers();
