@@ -30,7 +30,8 @@ describe('an edge under errors', () => {
     const plain = edgeOf(laidFinish('top', 'engineered', ['base 1 73.5 0 0']));
     const veined = edgeOf(laidFinish('top', 'engineered', ['base .5 73.5 0 0', 'vein .5 73.5 0 0']));
     expect(plain.holds_in!).toBeLessThan(1);
-    expect(veined.holds_in).toBeCloseTo(plain.holds_in!, 6);
+    // Each is drawn from numbers of its own: a standard error of 0.01.
+    expect(Math.abs(veined.holds_in! - plain.holds_in!)).toBeLessThan(0.04);
   });
 });
 
@@ -44,7 +45,8 @@ describe('a fault whose name does not stand', () => {
     const found = assessed(rows(1.45)).warnings.find((w) => w.code === 'white-looks-dirty')!;
     expect(found.text).toBe('The counter may look dirty or yellow beside the wall.');
     expect(found.severity).toBe('visible');
-    expect(found.holds_in!).toBeGreaterThanOrEqual(0.75);
+    expect(Math.abs(found.holds_in! - 0.66)).toBeLessThan(0.05);
+    expect(found.why).toMatch(/Some fault stands in 9\d% of the tries\.$/);
     const firm = assessed(rows(0.1)).warnings.find((w) => w.code === 'white-looks-dirty')!;
     expect(firm.text).toBe('The counter looks dirty beside the cleaner white of the wall.');
     expect(firm.severity).toBe(judge(scheme(rows(0.1))).warnings.find((w) => w.code === 'white-looks-dirty')!.severity);
@@ -52,10 +54,10 @@ describe('a fault whose name does not stand', () => {
 
   it('describes the errors as they are drawn', () => {
     const open = assessed([
-      ['counter', finish('EN-01'), 10],
-      ['wall', finish('PT-06'), 10],
+      ['counter', knownTo(finish('EN-01'), 1.3), 10],
+      ['wall', knownTo(finish('PT-06'), 1.3), 10],
     ]).warnings.find((w) => w.code === 'cannot-tell')!;
-    expect(open.why).toContain('known to about 1.0 CIEDE2000 (root mean square)');
+    expect(open.why).toContain('known to about 1.3 CIEDE2000 (root mean square)');
   });
 });
 

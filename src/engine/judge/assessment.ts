@@ -137,8 +137,9 @@ export interface Warning {
   readonly why: string;
   readonly basis: Basis;
   /**
-   * Share of plausible errors of the colors, and in place of the curves they may have, under which it still holds, 0-1; null
-   * while not computed, and where it rests on room and lamps alone.
+   * Share of plausible errors of the colors, and in place of the curves they may have, under which it still holds, 0-1; of a
+   * question: under which the answer stays the one that the numbers give. Null while not computed, and where it rests on
+   * room and lamps alone.
    */
   readonly holds_in: number | null;
 }

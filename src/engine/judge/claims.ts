@@ -17,7 +17,7 @@ export interface PairHolds {
   readonly fault: number;
   /** The faults that occur in more than a stray draw, commonest first. */
   readonly faults: readonly DrawnFault[];
-  /** No fault (whites), or still the same color (others). */
+  /** No fault (whites, among the errors under which they still are whites), or still the same color (others). */
   readonly fine: number;
 }
 

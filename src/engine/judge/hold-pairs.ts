@@ -95,6 +95,7 @@ class PairCount {
   #alike = 0;
   #fault = 0;
   #fine = 0;
+  #untold = 0;
   readonly #faults = new Map<string, { readonly fault: DrawnFault; count: number }>();
 
   constructor(
@@ -104,7 +105,8 @@ class PairCount {
     this.areWhites = isNearWhite(pair.a.color) && isNearWhite(pair.b.color);
   }
 
-  add({ verdict, faulty }: PairJudgement, isFault: boolean, a: SampleColor, b: SampleColor): void {
+  add(judgement: PairJudgement, isFault: boolean, a: SampleColor, b: SampleColor): void {
+    const { verdict, faulty } = judgement;
     if (verdict === this.nominal.verdict) this.#same++;
     if (isAlike(verdict)) this.#alike++;
     if (isFault) {
@@ -115,7 +117,14 @@ class PairCount {
       if (known) known.count++;
       else this.#faults.set(name, { fault: { verdict, faulty: suffering }, count: 1 });
     }
-    if (this.areWhites ? !isFault : isAssurance(verdict)) this.#fine++;
+    if (this.#tellsNothing(judgement, isFault)) this.#untold++;
+    else if (this.areWhites ? !isFault : isAssurance(verdict)) this.#fine++;
+  }
+
+  /** Whites that go together, and under an error are whites no more: that says neither that they do nor that they do not. */
+  #tellsNothing({ verdict, numbers }: PairJudgement, isFault: boolean): boolean {
+    if (!this.areWhites || isFault || isAssurance(verdict)) return false;
+    return isAssurance(this.nominal.verdict) && !('d_wid' in numbers);
   }
 
   shares(draws: number): PairHolds {
@@ -125,7 +134,7 @@ class PairCount {
       alike: this.#alike / draws,
       fault: this.#fault / draws,
       faults: common.sort((x, y) => y.count - x.count).map(({ fault }) => fault),
-      fine: this.#fine / draws,
+      fine: this.#fine / Math.max(1, draws - this.#untold),
     };
   }
 }

@@ -100,10 +100,7 @@ function ownFault(group: PairGroup<InstalledPair>, holds: Holds): Warning {
         : inThisLight(faultSentence(tintOff, ...sides, named !== 'firm'));
   const isDrawnOrFirm = standing !== null || named === 'firm';
   const graveAtMost: Severity = measured && named !== 'open' && isDrawnOrFirm ? 'grave' : 'visible';
-  const shares = group.pairs.map((p) => {
-    const held = holds.installed(placedPairKey(p));
-    return held && (named === 'open' ? held.fault : held.same);
-  });
+  const shares = group.pairs.map((p) => holds.installed(placedPairKey(p))?.same ?? null);
   return {
     code: some === 'open' ? 'cannot-tell' : faultCode(tintOff.verdict)!,
     severity: atMost(graveAtMost, tintOff.severity!),

@@ -56,7 +56,7 @@ function looseFinish(pair: JudgedPair): string | null {
 
 function openFault(group: PairGroup<JudgedPair>, holds: Holds): Warning {
   const { a, b, judgement } = group.worst;
-  const shares = group.pairs.map((p) => holdsOf(p, holds)?.fault ?? null);
+  const shares = group.pairs.map((p) => holdsOf(p, holds)?.same ?? null);
   return {
     code: 'cannot-tell',
     severity: judgement.severity === 'note' ? 'note' : 'visible',

@@ -3,7 +3,7 @@ import { isLoose } from './cannot-tell';
 import { faultCode, type Holds, isAlike, type PairHolds } from './claims';
 import { type Firmness, firmnessOf } from './firmness';
 import { APART_REASON, areApart } from './meets';
-import { AS_SAMPLE } from './number-words';
+import { AS_SAMPLE, percent } from './number-words';
 import { openPairWarnings, spread } from './open-pairs';
 import { type Groupable, gravity, groupPairs, holdsOf, mergeGroups, type PairGroup } from './pair-groups';
 import { faultSentence, someFaultSentence } from './pair-sentences';
@@ -74,8 +74,8 @@ function faultWarning(group: PairGroup<JudgedPair>, holds: Holds): Warning {
     return {
       ...found,
       text: someFaultSentence(standing.faults, judgement, ...sides),
-      why: `${pairWhy(judgement, AS_SAMPLE)} ${spread([a.color, b.color])}`,
-      holds_in: standing.fault,
+      why: `${pairWhy(judgement, AS_SAMPLE)} ${spread([a.color, b.color])} Some fault stands in ${percent(standing.fault)} of the tries.`,
+      holds_in: standing.same,
     };
   }
   return {

@@ -35,10 +35,11 @@ export interface Draw {
  */
 export function* plausibleDraws(placed: readonly PlacedColor[], draws: number, seed: number): Generator<Draw> {
   const colors = new Map(placed.map((p) => [p.color.key, p.color]));
-  const sources = new Set([...colors.values()].map(errorSource));
   const surfaces = new Map<JudgedSurface, NominalFinish>();
   for (const { surface } of placed) if (!surfaces.has(surface)) surfaces.set(surface, nominalFinish(surface, placed));
-  const streams = new Map([...sources].map((source) => [source, sourceDraws(source, draws, seed)]));
+  const streams = new Map(
+    [...seedNames([...colors.values()])].map(([source, name]) => [source, sourceDraws(name, draws, seed)]),
+  );
   for (let d = 0; d < draws; d++) {
     const curves = new Map([...streams].map(([source, { picks }]) => [source, picks[d]!]));
     const samples = new Map<string, SampleColor>();
@@ -67,6 +68,27 @@ export function* plausibleDraws(placed: readonly PlacedColor[], draws: number, s
 /** What one reading covers errs together: a finish's components read in the same way, wherever it lies; a grout by itself. */
 const errorSource = (color: SampleColor): string =>
   color.role === 'grout' ? color.key : `${color.finish}|${readingOf(color)}`;
+
+/**
+ * By source, what its random numbers are seeded by: its colors, so that neither the name of a finish nor how roughly it is known
+ * nor what else is in the scheme changes them. Two sources of the same colors err apart, in the order they come.
+ */
+function seedNames(colors: readonly SampleColor[]): Map<string, string> {
+  const contents = new Map<string, string>();
+  for (const color of colors) {
+    const { l, a, b } = color.lab;
+    const source = errorSource(color);
+    contents.set(source, `${contents.get(source) ?? ''}#${color.role}:${l},${a},${b}`);
+  }
+  const seen = new Map<string, number>();
+  return new Map(
+    [...contents].map(([source, content]) => {
+      const before = seen.get(content) ?? 0;
+      seen.set(content, before + 1);
+      return [source, before === 0 ? content : `${content}|${before}`];
+    }),
+  );
+}
 
 interface NominalFinish {
   readonly colors: readonly SampleColor[];

@@ -9,7 +9,7 @@ interface SourceDraws {
   readonly picks: Float64Array;
 }
 
-/** Seeded by the source's own name, so that a finish errs the same way whatever else is in the scheme. */
+/** Seeded by `source` alone: what is in it errs the same way whatever else is in the scheme. */
 export function sourceDraws(source: string, draws: number, seed: number): SourceDraws {
   const own = hashOf(`${seed}|${source}`);
   // The even spread needs pairs, and more of them than directions.

@@ -36,7 +36,7 @@ export function whitesPart(a: PairSide, b: PairSide): number {
 /** Share of plausible errors (0-1) under which the hues of two colors stand opposed, and both are a lean, no color: 0 where not. */
 export function huesOppose(apartDeg: number, a: PairSide, b: PairSide): number {
   const leans = [a, b].every(
-    ({ color }) => color.strength() >= PAIR.namedStrength && color.strength() < PAIR.colorStrength,
+    ({ color }) => color.mayLean && color.strength() >= PAIR.namedStrength && color.strength() < PAIR.colorStrength,
   );
   return leans ? crossing(PAIR.opposedHueMin - apartDeg, Math.hypot(hueSpreadDeg(a), hueSpreadDeg(b))) : 0;
 }
