@@ -65,6 +65,7 @@ const finishSchema = v.object({
   piece_mm: v.optional(size),
   slab_mm: v.optional(size),
   provenance,
+  uncertainty_de00: v.optional(number),
   note: v.optional(text),
   supply: v.optional(
     v.object({

@@ -11,6 +11,8 @@ const SIZE_MM: Bounds = [0.1, 5000, 'mm'];
 const SLAB_MM: Bounds = [500, 4000, 'mm'];
 const PERCENT: Bounds = [0, 100, ''];
 const SHARE: Bounds = [0, 1, ''];
+/** More than this and a color says nothing. */
+const UNCERTAINTY: Bounds = [0, 30, '(CIEDE2000)'];
 
 /** The pattern's weights have four channels. */
 const MOST_COMPONENTS = 4;
@@ -41,6 +43,9 @@ export function checkFinish(finish: Finish, path: string): readonly Problem[] {
       `${path}.gloss_gu`,
     ),
     ...checkPattern(finish.pattern, `${path}.pattern`),
+    ...(finish.uncertainty_de00 === undefined
+      ? []
+      : checkNumber(finish.uncertainty_de00, UNCERTAINTY, `${path}.uncertainty_de00`)),
   ];
   finish.piece_mm?.forEach((size, i) => {
     problems.push(...checkNumber(size, [5, 5000, 'mm'], `${path}.piece_mm[${i}]`));

@@ -8,4 +8,5 @@ export const givenComponents = (finish: Finish): readonly GivenComponent[] =>
     finishClass: finish.class,
     provenance: finish.provenance,
     glossGu: finish.gloss_gu,
+    ...(finish.uncertainty_de00 !== undefined && { uncertaintyDe00: finish.uncertainty_de00 }),
   }));

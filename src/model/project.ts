@@ -40,6 +40,8 @@ export interface Finish {
   /** Real size of a whole slab, mm; where it is absent, that usual for its class. */
   readonly slab_mm?: readonly [length: number, width: number];
   readonly provenance: Provenance;
+  /** Root mean square CIEDE2000 by which the colors may be off, where that is known to be more than usual for the provenance. */
+  readonly uncertainty_de00?: number;
   readonly note?: string;
   readonly supply?: Supply;
 }

@@ -6,7 +6,8 @@ import { decodeSrgb } from './srgb-transfer';
 import type { Lab } from './types';
 
 // Primaries of SMPTE EG 432-1 with the D65 white and the transfer curve of sRGB, as CSS Color 4 defines 'display-p3'.
-const XYZ_FROM_LINEAR_P3 = matrixFromPrimaries([0.68, 0.32], [0.265, 0.69], [0.15, 0.06]);
+/** XYZ (0-1) of linear Display P3. */
+export const XYZ_FROM_LINEAR_P3 = matrixFromPrimaries([0.68, 0.32], [0.265, 0.69], [0.15, 0.06]);
 
 /** CIELAB of '#rrggbb' or '#rgb' (with or without '#', any case), read as Display P3. Problem: 'hex-not-understood'. */
 export function labD65FromDisplayP3(hex: string): Result<Lab<'D65-2'>> {

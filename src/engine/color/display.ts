@@ -9,8 +9,9 @@ export { decodeSrgb, encodeSrgb };
 
 // The matrix is derived from the primaries of IEC 61966-2-1 with our own D65, so that white is 1, 1, 1 exactly;
 // it stays within 2e-4 of the printed one, which uses the rounded white 0.3127, 0.3290.
-const XYZ_FROM_LINEAR = matrixFromPrimaries([0.64, 0.33], [0.3, 0.6], [0.15, 0.06]);
-const LINEAR_FROM_XYZ = inverse(XYZ_FROM_LINEAR);
+/** XYZ (0-1) of linear sRGB. */
+export const XYZ_FROM_LINEAR_SRGB = matrixFromPrimaries([0.64, 0.33], [0.3, 0.6], [0.15, 0.06]);
+const LINEAR_FROM_XYZ = inverse(XYZ_FROM_LINEAR_SRGB);
 
 /** Linear sRGB, 1 = white, of tristimulus values with Y = 100 for white. May leave 0-1 outside the sRGB gamut. */
 export function linearSrgbFromXyzD65(xyz: Xyz<'D65-2'>): LinearSrgb {
@@ -26,9 +27,9 @@ export function linearSrgbFromXyzD65(xyz: Xyz<'D65-2'>): LinearSrgb {
 export function xyzD65FromLinearSrgb(linear: LinearSrgb): Xyz<'D65-2'> {
   const [r, g, b] = [linear.r * 100, linear.g * 100, linear.b * 100];
   return {
-    x: applyRow(XYZ_FROM_LINEAR, 0, r, g, b),
-    y: applyRow(XYZ_FROM_LINEAR, 3, r, g, b),
-    z: applyRow(XYZ_FROM_LINEAR, 6, r, g, b),
+    x: applyRow(XYZ_FROM_LINEAR_SRGB, 0, r, g, b),
+    y: applyRow(XYZ_FROM_LINEAR_SRGB, 3, r, g, b),
+    z: applyRow(XYZ_FROM_LINEAR_SRGB, 6, r, g, b),
   };
 }
 

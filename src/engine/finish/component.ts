@@ -29,6 +29,8 @@ export interface GivenComponent {
   readonly glossGu?: number;
   /** Light reflectance value printed beside the colour, 0-100: checked against it, never used instead of it. */
   readonly lrv?: number;
+  /** Root mean square CIEDE2000 where it is known to be more than the provenance stands for; less does not count. */
+  readonly uncertaintyDe00?: number;
 }
 
 /** LRVs are printed as whole numbers and differ by about one between instruments; more is a mistake. Our judgement. */
@@ -65,7 +67,7 @@ export function finishComponent(given: GivenComponent): Result<FinishComponent> 
     spectrumSource: whole.source,
     provenance,
     uncertaintyDe00: Math.hypot(
-      UNCERTAINTY_DE00[provenance],
+      Math.max(UNCERTAINTY_DE00[provenance], given.uncertaintyDe00 ?? 0),
       translationDoubtDe00(color, curve.value, finishClass),
       notationDoubtDe00(color),
       mirrorDoubtDe00({ ...given, provenance }, curve.value),

@@ -1,0 +1,67 @@
+/** What may be wrong with a picture of a sample. */
+export type PhotoFlagCode =
+  | 'card-clipped'
+  | 'card-odd'
+  | 'card-small'
+  | 'card-tinted'
+  | 'dark'
+  | 'glare'
+  | 'lighter-than-white'
+  | 'mixed-light'
+  | 'noisy'
+  | 'sample-clipped'
+  | 'strong-color'
+  | 'uneven-light';
+
+export interface PhotoFlag {
+  readonly code: PhotoFlagCode;
+  /** The number it was told by, and the one from which on it is raised. */
+  readonly value: number;
+  readonly limit: number;
+  /** What it adds to the uncertainty, in quadrature, CIEDE2000 units. */
+  readonly addsDe00: number;
+}
+
+interface Rule {
+  readonly limit: number;
+  /** Raised below the limit instead of above it. */
+  readonly isLeast?: boolean;
+  readonly adds: (value: number) => number;
+}
+
+/**
+ * From where on a flag is raised and what it costs. All of them are our judgement; where synthetic pictures could be asked
+ * (`tests/photo`), costs are no smaller than the errors found there.
+ */
+const RULES: Readonly<Record<PhotoFlagCode, Rule>> = {
+  /** Share of the card's pixels with a channel at an end of its code: the light's color is cut off there. */
+  'card-clipped': { limit: 0.01, adds: (share) => Math.min(8, 2 + 60 * share) },
+  /** Share of the card that is not like the rest of it. */
+  'card-odd': { limit: 0.03, adds: (share) => Math.min(4, 1 + 10 * share) },
+  /** Pixels of the card. */
+  'card-small': { limit: 900, isLeast: true, adds: () => 1.5 },
+  /** Distance of the card's chromaticity from all white lights, |Duv| in CIE 1960 u, v. */
+  'card-tinted': { limit: 0.02, adds: () => 5 },
+  /** Luminance of white beside the card, 1 = the picture's white. */
+  dark: { limit: 0.15, isLeast: true, adds: () => 1.5 },
+  /** Share of the sample in mirrored light; it is left out of the colors, but reaches further than one sees. */
+  glare: { limit: 0.01, adds: (share) => Math.min(4, 1 + 10 * share) },
+  /** Share of the sample that is lighter than white: the card is not what it was said to be, or stands in less light. */
+  'lighter-than-white': { limit: 0.2, adds: () => 8 },
+  /** Hue drift over the card, CIELAB units of a white. The sample lies further away than one side of the card from the other. */
+  'mixed-light': { limit: 2, adds: (drift) => Math.min(10, drift) },
+  /** Median CIELAB difference of neighboring pixels of the card. */
+  noisy: { limit: 6, adds: () => 1 },
+  'sample-clipped': { limit: 0.02, adds: (share) => Math.min(8, 1 + 20 * share) },
+  /** CIELAB chroma of the strongest color: a card mends grays; strong colors stay off where lamp or camera is unusual. */
+  'strong-color': { limit: 20, adds: (chroma) => Math.min(5, 0.12 * (chroma - 20)) },
+  /** Change of luminance over card or sample, as a share. */
+  'uneven-light': { limit: 0.15, adds: (change) => Math.min(6, 8 * change) },
+};
+
+/** The flag of a number, if it raises one. */
+export function flagOf(code: PhotoFlagCode, value: number): PhotoFlag | null {
+  const { limit, isLeast, adds } = RULES[code];
+  const isRaised = isLeast ? value < limit : value > limit;
+  return isRaised ? { code, value, limit, addsDe00: adds(value) } : null;
+}
