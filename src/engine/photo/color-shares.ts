@@ -1,4 +1,4 @@
-import type { FoundColor, SampleBlocks } from './sample-colors';
+import type { FoundColor, SampleBlocks } from './found-color';
 
 /** A block this near to a color is all of it: CIELAB units, or times the restlessness of the sample. Our judgement. */
 const NEAR = 2;

@@ -1,6 +1,6 @@
 import { labD65FromXyzD65 } from '../color/lab';
 import { nearestMix } from './color-shares';
-import { type FoundColor, meanOf, type SampleBlocks } from './sample-colors';
+import { type FoundColor, meanOf, type SampleBlocks } from './found-color';
 
 /** The pattern's weights have four channels. */
 const MOST_COLORS = 4;

@@ -2,6 +2,7 @@ import { type FormEvent, useId, useState } from 'react';
 import type { FinishClass, Provenance } from '../../engine/finish/types';
 import type { Finish } from '../../model/project';
 import { Choices } from '../parts/Choices';
+import { PhotoForm } from '../photo/PhotoForm';
 import { TYPE_IN } from '../words/drawer';
 import { CLASS_WORDS } from '../words/finishes';
 import { ColorBox } from './ColorBox';
@@ -30,7 +31,7 @@ interface TypeInProps {
 }
 
 /** Kinds in the row of choices; which numbers they are is a menu of its own. */
-const KINDS = (['numbers', 'munsell', 'hex', 'lrv', 'spectrum'] as const).map((id) => ({
+const KINDS = (['numbers', 'munsell', 'hex', 'lrv', 'spectrum', 'photo'] as const).map((id) => ({
   id,
   name: TYPE_IN.kinds[id],
 }));
@@ -49,11 +50,16 @@ export function TypeIn({ library, current, classes, onUse }: TypeInProps) {
     class: classes.includes(current.class) ? current.class : (classes[0] ?? 'paint'),
     sheen: sheenNear(current.gloss_gu),
   });
+  const [isPhoto, setPhoto] = useState(false);
   const id = useId();
   const change = (changes: Partial<OwnFinishEntry>) => setEntry((before) => ({ ...before, ...changes }));
-  const choose = (kind: (typeof KINDS)[number]['id']) =>
-    setEntry((before) => withKind(before, kind === 'numbers' ? 'lab' : kind));
-  const piece_mm = TILE_CLASSES.includes(entry.class) && entry.class === current.class ? current.piece_mm : undefined;
+  const choose = (kind: (typeof KINDS)[number]['id']) => {
+    setPhoto(kind === 'photo');
+    if (kind !== 'photo') setEntry((before) => withKind(before, kind === 'numbers' ? 'lab' : kind));
+  };
+  const pieceOf = (one: FinishClass) =>
+    TILE_CLASSES.includes(one) && one === current.class ? current.piece_mm : undefined;
+  const piece_mm = pieceOf(entry.class);
   const isEmpty = entry.kind === 'spectrum' ? !entry.spectrum : entry.value.trim() === '';
   const made = isEmpty ? null : ownFinish({ ...entry, piece_mm }, library);
   const facts = made?.ok ? finishFacts(made.value) : null;
@@ -63,15 +69,21 @@ export function TypeIn({ library, current, classes, onUse }: TypeInProps) {
     if (made?.ok && facts?.ok) onUse(made.value);
   };
   const known: readonly Provenance[] = entry.kind === 'hex' ? ['screen'] : PROVENANCES;
+  const kinds = (
+    <Choices
+      label={TYPE_IN.kind}
+      choices={KINDS}
+      chosen={isPhoto ? 'photo' : isNumbers(entry.kind) ? 'numbers' : entry.kind}
+      onChoose={choose}
+    />
+  );
+  if (isPhoto) {
+    return <PhotoForm {...{ kinds, library, current, classes, pieceOf, onUse }} />;
+  }
   return (
     <form className="type-in" onSubmit={submit} noValidate>
       <div className="type-in-fields">
-        <Choices
-          label={TYPE_IN.kind}
-          choices={KINDS}
-          chosen={isNumbers(entry.kind) ? 'numbers' : entry.kind}
-          onChoose={choose}
-        />
+        {kinds}
         <ColorBox entry={entry} isWrong={problem !== null} meaningId={`${id}-meaning`} onEntry={setEntry} />
         <div className="field type-in-name">
           <label htmlFor={`${id}-name`}>{TYPE_IN.name}</label>

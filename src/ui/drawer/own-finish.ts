@@ -268,7 +268,8 @@ function inFormWords({ kind, value }: OwnFinishEntry, problem: Problem): Problem
   return { ...problem, text: bare(problem.text), remedy };
 }
 
-function freeId(library: readonly Finish[]): string {
+/** An id for a finish of one's own that the library does not have yet. */
+export function freeId(library: readonly Finish[]): string {
   const taken = new Set(library.map((finish) => finish.id));
   for (let n = 1; ; n++) {
     const id = `OWN-${String(n).padStart(2, '0')}`;

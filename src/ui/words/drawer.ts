@@ -53,6 +53,7 @@ export const TYPE_IN = {
     hex: 'Hex code',
     lrv: 'LRV and hue',
     spectrum: 'Spectrum',
+    photo: 'Photo',
   },
   numbers: 'Numbers',
   numbersOf: { lab: 'L*, a*, b*', lch: 'L*, C*, h', xyz: 'X, Y, Z' },
