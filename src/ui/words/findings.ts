@@ -50,6 +50,11 @@ export const FINDINGS = {
       : `${capital(samples)} as samples, ${installed} as installed.`,
   ranges: (warm: readonly string[], cool: readonly string[]) =>
     `From the overview viewpoints: warm ${fromTo(warm)}, cool ${fromTo(cool)}.`,
+  inEverySetting: 'In every light of this project',
+  weighing: 'Weighing it in each light.',
+  onScreen: ' (on screen)',
+  noLight: 'No light is on',
+  tipsTo: (verdict: string) => `The light tips it: ${verdict}`,
   copy: 'Copy findings',
   copied: 'Copied as JSON, with every number',
   dark: (name: string) => `No light is on in ${name.toLowerCase()}: only the samples are judged, in neutral light.`,
