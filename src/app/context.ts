@@ -13,6 +13,7 @@ export interface App {
   readonly paints: SamplePaints;
   readonly readLights: Studio['readLights'];
   readonly readStand: Studio['readStand'];
+  readonly readBalance: Studio['readBalance'];
   readonly readPairs: Studio['readPairs'];
 }
 

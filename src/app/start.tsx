@@ -68,6 +68,7 @@ export function startApp(
         readLights: studio.readLights,
         readStand: studio.readStand,
         readPairs: studio.readPairs,
+        readBalance: studio.readBalance,
       }}
     >
       <AppScreen />

@@ -1,5 +1,6 @@
 import type { SurfaceId } from '../engine/surface';
 import type { SeenBy } from '../kitchen/seen-by';
+import { balanceIn } from '../kitchen/study/balance-in-setting';
 import { finishInLights } from '../kitchen/study/finish-in-lights';
 import { readHeld } from '../kitchen/study/held-reading';
 import { laidSample } from '../kitchen/study/lay-sample';
@@ -10,6 +11,7 @@ import { worktopLights } from '../kitchen/study/worktop-lights';
 import type { Job } from './job';
 import type { QuestionKind, Questions } from './questions';
 import type { StandAtWork } from './stand-desk';
+import { underSky } from './under-sky';
 
 /** What there is to answer from. */
 export interface AtHand {
@@ -33,6 +35,11 @@ type Answering<K extends QuestionKind> = (
 
 /** How each question is answered: at once, or in slices where that takes long. */
 export const ANSWERS: { readonly [K in QuestionKind]: Answering<K> } = {
+  'read-balance': function* ({ option, setting }, { current }) {
+    const studied = current && (yield* underSky(current, setting));
+    const balance = studied && balanceIn(current.show.project, option, studied);
+    return balance?.ok ? balance.value : null;
+  },
   'read-point': ({ option, rect, u, v, onProp, eye, place, onStand }, from) => {
     const read = placeFrom(from, option, onStand);
     if (!read) return null;

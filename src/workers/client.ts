@@ -142,6 +142,7 @@ export function createStudio(events: StudioEvents): Studio {
         asked.set(ticket, resolve);
         judge.postMessage({ kind: 'pairs', ticket, option } satisfies ToJudge);
       }),
+    readBalance: (option, setting) => ask('read-balance', { option, setting }),
     readStand: (option, finish) => ask('read-stand', { option, finish }),
     dispose() {
       for (const worker of [light, judge, baker]) worker.terminate();

@@ -1,3 +1,4 @@
+import type { SettingBalance } from '../engine/judge/balance-settings';
 import type { Vec3 } from '../engine/light/types';
 import type { PatternSample } from '../engine/pattern/sample';
 import type { SurfaceId } from '../engine/surface';
@@ -12,6 +13,8 @@ import type { StandReading } from '../kitchen/study/stand-reading';
  * cannot be told: in the dark, or of an option that is not lit yet. A question has its answer in `answers.ts`.
  */
 export interface Questions {
+  /** What a setting makes of the balance of an option. */
+  readonly 'read-balance': { readonly asks: BalanceAsked; readonly gets: SettingBalance };
   /** Color and light of a point. */
   readonly 'read-point': { readonly asks: PointAsked; readonly gets: PointReading };
   /** A white or a finish held against a place, in its light. */
@@ -67,6 +70,11 @@ export interface LightsAsked {
   readonly option: string;
   readonly surface: SurfaceId;
   readonly beside: SurfaceId | null;
+}
+
+export interface BalanceAsked {
+  readonly option: string;
+  readonly setting: string;
 }
 
 export interface StandAsked {

@@ -1,4 +1,5 @@
 import type { Assessment } from '../engine/judge/assessment';
+import type { SettingBalance } from '../engine/judge/balance-settings';
 import type { PairTable } from '../engine/judge/pair-table';
 import type { Vec3 } from '../engine/light/types';
 import type { Problem } from '../engine/result';
@@ -76,5 +77,7 @@ export interface Studio {
   readStand(option: string, finish: string): Promise<StandReading | null>;
   /** All finishes of an option against each other, by the findings that came last; null before the first. */
   readPairs(option: string): Promise<PairTable | null>;
+  /** What a setting makes of the balance of an option; takes a while. Null when something newer came in between: ask again. */
+  readBalance(option: string, setting: string): Promise<SettingBalance | null>;
   dispose(): void;
 }

@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
+import { judge } from '../../src/engine/judge/judge';
 import { pairTable } from '../../src/engine/judge/pair-table';
 import { assessOption } from '../../src/kitchen/study/assess-option';
 import { shiftReport } from '../../src/kitchen/study/shift-report';
@@ -90,18 +91,41 @@ describe('the light desk', () => {
     const final = await until(isComplete(revision));
     if (final.kind !== 'readings') throw new Error('not readings');
     const answers: FromJudge[] = [];
-    const judge = createJudgeDesk((message) => answers.push(message), pause);
-    judge.receive({ kind: 'readings', revision: 1, input: final.input, complete: true });
+    const judging = createJudgeDesk((message) => answers.push(message), pause);
+    judging.receive({ kind: 'readings', revision: 1, input: final.input, complete: true });
     while (!answers.some((one) => one.kind === 'assessment' && one.assessment.status === 'done')) await pause();
     const done = answers.findLast((one) => one.kind === 'assessment');
     const expected = assessOption(project, 'our-floor', 'day');
     expect(done).toEqual({ kind: 'assessment', revision: 1, assessment: expected.ok && expected.value });
 
-    judge.receive({ kind: 'pairs', ticket: 3, option: 'our-floor' });
+    judging.receive({ kind: 'pairs', ticket: 3, option: 'our-floor' });
     const table = expected.ok && pairTable(final.input, expected.value);
     expect(answers.at(-1)).toEqual({ kind: 'pairs', ticket: 3, table });
-    judge.receive({ kind: 'pairs', ticket: 4, option: 'another' });
+    judging.receive({ kind: 'pairs', ticket: 4, option: 'another' });
     expect(answers.at(-1)).toEqual({ kind: 'pairs', ticket: 4, table: null });
+  });
+
+  it('weighs the balance in any setting, whichever is on screen', async () => {
+    const weighed = async (setting: string, ticket: number) => {
+      desk.receive({ kind: 'read-balance', ticket, option: 'our-floor', setting });
+      const answer = await until((message) => message.kind === 'answer' && message.ticket === ticket);
+      if (answer.kind !== 'answer' || answer.to !== 'read-balance' || !answer.answer) throw new Error('no answer');
+      return answer.answer;
+    };
+    const final = await until(isComplete(revision));
+    if (final.kind !== 'readings') throw new Error('not readings');
+    const { installed } = judge(final.input).balance;
+    const day = await weighed('day', 21);
+    const { warm, leaning, cool, neutral } = day.shares!;
+    expect([warm, leaning, cool, neutral]).toEqual(nearly(installed.shares));
+    expect(day).toMatchObject({ setting: 'day', verdict: installed.verdict });
+    const evening = await weighed('evening', 22);
+    expect(evening.setting).toBe('evening');
+    expect(Object.values(evening.shares!).reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 6);
+    messages.length = 0;
+    desk.receive({ kind: 'read-balance', ticket: 23, option: 'our-floor', setting: 'none' });
+    await until((message) => message.kind === 'answer');
+    expect(messages).toEqual([{ kind: 'answer', to: 'read-balance', ticket: 23, answer: null }]);
   });
 
   it('says what each light makes of a finish as it is laid, grout included, as the command line does of the finish', () => {

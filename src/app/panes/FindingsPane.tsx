@@ -17,6 +17,7 @@ import { projectOf, shownOption, shownSetting } from '../state';
 import { useInLights } from '../use-in-lights';
 import { useOptionPaints } from '../use-option-paints';
 import { useStand } from '../use-stand';
+import { BalancePane } from './BalancePane';
 
 const RoomPane = lazy(() => import('./RoomPane').then((pane) => ({ default: pane.RoomPane })));
 
@@ -48,6 +49,7 @@ export function FindingsPane() {
           <ReadingPane assessment={assessment} surface={reading} />
         ) : null
       }
+      inSettings={<BalancePane />}
       onPairs={() => store.setState({ panel: 'pairs', reading: null })}
       onReadings={() =>
         store.setState({ reading: assessment?.surfaces[0]?.surface ?? null, picked: null, panel: null })

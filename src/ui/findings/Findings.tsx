@@ -24,6 +24,8 @@ export interface FindingsProps {
   /** The reading card or a panel, shown in place of the list; null for the list. */
   readonly inPlace: ReactNode;
   readonly onReadings: () => void;
+  /** How the balance moves with the settings. */
+  readonly inSettings: ReactNode;
   /** Opens the table of all pairs. */
   readonly onPairs: () => void;
   readonly onPoint: (surfaces: readonly SurfaceId[]) => void;
@@ -91,6 +93,7 @@ export function Findings(props: FindingsProps) {
             {assessment && (
               <>
                 <BalanceCard balance={assessment.balance} isDark={props.isDark} />
+                {props.inSettings}
                 <p className="findings-basis small quiet" role="status">
                   {props.isDark
                     ? FINDINGS.dark(props.settingName)
