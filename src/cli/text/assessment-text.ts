@@ -23,6 +23,7 @@ export function assessmentText(assessment: Assessment): string {
     warnings.length === 0 ? 'Warnings: none' : 'Warnings:',
     ...warnings.flatMap(warningLines),
     '',
+    ...repairLines(assessment),
     'Surfaces:',
     ...surfaces.flatMap(surfaceLines),
     '',
@@ -37,6 +38,21 @@ function warningLines(warning: Warning): readonly string[] {
     ...(warning.reason ? [wrapped(warning.reason, '      ')] : []),
     wrapped(warning.why, '      '),
     `      (${warning.code}, ${warning.basis} basis${firm})`,
+  ];
+}
+
+function repairLines({ repairs, unrepaired }: Assessment): readonly string[] {
+  if (repairs.length + unrepaired.length === 0) return [];
+  return [
+    'What would help (each was run in every setting; what is fixed or ordered stays):',
+    ...repairs.map(({ text, changes }) =>
+      wrapped(
+        `- ${text} (${changes.map(({ finish, moved_de00 }) => `${finish}, moves ${fixed(moved_de00)}`).join('; ')})`,
+        '  ',
+      ),
+    ),
+    ...unrepaired.map(({ code, text }) => wrapped(`- ${code}: ${text}`, '  ')),
+    '',
   ];
 }
 

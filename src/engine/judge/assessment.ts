@@ -13,8 +13,12 @@ export interface Assessment {
   readonly pairs: readonly PairFinding[];
   readonly balance: Balance;
   readonly warnings: readonly Warning[];
+  /** The smallest changes that clear warnings, smallest first. */
   readonly repairs: readonly Repair[];
-  readonly status: 'pending' | 'done';
+  /** Warnings of which a finish could be the cure, and none in the library is. */
+  readonly unrepaired: readonly Unrepaired[];
+  /** Pending: as read. Held: with how firmly findings stand. Done: with what would help. */
+  readonly status: 'pending' | 'held' | 'done';
 }
 
 export type LabTriple = readonly [l: number, a: number, b: number];
@@ -108,6 +112,10 @@ export interface Balance {
   };
   /** Least and greatest warm and cool share over the overview viewpoints. */
   readonly range: { readonly warm: readonly [number, number]; readonly cool: readonly [number, number] };
+  /** Overview viewpoints from which the verdict is another one. */
+  readonly otherwise_from: readonly string[];
+  /** Share of plausible errors under which the verdict holds, 0-1; null while not computed. */
+  readonly holds_in: number | null;
 }
 
 export type WarningCode =
@@ -144,10 +152,49 @@ export interface Warning {
   readonly holds_in: number | null;
 }
 
+/** One finish laid elsewhere: on surfaces laid alike, and what follows them. */
+export interface RepairChange {
+  readonly surfaces: readonly SurfaceId[];
+  readonly finish: string;
+  readonly label: string;
+  /** How far the area average moves, CIEDE2000. */
+  readonly moved_de00: number;
+}
+
+/** A finding by what it is of. */
+export interface FindingRef {
+  readonly code: WarningCode;
+  readonly surfaces: readonly SurfaceId[];
+}
+
+/** What a repair brings with it: a note, or in another setting a warning. */
+export interface AddedFinding extends FindingRef {
+  readonly severity: Severity;
+  readonly setting: string;
+  readonly text: string;
+}
+
+/** A change of the library's finishes that was run, and cleared grave or visible warnings without raising another. */
 export interface Repair {
+  /** The first change: its first surface, and what is laid there. */
   readonly surface: SurfaceId;
   readonly finish: string;
+  /** One change; two only where no single one helps. */
+  readonly changes: readonly RepairChange[];
+  /** It changes something decided; what is fixed or ordered is never changed. */
+  readonly changes_decided: boolean;
   readonly clears: readonly WarningCode[];
+  readonly cleared: readonly FindingRef[];
+  /** Warnings that stay as notes. */
+  readonly softened: readonly FindingRef[];
   readonly adds: readonly WarningCode[];
+  readonly added: readonly AddedFinding[];
+  /** Settings in which it was run, the one on screen first. */
+  readonly settings: readonly string[];
+  readonly text: string;
+}
+
+/** A warning that nothing in the library clears, and why. */
+export interface Unrepaired extends FindingRef {
   readonly text: string;
 }

@@ -141,6 +141,8 @@ export function judgeBalance(
     }),
     installed: { shares: [shown.warm, shown.leaning, shown.cool, shown.neutral], verdict: installed.verdict },
     range: { warm: range(perView.map((r) => r.shares.warm)), cool: range(perView.map((r) => r.shares.cool)) },
+    otherwise_from: otherwiseFrom,
+    holds_in: null,
   };
   return { balance, carriers: held, otherwiseFrom };
 }

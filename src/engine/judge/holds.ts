@@ -31,7 +31,8 @@ export function holdsIn(
   { draws = 200, seed = 1 }: DrawOptions = {},
 ): Assessment {
   const holds = drawHolds(inDecisionOrder(given), draws, seed);
-  return { ...assembleAssessment(given, holds, 'done'), repairs: assessment.repairs };
+  const { repairs, unrepaired } = assessment;
+  return { ...assembleAssessment(given, holds, 'held'), repairs, unrepaired };
 }
 
 function drawHolds(input: JudgeInput, draws: number, seed: number): Holds {

@@ -49,7 +49,7 @@ export function assembleAssessment(given: JudgeInput, holds: Holds, status: Asse
     setting: input.setting,
     surfaces: input.surfaces.map(surfaceRecord),
     pairs: [...samples.map((p) => sampleFinding(p, holds)), ...installed.flatMap((p) => installedFinding(p, holds))],
-    balance: balance.balance,
+    balance: { ...balance.balance, holds_in: holds.balance },
     warnings: orderedWarnings([
       ...balanceWarnings(balance, holds),
       ...pairWarnings(samples, holds),
@@ -62,6 +62,7 @@ export function assembleAssessment(given: JudgeInput, holds: Holds, status: Asse
       ...lowLightWarnings(input),
     ]),
     repairs: [],
+    unrepaired: [],
     status,
   };
 }

@@ -5,6 +5,9 @@ import { failure, type Result, success } from '../../engine/result';
 import { SURFACES } from '../../engine/surface';
 import { GROUPS, type Project, type Setting } from '../../model/project';
 import { judgeInput } from './readings';
+import { findRepairs } from './repairs/find-repairs';
+import type { JudgedOption } from './repairs/judged-option';
+import { otherSettings } from './repairs/other-settings';
 import { type RoomStudy, studyRoomNow } from './room-study';
 import { layScheme } from './scheme';
 import { type SettingLight, settingLight } from './setting-light';
@@ -34,13 +37,25 @@ export function studyOption(project: Project, optionId: string, settingId: strin
   return success({ study, solved, setting: light.value });
 }
 
-/** The assessment of an option under a setting, complete: status "done". */
-export function assessOption(project: Project, optionId: string, settingId: string): Result<Assessment> {
+/** The assessment of an option under a setting with how firmly its findings stand, without what would help: status "held". */
+export function heldOption(project: Project, optionId: string, settingId: string): Result<JudgedOption> {
   const found = studyOption(project, optionId, settingId);
   if (!found.ok) return found;
   const { study, solved, setting } = found.value;
   const input = judgeInput(project, study, solved, setting, tintsOf(study, solved, setting));
-  return success(holdsIn(input, judge(input)));
+  const option = project.options.find(({ id }) => id === optionId)!;
+  return success({ project, option, study, solved, setting, input, held: holdsIn(input, judge(input)) });
+}
+
+/** The assessment of an option under a setting, complete: status "done". */
+export function assessOption(project: Project, optionId: string, settingId: string): Result<Assessment> {
+  const judged = heldOption(project, optionId, settingId);
+  if (!judged.ok) return judged;
+  const steps = findRepairs(judged.value, otherSettings(project, settingId, judged.value.study, new Map()));
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return success(step.value);
+  }
 }
 
 export function findSetting(project: Project, id: string): Result<Setting> {

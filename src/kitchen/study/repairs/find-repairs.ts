@@ -1,0 +1,36 @@
+import type { Assessment, Repair, Unrepaired } from '../../../engine/judge/assessment';
+import { isRepairable } from '../../../engine/judge/repairs/repairable';
+import type { JudgedOption, OtherSetting } from './judged-option';
+import { bySize, type LibraryChange } from './library-changes';
+import { repairRecord, unrepairedRecord } from './repair-record';
+import { type Offer, RepairSearch } from './search';
+
+/**
+ * The assessment, done: for every warning that a finish may clear the smallest changes of the library that do. Yields every few
+ * milliseconds. Every change is screened as samples; what passes is run as installed, smallest first, and in every other setting,
+ * before it is offered. What is open comes first; something decided is changed only where nothing open will do.
+ */
+export function* findRepairs(from: JudgedOption, others: readonly OtherSetting[]): Generator<null, Assessment> {
+  const { held, setting } = from;
+  const repairs: Repair[] = [];
+  const unrepaired: Unrepaired[] = [];
+  const wanted = held.warnings.filter(isRepairable);
+  if (wanted.length > 0) {
+    const search = new RepairSearch(from, others);
+    yield* search.screen();
+    const offers = new Map<LibraryChange, Offer>();
+    for (const warning of wanted) {
+      const found = yield* search.offersFor(warning);
+      for (const offer of found) offers.set(offer.change, offer);
+      if (found.length === 0) {
+        unrepaired.push(unrepairedRecord(warning, search.nearestTo(warning), search.isSettled(warning)));
+      }
+    }
+    const settings = [setting.id, ...others.map((other) => other.setting.id)];
+    repairs.push(...[...offers.values()].sort(inOrder).map((offer) => repairRecord(offer, from, settings)));
+  }
+  return { ...held, repairs, unrepaired, status: 'done' };
+}
+
+const inOrder = (one: Offer, other: Offer): number =>
+  Number(one.change.isDecided) - Number(other.change.isDecided) || bySize(one.change, other.change);

@@ -1,0 +1,63 @@
+import type {
+  AddedFinding,
+  FindingRef,
+  Repair,
+  RepairChange,
+  Unrepaired,
+  Warning,
+} from '../../../engine/judge/assessment';
+import { repairText, unrepairedText } from '../../../engine/judge/repairs/repair-words';
+import type { JudgedOption } from './judged-option';
+import type { LibraryChange } from './library-changes';
+import type { Miss, Offer } from './search';
+
+/** What is offered, as the assessment tells it. `settings`: those it was run in, the one on screen first. */
+export function repairRecord(
+  { change, trial, elsewhere }: Offer,
+  { option }: JudgedOption,
+  settings: readonly string[],
+): Repair {
+  const cleared = trial.findings.cleared.map(refTo);
+  const softened = trial.findings.softened.map(refTo);
+  const added = [...trial.findings.addedNotes.map((note) => addedIn(settings[0]!, note)), ...elsewhere];
+  const changes = [changeRecord(change)];
+  const decided = change.surfaces.filter((surface) => option.scheme[surface].state === 'decided');
+  return {
+    surface: change.surfaces[0]!,
+    finish: change.finish.id,
+    changes,
+    changes_decided: change.isDecided,
+    clears: codesOf(cleared),
+    cleared,
+    softened,
+    adds: codesOf(added),
+    added,
+    settings,
+    text: repairText({ changes, cleared, softened, added, decided, otherwiseFrom: trial.otherwiseFrom }),
+  };
+}
+
+/** Why nothing is offered for a warning. */
+export const unrepairedRecord = (warning: Warning, near: Miss | null, isSettled: boolean): Unrepaired => ({
+  ...refTo(warning),
+  text: unrepairedText(near && { change: changeRecord(near.change), raises: near.raises.text }, isSettled),
+});
+
+export const addedIn = (setting: string, { code, severity, surfaces, text }: Warning): AddedFinding => ({
+  code,
+  surfaces,
+  severity,
+  setting,
+  text,
+});
+
+const refTo = ({ code, surfaces }: Warning): FindingRef => ({ code, surfaces });
+
+const codesOf = (refs: readonly FindingRef[]) => [...new Set(refs.map(({ code }) => code))];
+
+const changeRecord = ({ surfaces, finish, moved_de00 }: LibraryChange): RepairChange => ({
+  surfaces,
+  finish: finish.id,
+  label: finish.label,
+  moved_de00,
+});

@@ -1,0 +1,40 @@
+import { chromaOf, yFromLightness } from '../../../engine/color/lab';
+import type { Lab } from '../../../engine/color/types';
+import { averageComponent } from '../../../engine/finish/average';
+import type { Warning } from '../../../engine/judge/assessment';
+import { layFinish } from '../lay-finish';
+import { libraryOf } from '../scheme';
+import type { JudgedOption } from './judged-option';
+import type { LibraryChange } from './library-changes';
+
+/** Less than this share of a tint is not worth a trial: no other finish there takes the tint away. Our judgment. */
+const LEAST_SOURCE = 0.2;
+
+/**
+ * Whether a change lies where a warning could be cured: on a surface it names; of a lack anywhere; of a tint on what throws it, for
+ * where it shows a place tints whatever hangs there.
+ */
+export function isAbout({ held }: JudgedOption, warning: Warning, { surfaces }: LibraryChange): boolean {
+  if (warning.code === 'lacks-warm' || warning.code === 'lacks-cool') return true;
+  const isNamed = surfaces.some((surface) => warning.surfaces.includes(surface));
+  if (warning.code !== 'tinted-by-bounce') return isNamed;
+  if (isNamed) return false;
+  return held.surfaces.some(
+    ({ surface, installed }) =>
+      warning.surfaces.includes(surface) &&
+      installed.some(
+        ({ tint_from }) =>
+          tint_from.reduce((sum, from) => sum + (surfaces.includes(from.surface) ? from.share : 0), 0) >= LEAST_SOURCE,
+      ),
+  );
+}
+
+/** Whether a change could take a tint away: it lies on what throws it, and throws less color. */
+export function throwsLess(from: JudgedOption, warning: Warning, change: LibraryChange): boolean {
+  if (!isAbout(from, warning, change)) return false;
+  const before = layFinish(libraryOf(from.project), from.option.scheme[change.surfaces[0]!]);
+  return before.ok && thrown(change.color) < thrown(averageComponent(before.value.components).labD65);
+}
+
+/** How much color a surface throws back, roughly: its chroma by the light it reflects. */
+const thrown = (lab: Lab<'D65-2'>): number => chromaOf(lab) * yFromLightness(lab.l);
