@@ -11,6 +11,7 @@ import { DrawerPane } from './panes/DrawerPane';
 import { FindingsPane } from './panes/FindingsPane';
 import { LedgePane } from './panes/LedgePane';
 import { PicturePane } from './panes/PicturePane';
+import { TryPane } from './panes/TryPane';
 
 const NewProjectPane = lazy(() => import('./panes/NewProjectPane').then((pane) => ({ default: pane.NewProjectPane })));
 
@@ -26,7 +27,12 @@ export function AppScreen() {
     <>
       <Screen
         bar={<BarPane />}
-        banner={told && <Banner told={told} onSave={save} onDismiss={() => store.setState({ told: null })} />}
+        banner={
+          <>
+            {told && <Banner told={told} onSave={save} onDismiss={() => store.setState({ told: null })} />}
+            <TryPane />
+          </>
+        }
         picture={
           <ErrorBoundary text={PROBLEMS.pictureBroke} onSave={save}>
             <PicturePane />

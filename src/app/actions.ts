@@ -24,11 +24,12 @@ import { problemTold } from '../ui/parts/told';
 import { FIXTURES } from '../ui/words/fixtures';
 import { LAMPS, lampName } from '../ui/words/lamps';
 import { BAR } from '../ui/words/top-bar';
-import { type AppState, chosenOption, projectOf, shownSetting, withHistory } from './state';
+import { type AppState, chosenOption, documentOf, projectOf, shownSetting, withHistory } from './state';
+import { createTryActions, type TryActions } from './try-out';
 import { APP_WORDS } from './words';
 
-/** Changes of the document; each is one step to undo unless it continues the one before. */
-export interface Actions {
+/** Changes of the document; each is one step to undo unless it continues the one before, and drops a change on trial. */
+export interface Actions extends TryActions {
   readonly run: (command: Command, continues?: boolean) => void;
   /** As `run`, but what is refused is handed back instead of being told over the page; empty when it was done. */
   readonly attempt: (command: Command, continues?: boolean) => readonly Problem[];
@@ -60,7 +61,7 @@ export interface Actions {
 export function createActions(store: StoreApi<AppState>): Actions {
   const attempt = (command: Command, continues = false): readonly Problem[] => {
     const state = store.getState();
-    const project = projectOf(state);
+    const project = documentOf(state);
     const result = applyCommand(project, command);
     if (!result.ok) return [result.problem, ...(result.more ?? [])];
     const label = commandLabel(project, command);
@@ -92,7 +93,7 @@ export function createActions(store: StoreApi<AppState>): Actions {
   const finishLabel = (id: string) =>
     projectOf(store.getState()).library.find((finish) => finish.id === id)?.label ?? id;
 
-  return {
+  const changes: Omit<Actions, keyof TryActions> = {
     run,
     attempt,
     undo: () => store.setState((state) => withHistory(state, undo(state.history))),
@@ -176,6 +177,22 @@ export function createActions(store: StoreApi<AppState>): Actions {
       });
     },
   };
+  return { ...droppingTry(store, changes), ...createTryActions(store) };
+}
+
+/** Every change starts from the document as it is kept: what is only tried goes first. To undo it, nothing else is taken back. */
+function droppingTry<T extends object>(store: StoreApi<AppState>, changes: T): T {
+  const dropping = Object.entries(changes).map(([name, change]) => [
+    name,
+    (...given: unknown[]) => {
+      if (store.getState().tryOut) {
+        store.setState({ tryOut: null });
+        if (name === 'undo') return undefined;
+      }
+      return (change as (...given: unknown[]) => unknown)(...given);
+    },
+  ]);
+  return Object.fromEntries(dropping) as T;
 }
 
 const lampSettings = (state: AppState): readonly Setting[] =>

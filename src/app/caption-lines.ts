@@ -2,6 +2,7 @@ import { CAPTION } from '../ui/words/caption';
 import { lightCaption } from '../ui/words/daylight';
 import { settingWithLamps } from '../ui/words/lamps';
 import { SEEN_BY_WORDS } from '../ui/words/seen-by';
+import { TRY } from '../ui/words/try-out';
 import { VIEW } from '../ui/words/view';
 import { eyeHeight_mm } from './eye-height';
 import { drawnScene } from './scene';
@@ -32,6 +33,7 @@ export function captionLines(state: AppState, date: Date): readonly [title: stri
       : viewpoint && height !== undefined
         ? [CAPTION.view(viewpoint.name, VIEW.height(height, lengthUnit), movedEye !== null)]
         : []),
+    ...(state.tryOut ? [TRY.caption(state.tryOut.label)] : []),
     told.length > 0 ? told.join(' ') : CAPTION.usual,
     CAPTION.kept(date.toLocaleDateString('en-US', { dateStyle: 'long' })),
     CAPTION.cautions,

@@ -6,7 +6,7 @@ import { noticeTold, problemTold } from '../ui/parts/told';
 import { PROBLEMS } from '../ui/words/problems';
 import { withProject } from './other-project';
 import { saveBlob } from './save-blob';
-import { type AppState, projectOf } from './state';
+import { type AppState, documentOf } from './state';
 import { APP_WORDS } from './words';
 
 /** A project is a few hundred kilobytes; reading much more would hold the page up for nothing. */
@@ -19,7 +19,7 @@ const SLICE_MS = 12;
 
 /** Hands the project to the browser as a file to keep. */
 export function saveProject(store: StoreApi<AppState>): void {
-  const project = projectOf(store.getState());
+  const project = documentOf(store.getState());
   saveBlob(new Blob([projectText(project)], { type: 'application/json' }), `${project.id}.project.json`);
   store.setState({ saved: project });
 }

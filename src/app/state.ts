@@ -31,11 +31,23 @@ interface PickedPlace {
 /** What is shown in place of the findings to set the view, the light and the room. */
 export type RoomPanel = 'view' | 'light' | 'kitchen' | 'daylight' | 'lamps' | 'pairs';
 
+/** A change on trial: seen and judged as if it were made; the document knows nothing of it until it is kept. */
+interface TryOut {
+  /** The document with the change. */
+  readonly project: Project;
+  /** What is tried, as the step to undo is called once it is kept. */
+  readonly label: string;
+  /** The option it is tried in. */
+  readonly option: string;
+}
+
 /** Everything the page knows: the document with its history, what is looked at, and what the workers last said. */
 export interface AppState extends SceneState {
   readonly history: History<Project>;
   /** The document as it was last opened or saved. */
   readonly saved: Project;
+  /** A change on trial, shown as if it were made; null while there is none. */
+  readonly tryOut: TryOut | null;
 
   readonly option: string;
   /** The other option is shown for as long as this holds. */
@@ -102,6 +114,7 @@ export function initialState(project: Project, theme: Theme): AppState {
   return {
     history: startHistory(project),
     saved: project,
+    tryOut: null,
     option: own.id,
     holding: false,
     setting: project.settings[0]!.id,
@@ -145,23 +158,28 @@ export function initialState(project: Project, theme: Theme): AppState {
   };
 }
 
-export const projectOf = (state: AppState): Project => state.history.present;
+/** What is shown and judged: the document, with the change on trial if there is one. */
+export const projectOf = (state: AppState): Project => state.tryOut?.project ?? state.history.present;
+
+/** The document as it is kept, without a change that is only tried. */
+export const documentOf = (state: AppState): Project => state.history.present;
 
 /** The document differs from what was opened or saved last. */
-export const isUnsaved = (state: AppState): boolean => projectOf(state) !== state.saved;
+export const isUnsaved = (state: AppState): boolean => documentOf(state) !== state.saved;
 
 /**
  * What changes with the document: what is looked at must still be there (else the last option and the first setting, as at
- * start), and what was said of the document before goes.
+ * start), and what was said of the document before goes, as does a change on trial.
  */
 export function withHistory(
   state: AppState,
   history: History<Project>,
-): Pick<AppState, 'history' | 'option' | 'setting' | 'heldLight' | 'told'> {
+): Pick<AppState, 'history' | 'tryOut' | 'option' | 'setting' | 'heldLight' | 'told'> {
   const { options, settings } = history.present;
   const has = (list: readonly { readonly id: string }[], id: string) => list.some((one) => one.id === id);
   return {
     history,
+    tryOut: null,
     option: has(options, state.option) ? state.option : options.at(-1)!.id,
     setting: has(settings, state.setting) ? state.setting : settings[0]!.id,
     heldLight: state.heldLight !== null && has(settings, state.heldLight) ? state.heldLight : null,

@@ -66,7 +66,7 @@ export function followState(store: StoreApi<AppState>, studio: Studio): () => vo
   };
   show(store.getState());
   return store.subscribe((state, before) => {
-    const documentChanged = state.history.present !== before.history.present || state.setting !== before.setting;
+    const documentChanged = projectOf(state) !== projectOf(before) || state.setting !== before.setting;
     const sceneChanged = state.scene !== before.scene || state.standChoice !== before.standChoice;
     const optionChanged = state.option !== before.option;
     if (!documentChanged && !optionChanged && !sceneChanged && state.seenBy === before.seenBy) return;

@@ -14,6 +14,7 @@ export function BarPane() {
   const { store, actions } = useApp();
   const project = useAppState(projectOf);
   const history = useAppState((state) => state.history);
+  const tryOut = useAppState((state) => state.tryOut);
   const shown = useAppState(shownOption);
   const holding = useAppState((state) => state.holding);
   const sideBySide = useAppState((state) => state.sideBySide);
@@ -34,7 +35,7 @@ export function BarPane() {
       }}
       sideBySide={sideBySide}
       onSideBySide={(sideBySide) => store.setState({ sideBySide })}
-      undoLabel={undoLabel(history)}
+      undoLabel={tryOut?.label ?? undoLabel(history)}
       redoLabel={redoLabel(history)}
       onUndo={actions.undo}
       onRedo={actions.redo}

@@ -24,7 +24,7 @@ const shared = (some: readonly SurfaceId[], others: readonly SurfaceId[]): numbe
   some.filter((s) => others.includes(s)).length;
 
 /** The finding, or more of it, was there already: one that lists fewer surfaces is not new. */
-export function isCovered(warning: Warning, before: readonly Warning[]): boolean {
+function isCovered(warning: Warning, before: readonly Warning[]): boolean {
   const alike = before.filter(
     (b) => b.code === warning.code && SEVERITY_RANK[b.severity] >= SEVERITY_RANK[warning.severity],
   );

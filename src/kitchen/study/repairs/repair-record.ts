@@ -1,15 +1,9 @@
-import type {
-  AddedFinding,
-  FindingRef,
-  Repair,
-  RepairChange,
-  Unrepaired,
-  Warning,
-} from '../../../engine/judge/assessment';
+import type { FindingRef, Repair, RepairChange, Unrepaired, Warning } from '../../../engine/judge/assessment';
 import { repairText, unrepairedText } from '../../../engine/judge/repairs/repair-words';
 import type { JudgedOption } from './judged-option';
 import type { LibraryChange } from './library-changes';
 import type { Miss, Offer } from './search';
+import { addedIn } from './trial';
 
 /** What is offered, as the assessment tells it. `settings`: those it was run in, the one on screen first. */
 export function repairRecord(
@@ -41,14 +35,6 @@ export function repairRecord(
 export const unrepairedRecord = (warning: Warning, near: Miss | null, isSettled: boolean): Unrepaired => ({
   ...refTo(warning),
   text: unrepairedText(near && { change: changeRecord(near.change), raises: near.raises.text }, isSettled),
-});
-
-export const addedIn = (setting: string, { code, severity, surfaces, text }: Warning): AddedFinding => ({
-  code,
-  surfaces,
-  severity,
-  setting,
-  text,
 });
 
 const refTo = ({ code, surfaces }: Warning): FindingRef => ({ code, surfaces });

@@ -6,10 +6,9 @@ import { answersLack } from '../../../engine/judge/repairs/repairable';
 import { presentSurfaces } from '../../present-surfaces';
 import type { JudgedOption, OtherSetting } from './judged-option';
 import { type LibraryChange, libraryChanges } from './library-changes';
-import { addedIn } from './repair-record';
 import { placeReaders, screenChange } from './screen-change';
 import { isAbout, throwsLess } from './source-change';
-import { type HeldTrial, holdTrial, type NominalTrial, runNominally, type TrialRoom } from './trial';
+import { addedIn, type HeldTrial, holdTrial, type NominalTrial, runNominally, type TrialRoom } from './trial';
 
 /** As many ways out of one warning are offered, each by another family. */
 const MOST_OFFERS = 3;
@@ -97,8 +96,9 @@ export class RepairSearch {
       );
       const { clean, doubtful } = yield* this.#runSmallest(warning, candidates);
       const found = yield* this.#hold(warning, clean);
-      const more = found.length > 0 ? [] : yield* this.#hold(warning, doubtful.slice(0, MOST_DOUBTFUL));
-      if (found.length + more.length > 0) return [...found, ...more];
+      const isClear = found.some((offer) => grade(warning, offer.trial, offer.elsewhere) === 0);
+      const more = isClear ? [] : yield* this.#hold(warning, doubtful.slice(0, MOST_DOUBTFUL));
+      if (found.length + more.length > 0) return onePerFamily([...found, ...more]).slice(0, MOST_OFFERS);
     }
     return [];
   }

@@ -1,4 +1,4 @@
-import type { Assessment, Balance, Warning } from '../../../engine/judge/assessment';
+import type { AddedFinding, Assessment, Balance, Warning } from '../../../engine/judge/assessment';
 import { holdsIn } from '../../../engine/judge/holds';
 import type { JudgeInput } from '../../../engine/judge/input';
 import { judge } from '../../../engine/judge/judge';
@@ -56,3 +56,12 @@ export function holdTrial({ input, assessment }: NominalTrial, before: Assessmen
     otherwiseFrom: isSame ? [] : held.balance.otherwise_from,
   };
 }
+
+/** A finding that a change brings with it in a setting. */
+export const addedIn = (setting: string, { code, severity, surfaces, text }: Warning): AddedFinding => ({
+  code,
+  surfaces,
+  severity,
+  setting,
+  text,
+});
