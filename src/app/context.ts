@@ -15,6 +15,8 @@ export interface App {
   readonly readStand: Studio['readStand'];
   readonly readBalance: Studio['readBalance'];
   readonly readPairs: Studio['readPairs'];
+  readonly carryLook: Studio['carryLook'];
+  readonly relateLook: Studio['relateLook'];
 }
 
 export const AppContext = createContext<App | null>(null);

@@ -69,6 +69,8 @@ export function startApp(
         readStand: studio.readStand,
         readPairs: studio.readPairs,
         readBalance: studio.readBalance,
+        carryLook: studio.carryLook,
+        relateLook: studio.relateLook,
       }}
     >
       <AppScreen />

@@ -29,7 +29,7 @@ interface PickedPlace {
 }
 
 /** What is shown in place of the findings to set the view, the light and the room. */
-export type RoomPanel = 'view' | 'light' | 'kitchen' | 'daylight' | 'lamps' | 'pairs';
+export type RoomPanel = 'view' | 'light' | 'kitchen' | 'daylight' | 'lamps' | 'pairs' | 'look';
 
 /** A change on trial: seen and judged as if it were made; the document knows nothing of it until it is kept. */
 interface TryOut {

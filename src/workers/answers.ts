@@ -8,6 +8,7 @@ import type { LitScheme } from '../kitchen/study/lit-scheme';
 import { readPoint, readPropPoint } from '../kitchen/study/point-reading';
 import { readStand } from '../kitchen/study/stand-reading';
 import { worktopLights } from '../kitchen/study/worktop-lights';
+import { carryLook, relateLook } from './carry-look';
 import type { Job } from './job';
 import type { QuestionKind, Questions } from './questions';
 import type { StandAtWork } from './stand-desk';
@@ -65,6 +66,8 @@ export const ANSWERS: { readonly [K in QuestionKind]: Answering<K> } = {
     const finish = settled && laidSample(settled.show.project, id);
     return lit && finish?.ok ? readStand(settled.room.basis, lit, settled.setting, finish.value) : null;
   },
+  'carry-look': (asked, { settled }) => (settled?.room.hasStudy ? carryLook(asked, settled) : null),
+  'relate-look': ({ look }) => relateLook(look),
 };
 
 /** What a place of the room, or of the sample stand, is read from. */

@@ -144,6 +144,8 @@ export function createStudio(events: StudioEvents): Studio {
       }),
     readBalance: (option, setting) => ask('read-balance', { option, setting }),
     readStand: (option, finish) => ask('read-stand', { option, finish }),
+    carryLook: (asked) => ask('carry-look', asked),
+    relateLook: (look) => ask('relate-look', { look }),
     dispose() {
       for (const worker of [light, judge, baker]) worker.terminate();
       for (const resolve of asked.values()) resolve(null);

@@ -1,12 +1,15 @@
 import type { SettingBalance } from '../engine/judge/balance-settings';
+import type { LookRelations } from '../engine/judge/relations/types';
 import type { Vec3 } from '../engine/light/types';
 import type { PatternSample } from '../engine/pattern/sample';
 import type { SurfaceId } from '../engine/surface';
+import type { CarriedLook } from '../kitchen/carry/carry-over';
 import type { FinishInLights } from '../kitchen/study/finish-in-lights';
 import type { HeldChoice, HeldReading } from '../kitchen/study/held-reading';
 import type { PropPlace } from '../kitchen/study/place-light';
 import type { PointReading } from '../kitchen/study/point-reading';
 import type { StandReading } from '../kitchen/study/stand-reading';
+import type { CopiedLook } from '../model/look';
 
 /**
  * What the page may ask the light worker: what the question says, and what answers it. Any of them is answered with null when it
@@ -23,6 +26,10 @@ export interface Questions {
   readonly 'read-lights': { readonly asks: LightsAsked; readonly gets: FinishInLights };
   /** A finish of the library as a sample flat on the worktop and upright there, in the light of an option. */
   readonly 'read-stand': { readonly asks: StandAsked; readonly gets: StandReading };
+  /** A look carried over to an option, or held against it as it stands. */
+  readonly 'carry-look': { readonly asks: CarryAsked; readonly gets: CarriedLook };
+  /** What relations a look yields. */
+  readonly 'relate-look': { readonly asks: { readonly look: CopiedLook }; readonly gets: LookRelations };
 }
 
 export type QuestionKind = keyof Questions;
@@ -80,4 +87,11 @@ export interface BalanceAsked {
 export interface StandAsked {
   readonly option: string;
   readonly finish: string;
+}
+
+export interface CarryAsked {
+  readonly option: string;
+  /** A look of its own, or the id of an option of the project. */
+  readonly look: CopiedLook | string;
+  readonly asIs: boolean;
 }

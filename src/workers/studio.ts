@@ -1,9 +1,11 @@
 import type { Assessment } from '../engine/judge/assessment';
 import type { SettingBalance } from '../engine/judge/balance-settings';
 import type { PairTable } from '../engine/judge/pair-table';
+import type { LookRelations } from '../engine/judge/relations/types';
 import type { Vec3 } from '../engine/light/types';
 import type { Problem } from '../engine/result';
 import type { SurfaceId } from '../engine/surface';
+import type { CarriedLook } from '../kitchen/carry/carry-over';
 import type { Look, RoomLight } from '../kitchen/look';
 import type { SeenBy } from '../kitchen/seen-by';
 import type { StandChoice } from '../kitchen/stand/types';
@@ -14,7 +16,9 @@ import type { PointReading } from '../kitchen/study/point-reading';
 import type { StandReading } from '../kitchen/study/stand-reading';
 import type { StandReadings } from '../kitchen/study/stand-samples';
 import type { Room } from '../kitchen/types';
+import type { CopiedLook } from '../model/look';
 import type { Project } from '../model/project';
+import type { CarryAsked } from './questions';
 
 export type { PointReading, StandReading };
 
@@ -79,5 +83,9 @@ export interface Studio {
   readPairs(option: string): Promise<PairTable | null>;
   /** What a setting makes of the balance of an option; takes a while. Null when something newer came in between: ask again. */
   readBalance(option: string, setting: string): Promise<SettingBalance | null>;
+  /** A look (or an option of the project) carried over to an option; null where it is dark or not lit yet. */
+  carryLook(asked: CarryAsked): Promise<CarriedLook | null>;
+  /** What relations a look yields; null where one of its colors cannot be. */
+  relateLook(look: CopiedLook): Promise<LookRelations | null>;
   dispose(): void;
 }

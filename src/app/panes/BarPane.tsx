@@ -4,11 +4,9 @@ import { TopBar } from '../../ui/bar/TopBar';
 import { hasWebGl2 } from '../../view/webgl2';
 import { useApp, useAppState } from '../context';
 import { openProject, saveProject } from '../files';
+import { MOST_OPTIONS } from '../lay-look';
 import { projectOf, shownOption, shownSetting } from '../state';
 import { applyTheme } from '../theme';
-
-/** More do not fit into the bar on a tablet. */
-const MOST_OPTIONS = 3;
 
 export function BarPane() {
   const { store, actions } = useApp();
@@ -53,6 +51,7 @@ export function BarPane() {
           store.setState({ theme });
         },
         onKeysHelp: () => store.setState({ keysHelp: true }),
+        onCopiedLook: () => store.setState({ panel: 'look', reading: null, picked: null }),
         onNewProject: () => store.setState({ asking: true }),
         onCopyOption: project.options.length < MOST_OPTIONS ? actions.copyOption : null,
         onRemoveOption: project.options.length > 1 ? actions.removeOption : null,

@@ -81,7 +81,7 @@ export function PicturePane() {
           groups={groups}
           lamps={lamps}
           onLamp={(light, continues) => actions.setLamp(light, continues)}
-          panel={panel}
+          panel={panel === 'look' ? null : panel}
           onPanel={(next) => store.setState({ panel: next })}
         />
       }

@@ -10,6 +10,7 @@ import { projectOf, type RoomPanel, shownSetting } from '../state';
 import { usePlanEye } from '../use-plan-eye';
 import { KitchenPane } from './KitchenPane';
 import { LightPane } from './LightPane';
+import { LookPane } from './LookPane';
 import { PairsPane } from './PairsPane';
 import { ViewPane } from './ViewPane';
 
@@ -22,6 +23,7 @@ const PANES = {
   daylight: DaylightPane,
   lamps: LampsPane,
   pairs: PairsPane,
+  look: LookPane,
 } satisfies Record<RoomPanel, () => ReactNode>;
 
 /** The panel that the rows at the picture's foot have opened. */

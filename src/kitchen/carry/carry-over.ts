@@ -52,8 +52,6 @@ export interface CarriedLook {
 
 export interface CarryOptions {
   readonly asIs?: boolean;
-  /** Without them it is quicker. */
-  readonly withRepairs?: boolean;
 }
 
 /**
@@ -61,14 +59,23 @@ export interface CarryOptions {
  * which of its relations hold there and which break and by how much, and which one or two changes repair most of
  * them; each repair was run as samples and as installed in the setting. `study` must be under the setting's own outdoors.
  */
-export function carryOver(
+export function carryOver(...given: Parameters<typeof carryOverInSteps>): Result<CarriedLook> {
+  const steps = carryOverInSteps(...given);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/** The same in slices. */
+export function* carryOverInSteps(
   given: GivenLook,
   project: Project,
   optionId: string,
   study: RoomStudy,
   setting: SettingLight,
-  { asIs = false, withRepairs = true }: CarryOptions = {},
-): Result<CarriedLook> {
+  { asIs = false }: CarryOptions = {},
+): Generator<undefined, Result<CarriedLook>> {
   const option = optionById(project, optionId);
   if (!option)
     return failure({ code: 'unknown-option', text: `There is no option "${optionId}".`, remedy: 'Name another.' });
@@ -81,11 +88,24 @@ export function carryOver(
   if (!input.ok) return input;
   const { relations, left_out } = relationsOf(given.seen ?? scheme.value);
   const checks = checkRelations(relations, relationScheme(there, input.value));
+  yield;
   const standing = (stands: RelationCheck['stands']) => checks.filter((check) => check.stands === stands);
   const breaks = standing('breaks');
   const warnings = asking(judge(input.value));
   const present = presentSurfaces(study.room);
   const { id, name, source } = given.look;
+  const repairs =
+    breaks.length > 0
+      ? yield* repairRelations({
+          project: there,
+          option: optionId,
+          input: input.value,
+          checks,
+          warnings,
+          study,
+          setting,
+        })
+      : [];
   return success({
     look: { id, name, source },
     project: project.id,
@@ -100,10 +120,7 @@ export function carryOver(
     laid: (laid?.value.laid ?? []).filter(({ surface }) => present.includes(surface)),
     kept: (laid?.value.kept ?? []).filter(({ surface }) => present.includes(surface)),
     warnings,
-    repairs:
-      withRepairs && breaks.length > 0
-        ? repairRelations({ project: there, option: optionId, input: input.value, checks, warnings, study, setting })
-        : [],
+    repairs,
     commands: laid?.value.commands ?? [],
   });
 }

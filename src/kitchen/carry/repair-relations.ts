@@ -63,8 +63,8 @@ interface Tried {
   readonly costs: readonly Relation[];
 }
 
-/** The one or two changes from the library, not of what is fixed or ordered, that mend most; most telling first. */
-export function repairRelations(given: Given): readonly RelationRepair[] {
+/** The one or two changes from the library, not of what is fixed or ordered, that mend most; most telling first. Yields between runs. */
+export function* repairRelations(given: Given): Generator<undefined, readonly RelationRepair[]> {
   const { checks } = given;
   const broken = checks.filter(({ stands }) => stands === 'breaks').map(({ relation }) => relation);
   const held = checks.filter(({ stands }) => stands === 'holds').map(({ relation }) => relation);
@@ -82,13 +82,12 @@ export function repairRelations(given: Given): readonly RelationRepair[] {
   const worth = singles.filter(({ mends }) => mends.length > 0).sort(byWorth);
   // The best of each place: to change the island or the backsplash is a choice, two paints alike for one place are none.
   const sites = [...new Set(worth.map(siteOf))];
-  const good = sites
-    .flatMap((site) =>
-      firstOf(worth.filter((tried) => siteOf(tried) === site).slice(0, RUN_SINGLES), (tried) =>
-        run(tried, given, option),
-      ),
-    )
-    .sort((a, b) => byWorth(a.tried, b.tried));
+  const good: Run[] = [];
+  for (const site of sites) {
+    const here = worth.filter((tried) => siteOf(tried) === site).slice(0, RUN_SINGLES);
+    good.push(...(yield* firstThatRuns(here, given, option)));
+  }
+  good.sort((a, b) => byWorth(a.tried, b.tried));
   const best = good[0]?.tried;
   const pairs = worth
     .slice(0, SEEDS_OF_PAIRS)
@@ -99,17 +98,23 @@ export function repairRelations(given: Given): readonly RelationRepair[] {
     )
     .filter((pair) => !best || byWorth(pair, best) < 0)
     .sort(byWorth);
-  const [two] = firstOf(pairs.slice(0, RUN_PAIRS), (tried) => run(tried, given, option));
-  return [...good.slice(0, OFFERED_SINGLES), ...(two ? [two] : [])].map(({ repair }) => repair);
+  const two = yield* firstThatRuns(pairs.slice(0, RUN_PAIRS), given, option);
+  return [...good.slice(0, OFFERED_SINGLES), ...two].map(({ repair }) => repair);
 }
 
-const firstOf = <T, R>(list: readonly T[], found: (one: T) => readonly R[]): readonly R[] => {
-  for (const one of list) {
-    const result = found(one);
-    if (result.length > 0) return result;
+interface Run {
+  readonly tried: Tried;
+  readonly repair: RelationRepair;
+}
+
+function* firstThatRuns(list: readonly Tried[], given: Given, option: Option): Generator<undefined, readonly Run[]> {
+  for (const tried of list) {
+    const found = run(tried, given, option);
+    if (found) return [found];
+    yield;
   }
   return [];
-};
+}
 
 const overlaps = (a: Tried, b: Tried): boolean =>
   a.changes.some(({ surfaces }) => b.changes.some((other) => other.surfaces.some((s) => surfaces.includes(s))));
@@ -199,33 +204,29 @@ const NO_INPUT: Omit<JudgeInput, 'surfaces'> = {
 };
 
 /** Runs it as installed: nothing grave or visible may come, and what it mends must be mended under errors of the colors, too. */
-function run(
-  tried: Tried,
-  { project, checks, warnings, study, setting }: Given,
-  option: Option,
-): readonly { readonly tried: Tried; readonly repair: RelationRepair }[] {
+function run(tried: Tried, { project, checks, warnings, study, setting }: Given, option: Option): Run | null {
   let changed = project;
   for (const { surfaces, finish } of tried.changes) {
     const laid = withFinishOn(changed, optionById(changed, option.id)!, surfaces, finish);
-    if (!laid.ok) return [];
+    if (!laid.ok) return null;
     changed = laid.value;
   }
   const input = judgeTried(changed, option.id, study, setting);
-  if (!input.ok) return [];
+  if (!input.ok) return null;
   const after = asking(judge(input.value));
-  if (gainedWarnings(warnings, after).length > 0) return [];
+  if (gainedWarnings(warnings, after).length > 0) return null;
   const relations = checks.filter(({ stands }) => stands !== 'cannot-tell').map(({ relation }) => relation);
   const now = new Map(
     checkRelations(relations, relationScheme(changed, input.value)).map((c) => [c.relation.id, c.stands]),
   );
   const mends = checks.filter(({ stands, relation }) => stands === 'breaks' && now.get(relation.id) === 'holds');
-  if (mends.length === 0) return [];
+  if (mends.length === 0) return null;
   const costs = checks.filter(({ stands, relation }) => stands === 'holds' && now.get(relation.id) === 'breaks');
   const clears = [...new Set(lostWarnings(warnings, after).map(({ code }) => code))];
   const changes = tried.changes.map(({ surfaces, from, finish, label }) => ({ surfaces, from, finish, label }));
   const ids = (list: readonly RelationCheck[]) => list.map(({ relation }) => relation.id);
   const repair = { changes, mends: ids(mends), costs: ids(costs), clears, text: repairText(changes, mends, costs) };
-  return [{ tried, repair }];
+  return { tried, repair };
 }
 
 function repairText(

@@ -2,6 +2,7 @@ import { Ellipsis } from 'lucide-react';
 import { useId, useState } from 'react';
 import { Choices } from '../parts/Choices';
 import { SeenBy, type SeenByProps } from '../picture/SeenBy';
+import { LOOK } from '../words/look';
 import { QUESTIONS } from '../words/questions';
 import { BAR } from '../words/top-bar';
 
@@ -18,6 +19,7 @@ export interface MoreMenuProps {
   readonly onTheme: (theme: Theme) => void;
   readonly onKeysHelp: () => void;
   readonly onNewProject: () => void;
+  readonly onCopiedLook: () => void;
   /** Null where the bar has no room for more. */
   readonly onCopyOption: (() => void) | null;
   /** Null for the last one. */
@@ -41,7 +43,7 @@ export function MoreMenu(props: MoreMenuProps) {
   const [open, setOpen] = useState(false);
   return (
     <>
-      <button type="button" className="button" popoverTarget={panel} aria-expanded={open}>
+      <button type="button" className="button" popoverTarget={panel} aria-expanded={open} data-opens="look">
         <Ellipsis className="icon" aria-hidden="true" />
         <span className="bar-word">{BAR.more}</span>
       </button>
@@ -60,6 +62,15 @@ export function MoreMenu(props: MoreMenuProps) {
           onClick={props.onNewProject}
         >
           {QUESTIONS.open}
+        </button>
+        <button
+          type="button"
+          className="button button-outlined"
+          popoverTarget={panel}
+          popoverTargetAction="hide"
+          onClick={props.onCopiedLook}
+        >
+          {LOOK.title}
         </button>
         <div className="more-options">
           {OPTION_ACTS.map(([act, name]) => (

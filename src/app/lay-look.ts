@@ -1,0 +1,58 @@
+import type { StoreApi } from 'zustand/vanilla';
+import type { CarriedLook } from '../kitchen/carry/carry-over';
+import type { RelationChange } from '../kitchen/carry/repair-relations';
+import { applyCommand } from '../model/apply-command';
+import { type Command, optionById } from '../model/commands';
+import { layOnSurfaces } from '../model/lay-on-surfaces';
+import { LOOK } from '../ui/words/look';
+import type { Actions } from './actions';
+import { type AppState, projectOf } from './state';
+
+/** More do not fit into the bar on a tablet. */
+export const MOST_OPTIONS = 3;
+
+/**
+ * Lays a carried look, and the changes that mend it, as a new option, which is then chosen; on the option itself where the
+ * project has no room for one more. One step to undo. Gives the id of the option it lies on; null where it was refused.
+ */
+export function layCarried(
+  store: StoreApi<AppState>,
+  actions: Actions,
+  carried: CarriedLook,
+  changes: readonly RelationChange[],
+): string | null {
+  const project = projectOf(store.getState());
+  const { options } = project;
+  const hasRoom = options.length < MOST_OPTIONS;
+  const id = hasRoom ? freeId(options) : carried.option;
+  const copy: Command = { kind: 'copy-option', option: carried.option, id, name: LOOK.laidName(carried.look.name) };
+  const laying = carried.commands.map(
+    (command): Command => (command.kind === 'lay-finish' ? { ...command, option: id } : command),
+  );
+  const commands: Command[] = [...(hasRoom ? [copy] : []), ...laying];
+  for (const { surfaces, finish } of changes) {
+    // What follows a surface does so by what lies there by then.
+    const so = applyCommand(project, { kind: 'together', label: '', commands });
+    const option = so.ok ? optionById(so.value, id) : undefined;
+    if (option) commands.push(...layOnSurfaces(option, surfaces, finish));
+  }
+  const label = LOOK.layLabel(carried.look.name);
+  const problems = actions.attempt({ kind: 'together', label, commands });
+  if (problems.length > 0) return null;
+  store.setState({ option: id });
+  return id;
+}
+
+/** Two options beside each other: the chosen one stands beside the next, and of three any two are neighbors one way round. */
+export function showBeside(store: StoreApi<AppState>, one: string, other: string): void {
+  const ids = projectOf(store.getState()).options.map(({ id }) => id);
+  const next = (id: string) => ids[(ids.indexOf(id) + 1) % ids.length];
+  store.setState({ option: next(one) === other ? one : other, sideBySide: true });
+}
+
+function freeId(options: readonly { readonly id: string }[]): string {
+  for (let count = options.length + 1; ; count++) {
+    const id = `option-${count}`;
+    if (!options.some((one) => one.id === id)) return id;
+  }
+}

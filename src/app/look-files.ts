@@ -1,0 +1,91 @@
+import type { Problem, Result } from '../engine/result';
+import { success } from '../engine/result';
+import { lookText, parseLook, typeOfFile } from '../io/look-file';
+import { parseProject } from '../io/project-file';
+import { lookOfOption } from '../kitchen/carry/look-of-option';
+import type { CopiedLook } from '../model/look';
+import type { PicturePixels } from '../ui/look/picture-points';
+import { PICTURE_PROBLEMS } from '../ui/words/look';
+import { PROBLEMS } from '../ui/words/problems';
+import { saveBlob } from './save-blob';
+
+const BYTES_PER_MEGABYTE = 1e6;
+const MOST_MEGABYTES = 40;
+const MOST_MEGAPIXELS = 120;
+/** Points need no more pixels than this on the longer side, and a page has not much room for more. */
+const SHOWN_PX = 1600;
+const LEAST_PX = 16;
+
+/** Decodes a picture in the browser. Only its pixels are taken: what else the file says, as its place and time, is never read. */
+export async function decodePicture(file: File): Promise<Result<PicturePixels>> {
+  const megabytes = file.size / BYTES_PER_MEGABYTE;
+  if (megabytes > MOST_MEGABYTES) {
+    const text = PICTURE_PROBLEMS.tooLarge(Math.round(megabytes), MOST_MEGABYTES);
+    return refused(file, 'file-too-large', text, PICTURE_PROBLEMS.tooLargeRemedy);
+  }
+  let bitmap: ImageBitmap;
+  try {
+    bitmap = await createImageBitmap(file);
+  } catch {
+    return refused(file, 'not-a-picture', PICTURE_PROBLEMS.unreadable, PICTURE_PROBLEMS.unreadableRemedy);
+  }
+  try {
+    const { width, height } = bitmap;
+    const megapixels = (width * height) / 1e6;
+    if (megapixels > MOST_MEGAPIXELS) {
+      const text = PICTURE_PROBLEMS.tooManyPixels(Math.round(megapixels), MOST_MEGAPIXELS);
+      return refused(file, 'too-many-pixels', text, PICTURE_PROBLEMS.tooLargeRemedy);
+    }
+    if (Math.min(width, height) < LEAST_PX) {
+      return refused(file, 'picture-too-small', PICTURE_PROBLEMS.tooSmall, PICTURE_PROBLEMS.tooSmallRemedy);
+    }
+    const scale = Math.min(1, SHOWN_PX / Math.max(width, height));
+    const [w, h] = [Math.max(1, Math.round(width * scale)), Math.max(1, Math.round(height * scale))];
+    const canvas = new OffscreenCanvas(w, h);
+    const context = canvas.getContext('2d', { colorSpace: 'srgb', willReadFrequently: true });
+    if (!context) return refused(file, 'not-a-picture', PICTURE_PROBLEMS.unreadable, PICTURE_PROBLEMS.unreadableRemedy);
+    context.drawImage(bitmap, 0, 0, w, h);
+    return success({ width: w, height: h, rgba: context.getImageData(0, 0, w, h).data });
+  } finally {
+    bitmap.close();
+  }
+}
+
+const refused = (file: File, code: string, text: string, remedy: string): Result<never> => ({
+  ok: false,
+  problem: { code, text, at: { file: file.name }, remedy },
+});
+
+/** A look from a file: a look file, or the first option of a project file. */
+export async function readLookFile(file: File): Promise<Result<CopiedLook>> {
+  if (file.size > MOST_MEGABYTES * BYTES_PER_MEGABYTE) {
+    const text = PROBLEMS.tooLarge(Math.round(file.size / BYTES_PER_MEGABYTE));
+    return refused(file, 'file-too-large', text, PROBLEMS.tooLargeRemedy(MOST_MEGABYTES));
+  }
+  let text: string;
+  try {
+    text = await file.text();
+  } catch {
+    return refused(file, 'unreadable', PROBLEMS.unreadable, PROBLEMS.unreadableRemedy);
+  }
+  if (typeOfFile(text) !== 'upstand-project') return parseLook(text, file.name);
+  const project = parseProject(text, file.name);
+  return project.ok ? lookOfOption(project.value, project.value.options[0]!.id) : project;
+}
+
+export const saveLookFile = (look: CopiedLook): void =>
+  saveBlob(new Blob([lookText(look)], { type: 'application/json' }), `${look.id}.look.json`);
+
+/** An id that no look has. */
+export function freeLookId(looks: readonly CopiedLook[]): string {
+  for (let count = looks.length + 1; ; count++) {
+    const id = `look-${count}`;
+    if (!looks.some((one) => one.id === id)) return id;
+  }
+}
+
+/** What was wrong, for the page to tell. */
+export const problemsOf = (result: Extract<Result<unknown>, { ok: false }>): readonly Problem[] => [
+  result.problem,
+  ...(result.more ?? []),
+];

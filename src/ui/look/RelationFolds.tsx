@@ -1,0 +1,59 @@
+import { relationGroups } from '../../engine/judge/relations/groups';
+import type { SurfaceId } from '../../engine/surface';
+import type { CarriedLook } from '../../kitchen/carry/carry-over';
+import { LOOK } from '../words/look';
+import { pointing } from './pointing';
+
+interface RelationFoldsProps {
+  readonly carried: CarriedLook;
+  readonly onPoint: (surfaces: readonly SurfaceId[]) => void;
+}
+
+/** What holds, what cannot be told, and what was not sure enough in the look: folded. */
+export function RelationFolds({ carried, onPoint }: RelationFoldsProps) {
+  const { holds, cannot_tell, left_out } = carried;
+  return (
+    <>
+      {holds.length > 0 && (
+        <details className="fold">
+          <summary>{LOOK.held(holds.length)}</summary>
+          {relationGroups(holds).map(({ title, checks }) => (
+            <div key={title}>
+              <h4 className="look-group">{title}</h4>
+              <ul className="fold-list small">
+                {checks.map(({ relation, here }) => (
+                  <li key={relation.id} {...pointing(relation.surfaces, onPoint)}>
+                    {relation.text}
+                    {relation.kind === 'balance' && <> {here}</>}
+                  </li>
+                ))}
+              </ul>
+            </div>
+          ))}
+        </details>
+      )}
+      {cannot_tell.length > 0 && (
+        <details className="fold">
+          <summary>{LOOK.open(cannot_tell.length)}</summary>
+          <ul className="fold-list small">
+            {cannot_tell.map(({ relation, here }) => (
+              <li key={relation.id} {...pointing(relation.surfaces, onPoint)}>
+                {relation.text} {here}
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+      {left_out.length > 0 && (
+        <details className="fold">
+          <summary>{LOOK.leftOut(left_out.length)}</summary>
+          <ul className="fold-list small">
+            {left_out.map(({ id, text }) => (
+              <li key={id}>{text}</li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,119 @@
+import type { SurfaceId } from '../../engine/surface';
+
+/** The surfaces a point of a picture may stand for, as people call them. */
+const SURFACES = {
+  counter: 'Counter',
+  floor: 'Floor',
+  'base-fronts': 'Cabinet fronts',
+  'island-fronts': 'Island fronts',
+  backsplash: 'Backsplash',
+  wall: 'Wall',
+  hardware: 'Hardware',
+} as const satisfies Partial<Record<SurfaceId, string>>;
+
+const relations = (count: number): string => `${count} ${count === 1 ? 'relation' : 'relations'}`;
+
+/** Words of the panel of a copied look. */
+export const LOOK = {
+  title: 'Copied look',
+  intro: 'A look is held by how its surfaces stand to each other, never as colors to match.',
+  which: 'The look',
+  fromOption: (name: string) => `${name} (option)`,
+  fromPicture: (name: string) => `${name} (picture)`,
+  fromScheme: (name: string) => `${name} (scheme)`,
+  nothing: 'There is no other option and no look yet. Take one from a picture, or open a file.',
+  picture: 'From a picture',
+  pictureTitle: 'Open a picture and place points on its surfaces. It stays on this device and is not kept.',
+  file: 'From a file',
+  fileTitle: 'A look file, or a project file: its first option',
+  keep: 'Save as a look file',
+  remove: 'Remove this look',
+  mode: 'How it is judged',
+  modes: [
+    { id: 'carried', name: 'Carried over' },
+    { id: 'as-is', name: 'As it stands' },
+  ],
+  modeNote: {
+    carried: (option: string) => `As it would be with the look laid on ${option}; what is fixed or ordered stays.`,
+    'as-is': (option: string) => `${option} as it is now, held against the look.`,
+  },
+  working: 'Working it out ...',
+  notYet: 'Cannot be told yet: the light of this setting is not known, or it is dark.',
+  counts: (breaks: number, holds: number, open: number) =>
+    `${breaks === 0 ? 'Nothing breaks' : `${relations(breaks)} ${breaks === 1 ? 'breaks' : 'break'}`}, ${holds} ${holds === 1 ? 'holds' : 'hold'}${open > 0 ? `, ${open} cannot be told` : ''}.`,
+  noRelations: 'The look yields no relation that is sure enough: give it more surfaces, or surer colors.',
+  there: 'There',
+  here: 'Here',
+  byHow: 'By how much',
+  stays: (surfaces: string, plural: boolean) =>
+    `${surfaces} ${plural ? 'stay' : 'stays'} as ${plural ? 'they are' : 'it is'}.`,
+  sure: (there: number, here: number | null) =>
+    `True of the look in ${Math.round(100 * there)}% of tries within what is known of its colors${here === null ? '' : `; here in ${Math.round(100 * here)}%`}.`,
+  repairs: 'What would mend it',
+  repairsNote: 'Each was tried as samples and in this room and light before it is offered.',
+  noRepairs: 'No one or two changes from the library mend any of it without asking for something new.',
+  mends: (count: number) => `Mends ${relations(count)}`,
+  costs: (count: number) => (count === 0 ? 'breaks none' : `breaks ${relations(count)} that held`),
+  change: (label: string, surfaces: string) => `${label} on ${surfaces}`,
+  lay: 'Lay as a new option',
+  layWith: 'Lay with this change',
+  layHere: (option: string) => `Lay on ${option}`,
+  sideBySide: 'Side by side',
+  full: 'A project compares three options at most: it is laid on this option, and undo takes it back.',
+  laidName: (look: string) => `${look}, carried`,
+  layLabel: (look: string) => `lay look "${look}"`,
+  changeLabel: 'change that mends a look',
+  held: (count: number) => `What holds (${count})`,
+  open: (count: number) => `Cannot be told (${count})`,
+  leftOut: (count: number) => `Not sure enough in the look (${count})`,
+  laidHow: 'What was laid',
+  nearest: (surface: string, label: string, de00: number) =>
+    `${surface}: ${label} is nearest in the library, ${de00.toFixed(1)} CIEDE2000 away.`,
+  none: (surface: string) => `${surface}: nothing in the library is within 10 CIEDE2000; it was left as it was.`,
+  kept: (surface: string, why: string) => `${surface}: stays, ${why}.`,
+  why: { fixed: 'fixed', ordered: 'ordered', 'not-in-look': 'not in the look' },
+  fromPictureNote: 'From a picture: its colors are known to about plus or minus 10, so only relations are taken.',
+} as const;
+
+/** Words of placing points on a picture. */
+export const POINTS = {
+  title: 'Look from a picture',
+  intro:
+    'Click the picture to place a point, then say what it stands on. Choose places in even light, away from gloss and shadow. ' +
+    'A picture gives colors to about plus or minus 10 CIEDE2000: only the relations below are taken from it.',
+  picture: 'Picture',
+  add: 'Add a point',
+  hint: 'Arrow keys move a point, with Shift in larger steps; Delete removes it.',
+  point: (number: number, surface: string) => `Point ${number}: ${surface}`,
+  surfaces: SURFACES,
+  surface: 'Stands on',
+  part: 'Part',
+  parts: { flat: 'Main color', vein: 'Vein or fleck' },
+  remove: (number: number) => `Remove point ${number}`,
+  spread: (de00: number) => (de00 < 3 ? 'even' : `uneven, spread ${de00.toFixed(0)} CIEDE2000`),
+  clipped: 'burnt out or black: no color to take',
+  none: 'No point yet.',
+  loupe: 'Magnified around the point',
+  yields: 'Relations it yields',
+  needs: 'Place points on at least two surfaces.',
+  working: 'Working it out ...',
+  sure: (share: number) => `${Math.round(100 * share)}% sure`,
+  leftOut: 'Seen, but not sure enough to take',
+  name: 'Name',
+  usualName: 'Look from a picture',
+  save: 'Keep this look',
+  cancel: 'Cancel',
+  kept: 'Only the points’ colors are kept in the project. The picture, and where it was taken, are not.',
+} as const;
+
+/** What is wrong with a picture that was chosen. */
+export const PICTURE_PROBLEMS = {
+  tooLarge: (megabytes: number, most: number) => `The picture has ${megabytes} MB; ${most} MB is the most.`,
+  tooLargeRemedy: 'Save it smaller and open that.',
+  tooManyPixels: (megapixels: number, most: number) =>
+    `The picture has ${megapixels} million pixels; ${most} million is the most.`,
+  unreadable: 'This file cannot be shown as a picture.',
+  unreadableRemedy: 'Choose a JPEG, PNG or WebP picture.',
+  tooSmall: 'The picture is only a few pixels large.',
+  tooSmallRemedy: 'Choose a larger one.',
+} as const;
