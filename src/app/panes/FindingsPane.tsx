@@ -102,6 +102,8 @@ function ReadingPane({ assessment, surface }: ReadingPaneProps) {
     <ReadingCard
       surfaces={assessment.surfaces.map((one) => one.surface)}
       surface={assessed}
+      assessed={assessment.surfaces}
+      classOf={(id) => project.library.find((finish) => finish.id === id)?.class ?? 'paint'}
       samplePaint={paintOf(assessed.surface)}
       here={here}
       point={point}

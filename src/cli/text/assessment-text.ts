@@ -59,7 +59,7 @@ function repairLines({ repairs, unrepaired }: Assessment): readonly string[] {
 function surfaceLines(surface: AssessedSurface): readonly string[] {
   return [
     `  ${surfaceName(surface.surface)} (${surface.state}): ${surface.label}`,
-    `      ${surface.average.name}, ${labText(surface.average.lab_d65)}, LRV ${fixed(surface.average.lrv, 0)}`,
+    `      ${surface.average.name}, ${undertoneText(surface.average)}, ${labText(surface.average.lab_d65)}, LRV ${fixed(surface.average.lrv, 0)}`,
     ...surface.components.map(
       (component) =>
         `      ${component.role} ${percent(component.share)}: ${component.name}, ${undertoneText(component)}, ` +
@@ -76,7 +76,7 @@ function installedLine(installed: InstalledRecord): string {
   const surface = from ? `, ${percent(from.share)} of the tint from ${surfaceName(from.surface).toLowerCase()}` : '';
   const source = ofLight > (from?.share ?? 0) ? light : surface;
   return (
-    `      in place (${installed.facing}): ${installed.name}, ${labText(installed.lab_d65)}, ` +
+    `      in place (${installed.facing}): ${installed.name}, ${undertoneText(installed)}, ${labText(installed.lab_d65)}, ` +
     `shift ${fixed(installed.shift_de00)}, ${fixed(installed.illuminance_lx, 0)} lx${source}`
   );
 }

@@ -45,6 +45,7 @@ export interface InstalledRecord {
   readonly facing: Facing;
   readonly lab_d65: LabTriple;
   readonly name: string;
+  readonly undertone: ComponentRecord['undertone'];
   readonly illuminance_lx: number;
   /** At its darkest place. */
   readonly lux_min: number;

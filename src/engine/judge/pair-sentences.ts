@@ -88,7 +88,7 @@ const leanOf = (color: SampleColor): string => undertoneOf(color.lab).word;
 
 function opposedLeans(a: Phrase, aLean: string, b: Phrase, bLean: string, may: boolean): string {
   const lean = may ? 'may lean' : 'lean';
-  return `${sentenceCase(a.text)} and ${b.text} ${lean} opposite ways: the first toward ${hue(aLean)}, the second toward ${hue(bLean)}.`;
+  return `${sentenceCase(a.text)} and ${b.text} ${lean} opposite ways: the first toward ${hueNoun(aLean)}, the second toward ${hueNoun(bLean)}.`;
 }
 
 const HUES: Readonly<Record<string, string>> = {
@@ -103,4 +103,4 @@ const HUES: Readonly<Record<string, string>> = {
 };
 
 /** "yellowish" as a direction: "yellow". Level 2 color names stay as they are. */
-const hue = (word: string): string => HUES[word] ?? word;
+export const hueNoun = (word: string): string => HUES[word] ?? word;

@@ -16,6 +16,14 @@ export function withoutTint(lab: Lab<'D65-2'>, placeWhite: Pick<Lab<'D65-2'>, 'a
   return { l: lab.l, a: 500 * (fx - fy), b: 200 * (fy - fz) };
 }
 
+/** The same the other way: a color of a place without tint as it reads where the perfect white reads `placeWhite`. */
+export function withTint(lab: Lab<'D65-2'>, placeWhite: Pick<Lab<'D65-2'>, 'a' | 'b'>): Lab<'D65-2'> {
+  const fy = (lab.l + 16) / 116;
+  const fx = (fy + lab.a / 500) * (1 + placeWhite.a / 500);
+  const fz = (fy - lab.b / 200) * (1 - placeWhite.b / 200);
+  return { l: lab.l, a: 500 * (fx - fy), b: 200 * (fy - fz) };
+}
+
 /** A place as it would be read under light of one color: the mix of lights taken off, the tint of the surfaces left on. */
 export interface SurfacesTint {
   /** a*, b* of a perfect white there, from the surfaces alone. */

@@ -39,8 +39,14 @@ const FITTINGS: ReadonlySet<SurfaceId> = new Set(['sink', 'tap', 'appliance', 'h
 /** Sink, faucet, appliance, hardware. Painted trim is no fitting: it is held against wall and tile. */
 export const isFitting = (surface: SurfaceId): boolean => FITTINGS.has(surface);
 
+/** What of a finish decides whether it may count as a white. */
+interface FinishMatter {
+  readonly class: FinishClass;
+  readonly components: readonly { readonly role: ComponentRole | 'average' }[];
+}
+
 /** Stone carries `grain` too, of crystals; on any other class the word means wood or its print. */
-const isWoodOrPrint = (finish: LaidFinish): boolean =>
+const isWoodOrPrint = (finish: FinishMatter): boolean =>
   finish.class === 'wood' ||
   (finish.class !== 'stone' &&
     finish.class !== 'engineered' &&
@@ -57,6 +63,15 @@ function whiteChromaMax(kind: FinishClass, share: number): number {
   if ((kind === 'stone' || kind === 'engineered') && share >= PLAIN_SHARE) return PLAIN_WHITE_CHROMA;
   return NEAR_WHITE_CHROMA;
 }
+
+/** The whole of a finish, as the rules for whites take it. */
+export const wholeAsWhite = (
+  surface: SurfaceId,
+  finish: FinishMatter,
+): Pick<SampleColor, 'mayBeWhite' | 'whiteChromaMax'> => ({
+  mayBeWhite: !isFitting(surface) && finish.class !== 'metal' && !isWoodOrPrint(finish),
+  whiteChromaMax: whiteChromaMax(finish.class, 1),
+});
 
 /** Component `index` of a finish laid on `surface`, as the rules see it. */
 export function sampleColor(surface: SurfaceId, finish: LaidFinish, index: number): SampleColor {

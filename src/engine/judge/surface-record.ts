@@ -18,18 +18,22 @@ export const surfaceRecord = (s: JudgedSurface): AssessedSurface => ({
   installed: s.installed.map((reading) => installedRecord(s, reading)),
 });
 
-const installedRecord = (s: JudgedSurface, reading: InstalledReading): InstalledRecord => ({
-  facing: reading.facing,
-  lab_d65: labTriple(reading.average),
-  name: undertoneOf(reading.average).name,
-  illuminance_lx: reading.illuminanceLx,
-  lux_min: reading.luxMin,
-  light_from: reading.lightFrom,
-  lightness_in_room: reading.lightnessInRoom,
-  shift_de00: differenceCiede2000(averageComponent(s.finish.components).labD65, reading.average),
-  place_white_lab_d65: labTriple(reading.placeWhite),
-  light_white_lab_d65: labTriple(reading.lightWhite),
-  tint_from_light: lightShare(reading.placeWhite, reading.lightWhite),
-  tint_from: reading.tintFrom ?? [],
-  view_share: meanViewShare(reading),
-});
+const installedRecord = (s: JudgedSurface, reading: InstalledReading): InstalledRecord => {
+  const { name, word, strength, level } = undertoneOf(reading.average);
+  return {
+    facing: reading.facing,
+    lab_d65: labTriple(reading.average),
+    name,
+    undertone: { word, strength, level },
+    illuminance_lx: reading.illuminanceLx,
+    lux_min: reading.luxMin,
+    light_from: reading.lightFrom,
+    lightness_in_room: reading.lightnessInRoom,
+    shift_de00: differenceCiede2000(averageComponent(s.finish.components).labD65, reading.average),
+    place_white_lab_d65: labTriple(reading.placeWhite),
+    light_white_lab_d65: labTriple(reading.lightWhite),
+    tint_from_light: lightShare(reading.placeWhite, reading.lightWhite),
+    tint_from: reading.tintFrom ?? [],
+    view_share: meanViewShare(reading),
+  };
+};

@@ -47,12 +47,14 @@ export interface WhitesVerdict {
   readonly faulty: 'lighter' | 'darker' | null;
 }
 
+type AsWhite = Pick<SampleColor, 'lab' | 'mayBeWhite' | 'munsellChroma' | 'whiteChromaMax'>;
+
 /**
  * Whether two components may be judged as whites: both light and near neutral as samples, none of wood or metal, and
  * their a* close enough that whiteness scales still agree. A pink or green lean is named, never judged. All of it is decided
  * by the samples, on whichever basis the verdict is.
  */
-export const inDomainOfWhites = (a: SampleColor, b: SampleColor): boolean =>
+export const inDomainOfWhites = (a: AsWhite, b: AsWhite): boolean =>
   a.mayBeWhite &&
   b.mayBeWhite &&
   a.lab.l >= WHITES.lightnessMin &&

@@ -2,9 +2,16 @@ import type { InstalledRecord } from '../../engine/judge/assessment';
 import { capital, decimal, integer, labText, percent } from '../words/numbers';
 import { FACING_WORDS, READING, shiftWord } from '../words/reading';
 import { tintSentence } from './tint-source';
+import { undertoneText } from './undertone-text';
+
+interface InstalledPlaceProps {
+  readonly place: InstalledRecord;
+  /** How far the color is known, root mean square CIEDE2000. */
+  readonly knownDe00: number;
+}
 
 /** How a surface reads here, for one way it faces. */
-export function InstalledPlace({ place }: { readonly place: InstalledRecord }) {
+export function InstalledPlace({ place, knownDe00 }: InstalledPlaceProps) {
   return (
     <div className="reading-place">
       <h4>{capital(FACING_WORDS[place.facing])}</h4>
@@ -14,6 +21,8 @@ export function InstalledPlace({ place }: { readonly place: InstalledRecord }) {
         <dd>{labText(place.lab_d65)}</dd>
         <dt>{READING.name}</dt>
         <dd>{capital(place.name)}</dd>
+        <dt>{READING.undertone}</dt>
+        <dd>{undertoneText(place.undertone, knownDe00)}</dd>
         <dt>{READING.shift}</dt>
         <dd>{READING.shiftValue(decimal(place.shift_de00), shiftWord(place.shift_de00))}</dd>
         <dt>{READING.light}</dt>

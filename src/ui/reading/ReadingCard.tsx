@@ -1,4 +1,5 @@
 import { type ReactNode, useEffect, useRef } from 'react';
+import type { FinishClass } from '../../engine/finish/types';
 import type { AssessedSurface, ComponentRecord } from '../../engine/judge/assessment';
 import { surfaceName } from '../../engine/judge/surface-words';
 import type { Facing, SurfaceId } from '../../engine/surface';
@@ -7,10 +8,10 @@ import type { StandReading } from '../../kitchen/study/stand-reading';
 import { CopyButton } from '../parts/CopyButton';
 import { Swatch } from '../swatch/Swatch';
 import type { SwatchPaint } from '../swatch/swatch-paint';
-import { UNDERTONE_LEVEL_WORDS } from '../words/findings';
 import { PROVENANCE_WORDS, ROLE_WORDS } from '../words/finishes';
 import { brief, capital, decimal, labText, percent } from '../words/numbers';
-import { FACE_WORDS, isTooRough, READING, SPECTRUM_WORDS, uncertaintyWord } from '../words/reading';
+import { FACE_WORDS, READING, SPECTRUM_WORDS, uncertaintyWord } from '../words/reading';
+import { BesidePart } from './BesidePart';
 import { HoldPart, type HoldPartProps } from './HoldPart';
 import { InstalledPlace } from './InstalledPlace';
 import { LightsPart } from './LightsPart';
@@ -18,11 +19,16 @@ import { PointPart } from './PointPart';
 import type { PointView } from './point-view';
 import { StandPart } from './StandPart';
 import { seenPlaces } from './seen-places';
+import { undertoneText } from './undertone-text';
 import './reading.css';
 
 export interface ReadingCardProps {
   readonly surfaces: readonly SurfaceId[];
   readonly surface: AssessedSurface;
+  /** All that the room has: what it may be held beside. */
+  readonly assessed: readonly AssessedSurface[];
+  /** Class of a finish of the library, by its id. */
+  readonly classOf: (finish: string) => FinishClass;
   readonly samplePaint: SwatchPaint | null;
   /** The face seen most, as it reads here; null before the light is known. */
   readonly here: { readonly paint: SwatchPaint; readonly facing: Facing } | null;
@@ -132,11 +138,12 @@ export function ReadingCard(props: ReadingCardProps) {
             <p className="small quiet">{READING.hereNote(props.settingName)}</p>
             {surface.installed.length === 0 && <p>{READING.pending}</p>}
             {seenPlaces(surface).map((place) => (
-              <InstalledPlace key={place.facing} place={place} />
+              <InstalledPlace key={place.facing} place={place} knownDe00={surface.average.uncertainty_de00} />
             ))}
           </>
         )}
       </section>
+      <BesidePart surface={surface} others={props.assessed} classOf={props.classOf} />
       <StandPart stand={props.stand} />
       <LightsPart
         inLights={props.inLights}
@@ -162,7 +169,7 @@ function SampleNumbers({ part }: { readonly part: ComponentRecord }) {
       <dt>{READING.name}</dt>
       <dd>{capital(part.name)}</dd>
       <dt>{READING.undertone}</dt>
-      <dd>{undertoneText(part)}</dd>
+      <dd>{undertoneText(part.undertone, part.uncertainty_de00)}</dd>
       <dt>{READING.known}</dt>
       <dd>{knownText(part)}</dd>
       <dt>{READING.spectrum}</dt>
@@ -173,10 +180,3 @@ function SampleNumbers({ part }: { readonly part: ComponentRecord }) {
 
 const knownText = ({ provenance, uncertainty_de00 }: ComponentRecord): string =>
   READING.known_as(capital(PROVENANCE_WORDS[provenance]), brief(uncertainty_de00), uncertaintyWord(uncertainty_de00));
-
-function undertoneText({ undertone, uncertainty_de00 }: ComponentRecord): string {
-  const { word, level } = undertone;
-  if (level !== 'color' && isTooRough(uncertainty_de00)) return READING.undertoneOpen(word);
-  if (level === 'none' || !word) return capital(UNDERTONE_LEVEL_WORDS[level]);
-  return `${capital(word)}, ${UNDERTONE_LEVEL_WORDS[level]}`;
-}
