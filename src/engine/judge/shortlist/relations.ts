@@ -126,6 +126,8 @@ function bearingOf(
   const { verdict } = judgement;
   const isDeciding = areMain && held.rejects;
   if (faultCode(verdict)) {
+    // What hardly shows, as the hues of two near-blacks, is nothing to choose by.
+    if (judgement.severity === 'note') return 'none';
     const firmness = faultFirmness(judgement, own, other);
     if (firmness === 'firm') return isDeciding ? 'rejects' : 'part';
     return isDeciding ? 'may' : 'none';
@@ -135,10 +137,14 @@ function bearingOf(
     if (isUnsure) return isDeciding ? 'may' : 'none';
     return areMain ? 'agrees' : 'none';
   }
-  if (isDeciding && isOpenQuestion(huesOppose(hueApartDeg(own, other), own, other))) return 'may';
+  if (isDeciding && canOppose(own, other) && isOpenQuestion(huesOppose(hueApartDeg(own, other), own, other)))
+    return 'may';
   if (verdict === 'none' || isWithheld(judgement, own, other)) return 'none';
   return verdict === 'relates' ? 'echoes' : isAlike(verdict) ? 'matches' : 'none';
 }
+
+const canOppose = (a: PairSide, b: PairSide): boolean =>
+  a.color.mayLean && b.color.mayLean && Math.max(a.lab.l, b.lab.l) >= PAIR.hueSeenFrom;
 
 const areWhitesAtHand = (a: SampleColor, b: SampleColor): boolean =>
   isNearWhite(a) && isNearWhite(b) && inDomainOfWhites(a, b);

@@ -146,11 +146,19 @@ function edgesTo(
   surfaces: readonly SurfaceId[],
 ): CandidateEdge[] {
   const edges = new Map<SurfaceId, CandidateEdge>();
+  // The floor ends at a toe kick of another finish, not at the fronts above it.
+  const plinth = held.find(({ surface }) => surface === 'plinth')?.finish.id;
+  const isCovered = (far: SurfaceId, own: string): boolean => {
+    if (plinth === undefined) return false;
+    if (surfaces.includes('floor'))
+      return far.endsWith('-fronts') && held.find((o) => o.surface === far)?.finish.id !== plinth;
+    return far === 'floor' && surfaces.some((one) => one.endsWith('-fronts')) && own !== plinth;
+  };
   for (const [one, other] of EDGES) {
     const [own, far] = surfaces.includes(one) ? [one, other] : [other, one];
     if (!surfaces.includes(own)) continue;
     const beside = held.find(({ surface }) => surface === far);
-    if (!beside || beside.finish.id === finish.id) continue;
+    if (!beside || beside.finish.id === finish.id || isCovered(far, finish.id)) continue;
     const points = Math.abs(beside.lrv - lrv);
     const severity = edgeSeverity(beside.lrv, lrv);
     edges.set(far, { surface: far, points, level: severity === null ? 0 : severity === 'note' ? 1 : 2 });
