@@ -17,6 +17,8 @@ export interface App {
   readonly readPairs: Studio['readPairs'];
   readonly carryLook: Studio['carryLook'];
   readonly relateLook: Studio['relateLook'];
+  readonly readShortlist: Studio['readShortlist'];
+  readonly readWhy: Studio['readWhy'];
 }
 
 export const AppContext = createContext<App | null>(null);

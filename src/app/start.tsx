@@ -60,19 +60,7 @@ export function startApp(
   followPoint(store, studio.readPoint);
   followHeld(store, studio.readHeld, bake);
   root.render(
-    <AppContext
-      value={{
-        store,
-        actions,
-        paints,
-        readLights: studio.readLights,
-        readStand: studio.readStand,
-        readPairs: studio.readPairs,
-        readBalance: studio.readBalance,
-        carryLook: studio.carryLook,
-        relateLook: studio.relateLook,
-      }}
-    >
+    <AppContext value={{ store, actions, paints, ...studio }}>
       <AppScreen />
     </AppContext>,
   );

@@ -8,9 +8,11 @@ import type { LitScheme } from '../kitchen/study/lit-scheme';
 import { readPoint, readPropPoint } from '../kitchen/study/point-reading';
 import { readStand } from '../kitchen/study/stand-reading';
 import { worktopLights } from '../kitchen/study/worktop-lights';
+import type { Project } from '../model/project';
 import { carryLook, relateLook } from './carry-look';
 import type { Job } from './job';
 import type { QuestionKind, Questions } from './questions';
+import { shortlistInPlace, shortlistNow, whyNow } from './shortlist-desk';
 import type { StandAtWork } from './stand-desk';
 import { underSky } from './under-sky';
 
@@ -18,6 +20,8 @@ import { underSky } from './under-sky';
 export interface AtHand {
   /** The request on screen; null before the first is lit. */
   readonly current: Job | null;
+  /** The document as it was last sent, also where nothing of it is lit yet. */
+  readonly project: Project | null;
   /** The same, unless its room is under another sky already: its lamps and that sky do not belong together. */
   readonly settled: Job | null;
   readonly stand: StandAtWork;
@@ -68,6 +72,13 @@ export const ANSWERS: { readonly [K in QuestionKind]: Answering<K> } = {
   },
   'carry-look': (asked, { settled }) => (settled?.room.hasStudy ? carryLook(asked, settled) : null),
   'relate-look': ({ look }) => relateLook(look),
+  'read-shortlist': ({ option, surface, setting }, { current, project }) => {
+    if (!project) return null;
+    if (setting === null) return shortlistNow(project, current, option, surface);
+    return current && !current.stale() ? shortlistInPlace(current, option, surface, setting) : null;
+  },
+  'read-why': ({ option, surface, finish }, { current, project }) =>
+    project && whyNow(project, current, option, surface, finish),
 };
 
 /** What a place of the room, or of the sample stand, is read from. */

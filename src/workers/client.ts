@@ -143,6 +143,8 @@ export function createStudio(events: StudioEvents): Studio {
         judge.postMessage({ kind: 'pairs', ticket, option } satisfies ToJudge);
       }),
     readBalance: (option, setting) => ask('read-balance', { option, setting }),
+    readShortlist: (option, surface, setting) => ask('read-shortlist', { option, surface, setting }),
+    readWhy: (option, surface, finish) => ask('read-why', { option, surface, finish }),
     readStand: (option, finish) => ask('read-stand', { option, finish }),
     carryLook: (asked) => ask('carry-look', asked),
     relateLook: (look) => ask('relate-look', { look }),

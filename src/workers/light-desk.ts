@@ -248,7 +248,7 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
   }
 
   function atHand(): AtHand {
-    return { current, settled: settled(), stand, seenBy, litOf };
+    return { current, project: wanted?.project ?? null, settled: settled(), stand, seenBy, litOf };
   }
 }
 

@@ -1,5 +1,7 @@
 import type { SettingBalance } from '../engine/judge/balance-settings';
 import type { LookRelations } from '../engine/judge/relations/types';
+import type { Shortlist } from '../engine/judge/shortlist/types';
+import type { WhyPoint } from '../engine/judge/shortlist/why';
 import type { Vec3 } from '../engine/light/types';
 import type { PatternSample } from '../engine/pattern/sample';
 import type { SurfaceId } from '../engine/surface';
@@ -18,6 +20,10 @@ import type { CopiedLook } from '../model/look';
 export interface Questions {
   /** What a setting makes of the balance of an option. */
   readonly 'read-balance': { readonly asks: BalanceAsked; readonly gets: SettingBalance };
+  /** Everything of the library for a surface as samples; in place as far as that is known, or where a setting is named, in that, too. */
+  readonly 'read-shortlist': { readonly asks: ShortlistAsked; readonly gets: Shortlist };
+  /** All there is to say for and against one finish on a surface. */
+  readonly 'read-why': { readonly asks: WhyAsked; readonly gets: readonly WhyPoint[] };
   /** Color and light of a point. */
   readonly 'read-point': { readonly asks: PointAsked; readonly gets: PointReading };
   /** A white or a finish held against a place, in its light. */
@@ -94,4 +100,17 @@ export interface CarryAsked {
   /** A look of its own, or the id of an option of the project. */
   readonly look: CopiedLook | string;
   readonly asIs: boolean;
+}
+
+export interface ShortlistAsked {
+  readonly option: string;
+  readonly surface: SurfaceId;
+  /** A setting in which the best are to be judged in their place; null: samples are enough. */
+  readonly setting: string | null;
+}
+
+export interface WhyAsked {
+  readonly option: string;
+  readonly surface: SurfaceId;
+  readonly finish: string;
 }

@@ -2,6 +2,8 @@ import type { Assessment } from '../engine/judge/assessment';
 import type { SettingBalance } from '../engine/judge/balance-settings';
 import type { PairTable } from '../engine/judge/pair-table';
 import type { LookRelations } from '../engine/judge/relations/types';
+import type { Shortlist } from '../engine/judge/shortlist/types';
+import type { WhyPoint } from '../engine/judge/shortlist/why';
 import type { Vec3 } from '../engine/light/types';
 import type { Problem } from '../engine/result';
 import type { SurfaceId } from '../engine/surface';
@@ -87,5 +89,9 @@ export interface Studio {
   carryLook(asked: CarryAsked): Promise<CarriedLook | null>;
   /** What relations a look yields; null where one of its colors cannot be. */
   relateLook(look: CopiedLook): Promise<LookRelations | null>;
+  /** Every finish for a surface, as samples; with a setting also the best in place there, which takes a while. Null: ask again later. */
+  readShortlist(option: string, surface: SurfaceId, setting: string | null): Promise<Shortlist | null>;
+  /** All there is to say for and against a finish on a surface; null where it is not in the library. */
+  readWhy(option: string, surface: SurfaceId, finish: string): Promise<readonly WhyPoint[] | null>;
   dispose(): void;
 }

@@ -8,6 +8,7 @@ import { ledgeSamples } from '../../ui/ledge/ledge-samples';
 import { useApp, useAppState } from '../context';
 import { projectOf, shownOption } from '../state';
 import { usePaints } from '../use-option-paints';
+import { useShortlist } from '../use-shortlist';
 
 const Drawer = lazy(() => import('../../ui/drawer/Drawer').then((ui) => ({ default: ui.Drawer })));
 
@@ -38,6 +39,8 @@ export function DrawerPane({ surface }: { readonly surface: SurfaceId }) {
     const like = usual.filter((finish) => finish.class === first?.class);
     return [...new Set([...(first ? [first] : []), ...own, ...like, ...usual, ...laid(laidNow)])];
   }, [library, surface, laidAtOpening, laidNow]);
+  const isFixed = option.scheme[surface].state === 'fixed';
+  const shortlist = useShortlist(surface, opened, !isFixed);
   if (!sample) return null;
   const follow = (surfaces: readonly SurfaceId[]) => store.setState({ drawer: surfaces[0] ?? surface });
   return (
@@ -48,6 +51,8 @@ export function DrawerPane({ surface }: { readonly surface: SurfaceId }) {
         family={family}
         library={library}
         candidates={candidates}
+        shortlist={isFixed ? 'none' : shortlist}
+        onPoint={(surfaces) => store.setState({ pointed: surfaces })}
         paintOf={(finish, bake) =>
           paintOf(finish, layingFor(finish, surface, library, option.scheme[surface].laying), bake)
         }
@@ -62,7 +67,7 @@ export function DrawerPane({ surface }: { readonly surface: SurfaceId }) {
         onState={actions.setState}
         onLaying={actions.setLaying}
         onReading={(reading) => store.setState({ reading, picked: null, panel: null })}
-        onClose={() => store.setState({ drawer: null })}
+        onClose={() => store.setState({ drawer: null, pointed: [] })}
       />
     </Suspense>
   );

@@ -9,8 +9,10 @@ import { Choices } from '../parts/Choices';
 import type { SwatchPaint } from '../swatch/swatch-paint';
 import { DRAWER } from '../words/drawer';
 import { labelWithoutCode, STATE_MEANING, sheenWords, VARIATION_WORDS } from '../words/finishes';
+import { SHORTLIST } from '../words/shortlist';
 import { LayingForm } from './LayingForm';
 import { LibraryList } from './LibraryList';
+import { ShortlistList, type ShortlistView } from './ShortlistList';
 import { TypeIn } from './TypeIn';
 import './drawer.css';
 
@@ -20,11 +22,15 @@ export interface DrawerProps {
   readonly family: readonly SurfaceId[];
   readonly library: readonly Finish[];
   readonly candidates: readonly Finish[];
+  /** Null while it is worked out; `none` where what lies there stays. */
+  readonly shortlist: ShortlistView | 'none' | null;
   readonly paintOf: (finish: Finish, bake: boolean) => SwatchPaint;
   readonly onLay: (surfaces: readonly SurfaceId[], finish: string) => void;
   readonly onLayOwn: (surfaces: readonly SurfaceId[], finish: Finish) => void;
   readonly onState: (surfaces: readonly SurfaceId[], state: DecisionState) => void;
   readonly onLaying: (surfaces: readonly SurfaceId[], laying: Laying) => void;
+  /** Told which surfaces to outline. */
+  readonly onPoint: (surfaces: readonly SurfaceId[]) => void;
   readonly onReading: (surface: SurfaceId) => void;
   readonly onClose: () => void;
 }
@@ -43,7 +49,12 @@ export function Drawer(props: DrawerProps) {
   const [part, setPart] = useState<Part>('library');
   const [surfaces, setSurfaces] = useState<readonly SurfaceId[]>(sample.surfaces);
   const drawer = useRef<HTMLDivElement>(null);
-  useEffect(() => focusList(drawer.current), []);
+  // The list comes a moment after the drawer; a focus that went elsewhere meanwhile stays there.
+  const isThere = props.shortlist !== null;
+  useEffect(() => {
+    const at = document.activeElement;
+    if (!isThere || at === drawer.current || !drawer.current?.contains(at)) focusList(drawer.current);
+  }, [isThere]);
 
   const onKey = (event: KeyboardEvent) => {
     if (event.key !== 'Escape' || event.defaultPrevented) return;
@@ -109,14 +120,7 @@ export function Drawer(props: DrawerProps) {
         )}
       </div>
       <div className="drawer-part">
-        {part === 'library' && (
-          <LibraryList
-            finishes={props.candidates}
-            chosen={sample.finish.id}
-            paintOf={props.paintOf}
-            onChoose={(finish) => props.onLay(surfaces, finish.id)}
-          />
-        )}
+        {part === 'library' && <LibraryPart {...props} surfaces={surfaces} />}
         {part === 'type-in' && (
           <TypeIn
             library={props.library}
@@ -144,6 +148,25 @@ export function Drawer(props: DrawerProps) {
       </div>
     </div>
   );
+}
+
+/** The shortlist, or the plain library where what lies there stays. */
+function LibraryPart(props: DrawerProps & { readonly surfaces: readonly SurfaceId[] }) {
+  const { shortlist, candidates, library, sample, surfaces, paintOf, onLay, onPoint } = props;
+  const list = {
+    chosen: sample.finish.id,
+    paintOf,
+    onChoose: (finish: Finish) => onLay(surfaces, finish.id),
+  };
+  if (shortlist === 'none') return <LibraryList {...list} finishes={candidates} note={SHORTLIST.fixed} />;
+  if (shortlist === null) {
+    return (
+      <p className="library-none" role="status">
+        {SHORTLIST.waiting(library.length)}
+      </p>
+    );
+  }
+  return <ShortlistList {...list} view={shortlist} library={library} candidates={candidates} onPoint={onPoint} />;
 }
 
 /** Puts the focus on the finish to go on from in the list, or on the drawer where no list is shown. */

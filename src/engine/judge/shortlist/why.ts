@@ -6,7 +6,7 @@ import { AS_INSTALLED, AS_SAMPLE, oneDecimal, percent } from '../number-words';
 import { PAIR } from '../pair';
 import { faultSentence } from '../pair-sentences';
 import { pairWhy } from '../pair-why';
-import { componentPhrase, sentenceCase, surfacesPhrase } from '../surface-words';
+import { componentPhrase, joined, surfacesPhrase } from '../surface-words';
 import { WHITES } from '../whites';
 import { faultHoldsAtLeast } from './firmly';
 import type { InPlace } from './in-place';
@@ -20,7 +20,7 @@ export interface WhyPoint {
   /** What follows from it: see `Bearing`; an edge only ranks, and so does what may be in place. */
   readonly kind: Bearing | 'edge' | 'in-place' | 'not-made';
   readonly beside: readonly SurfaceId[];
-  /** In which setting; null: as a sample. */
+  /** The first setting it shows in; null: as a sample. */
   readonly setting: string | null;
   readonly text: string;
   /** The numbers and their conditions. */
@@ -162,16 +162,35 @@ function edgePoints({ edges, candidate }: Standing, held: Ranking['held']): WhyP
   });
 }
 
+/** One point for a fault, with all settings it shows in. */
 function inPlacePoints(places: readonly InPlace[], { surfaces }: ShortlistPlace): WhyPoint[] {
-  return places.flatMap(({ setting, settingName, faults }) =>
-    faults.map(({ pair: { a, b, tintOff }, surfaces: beside, isFirm }) => ({
-      kind: isFirm ? ('rejects' as const) : ('in-place' as const),
-      beside,
-      setting,
-      text: `In ${settingName}: ${sentenceCase(faultSentence(tintOff, a.color, spokenOf(surfaces), b.color, beside, !isFirm))}`,
-      why:
+  const bySentence = new Map<string, { names: string[]; point: WhyPoint }>();
+  for (const { setting, settingName, faults } of places) {
+    for (const {
+      pair: { a, b, tintOff },
+      surfaces: beside,
+      isFirm,
+    } of faults) {
+      const text = faultSentence(tintOff, a.color, spokenOf(surfaces), b.color, beside, !isFirm);
+      const before = bySentence.get(text);
+      if (before) {
+        before.names.push(settingName);
+        continue;
+      }
+      const why =
         `${pairWhy(tintOff, AS_INSTALLED)} The tint of each place is taken off.` +
-        (isFirm ? '' : ' How a finish behaves in this light is guessed from its color.'),
-    })),
-  );
+        (isFirm ? '' : ' How a finish behaves in this light is guessed from its color.');
+      bySentence.set(text, {
+        names: [settingName],
+        point: { kind: isFirm ? 'rejects' : 'in-place', beside, setting, text, why },
+      });
+    }
+  }
+  return [...bySentence.values()].map(({ names, point }) => ({
+    ...point,
+    text: `In place, in ${joined(names.map((name) => `“${name}”`))}: ${lowerCase(point.text)}`,
+    why: names.length > 1 ? `In “${names[0]}”: ${lowerCase(point.why)}` : point.why,
+  }));
 }
+
+const lowerCase = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;

@@ -1,0 +1,85 @@
+import { ArrowLeft } from 'lucide-react';
+import { useEffect, useRef, useState } from 'react';
+import type { Shortlist } from '../../engine/judge/shortlist/types';
+import type { WhyPoint } from '../../engine/judge/shortlist/why';
+import type { SurfaceId } from '../../engine/surface';
+import type { Finish } from '../../model/project';
+import { Swatch } from '../swatch/Swatch';
+import type { SwatchPaint } from '../swatch/swatch-paint';
+import { labelWithoutCode } from '../words/finishes';
+import { basisWords, SHORTLIST } from '../words/shortlist';
+
+interface WhyPartProps {
+  readonly finish: Finish;
+  readonly list: Shortlist;
+  readonly paint: SwatchPaint;
+  readonly readWhy: (finish: string) => Promise<readonly WhyPoint[] | null>;
+  readonly onPoint: (surfaces: readonly SurfaceId[]) => void;
+  readonly onLay: () => void;
+  readonly onBack: () => void;
+}
+
+/** All there is to say for and against one finish, with its numbers. */
+export function WhyPart({ finish, list, paint, readWhy, onPoint, onLay, onBack }: WhyPartProps) {
+  const [points, setPoints] = useState<readonly WhyPoint[] | null>(null);
+  const back = useRef<HTMLButtonElement>(null);
+  useEffect(() => back.current?.focus({ preventScroll: true }), []);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a new list means new answers
+  useEffect(() => {
+    let isWanted = true;
+    void readWhy(finish.id).then((found) => isWanted && setPoints(found ?? []));
+    return () => {
+      isWanted = false;
+    };
+  }, [finish.id, list]);
+  const accepted = list.accepted.find((row) => row.finish === finish.id);
+  const rejected = list.rejected.find((row) => row.finish === finish.id);
+  const row = accepted ?? rejected;
+  const heading = labelWithoutCode(finish.label, finish.id);
+  return (
+    <section
+      className="why-part"
+      aria-label={SHORTLIST.whyOf(heading)}
+      onKeyDown={(event) => {
+        if (event.key !== 'Escape') return;
+        event.preventDefault();
+        onBack();
+      }}
+    >
+      <div className="why-head">
+        <button ref={back} type="button" className="button button-outlined" onClick={onBack}>
+          <ArrowLeft className="icon" aria-hidden="true" /> {SHORTLIST.back}
+        </button>
+        <Swatch paint={paint} width={72} height={40} />
+        <h3>
+          {heading}, {finish.id}
+        </h3>
+        <button type="button" className="button button-outlined" disabled={row?.is_laid} onClick={onLay}>
+          {row?.is_laid ? SHORTLIST.lies : SHORTLIST.lay}
+        </button>
+      </div>
+      {row && (
+        <p className="why-sum">
+          {accepted ? `${accepted.rank}. ${accepted.reasons.join(' ')}` : rejected!.reason}{' '}
+          <span className="quiet">({basisWords(row)})</span>
+        </p>
+      )}
+      {points === null ? (
+        <p className="small quiet">{SHORTLIST.asked}</p>
+      ) : (
+        <ul className="why-points">
+          {points.map(({ kind, beside, setting, text, why }) => (
+            <li
+              key={`${kind}|${setting}|${text}`}
+              onPointerEnter={() => onPoint(beside)}
+              onPointerLeave={() => onPoint([])}
+            >
+              <p>{text}</p>
+              <p className="small quiet">{why}</p>
+            </li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,123 @@
+import type { InPlace } from '../engine/judge/shortlist/in-place';
+import { type Ranking, shortlist } from '../engine/judge/shortlist/shortlist';
+import type { Shortlist } from '../engine/judge/shortlist/types';
+import { type WhyPoint, whyPoints } from '../engine/judge/shortlist/why';
+import type { SurfaceId } from '../engine/surface';
+import { presentSurfaces } from '../kitchen/present-surfaces';
+import { meetingsOf } from '../kitchen/study/meetings';
+import { judgeInPlace } from '../kitchen/study/shortlist-in-place';
+import { rankSamples } from '../kitchen/study/shortlist-samples';
+import { changesWith } from '../model/changes-with';
+import type { Finish, Option, Project } from '../model/project';
+import type { InSlices } from './answers';
+import type { Job } from './job';
+import { underSky } from './under-sky';
+
+/** A surface's candidates, and what was seen of the best so far. */
+interface Begun {
+  readonly library: readonly Finish[];
+  readonly ranking: Ranking;
+  /** By setting. */
+  readonly seen: Map<string, ReadonlyMap<string, InPlace>>;
+}
+
+/** What was begun, the latest last, by all it depends on but the library. */
+const begun = new Map<string, Begun>();
+/** Drawers one goes back and forth between. */
+const MOST_BEGUN = 6;
+
+/** Everything of the library for a surface, as samples; and in place in those of the settings that were seen to already. */
+export function shortlistNow(project: Project, job: Job | null, option: string, surface: SurfaceId): Shortlist | null {
+  const found = begin(project, job, option, surface);
+  return found && listOf(found);
+}
+
+/** The same once the best are judged in a setting, which takes a while; null as soon as something newer is wanted. */
+export function* shortlistInPlace(
+  job: Job,
+  option: string,
+  surface: SurfaceId,
+  setting: string,
+): InSlices<Shortlist | null> {
+  const { project } = job.show;
+  const found = begin(project, job, option, surface);
+  if (!found) return null;
+  if (!found.seen.has(setting)) {
+    const studied = yield* underSky(job, setting);
+    if (!studied) return null;
+    const steps = judgeInPlace(project, found.ranking, studied);
+    for (let step = steps.next(); ; step = steps.next()) {
+      if (job.stale()) return null;
+      if (step.done) {
+        found.seen.set(setting, step.value);
+        break;
+      }
+      yield null;
+    }
+  }
+  return listOf(found);
+}
+
+/** All there is to say for and against one finish; null where it is not among those judged. */
+export function whyNow(
+  project: Project,
+  job: Job | null,
+  option: string,
+  surface: SurfaceId,
+  finish: string,
+): readonly WhyPoint[] | null {
+  const found = begin(project, job, option, surface);
+  return found && whyPoints(found.ranking, finish, placesOf(found, finish));
+}
+
+function begin(project: Project, job: Job | null, optionId: string, surface: SurfaceId): Begun | null {
+  const option = project.options.find(({ id }) => id === optionId);
+  if (!option) return null;
+  const room = job && JSON.stringify(job.show.project.kitchen) === JSON.stringify(project.kitchen) ? job.room : null;
+  const key = keyOf(project, option, surface, room?.hasStudy ?? false);
+  const before = begun.get(key);
+  const laid = option.scheme[surface].finish;
+  if (before && isSame(before.library, project.library)) {
+    begun.delete(key);
+    const now = { ...before, ranking: { ...before.ranking, asked: { ...before.ranking.asked, laid } } };
+    begun.set(key, now);
+    return now;
+  }
+  const ranking = rankSamples(project, optionId, surface, {
+    ...(room && { present: presentSurfaces(room.basis.room) }),
+    ...(room?.hasStudy && { meetings: meetingsOf(room.study) }),
+  });
+  if (!ranking.ok) return null;
+  const made: Begun = { library: project.library, ranking: ranking.value, seen: new Map() };
+  begun.delete(key);
+  begun.set(key, made);
+  if (begun.size > MOST_BEGUN) begun.delete(begun.keys().next().value!);
+  return made;
+}
+
+/** All that a surface's shortlist depends on but the library: what lies on it is not among that. */
+function keyOf(
+  { kitchen, settings, lamps, beams, users }: Project,
+  option: Option,
+  surface: SurfaceId,
+  isSeen: boolean,
+) {
+  const changing = changesWith(option, surface);
+  const around = Object.entries(option.scheme).filter(([one]) => !changing.includes(one as SurfaceId));
+  return JSON.stringify([option.id, surface, changing, around, kitchen, settings, lamps, beams, users, isSeen]);
+}
+
+/** Finishes are kept by the worker, so that the same one is the same object. */
+const isSame = (a: readonly Finish[], b: readonly Finish[]): boolean =>
+  a.length === b.length && a.every((finish, i) => finish === b[i]);
+
+function listOf({ ranking, seen }: Begun): Shortlist {
+  const byFinish = new Map<string, InPlace[]>();
+  for (const places of seen.values()) {
+    for (const [finish, place] of places) byFinish.set(finish, [...(byFinish.get(finish) ?? []), place]);
+  }
+  return shortlist(ranking, byFinish);
+}
+
+const placesOf = ({ seen }: Begun, finish: string): InPlace[] =>
+  [...seen.values()].flatMap((places) => places.get(finish) ?? []);
