@@ -78,19 +78,33 @@ export function edgeSeverity(y1: number, y2: number): Severity | null {
 /** Weighs more for someone who sees badly: one grade. Our judgement. */
 const GRAVER: Readonly<Record<Severity, Severity>> = { note: 'visible', visible: 'grave', grave: 'grave' };
 
+/**
+ * Edges of the kitchen between different finishes. The floor ends at a toe kick of another finish, not at the fronts above it.
+ * @param finishOf id of the finish on a surface; undefined where the kitchen has none
+ * @param overFloor whether counters seen over the floor count
+ */
+export function edgesBetween(
+  finishOf: (surface: SurfaceId) => string | undefined,
+  overFloor: boolean,
+): { readonly edge: readonly [SurfaceId, SurfaceId]; readonly isOverFloor: boolean }[] {
+  const plinth = finishOf('plinth');
+  const isCovered = (front: SurfaceId) =>
+    ON_PLINTH.includes(front) && plinth !== undefined && plinth !== finishOf(front);
+  return [...EDGES, ...(overFloor ? OVER_FLOOR : [])].flatMap((edge, i) => {
+    const [a, b] = edge.map(finishOf);
+    if (a === undefined || b === undefined || a === b || (edge[0] === 'floor' && isCovered(edge[1]))) return [];
+    return [{ edge, isOverFloor: i >= EDGES.length }];
+  });
+}
+
 /** Every edge of the kitchen between different finishes, merged where the same two finishes meet. */
 function edgesOf(input: JudgeInput): Edge[] {
   const bySurface = new Map(input.surfaces.map((s) => [s.surface, s.finish]));
-  const plinth = bySurface.get('plinth');
-  // The floor ends at a toe kick of another finish, not at the fronts above it.
-  const isCovered = (front: SurfaceId) => ON_PLINTH.includes(front) && plinth && plinth.id !== bySurface.get(front)?.id;
   const merged = new Map<string, Omit<Edge, 'key' | 'lrv'> & { first: SurfaceId[]; second: SurfaceId[] }>();
-  const overFloor = input.lowVision ? OVER_FLOOR.map((edge) => [...edge, true] as const) : [];
-  const all = [...EDGES.map((edge) => [...edge, false] as const), ...overFloor];
-  for (const [one, other, isOverFloor] of all) {
-    const a = bySurface.get(one);
-    const b = bySurface.get(other);
-    if (!a || !b || a.id === b.id || (one === 'floor' && isCovered(other))) continue;
+  for (const { edge: met, isOverFloor } of edgesBetween((s) => bySurface.get(s)?.id, input.lowVision === true)) {
+    const [one, other] = met;
+    const a = bySurface.get(one)!;
+    const b = bySurface.get(other)!;
     const key = JSON.stringify([a.id, b.id, isOverFloor]);
     const edge = merged.get(key);
     if (edge) {
