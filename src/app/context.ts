@@ -14,6 +14,7 @@ export interface App {
   readonly readLights: Studio['readLights'];
   readonly readStand: Studio['readStand'];
   readonly readBalance: Studio['readBalance'];
+  readonly readNarrowings: Studio['readNarrowings'];
   readonly readPairs: Studio['readPairs'];
   readonly carryLook: Studio['carryLook'];
   readonly relateLook: Studio['relateLook'];

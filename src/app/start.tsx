@@ -15,6 +15,7 @@ import { initialState, laidPatterns } from './state';
 import { followState, studioEvents } from './studio-link';
 import { applyTheme, keptTheme } from './theme';
 import { warnOfUnsaved } from './unsaved';
+import { followUnsettled } from './unsettled-follower';
 
 /** When the browser has nothing more urgent; Safari has no idle callback. */
 const idle = (): Promise<void> =>
@@ -59,6 +60,7 @@ export function startApp(
   });
   followPoint(store, studio.readPoint);
   followHeld(store, studio.readHeld, bake);
+  followUnsettled(store);
   root.render(
     <AppContext value={{ store, actions, paints, ...studio }}>
       <AppScreen />

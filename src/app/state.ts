@@ -1,4 +1,5 @@
 import type { Assessment } from '../engine/judge/assessment';
+import type { Unsettling } from '../engine/judge/unsettled';
 import type { Vec3 } from '../engine/light/types';
 import type { PatternTexture } from '../engine/pattern/types';
 import type { SurfaceId } from '../engine/surface';
@@ -29,7 +30,7 @@ interface PickedPlace {
 }
 
 /** What is shown in place of the findings to set the view, the light and the room. */
-export type RoomPanel = 'view' | 'light' | 'kitchen' | 'daylight' | 'lamps' | 'pairs' | 'look';
+export type RoomPanel = 'view' | 'light' | 'kitchen' | 'daylight' | 'lamps' | 'pairs' | 'look' | 'decisions';
 
 /** A change on trial: seen and judged as if it were made; the document knows nothing of it until it is kept. */
 interface TryOut {
@@ -93,6 +94,8 @@ export interface AppState extends SceneState {
   readonly pointed: readonly SurfaceId[];
   readonly keysHelp: boolean;
   readonly told: Told | null;
+  /** Later decisions that the last changes of finishes work against; null: none. */
+  readonly unsettling: Unsettling | null;
   readonly contextLost: boolean;
 
   readonly room: Room | null;
@@ -146,6 +149,7 @@ export function initialState(project: Project, theme: Theme): AppState {
     pointed: [],
     keysHelp: false,
     told: null,
+    unsettling: null,
     contextLost: false,
     room: null,
     isRoomComing: false,

@@ -1,10 +1,13 @@
 import type { SurfaceId } from '../engine/surface';
+import { presentSurfaces } from '../kitchen/present-surfaces';
 import type { SeenBy } from '../kitchen/seen-by';
 import { balanceIn } from '../kitchen/study/balance-in-setting';
 import { finishInLights } from '../kitchen/study/finish-in-lights';
 import { readHeld } from '../kitchen/study/held-reading';
 import { laidSample } from '../kitchen/study/lay-sample';
 import type { LitScheme } from '../kitchen/study/lit-scheme';
+import { meetingsOf } from '../kitchen/study/meetings';
+import { narrowings } from '../kitchen/study/narrowing';
 import { readPoint, readPropPoint } from '../kitchen/study/point-reading';
 import { readStand } from '../kitchen/study/stand-reading';
 import { worktopLights } from '../kitchen/study/worktop-lights';
@@ -40,6 +43,13 @@ type Answering<K extends QuestionKind> = (
 
 /** How each question is answered: at once, or in slices where that takes long. */
 export const ANSWERS: { readonly [K in QuestionKind]: Answering<K> } = {
+  'read-narrowings': ({ option: id }, { current }) => {
+    const option = current?.show.project.options.find((one) => one.id === id);
+    if (!current || !option) return null;
+    const { room, show } = current;
+    const meetings = room.hasStudy ? meetingsOf(room.study) : undefined;
+    return narrowings(show.project, option, presentSurfaces(room.basis.room), meetings);
+  },
   'read-balance': function* ({ option, setting }, { current }) {
     const studied = current && (yield* underSky(current, setting));
     const balance = studied && balanceIn(current.show.project, option, studied);

@@ -142,6 +142,7 @@ export function createStudio(events: StudioEvents): Studio {
         asked.set(ticket, resolve);
         judge.postMessage({ kind: 'pairs', ticket, option } satisfies ToJudge);
       }),
+    readNarrowings: (option) => ask('read-narrowings', { option }),
     readBalance: (option, setting) => ask('read-balance', { option, setting }),
     readShortlist: (option, surface, setting) => ask('read-shortlist', { option, surface, setting }),
     readWhy: (option, surface, finish) => ask('read-why', { option, surface, finish }),

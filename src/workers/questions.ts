@@ -8,6 +8,7 @@ import type { SurfaceId } from '../engine/surface';
 import type { CarriedLook } from '../kitchen/carry/carry-over';
 import type { FinishInLights } from '../kitchen/study/finish-in-lights';
 import type { HeldChoice, HeldReading } from '../kitchen/study/held-reading';
+import type { Narrowing } from '../kitchen/study/narrowing';
 import type { PropPlace } from '../kitchen/study/place-light';
 import type { PointReading } from '../kitchen/study/point-reading';
 import type { StandReading } from '../kitchen/study/stand-reading';
@@ -18,6 +19,8 @@ import type { CopiedLook } from '../model/look';
  * cannot be told: in the dark, or of an option that is not lit yet. A question has its answer in `answers.ts`.
  */
 export interface Questions {
+  /** What is left of the library for the open surfaces of an option. */
+  readonly 'read-narrowings': { readonly asks: NarrowingsAsked; readonly gets: readonly Narrowing[] };
   /** What a setting makes of the balance of an option. */
   readonly 'read-balance': { readonly asks: BalanceAsked; readonly gets: SettingBalance };
   /** Everything of the library for a surface as samples; in place as far as that is known, or where a setting is named, in that, too. */
@@ -83,6 +86,10 @@ export interface LightsAsked {
   readonly option: string;
   readonly surface: SurfaceId;
   readonly beside: SurfaceId | null;
+}
+
+export interface NarrowingsAsked {
+  readonly option: string;
 }
 
 export interface BalanceAsked {

@@ -13,6 +13,7 @@ import type { SeenBy } from '../kitchen/seen-by';
 import type { StandChoice } from '../kitchen/stand/types';
 import type { FinishInLights } from '../kitchen/study/finish-in-lights';
 import type { HeldChoice, HeldReading } from '../kitchen/study/held-reading';
+import type { Narrowing } from '../kitchen/study/narrowing';
 import type { PropPlace } from '../kitchen/study/place-light';
 import type { PointReading } from '../kitchen/study/point-reading';
 import type { StandReading } from '../kitchen/study/stand-reading';
@@ -93,5 +94,7 @@ export interface Studio {
   readShortlist(option: string, surface: SurfaceId, setting: string | null): Promise<Shortlist | null>;
   /** All there is to say for and against a finish on a surface; null where it is not in the library. */
   readWhy(option: string, surface: SurfaceId, finish: string): Promise<readonly WhyPoint[] | null>;
+  /** What is left of the library for the open surfaces of an option; null before it is lit. */
+  readNarrowings(option: string): Promise<readonly Narrowing[] | null>;
   dispose(): void;
 }

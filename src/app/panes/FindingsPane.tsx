@@ -18,6 +18,7 @@ import { useInLights } from '../use-in-lights';
 import { useOptionPaints } from '../use-option-paints';
 import { useStand } from '../use-stand';
 import { BalancePane } from './BalancePane';
+import { UnsettledPane } from './UnsettledPane';
 
 const RoomPane = lazy(() => import('./RoomPane').then((pane) => ({ default: pane.RoomPane })));
 
@@ -49,6 +50,7 @@ export function FindingsPane() {
           <ReadingPane assessment={assessment} surface={reading} />
         ) : null
       }
+      notice={<UnsettledPane />}
       inSettings={<BalancePane />}
       onPairs={() => store.setState({ panel: 'pairs', reading: null })}
       onReadings={() =>

@@ -36,6 +36,7 @@ export function LedgePane() {
       onOpen={(sample) =>
         store.setState((state) => ({ drawer: sample.id, drawerOpened: state.drawerOpened + 1, pointed: [] }))
       }
+      onDecisions={() => store.setState({ panel: 'decisions', reading: null })}
       onPoint={(surfaces) => store.setState({ pointed: surfaces })}
     />
   );

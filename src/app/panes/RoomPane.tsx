@@ -8,6 +8,7 @@ import { openBeam } from '../beam-files';
 import { useApp, useAppState } from '../context';
 import { projectOf, type RoomPanel, shownSetting } from '../state';
 import { usePlanEye } from '../use-plan-eye';
+import { DecisionsPane } from './DecisionsPane';
 import { KitchenPane } from './KitchenPane';
 import { LightPane } from './LightPane';
 import { LookPane } from './LookPane';
@@ -24,6 +25,7 @@ const PANES = {
   lamps: LampsPane,
   pairs: PairsPane,
   look: LookPane,
+  decisions: DecisionsPane,
 } satisfies Record<RoomPanel, () => ReactNode>;
 
 /** The panel that the rows at the picture's foot have opened. */

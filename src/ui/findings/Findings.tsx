@@ -24,6 +24,8 @@ export interface FindingsProps {
   /** The reading card or a panel, shown in place of the list; null for the list. */
   readonly inPlace: ReactNode;
   readonly onReadings: () => void;
+  /** What a change of finishes has unsettled; empty where nothing has. */
+  readonly notice: ReactNode;
   /** How the balance moves with the settings. */
   readonly inSettings: ReactNode;
   /** Opens the table of all pairs. */
@@ -90,6 +92,7 @@ export function Findings(props: FindingsProps) {
       <section ref={body} className="findings-body ring-inside" tabIndex={0} aria-label={FINDINGS.body}>
         {inPlace ?? (
           <>
+            {props.notice}
             {assessment && (
               <>
                 <BalanceCard balance={assessment.balance} isDark={props.isDark} />

@@ -17,6 +17,8 @@ export interface LedgeProps {
   readonly open: SurfaceId | null;
   readonly outlined: readonly SurfaceId[];
   readonly onOpen: (sample: LedgeSample) => void;
+  /** Opens the panel of decisions. */
+  readonly onDecisions: () => void;
   readonly onPoint: (surfaces: readonly SurfaceId[]) => void;
 }
 
@@ -54,7 +56,9 @@ export function Ledge(props: LedgeProps) {
           LEDGE.caption(shown.name, shown.finish.label, shown.state)
         ) : (
           <>
-            <strong>{props.next === null ? LEDGE.allDecided : LEDGE.next(props.next)}</strong>{' '}
+            <button type="button" className="button ledge-next" data-opens="decisions" onClick={props.onDecisions}>
+              {props.next === null ? LEDGE.allDecided : LEDGE.next(props.next)}
+            </button>{' '}
             <span className="quiet">{LEDGE.scale}</span>
           </>
         )}

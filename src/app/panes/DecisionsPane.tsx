@@ -1,0 +1,34 @@
+import { useMemo } from 'react';
+import { SURFACES } from '../../engine/surface';
+import { presentSurfaces } from '../../kitchen/present-surfaces';
+import { decisionPath, settledAfter } from '../../model/decision-path';
+import { DecisionsPanel } from '../../ui/decisions/DecisionsPanel';
+import { useApp, useAppState } from '../context';
+import { openDrawer } from '../open-drawer';
+import { projectOf, shownOption } from '../state';
+import { useNarrowings } from '../use-narrowings';
+import { UnsettledPane } from './UnsettledPane';
+
+/** The way through the decisions of the option on screen. */
+export function DecisionsPane() {
+  const { store, actions } = useApp();
+  const project = useAppState(projectOf);
+  const option = useAppState(shownOption);
+  const present = useAppState((state) => (state.room ? presentSurfaces(state.room) : SURFACES));
+  const assessment = useAppState((state) => state.assessments[shownOption(state).id] ?? null);
+  const path = useMemo(() => decisionPath(option, present), [option, present]);
+  const narrowings = useNarrowings(project, option.id, assessment);
+  return (
+    <DecisionsPanel
+      path={path}
+      labelOf={(id) => project.library.find((finish) => finish.id === id)?.label ?? id}
+      narrowings={narrowings}
+      hangsOn={({ surfaces, state }) => (state === 'open' ? [] : settledAfter(option, present, surfaces))}
+      notice={<UnsettledPane />}
+      onChoose={(surface) => openDrawer(store, surface)}
+      onState={actions.setState}
+      onPoint={(pointed) => store.setState({ pointed })}
+      onClose={() => store.setState({ panel: null, pointed: [] })}
+    />
+  );
+}

@@ -1,0 +1,40 @@
+import { surfaceName } from '../../engine/judge/surface-words';
+import type { Unsettled } from '../../engine/judge/unsettled';
+import type { SurfaceId } from '../../engine/surface';
+import { SeverityMark } from '../parts/SeverityMark';
+import { DECISIONS } from '../words/decisions';
+import './decisions.css';
+
+interface UnsettledNoticeProps {
+  readonly changed: readonly SurfaceId[];
+  readonly found: readonly Unsettled[];
+  readonly onOpen: (surface: SurfaceId) => void;
+  readonly onPoint: (surfaces: readonly SurfaceId[]) => void;
+  readonly onLeave: () => void;
+}
+
+/** What a change has unsettled among later decisions, with the reason and a way to each; nothing is changed by itself. */
+export function UnsettledNotice({ changed, found, onOpen, onPoint, onLeave }: UnsettledNoticeProps) {
+  return (
+    <section className="unsettled" role="status">
+      <p className="unsettled-head">
+        <SeverityMark severity="visible" /> {DECISIONS.unsettled(changed, found.length)}
+      </p>
+      <ul>
+        {found.map(({ surface, warnings }) => (
+          <li key={surface} onPointerEnter={() => onPoint([surface])} onPointerLeave={() => onPoint([])}>
+            <p className="small">
+              <b>{surfaceName(surface)}.</b> {warnings.map(({ text }) => text).join(' ')}
+            </p>
+            <button type="button" className="button button-plain" onClick={() => onOpen(surface)}>
+              {DECISIONS.of(DECISIONS.change, surfaceName(surface))}
+            </button>
+          </li>
+        ))}
+      </ul>
+      <button type="button" className="button button-outlined" onClick={onLeave}>
+        {DECISIONS.leave}
+      </button>
+    </section>
+  );
+}
