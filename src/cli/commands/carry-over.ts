@@ -32,14 +32,16 @@ export const carryOver: Command = {
     const opened = openProject(file, values.option, values.setting);
     if (!opened.ok) return opened;
     const { project, option, setting: id, notices } = opened.value;
+    const look = openLook(name, values['look-option'], project, file);
+    if (!look.ok) return look;
     const setting = findSetting(project, id);
     if (!setting.ok) return { ...setting, problem: inFile(file, setting.problem) };
     const light = settingLight(project, setting.value);
     if (!light.ok) return { ...light, problem: inFile(file, light.problem) };
     const study = studyRoomNow(project, light.value.daylight);
-    const look = openLook(name, values['look-option'], { file, project, study, setting: light.value });
-    if (!look.ok) return look;
-    const carried = carry(look.value, project, option, study, light.value, { asIs: values['as-is'] });
+    const seen = look.value.inKitchen(study, light.value);
+    if (!seen.ok) return seen;
+    const carried = carry(seen.value, project, option, study, light.value, { asIs: values['as-is'] });
     if (!carried.ok) return { ...carried, problem: inFile(file, carried.problem) };
     return success({
       json: carriedRecord(carried.value),

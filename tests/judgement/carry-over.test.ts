@@ -1,0 +1,186 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { judge } from '../../src/engine/judge/judge';
+import { checkRelations } from '../../src/engine/judge/relations/check-relations';
+import { relationsOf } from '../../src/engine/judge/relations/relations-of';
+import { type CarriedLook, carryOver, type GivenLook } from '../../src/kitchen/carry/carry-over';
+import { lookOfOption } from '../../src/kitchen/carry/look-of-option';
+import { relationScheme } from '../../src/kitchen/carry/relation-scheme';
+import { judgeTried } from '../../src/kitchen/study/judge-tried';
+import { type RoomStudy, studyRoomNow } from '../../src/kitchen/study/room-study';
+import { type SettingLight, settingLight } from '../../src/kitchen/study/setting-light';
+import { applyCommand } from '../../src/model/apply-command';
+import { optionById } from '../../src/model/commands';
+import { withFinishOn } from '../../src/model/lay-alike';
+import type { CopiedLook, LookSurface } from '../../src/model/look';
+import type { Project } from '../../src/model/project';
+import { smallProject } from '../workers/small-project';
+
+// The demo's story: finishes are invented; what is expected of them follows from their colors by the rules, not from a list.
+const project: Project = smallProject;
+let study: RoomStudy;
+let setting: SettingLight;
+beforeAll(() => {
+  const light = settingLight(project, project.settings[0]!);
+  if (!light.ok) throw new Error(light.problem.text);
+  setting = light.value;
+  study = studyRoomNow(project, setting.daylight);
+});
+
+const got = <T>(result: { ok: true; value: T } | { ok: false; problem: { text: string } }): T => {
+  if (!result.ok) throw new Error(result.problem.text);
+  return result.value;
+};
+const tried = (of: Project, option: string) => got(judgeTried(of, option, study, setting));
+const carried = (given: GivenLook, asIs = false): CarriedLook =>
+  got(carryOver(given, project, 'our-floor', study, setting, { asIs }));
+const ofOption = (id: string): GivenLook => ({
+  look: got(lookOfOption(project, id)),
+  seen: relationScheme(project, tried(project, id)),
+  option: optionById(project, id)!,
+});
+
+const byEye = (hex: string): LookSurface['colors'] => [
+  { role: 'base', share: 1, color: { kind: 'hex', hex }, provenance: 'by-eye' },
+];
+const look = (surfaces: readonly LookSurface[], source: CopiedLook['source'] = 'scheme'): CopiedLook => ({
+  id: 'given',
+  name: 'Given',
+  source,
+  surfaces,
+});
+
+describe('a look copied from over birch, carried to the slate that stays', () => {
+  let found: CarriedLook;
+  beforeAll(() => {
+    found = carried(ofOption('copied-look'));
+  });
+
+  it('fails for the floor, and says so in plain words', () => {
+    const [first] = found.breaks;
+    expect(first!.relation.kind).toBe('balance');
+    expect(first!.here).toMatch(
+      /^There, the floor brought the warmth .* Here the floor is cool and stays, so nothing warm is left\.$/,
+    );
+    for (const { relation, kept } of found.breaks) {
+      expect(relation.surfaces, relation.id).toContain('floor');
+      expect(kept, relation.id).toContain('floor');
+    }
+  });
+  it('keeps what is fixed and lays the rest as it was', () => {
+    expect(found.kept).toEqual([expect.objectContaining({ surface: 'floor', why: 'fixed' })]);
+    expect(found.laid.length).toBeGreaterThan(5);
+    for (const { how, de00 } of found.laid) expect([how, de00]).toEqual(['same', 0]);
+  });
+  it('is the same as the option as it stands, where the rest is the same already', () => {
+    const asIs = carried(ofOption('copied-look'), true);
+    expect(asIs.breaks).toEqual(found.breaks);
+    expect(asIs.holds).toEqual(found.holds);
+    expect(asIs.laid).toEqual([]);
+  });
+
+  it('offers repairs that do what they say, and ask for nothing new', () => {
+    expect(found.repairs.length).toBeGreaterThan(0);
+    const before = judge(tried(project, 'our-floor')).warnings.filter(({ severity }) => severity !== 'note');
+    const given = ofOption('copied-look');
+    const { relations } = relationsOf(given.seen!);
+    for (const { changes, mends, costs } of found.repairs) {
+      expect(changes.length).toBeLessThanOrEqual(2);
+      let changed = project;
+      for (const { surfaces, finish } of changes) {
+        expect(surfaces).not.toContain('floor');
+        changed = got(withFinishOn(changed, optionById(changed, 'our-floor')!, surfaces, finish));
+      }
+      const input = tried(changed, 'our-floor');
+      const checks = checkRelations(relations, relationScheme(changed, input));
+      const stands = (id: string) => checks.find(({ relation }) => relation.id === id)!.stands;
+      for (const id of mends) expect(stands(id), id).toBe('holds');
+      for (const id of costs) expect(stands(id), id).toBe('breaks');
+      const after = judge(input).warnings.filter(({ severity }) => severity !== 'note');
+      for (const one of after) {
+        const known = before.find(({ code, basis }) => code === one.code && basis === one.basis);
+        expect(known, `${one.code} on ${one.surfaces}`).toBeDefined();
+      }
+    }
+  });
+});
+
+describe('looks that say little', () => {
+  it('by eye only: far fewer relations, none of them on whites', () => {
+    const given = look([
+      { surface: 'counter', colors: byEye('#dedede') },
+      { surface: 'floor', colors: byEye('#cdb188') },
+      { surface: 'base-fronts', colors: byEye('#145454') },
+      { surface: 'backsplash', colors: byEye('#ecebe7') },
+    ]);
+    const found = carried({ look: given });
+    expect(found.views).toBe('typical');
+    const ids = [...found.holds, ...found.breaks, ...found.cannot_tell].map(({ relation }) => relation.id);
+    expect(ids).toContain('step:floor+base-fronts');
+    expect(ids).not.toContain('echo:counter+backsplash');
+    expect(found.left_out.length).toBeGreaterThan(0);
+    expect(found.kept.find(({ surface }) => surface === 'wall')).toMatchObject({ why: 'not-in-look' });
+  });
+  it('from a picture: the nearest finish within ten, said with how far; else what lay there stays', () => {
+    const given = look(
+      [
+        { surface: 'base-fronts', colors: byEye('#145454') },
+        // A pink that no finish of the library comes near.
+        { surface: 'wall', colors: byEye('#ff4fa0') },
+      ],
+      'picture',
+    );
+    const found = carried({ look: given });
+    const laidOn = (surface: string) => found.laid.find((one) => one.surface === surface)!;
+    expect(laidOn('base-fronts')).toMatchObject({ how: 'nearest' });
+    expect(laidOn('base-fronts').de00).toBeLessThan(10);
+    // One point stands for all the fronts.
+    expect(laidOn('island-fronts').finish).toBe(laidOn('base-fronts').finish);
+    expect(laidOn('wall')).toMatchObject({ how: 'none', finish: 'PT-02' });
+  });
+  it('one finish everywhere: a small, true answer', () => {
+    const everywhere = (['counter', 'floor', 'base-fronts', 'backsplash', 'wall'] as const).map(
+      (surface): LookSurface => ({ surface, colors: byEye('#9a9a9a') }),
+    );
+    const found = carried({ look: look(everywhere) }, true);
+    const kinds = new Set([...found.holds, ...found.breaks].map(({ relation }) => relation.kind));
+    expect(kinds.has('opposition')).toBe(false);
+    expect(kinds.has('order')).toBe(false);
+  });
+});
+
+it('an option that holds the look has nothing to repair', () => {
+  const own = got(carryOver(ofOption('copied-look'), project, 'copied-look', study, setting));
+  expect(own.breaks).toEqual([]);
+  expect(own.cannot_tell).toEqual([]);
+  expect(own.repairs).toEqual([]);
+});
+
+it('the commands lay what was judged', () => {
+  const given = ofOption('copied-look');
+  const other = got(
+    applyCommand(project, { kind: 'lay-finish', option: 'our-floor', surface: 'backsplash', finish: 'TL-04' }),
+  );
+  const found = got(carryOver(given, other, 'our-floor', study, setting));
+  const laid = got(applyCommand(other, { kind: 'together', label: '', commands: found.commands }));
+  const { floor, ...rest } = optionById(laid, 'our-floor')!.scheme;
+  expect(floor.finish).toBe('ST-01');
+  const { floor: _, ...wanted } = optionById(project, 'copied-look')!.scheme;
+  for (const [surface, { finish }] of Object.entries(wanted)) {
+    expect(rest[surface as keyof typeof rest].finish, surface).toBe(finish);
+  }
+});
+
+it('names and unused finishes change nothing of what holds and breaks', () => {
+  const renamed: Project = {
+    ...project,
+    library: project.library
+      .filter(({ id }) => id !== 'WD-09')
+      .map((finish) => ({ ...finish, label: `Called otherwise ${finish.id}` })),
+  };
+  const given = ofOption('copied-look');
+  const [one, other] = [project, renamed].map((of) =>
+    got(carryOver(given, of, 'our-floor', study, setting, { asIs: true })),
+  );
+  expect(other!.breaks).toEqual(one!.breaks);
+  expect(other!.holds).toEqual(one!.holds);
+});
