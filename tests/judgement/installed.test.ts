@@ -137,7 +137,7 @@ describe('whites that a lamp may part', () => {
   it('are a question for samples under that lamp, where curves alone decide', () => {
     const note = notes(10).find((w) => w.surfaces.includes('counter'))!;
     expect(note).toMatchObject({ code: 'cannot-tell', severity: 'note' });
-    expect(note.text).toContain('the numbers of a sample do not say how it behaves under this lamp');
+    expect(note.text).toContain('the color of a sample does not say what other light makes of it');
     expect(note.why).toMatch(/in this light they do in 3[0-9]% of the curves/);
   });
 

@@ -36,7 +36,7 @@ export function balanceSentence(of: {
       return `Everything ${may ? 'may lean' : 'leans'} warm${who}. A cooler or cleaner surface would rest the eye${open}.`;
     }
     case 'muted':
-      return `A quiet, near-neutral kitchen${may ? ', from most places' : ''}: nothing in it leans far to warm or cool.`;
+      return `A quiet, near-neutral kitchen${may ? ' by and large' : ''}: ${may ? 'little' : 'nothing'} in it leans far to warm or cool.`;
     case 'balanced':
       return balanced(warmSide, carriers.cool, may);
   }

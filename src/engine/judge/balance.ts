@@ -5,7 +5,8 @@ import type { SurfaceId } from '../surface';
 import type { Balance, BalanceVerdict } from './assessment';
 import { balanceSentence } from './balance-sentence';
 import { isLooseFinish } from './cannot-tell';
-import type { Firmness } from './firmness';
+import type { Holds } from './claims';
+import { type Firmness, firmnessOf } from './firmness';
 import type { InstalledReading, JudgedSurface, JudgeInput } from './input';
 import type { PlacedColor } from './pairs';
 import { surfacesTint, withoutTint } from './place-tint';
@@ -101,12 +102,12 @@ export interface BalanceJudgement {
 
 /**
  * Warm and cool over the overview views: decided on the sample basis, with the installed shares beside it.
- * @param firmness how far the colors bear the verdict; softens the sentence
+ * @param howFirm how far the colors bear a verdict; softens the sentence
  */
 export function judgeBalance(
   input: JudgeInput,
   placed: readonly PlacedColor[],
-  firmness: Firmness = 'firm',
+  howFirm: (verdict: BalanceVerdict) => Firmness = () => 'firm',
 ): BalanceJudgement {
   const views = viewWeights(input);
   const kinds = new Map<string, TemperatureClass>();
@@ -124,6 +125,7 @@ export function judgeBalance(
     v.viewpoint !== null && perView[i]!.verdict !== whole.verdict ? [v.viewpoint] : [],
   );
   const held = carriers(classed);
+  const firmness = howFirm(whole.verdict);
   const { warm, leaning, cool, neutral } = whole.shares;
   const shown = installed.shares;
   const balance: Balance = {
@@ -145,6 +147,20 @@ export function judgeBalance(
     holds_in: null,
   };
   return { balance, carriers: held, otherwiseFrom };
+}
+
+/** Does the scheme ask for a warm or a cool surface? */
+export const lacksSomething = (verdict: BalanceVerdict): boolean =>
+  verdict === 'lacks-warm' || verdict === 'lacks-cool';
+
+/**
+ * How firmly a verdict stands. Quiet or balanced, nothing lacks: only where that is in doubt there is a question; which of the
+ * two it is, is worth no more than a softer sentence.
+ */
+export function balanceFirmness(verdict: BalanceVerdict, holds: Holds, isLoose: boolean): Firmness {
+  const named = firmnessOf(holds.balance, isLoose);
+  if (named !== 'open' || lacksSomething(verdict)) return named;
+  return firmnessOf(holds.nothingLacks, isLoose) === 'open' ? 'open' : 'may';
 }
 
 /** Whether a color that carries some of the balance is known only roughly. */

@@ -97,5 +97,6 @@ export function provenanceReason(colors: readonly SampleColor[]): string {
     return `${count} ${PROVENANCE_WORDS[colors[0]!.provenance]}`;
   }
   const loosest = colors.reduce((worst, c) => (c.uncertaintyDe00 > worst.uncertaintyDe00 ? c : worst));
-  return `one of the colors is ${PROVENANCE_WORDS[loosest.provenance]}`;
+  const alike = new Set(colors.filter((c) => c.provenance === loosest.provenance).map((c) => c.finish));
+  return `${alike.size > 1 ? 'some of the colors are' : 'one of the colors is'} ${PROVENANCE_WORDS[loosest.provenance]}`;
 }

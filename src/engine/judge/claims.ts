@@ -54,6 +54,8 @@ export interface Holds {
   readonly tint: (surface: SurfaceId) => TintHolds | null;
   readonly shift: (finish: string) => ShiftHolds | null;
   readonly balance: number | null;
+  /** Share in which the balance lacks nothing, whether quiet or balanced. */
+  readonly nothingLacks: number | null;
   /** The verdict of the balance as installed. */
   readonly installedBalance: number | null;
 }
@@ -65,6 +67,7 @@ export const NOT_DRAWN: Holds = {
   tint: () => null,
   shift: () => null,
   balance: null,
+  nothingLacks: null,
   installedBalance: null,
 };
 

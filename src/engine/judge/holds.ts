@@ -1,7 +1,7 @@
 import { yFromLightness } from '../color/lab';
 import { lrvPerY } from '../color/lrv';
 import type { Assessment } from './assessment';
-import { balanceParts, installedReading, sampleReading } from './balance';
+import { balanceParts, installedReading, lacksSomething, sampleReading } from './balance';
 import type { Holds } from './claims';
 import { edgeSeverity, weakEdges } from './edges';
 import { type Tally, tallyInstalledPairs, tallySamplePairs } from './hold-pairs';
@@ -52,11 +52,14 @@ function drawHolds(input: JudgeInput, draws: number, seed: number): Holds {
   // Only where the light tips the balance is there a sentence that has to stand.
   const isTipped = nominalInstalled !== nominal;
   let balanceHits = 0;
+  let fineHits = 0;
   let installedHits = 0;
   for (const draw of plausibleDraws(placed, draws, seed)) {
     for (const tally of tallies) tally.count(draw);
     const redrawn = parts.map((p) => ({ ...p, color: { ...draw.samples.get(p.color.key)!, share: p.color.share } }));
-    if (sampleReading(redrawn).verdict === nominal) balanceHits++;
+    const { verdict } = sampleReading(redrawn);
+    if (verdict === nominal) balanceHits++;
+    if (!lacksSomething(verdict)) fineHits++;
     if (!isTipped) continue;
     const there = installedReading(input, views, (s, reading) => draw.read(s, reading).components);
     if (there?.verdict === nominalInstalled) installedHits++;
@@ -68,6 +71,7 @@ function drawHolds(input: JudgeInput, draws: number, seed: number): Holds {
     tint: tints.held(draws),
     shift: shifts.held(draws),
     balance: balanceHits / draws,
+    nothingLacks: fineHits / draws,
     installedBalance: isTipped ? installedHits / draws : null,
   };
 }

@@ -63,7 +63,9 @@ export function installedFaultWarnings(
   holds: Holds,
 ): Warning[] {
   const settled = new Set(samples.filter((p) => p.verdict === 'cannot-tell' || faultCode(p.verdict)).map(keyOf));
-  const unsettled = pairs.filter((p) => isMajor(p.a) && isMajor(p.b) && !settled.has(keyOf(p)));
+  const unsettled = pairs.filter(
+    (p) => isMajor(p.a) && isMajor(p.b) && !isInShadow(p.a) && !isInShadow(p.b) && !settled.has(keyOf(p)),
+  );
   const faults = groupPairs(
     unsettled.filter(isOwnFault),
     (p) => faultCode(p.tintOff.verdict)!,
@@ -78,6 +80,9 @@ export function installedFaultWarnings(
   );
   return [...merged.map((group) => ownFault(group, holds)), ...openInLight(unsettled, samples, holds)];
 }
+
+/** A toe kick lies back in shadow: what other light makes of it there nobody holds against anything. Our judgement. */
+const isInShadow = ({ surface }: PlacedColor): boolean => surface.surface === 'plinth';
 
 /** How firmly some fault stands, and how firmly this one by its name. */
 function standingOf(pair: InstalledPair, holds: Holds): readonly [some: Firmness, named: Firmness] {
@@ -106,7 +111,7 @@ function ownFault(group: PairGroup<InstalledPair>, holds: Holds): Warning {
     severity: atMost(graveAtMost, tintOff.severity!),
     surfaces: inDecisionOrder([...group.aSurfaces, ...group.bSurfaces]),
     text,
-    reason: `${pairReason(tintOff)}${areApart(group.worst) ? APART_REASON : ''}${measured ? '' : ' How a finish behaves under this lamp is guessed from its color.'}`,
+    reason: `${pairReason(tintOff)}${areApart(group.worst) ? APART_REASON : ''}${measured ? '' : ' What this light makes of a finish is guessed from its color.'}`,
     why: `${pairWhy(tintOff, AS_INSTALLED)} The tint of each place is taken off.${measured ? '' : ` ${GUESSED}`}`,
     basis: 'installed',
     holds_in: shares.includes(null) ? null : Math.min(...shares.map((x) => x!)),
@@ -125,7 +130,7 @@ const inThisLight = (sentence: string): string =>
   `In this light, ${sentence.charAt(0).toLowerCase()}${sentence.slice(1)}`;
 
 const reasonOf = (measured: boolean): string =>
-  measured ? 'they stand too close to the limit' : 'the numbers of a sample do not say how it behaves under this lamp';
+  measured ? 'they stand too close to the limit' : 'the color of a sample does not say what other light makes of it';
 
 /** Ends the reason of a finding that rests on curves made up for a color. */
 const GUESSED = 'The spectra are guessed from the colors, so it was tried with the curves that such colors may have.';
@@ -150,7 +155,7 @@ function openInLight(pairs: readonly InstalledPair[], samples: readonly JudgedPa
       severity: 'note',
       surfaces,
       text: `Cannot tell how the whites of ${who} sit together in this light: ${reason}. ${compareWords('in this light', ...surfaces.map((s) => [s]))}`,
-      reason: 'As samples they agree; whether they do under this lamp, their colors alone do not say.',
+      reason: 'As samples they agree; whether they do in this light, their colors alone do not say.',
       why:
         `As samples they agree; in this light they do in ${percent(leastByCurves)} of the curves that such colors may have, ` +
         `${AS_INSTALLED}.`,

@@ -1,10 +1,9 @@
 import { SURFACES } from '../surface';
 import type { Assessment, PairFinding } from './assessment';
-import { judgeBalance, restsOnLooseColors } from './balance';
+import { balanceFirmness, judgeBalance, restsOnLooseColors } from './balance';
 import { isWithheld } from './cannot-tell';
 import { type Holds, NOT_DRAWN, type PairHolds } from './claims';
 import { weakEdges } from './edges';
-import { firmnessOf } from './firmness';
 import type { JudgeInput } from './input';
 import { installedFaultWarnings } from './installed-faults';
 import { lightMixWarnings } from './light-mix-warnings';
@@ -42,7 +41,7 @@ export function assembleAssessment(given: JudgeInput, holds: Holds, status: Asse
   const placed = placedColors(input);
   const samples = samplePairs(placed, anchorY(input, placed));
   const installed = installedPairs(placed);
-  const balance = judgeBalance(input, placed, firmnessOf(holds.balance, restsOnLooseColors(input)));
+  const balance = judgeBalance(input, placed, (verdict) => balanceFirmness(verdict, holds, restsOnLooseColors(input)));
   return {
     project: input.project,
     option: input.option,

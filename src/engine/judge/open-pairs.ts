@@ -21,7 +21,7 @@ import type { JudgedPair } from './pairs';
 import type { SampleColor } from './sample-color';
 import { componentPhrase, inDecisionOrder, joined, sentenceCase, surfacesPhrase } from './surface-words';
 
-/** What cannot be told of pairs as samples: one finding for each finish that is loosely known, the rest pair by pair. */
+/** What cannot be told of pairs as samples: one finding for each finish that is in doubt beside several, the rest pair by pair. */
 export function openPairWarnings(untold: readonly JudgedPair[], holds: Holds): Warning[] {
   const asked = untold.filter((p) => faultCode(p.judgement.verdict) || isAskedAssurance(p));
   const faults = asked.filter((p) => faultCode(p.judgement.verdict));
@@ -29,8 +29,9 @@ export function openPairWarnings(untold: readonly JudgedPair[], holds: Holds): W
   // What goes with the finish in doubt, or seems to, is one question with what may not.
   const absorbed = (p: JudgedPair) => faults.includes(p) || doubtful.has(looseFinish(p) ?? '');
   const groups = groupPairs(asked.filter(absorbed), () => 'cannot-tell', weight);
+  const sideOf = doubtfulSide(groups);
   return [
-    ...mergeGroups(groups, looseSide, () => '', weight).map((g) => openFault(g, holds)),
+    ...mergeGroups(groups, sideOf, () => '', weight).map((g) => openFault(g, sideOf, holds)),
     ...openAssurance(
       asked.filter((p) => !absorbed(p)),
       holds,
@@ -54,14 +55,39 @@ function looseFinish(pair: JudgedPair): string | null {
   return side && pair[side].color.finish;
 }
 
-function openFault(group: PairGroup<JudgedPair>, holds: Holds): Warning {
+/**
+ * The side a question is about: the more loosely known one; else the one that is in question beside most others, so that it is
+ * asked once; null where that is neither.
+ */
+function doubtfulSide(groups: readonly PairGroup<JudgedPair>[]): (pair: JudgedPair) => SharedSide | null {
+  const times = new Map<string, number>();
+  const count = (finish: string) => times.get(finish) ?? 0;
+  for (const { worst } of groups) {
+    const loose = looseSide(worst);
+    for (const side of loose ? [worst[loose]] : [worst.a, worst.b]) {
+      times.set(side.color.finish, count(side.color.finish) + 1);
+    }
+  }
+  return (pair) => {
+    const loose = looseSide(pair);
+    if (loose) return loose;
+    const [a, b] = [count(pair.a.color.finish), count(pair.b.color.finish)];
+    return a === b ? pair.judgement.faulty : a > b ? 'a' : 'b';
+  };
+}
+
+function openFault(
+  group: PairGroup<JudgedPair>,
+  sideOf: (pair: JudgedPair) => SharedSide | null,
+  holds: Holds,
+): Warning {
   const { a, b, judgement } = group.worst;
   const shares = group.pairs.map((p) => holdsOf(p, holds)?.same ?? null);
   return {
     code: 'cannot-tell',
     severity: judgement.severity === 'note' ? 'note' : 'visible',
     surfaces: inDecisionOrder([...group.aSurfaces, ...group.bSurfaces]),
-    text: group.pairs.length > 1 ? oneAgainstMany(group) : oneAgainstOne(group),
+    text: group.pairs.length > 1 ? oneAgainstMany(group, sideOf(group.worst)!) : oneAgainstOne(group),
     reason: 'Within what is known of these colors the answer may turn.',
     why: `${pairWhy(judgement, AS_SAMPLE)} ${spread([a.color, b.color])}`,
     basis: 'sample',
@@ -74,17 +100,16 @@ function oneAgainstOne({ worst: { a, b }, aSurfaces, bSurfaces }: PairGroup<Judg
   return `Cannot tell from here whether ${sides} work against each other: ${provenanceReason([a.color, b.color])}. ${compareWords('by the window', aSurfaces, bSurfaces)}`;
 }
 
-function oneAgainstMany({ worst, aSurfaces, bSurfaces }: PairGroup<JudgedPair>): string {
-  const side = looseSide(worst)!;
+function oneAgainstMany({ worst, pairs, aSurfaces, bSurfaces }: PairGroup<JudgedPair>, side: SharedSide): string {
   const [own, others]: readonly (readonly SurfaceId[])[] =
     side === 'a' ? [aSurfaces, bSurfaces] : [bSurfaces, aSurfaces];
   const who = componentPhrase(worst[side].color.role, own!);
   const with_ = componentPhrase(worst[otherSide(side)].color.role, others!).text;
   const [is, it, goes] = who.plural ? ['are', 'they', 'go'] : ['is', 'it', 'goes'];
-  return (
-    `${sentenceCase(who.text)} ${is} ${looseWords(worst[side].color)}, so we cannot tell whether ${it} ${goes} with ${with_}. ` +
-    compareWords('by the window', own!, ...others!.map((s) => [s]))
-  );
+  const compare = compareWords('by the window', own!, ...others!.map((s) => [s]));
+  return pairs.every((p) => looseSide(p) !== null)
+    ? `${sentenceCase(who.text)} ${is} ${looseWords(worst[side].color)}, so we cannot tell whether ${it} ${goes} with ${with_}. ${compare}`
+    : `Cannot tell from here whether ${who.text} ${goes} with ${with_}: ${provenanceReason(pairs.flatMap((p) => [p.a.color, p.b.color]))}. ${compare}`;
 }
 
 /** How roughly the colors of a finding are known. */

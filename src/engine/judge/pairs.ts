@@ -141,14 +141,20 @@ const FIGURE_SHARE = 0.25;
 
 /**
  * A ceiling hangs in other light than what it is held against, and what is never seen together is beside nothing: notes at
- * most. Grout is seen as lines, which nobody holds against a wall: a note, too. Trim is narrow, and what covers less than a
- * quarter of its surface is a figure on a ground: visible at most. Our judgement.
+ * most. Grout is seen as lines, which nobody holds against a wall, and trim is often whiter than the rest on purpose (common
+ * practice, no source): notes, too. Trim that is itself the worse white is narrow, and what covers less than a quarter of
+ * its surface is a figure on a ground: visible at most. Our judgement.
  */
 function inItsPlace(judgement: PairJudgement, a: PlacedColor, b: PlacedColor): PairJudgement {
   if (!judgement.severity) return judgement;
   const sides = [a.surface.surface, b.surface.surface];
   const colors = [a.color, b.color];
-  const isNote = sides.includes('ceiling') || areApart({ a, b }) || colors.some((c) => c.role === 'grout');
+  const better = judgement.faulty === null ? null : judgement.faulty === 'a' ? b : a;
+  const isNote =
+    sides.includes('ceiling') ||
+    better?.surface.surface === 'frame' ||
+    areApart({ a, b }) ||
+    colors.some((c) => c.role === 'grout');
   if (isNote) return { ...judgement, severity: 'note' };
   const isNarrow = sides.includes('frame') || colors.some((c) => c.share < FIGURE_SHARE);
   return isNarrow ? { ...judgement, severity: atMost('visible', judgement.severity) } : judgement;

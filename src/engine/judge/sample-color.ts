@@ -1,4 +1,4 @@
-import { yFromLightness } from '../color/lab';
+import { hueDegOf, yFromLightness } from '../color/lab';
 import type { Lab } from '../color/types';
 import type { ComponentRole, FinishClass, LaidFinish, Provenance } from '../finish/types';
 import { munsellFromLabD65 } from '../naming/munsell';
@@ -19,7 +19,10 @@ export interface SampleColor {
   readonly lab: Lab<'D65-2'>;
   /** False for wood, wood prints, metals and fittings: they never enter the rules for whites. */
   readonly mayBeWhite: boolean;
-  /** False for metals and fittings: what one sees of them is mostly what they mirror, and they are chosen as accents. */
+  /**
+   * False for metals and fittings: what one sees of them is mostly what they mirror, and they are chosen as accents. False for
+   * wood that is as brown as wood is: beside gray or blue it is a contrast of materials.
+   */
   readonly mayLean: boolean;
   /** Greatest Munsell chroma at which it still counts as a white. */
   readonly whiteChromaMax: number;
@@ -53,6 +56,17 @@ const isWoodOrPrint = (finish: FinishMatter): boolean =>
     finish.class !== 'solid surface' &&
     finish.components.some((c) => c.role === 'grain'));
 
+/**
+ * Hues of woods as they grow, degrees: cherry 58 to birch 80, limed and dark-stained ones to either side (common practice). Wood
+ * washed gray, or a print of it, leans as paint does.
+ */
+const WOOD_HUES = { from: 40, to: 90 } as const;
+
+const isWoodBrown = (finish: LaidFinish, lab: Lab<'D65-2'>): boolean => {
+  const hue = hueDegOf(lab);
+  return isWoodOrPrint(finish) && hue >= WOOD_HUES.from && hue <= WOOD_HUES.to;
+};
+
 const NEAR_WHITE_CHROMA = 1.5;
 const PLAIN_WHITE_CHROMA = 2;
 const PLAIN_SHARE = 0.9;
@@ -79,8 +93,9 @@ export function sampleColor(surface: SurfaceId, finish: LaidFinish, index: numbe
   const { l, a, b } = component.labD65;
   // Grout is a finish of its own, whatever it joins: the same grout between two tiles is one color.
   const isGrout = component.role === 'grout';
-  const mayLean = !isFitting(surface) && (isGrout || finish.class !== 'metal');
-  const mayBeWhite = mayLean && (isGrout || !isWoodOrPrint(finish));
+  const isAccent = isFitting(surface) || (!isGrout && finish.class === 'metal');
+  const mayLean = !isAccent && (isGrout || !isWoodBrown(finish, component.labD65));
+  const mayBeWhite = !isAccent && (isGrout || !isWoodOrPrint(finish));
   const sample = {
     key: `${isGrout ? '' : finish.id}#${component.role}:${l},${a},${b}${mayBeWhite ? '' : mayLean ? '!' : '!!'}`,
     finish: finish.id,

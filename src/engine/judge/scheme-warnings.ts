@@ -90,13 +90,14 @@ export const edgeWarnings = (edges: readonly WeakEdge[], holds: Holds): Warning[
   });
 
 function edgeText(edge: WeakEdge, may: boolean): string {
-  const points = `${oneDecimal(edge.difference)} points of light reflectance`;
+  const points = edge.difference < 1 ? 'less than one point' : `${oneDecimal(edge.difference)} points`;
+  const differ = `they differ by ${edge.isWeak && edge.difference >= 1 ? 'only ' : ''}${points} of light reflectance.`;
   if (edge.isOverFloor) {
-    return `Where one looks down on it, ${edgePhrase(edge)} ${may ? 'may be' : 'are'} hard to tell apart with low vision: they differ by only ${points}.`;
+    return `Where one looks down on it, ${edgePhrase(edge)} ${may ? 'may be' : 'are'} hard to tell apart with low vision: ${differ}`;
   }
   const between = `The edge between ${edgePhrase(edge)}`;
-  if (!edge.isWeak) return `${between} ${may ? 'may be' : 'is'} soft: they differ by ${points}.`;
+  if (!edge.isWeak) return `${between} ${may ? 'may be' : 'is'} soft: ${differ}`;
   return edge.forLowVision
-    ? `${between} ${may ? 'may be' : 'is'} hard to see with low vision: they differ by only ${points}.`
-    : `${between} may be hard to see: they differ by only ${points}.`;
+    ? `${between} ${may ? 'may be' : 'is'} hard to see with low vision: ${differ}`
+    : `${between} may be hard to see: ${differ}`;
 }
