@@ -23,7 +23,7 @@ export type Caution =
   /** Which surfaces meet, and by how much LRV and Bowman-Sapolinski contrast they differ. */
   | {
       readonly code: 'low-vision';
-      readonly surfaces: readonly [SurfaceId, SurfaceId];
+      readonly surfaces: readonly [readonly SurfaceId[], readonly SurfaceId[]];
       readonly stepLrv: number;
       readonly contrast: number;
       readonly isForUser: boolean;
@@ -131,11 +131,23 @@ function weakEdges(project: Project, option: Option, assessment: Assessment | nu
   const isForUser = project.users?.includes('low-vision') ?? false;
   const there = new Map(assessment.surfaces.map((one) => [one.surface, one.average.lrv]));
   const finishOf = (surface: SurfaceId) => (there.has(surface) ? option.scheme[surface].finish : undefined);
-  return edgesBetween(finishOf, true).flatMap(({ edge }): readonly Caution[] => {
-    const [lrvA, lrvB] = [there.get(edge[0])!, there.get(edge[1])!];
-    const severity = edgeSeverity(lrvA, lrvB);
-    if (severity === null || (severity === 'note' && !isForUser)) return [];
-    const stepLrv = Math.abs(lrvA - lrvB);
-    return [{ code: 'low-vision', surfaces: edge, stepLrv, contrast: bowmanSapolinski(lrvA, lrvB), isForUser }];
-  });
+  // The same two finishes are one caution, wherever they meet.
+  const found = new Map<string, { one: Set<SurfaceId>; other: Set<SurfaceId>; lrv: readonly [number, number] }>();
+  for (const { edge } of edgesBetween(finishOf, true)) {
+    const lrv = [there.get(edge[0])!, there.get(edge[1])!] as const;
+    const severity = edgeSeverity(...lrv);
+    if (severity === null || (severity === 'note' && !isForUser)) continue;
+    const key = JSON.stringify(edge.map(finishOf));
+    const known = found.get(key) ?? { one: new Set(), other: new Set(), lrv };
+    known.one.add(edge[0]);
+    known.other.add(edge[1]);
+    found.set(key, known);
+  }
+  return [...found.values()].map(({ one, other, lrv }) => ({
+    code: 'low-vision',
+    surfaces: [[...one], [...other]],
+    stepLrv: Math.abs(lrv[0] - lrv[1]),
+    contrast: bowmanSapolinski(...lrv),
+    isForUser,
+  }));
 }

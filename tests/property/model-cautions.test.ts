@@ -162,17 +162,23 @@ describe('edges for low vision', () => {
 
   it('are named where they differ by less than 20 LRV (BS 8300-2), with both measures', () => {
     const found = edges(project, { counter: 60, floor: 41, 'base-fronts': 20, wall: 80 });
-    expect(found).toMatchObject([{ surfaces: ['counter', 'floor'], stepLrv: 19, isForUser: false }]);
-    expect(cautionText(found[0]!)).toContain('counter and floor differ by only 19 LRV (contrast 19%');
+    expect(found).toMatchObject([{ surfaces: [['counter'], ['floor']], stepLrv: 19, isForUser: false }]);
+    expect(cautionText(found[0]!)).toContain('the counter and the floor differ by only 19 LRV (contrast 19%');
     expect(edges(project, { counter: 62, floor: 41, 'base-fronts': 20, wall: 80 })).toEqual([]);
   });
 
   it('count from 30 LRV down where someone sees badly', () => {
     const user: Project = { ...project, users: ['low-vision'] };
     const found = edges(user, { counter: 66, floor: 41, 'base-fronts': 10, wall: 80 });
-    expect(found).toMatchObject([{ surfaces: ['counter', 'floor'], isForUser: true }]);
+    expect(found).toMatchObject([{ surfaces: [['counter'], ['floor']], isForUser: true }]);
     expect(cautionText(found[0]!)).toContain('Someone with low vision');
     expect(edges(user, { counter: 72, floor: 41, 'base-fronts': 10, wall: 80 })).toEqual([]);
+  });
+
+  it('are one where two finishes meet in several places', () => {
+    const found = edges(project, { floor: 20, 'base-fronts': 12, 'tall-fronts': 12, plinth: 12, wall: 80 });
+    expect(found).toMatchObject([{ surfaces: [['floor'], ['base-fronts', 'tall-fronts', 'plinth']] }]);
+    expect(cautionText(found[0]!)).toContain('the floor and the base and tall fronts differ');
   });
 
   it('are the same as in the findings: none between surfaces of one finish', () => {

@@ -1,4 +1,4 @@
-import { surfaceName, surfacesPhrase } from '../../engine/judge/surface-words';
+import { surfacesPhrase } from '../../engine/judge/surface-words';
 import type { Caution } from '../../model/cautions';
 import type { Region, Wall } from '../../model/kitchen';
 import { integer, listed } from './numbers';
@@ -65,7 +65,7 @@ export function cautionText(caution: Caution): string {
         weightText(caution.weight_kg_m2, caution.region),
       );
     case 'low-vision': {
-      const [a, b] = caution.surfaces.map((surface) => surfaceName(surface).toLowerCase());
+      const [a, b] = caution.surfaces.map((surfaces) => surfacesPhrase(surfaces).text);
       const say = caution.isForUser ? CAUTION_WORDS.lowVisionUser : CAUTION_WORDS.lowVision;
       return say(a!, b!, integer(caution.stepLrv), integer(caution.contrast));
     }
