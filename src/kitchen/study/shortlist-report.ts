@@ -4,11 +4,10 @@ import type { Shortlist } from '../../engine/judge/shortlist/types';
 import { type WhyPoint, whyPoints } from '../../engine/judge/shortlist/why';
 import { failure, type Problem, type Result, success } from '../../engine/result';
 import type { SurfaceId } from '../../engine/surface';
-import type { Project, Setting } from '../../model/project';
-import { presentSurfaces } from '../present-surfaces';
+import type { Finish, Project, Setting } from '../../model/project';
 import { meetingsOf } from './meetings';
 import { judgeInPlace } from './shortlist-in-place';
-import { rankSamples, type ShortlistOptions } from './shortlist-samples';
+import { presentIn, rankSamples, type ShortlistOptions } from './shortlist-samples';
 import { studySettings } from './study-settings';
 
 /** A shortlist with its best judged in their place, and all there is to say of one finish where that was asked. */
@@ -25,14 +24,19 @@ export function shortlistReport(
   options: ShortlistOptions,
   whyFinish: string | null,
 ): Result<ShortlistReport> {
+  const present = presentIn(project);
+  if (!present.includes(surface)) return failure(notThere(surface, present));
+  const library = options.library ?? project.library;
+  if (whyFinish !== null && !library.some(({ id }) => id === whyFinish)) {
+    return failure(unknownFinish(whyFinish, library));
+  }
   const studied = studySettings(project, settings);
   if (!studied.ok) return studied;
   const [first] = studied.value;
-  const present = first && presentSurfaces(first.study.room);
-  if (present && !present.includes(surface)) return failure(notThere(surface, present));
   const ranking = rankSamples(project, option, surface, {
     ...options,
-    ...(first && present ? { present, meetings: meetingsOf(first.study) } : {}),
+    present,
+    ...(first ? { meetings: meetingsOf(first.study) } : {}),
   });
   if (!ranking.ok) return ranking;
   const seen = new Map<string, InPlace[]>();
@@ -45,14 +49,15 @@ export function shortlistReport(
   const list = shortlist(ranking.value, seen);
   if (whyFinish === null) return success(list);
   const points = whyPoints(ranking.value, whyFinish, seen.get(whyFinish));
-  if (points) return success({ ...list, why: { finish: whyFinish, points } });
-  return failure({
-    code: 'unknown-finish',
-    text: `There is no finish "${whyFinish}" among those judged.`,
-    at: { path: 'library' },
-    remedy: `Name one of: ${ranking.value.standings.map(({ candidate }) => candidate.finish.id).join(', ')}.`,
-  });
+  return success({ ...list, why: { finish: whyFinish, points: points ?? [] } });
 }
+
+const unknownFinish = (id: string, library: readonly Finish[]): Problem => ({
+  code: 'unknown-finish',
+  text: `There is no finish "${id}" among those judged.`,
+  at: { path: 'library' },
+  remedy: `Name one of: ${library.map((finish) => finish.id).join(', ')}.`,
+});
 
 const notThere = (surface: SurfaceId, present: readonly SurfaceId[]): Problem => ({
   code: 'no-such-surface',

@@ -102,7 +102,7 @@ function laidAround(
 const rooms = new WeakMap<Kitchen, readonly SurfaceId[]>();
 
 /** Surfaces of the kitchen's room; building one takes a while, so each kitchen is built once. */
-function presentIn({ kitchen, beams }: Project): readonly SurfaceId[] {
+export function presentIn({ kitchen, beams }: Project): readonly SurfaceId[] {
   const before = rooms.get(kitchen);
   if (before) return before;
   const present = presentSurfaces(buildRoom(kitchen, beams));
