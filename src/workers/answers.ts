@@ -13,7 +13,7 @@ import { readStand } from '../kitchen/study/stand-reading';
 import { worktopLights } from '../kitchen/study/worktop-lights';
 import type { Project } from '../model/project';
 import { carryLook, relateLook } from './carry-look';
-import type { Job } from './job';
+import type { InSlices, Job } from './job';
 import type { QuestionKind, Questions } from './questions';
 import { shortlistInPlace, shortlistNow, whyNow } from './shortlist-desk';
 import type { StandAtWork } from './stand-desk';
@@ -32,9 +32,6 @@ export interface AtHand {
   /** The option as lit for a request, as far as that is. */
   litOf(job: Job, option: string): LitScheme | undefined;
 }
-
-/** Work that is done in slices, with other messages between them. */
-export type InSlices<T> = Generator<unknown, T>;
 
 type Answering<K extends QuestionKind> = (
   asked: Questions[K]['asks'],

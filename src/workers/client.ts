@@ -20,6 +20,8 @@ export function createStudio(events: StudioEvents): Studio {
   const shown = new Map<string, Look>();
   /** Who waits for an answer, by ticket. */
   const asked = new Map<number, (answer: null) => void>();
+  /** The last request by which an option's assessment was done. */
+  const done = new Map<string, number>();
   let room: Room | null = null;
   let lit: RoomLight | null = null;
   /** The stand and its looks, as `room`, `lit` and `shown`. */
@@ -73,6 +75,9 @@ export function createStudio(events: StudioEvents): Studio {
           input: data.input,
           complete: data.complete,
         } satisfies ToJudge);
+      case 'repairs':
+        done.set(data.assessment.option, data.revision);
+        return events.assessment(data.assessment, data.revision === revision);
       case 'answer':
         asked.get(data.ticket)?.(data.answer as never);
         asked.delete(data.ticket);
@@ -88,6 +93,8 @@ export function createStudio(events: StudioEvents): Studio {
       asked.delete(data.ticket);
       return;
     }
+    // Two workers: what is done is not taken back by what led up to it.
+    if ((done.get(data.assessment.option) ?? 0) >= data.revision) return;
     events.assessment(data.assessment, data.revision === revision);
   };
   baker.onmessage = ({ data }: MessageEvent<FromPattern>) => queue.baked(data);

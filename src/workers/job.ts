@@ -9,3 +9,6 @@ export interface Job {
   readonly setting: SettingLight;
   readonly stale: () => boolean;
 }
+
+/** Work that is done in slices, with other messages between them. */
+export type InSlices<T> = Generator<unknown, T>;

@@ -1,3 +1,4 @@
+import type { JudgeInput } from '../engine/judge/input';
 import type { Problem } from '../engine/result';
 import { SURFACES } from '../engine/surface';
 import type { SeenBy } from '../kitchen/seen-by';
@@ -18,13 +19,14 @@ import {
   type Lamp,
   type Project,
 } from '../model/project';
-import { ANSWERS, type AtHand, type InSlices } from './answers';
+import { ANSWERS, type AtHand } from './answers';
 import { calculationFailed } from './failure';
 import { createInterner } from './intern-records';
-import type { Job } from './job';
+import type { InSlices, Job } from './job';
 import { KeptSchemes } from './kept-schemes';
 import type { Post, SeeBy, Show, ToLight } from './messages';
 import type { Answer, Question } from './questions';
+import { RepairDesk } from './repair-desk';
 import { type Lit, RoomAtWork } from './room-desk';
 import { StandAtWork, type StandRequest } from './stand-desk';
 
@@ -38,6 +40,7 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
   const kept = new KeptSchemes();
   let room: RoomAtWork | null = null;
   const stand = new StandAtWork(post, pause);
+  const repairs = new RepairDesk(pause);
   let kitchenKey = '';
   let wanted: Show | null = null;
   let seenBy: SeenBy = 'used-to-it';
@@ -103,8 +106,10 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
       if (!(await job.room.finish(stale))) return;
       for (const option of show.options) if (!(await picture(job, option))) return;
     }
-    for (const option of show.options) if (!(await completeReadings(job, option))) return;
+    const complete = new Map<string, JudgeInput>();
+    for (const option of show.options) if (!(await completeReadings(job, option, complete))) return;
     if (!(await job.room.refineDirect(lit, stale))) return;
+    for (const [option, input] of complete) if (!(await findRepairs(job, option, input))) return;
     for (const option of show.options) {
       const scheme = litOf(job, option);
       for (const group of groupsThere(job)) {
@@ -206,7 +211,7 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
   }
 
   /** Findings again, now with the sources of every tint. */
-  async function completeReadings(job: Job, option: string): Promise<boolean> {
+  async function completeReadings(job: Job, option: string, complete: Map<string, JudgeInput>): Promise<boolean> {
     const { show, room, setting, stale } = job;
     const lit = litOf(job, option);
     if (!lit) return true;
@@ -216,11 +221,20 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
       if (step.done) {
         const input = judgeInput(show.project, room.study, lit.solved, setting, step.value);
         post({ kind: 'readings', revision: show.revision, input, complete: true });
+        complete.set(option, input);
         return true;
       }
       await pause();
       if (stale()) return false;
     }
+  }
+
+  /** What would help, from complete readings. */
+  async function findRepairs(job: Job, option: string, input: JudgeInput): Promise<boolean> {
+    const lit = litOf(job, option);
+    const assessment = lit && (await repairs.assess(job, option, lit.solved, input));
+    if (assessment) post({ kind: 'repairs', revision: job.show.revision, assessment });
+    return !job.stale();
   }
 
   /** The request on screen, unless its room is under another sky already: its lamps and that sky do not belong together. */

@@ -54,6 +54,8 @@ export type FromLight =
   | { readonly kind: 'stand-room'; readonly room: Room }
   | { readonly kind: 'stand-light'; readonly light: RoomLight }
   | { readonly kind: 'readings'; readonly revision: number; readonly input: JudgeInput; readonly complete: boolean }
+  /** The assessment of complete readings once more, done: with what would help. */
+  | { readonly kind: 'repairs'; readonly revision: number; readonly assessment: Assessment }
   | Answer
   | { readonly kind: 'problem'; readonly problem: Problem };
 

@@ -9,8 +9,7 @@ import { judgeInPlace } from '../kitchen/study/shortlist-in-place';
 import { rankSamples } from '../kitchen/study/shortlist-samples';
 import { changesWith } from '../model/changes-with';
 import type { Finish, Option, Project } from '../model/project';
-import type { InSlices } from './answers';
-import type { Job } from './job';
+import type { InSlices, Job } from './job';
 import { underSky } from './under-sky';
 
 /** A surface's candidates, and what was seen of the best so far. */

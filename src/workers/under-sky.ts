@@ -1,8 +1,7 @@
 import { basisUnder, type RoomStudy, studyReadings } from '../kitchen/study/room-study';
 import { settingLight } from '../kitchen/study/setting-light';
 import type { StudiedSetting } from '../kitchen/study/shortlist-in-place';
-import type { InSlices } from './answers';
-import type { Job } from './job';
+import type { InSlices, Job } from './job';
 
 /** Rooms under the skies of settings, by the nodes they share. */
 const studies = new WeakMap<object, Map<string, RoomStudy>>();

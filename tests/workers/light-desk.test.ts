@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { judge } from '../../src/engine/judge/judge';
 import { pairTable } from '../../src/engine/judge/pair-table';
-import { assessOption } from '../../src/kitchen/study/assess-option';
+import { heldOption } from '../../src/kitchen/study/assess-option';
 import { shiftReport } from '../../src/kitchen/study/shift-report';
 import type { Fixture } from '../../src/model/fixture';
 import type { Project } from '../../src/model/project';
@@ -93,13 +93,13 @@ describe('the light desk', () => {
     const answers: FromJudge[] = [];
     const judging = createJudgeDesk((message) => answers.push(message), pause);
     judging.receive({ kind: 'readings', revision: 1, input: final.input, complete: true });
-    while (!answers.some((one) => one.kind === 'assessment' && one.assessment.status === 'done')) await pause();
+    while (!answers.some((one) => one.kind === 'assessment' && one.assessment.status === 'held')) await pause();
     const done = answers.findLast((one) => one.kind === 'assessment');
-    const expected = assessOption(project, 'our-floor', 'day');
-    expect(done).toEqual({ kind: 'assessment', revision: 1, assessment: expected.ok && expected.value });
+    const expected = heldOption(project, 'our-floor', 'day');
+    expect(done).toEqual({ kind: 'assessment', revision: 1, assessment: expected.ok && expected.value.held });
 
     judging.receive({ kind: 'pairs', ticket: 3, option: 'our-floor' });
-    const table = expected.ok && pairTable(final.input, expected.value);
+    const table = expected.ok && pairTable(final.input, expected.value.held);
     expect(answers.at(-1)).toEqual({ kind: 'pairs', ticket: 3, table });
     judging.receive({ kind: 'pairs', ticket: 4, option: 'another' });
     expect(answers.at(-1)).toEqual({ kind: 'pairs', ticket: 4, table: null });

@@ -14,6 +14,7 @@ import { useApp, useAppState } from '../context';
 import { darknessOf } from '../dark-room';
 import { drawnScene } from '../scene';
 import { projectOf, shownOption, shownSetting } from '../state';
+import { useHelp } from '../use-help';
 import { useInLights } from '../use-in-lights';
 import { useOptionPaints } from '../use-option-paints';
 import { useStand } from '../use-stand';
@@ -32,6 +33,7 @@ export function FindingsPane() {
   const reading = useAppState((state) => state.reading);
   const panel = useAppState((state) => state.panel);
   const isDark = useAppState((state) => darknessOf(projectOf(state).kitchen, shownSetting(state)) !== null);
+  const help = useHelp(option);
   const cautions = useMemo(() => cautionsFor(project, option, assessment), [project, option, assessment]);
   return (
     <Findings
@@ -41,6 +43,7 @@ export function FindingsPane() {
       isDark={isDark}
       cautions={cautions}
       stale={isStale}
+      help={help}
       inPlace={
         panel ? (
           <Suspense fallback={null}>

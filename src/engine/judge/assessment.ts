@@ -188,6 +188,8 @@ export interface Repair {
   readonly cleared: readonly FindingRef[];
   /** Warnings that stay as notes. */
   readonly softened: readonly FindingRef[];
+  /** Viewpoints from which a new balance is another still. */
+  readonly otherwise_from: readonly string[];
   readonly adds: readonly WarningCode[];
   readonly added: readonly AddedFinding[];
   /** Settings in which it was run, the one on screen first. */

@@ -7,7 +7,7 @@ import { GROUPS, type Project, type Setting } from '../../model/project';
 import { judgeInput } from './readings';
 import { findRepairs } from './repairs/find-repairs';
 import type { JudgedOption } from './repairs/judged-option';
-import { otherSettings } from './repairs/other-settings';
+import { otherSettings, skiesOf } from './repairs/other-settings';
 import { type RoomStudy, studyRoomNow } from './room-study';
 import { layScheme } from './scheme';
 import { type SettingLight, settingLight } from './setting-light';
@@ -51,7 +51,7 @@ export function heldOption(project: Project, optionId: string, settingId: string
 export function assessOption(project: Project, optionId: string, settingId: string): Result<Assessment> {
   const judged = heldOption(project, optionId, settingId);
   if (!judged.ok) return judged;
-  const steps = findRepairs(judged.value, otherSettings(project, settingId, judged.value.study, new Map()));
+  const steps = findRepairs(judged.value, otherSettings(project, settingId, skiesOf(judged.value.study)));
   for (;;) {
     const step = steps.next();
     if (step.done) return success(step.value);

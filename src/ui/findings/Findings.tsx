@@ -9,6 +9,7 @@ import { PAIRS } from '../words/pairs';
 import { BalanceCard } from './BalanceCard';
 import { FineList } from './FineList';
 import { WarningItem } from './WarningItem';
+import type { HelpSource } from './WhatHelps';
 import './findings.css';
 
 export interface FindingsProps {
@@ -23,6 +24,7 @@ export interface FindingsProps {
   readonly stale: boolean;
   /** The reading card or a panel, shown in place of the list; null for the list. */
   readonly inPlace: ReactNode;
+  readonly help: HelpSource;
   readonly onReadings: () => void;
   /** What a change of finishes has unsettled; empty where nothing has. */
   readonly notice: ReactNode;
@@ -109,7 +111,8 @@ export function Findings(props: FindingsProps) {
                     <WarningItem
                       key={warningKey(warning)}
                       warning={warning}
-                      status={assessment.status}
+                      assessment={assessment}
+                      help={props.help}
                       isChecking={isUntried(warning)}
                       isSaid={warning.text === assessment.balance.sentence}
                       onPoint={props.onPoint}
@@ -136,7 +139,7 @@ export function Findings(props: FindingsProps) {
               key={`${assessment?.option}-${assessment?.setting.id}`}
               label={FINDINGS.copy}
               copied={FINDINGS.copied}
-              disabled={busy}
+              disabled={busy || assessment.status !== 'done'}
               text={() => `${JSON.stringify(assessment, null, 2)}\n`}
             />
           </>
@@ -154,7 +157,7 @@ export function Findings(props: FindingsProps) {
 function useUntried(assessment: Assessment | null): (warning: Warning) => boolean {
   const tried = useRef<ReadonlySet<string>>(new Set());
   useEffect(() => {
-    if (assessment?.status === 'done') tried.current = new Set(assessment.warnings.map(warningKey));
+    if (assessment && assessment.status !== 'pending') tried.current = new Set(assessment.warnings.map(warningKey));
   }, [assessment]);
   return (warning) =>
     assessment?.status === 'pending' && warning.code !== 'low-light' && !tried.current.has(warningKey(warning));

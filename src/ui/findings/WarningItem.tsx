@@ -4,10 +4,12 @@ import type { SurfaceId } from '../../engine/surface';
 import { SeverityMark } from '../parts/SeverityMark';
 import { BASIS_WORDS, FINDINGS, holdsInWords, SEVERITY_WORDS, WARNING_WORDS } from '../words/findings';
 import { capital } from '../words/numbers';
+import { type HelpSource, WhatHelps } from './WhatHelps';
 
 interface WarningItemProps {
   readonly warning: Warning;
-  readonly status: Assessment['status'];
+  readonly assessment: Assessment;
+  readonly help: HelpSource;
   /** Said already as the balance sentence: then only its name stands here, with the reason. */
   readonly isSaid: boolean;
   /** New, and how firmly it holds not known yet: shown without its grade. */
@@ -17,7 +19,7 @@ interface WarningItemProps {
 }
 
 /** One warning: its mark and one sentence; the reason with its numbers is one step away. */
-export function WarningItem({ warning, status, isSaid, isChecking, onPoint }: WarningItemProps) {
+export function WarningItem({ warning, assessment, help, isSaid, isChecking, onPoint }: WarningItemProps) {
   const [open, setOpen] = useState(false);
   const id = useId();
   const isQuestion = warning.code === 'cannot-tell';
@@ -49,10 +51,11 @@ export function WarningItem({ warning, status, isSaid, isChecking, onPoint }: Wa
             {open ? FINDINGS.hideWhy : FINDINGS.why}
           </button>
         </div>
+        <WhatHelps warning={warning} assessment={assessment} help={help} />
         <div id={`${id}-why`} className="warning-why small" hidden={!open}>
           <p>{warning.reason ?? warning.why}</p>
           <p>
-            {capital(BASIS_WORDS[warning.basis])}. {holdsInWords(warning.holds_in, status)}
+            {capital(BASIS_WORDS[warning.basis])}. {holdsInWords(warning.holds_in, assessment.status)}
           </p>
           {warning.reason && (
             <details>

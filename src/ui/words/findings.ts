@@ -130,7 +130,7 @@ export function undertoneLabel({ undertone, name }: ComponentRecord): string {
  */
 export function holdsInWords(share: number | null, status: Assessment['status']): string {
   if (share === null) {
-    return status === 'done'
+    return status !== 'pending'
       ? 'It rests on the room and its lamps, not on how well the colors are known.'
       : 'How firmly it holds is still being worked out.';
   }

@@ -17,8 +17,8 @@ export interface JudgedOption {
   readonly held: Assessment;
 }
 
-/** Another setting of the project, and how one comes by its room. */
+/** Another setting of the project, and how one comes by its room; null where that is no longer wanted. */
 export interface OtherSetting {
   readonly setting: SettingLight;
-  readonly study: () => Generator<unknown, RoomStudy>;
+  readonly study: () => Generator<unknown, RoomStudy | null>;
 }

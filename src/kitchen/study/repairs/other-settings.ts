@@ -4,24 +4,24 @@ import { basisUnder, type RoomStudy, studyReadings } from '../room-study';
 import { settingLight } from '../setting-light';
 import type { OtherSetting } from './judged-option';
 
-/** The rooms of a kitchen's other skies; each is worked out once. */
-export type SkyStudies = Map<string, RoomStudy>;
+/** What gives the room under the sky of a setting. */
+type StudyUnder = (setting: string, sky: DaylightState | null) => Generator<unknown, RoomStudy | null>;
 
-/** The settings of a project but the one on screen, in a room that is studied under some sky; those with a light unknown are left out. */
-export function otherSettings(project: Project, shown: string, study: RoomStudy, known: SkyStudies): OtherSetting[] {
-  return project.settings.flatMap((setting): OtherSetting[] => {
+/** The settings of a project but the one on screen; those with a light unknown are left out. */
+export const otherSettings = (project: Project, shown: string, studyUnder: StudyUnder): OtherSetting[] =>
+  project.settings.flatMap((setting): OtherSetting[] => {
     const light = setting.id === shown ? null : settingLight(project, setting);
-    if (!light?.ok) return [];
-    return [{ setting: light.value, study: () => studyUnder(study, light.value.daylight, known) }];
+    return light?.ok ? [{ setting: light.value, study: () => studyUnder(setting.id, light.value.daylight) }] : [];
   });
-}
 
-function* studyUnder(study: RoomStudy, state: DaylightState | null, known: SkyStudies): Generator<null, RoomStudy> {
-  if (!state || state.key === study.outdoors) return study;
-  const before = known.get(state.key);
-  if (before) return before;
-  const basis = yield* basisUnder(study, state);
-  const under = studyReadings(basis, study);
-  known.set(state.key, under);
-  return under;
+/** Rooms under other skies from one that is studied; each sky is worked out once. */
+export function skiesOf(study: RoomStudy): StudyUnder {
+  const known = new Map<string, RoomStudy>([[study.outdoors, study]]);
+  return function* (_, sky) {
+    const before = known.get(sky?.key ?? study.outdoors);
+    if (before || !sky) return before ?? study;
+    const under = studyReadings(yield* basisUnder(study, sky), study);
+    known.set(sky.key, under);
+    return under;
+  };
 }

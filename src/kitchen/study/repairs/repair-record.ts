@@ -24,6 +24,7 @@ export function repairRecord(
     clears: codesOf(cleared),
     cleared,
     softened,
+    otherwise_from: trial.otherwiseFrom,
     adds: codesOf(added),
     added,
     settings,

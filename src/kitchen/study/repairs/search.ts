@@ -209,7 +209,9 @@ export class RepairSearch {
     if (this.#others) return this.#others;
     const others: OtherRoom[] = [];
     for (const { setting, study: studied } of this.settings) {
-      const room = { option: this.from.option.id, study: yield* silently(studied()), setting };
+      const study = yield* silently(studied());
+      if (!study) continue;
+      const room = { option: this.from.option.id, study, setting };
       const nominal = runNominally(this.from.project, room, []);
       if (nominal) others.push({ room, nominal, held: null });
       yield null;

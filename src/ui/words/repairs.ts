@@ -1,0 +1,27 @@
+import type { AddedFinding, FindingRef, RepairChange } from '../../engine/judge/assessment';
+import { surfacesPhrase } from '../../engine/judge/surface-words';
+import { WARNING_WORDS } from './findings';
+import { decimal, listed } from './numbers';
+
+const faults = (refs: readonly FindingRef[]): string =>
+  listed([...new Set(refs.map(({ code }) => WARNING_WORDS[code]))]);
+
+/** Words of what would help with a warning. */
+export const REPAIRS = {
+  title: 'What would help',
+  looking: 'Looking through the library.',
+  rule: 'Each was run in this room in every setting. What is fixed or ordered stays.',
+  on: ({ label, surfaces }: RepairChange) => `${label}, on ${surfacesPhrase(surfaces).text}`,
+  moves: ({ moved_de00 }: RepairChange) => `Moves the color by ${decimal(moved_de00)} CIEDE2000.`,
+  clears: (refs: readonly FindingRef[]) => `Clears ${faults(refs)}.`,
+  softens: (refs: readonly FindingRef[]) => `Leaves a note of ${faults(refs)}.`,
+  adds: ({ text }: AddedFinding) => text,
+  addsElsewhere: ({ text }: AddedFinding, setting: string) => `In ${setting.toLowerCase()} light: ${text}`,
+  brings: 'It brings',
+  mayNot: (viewpoints: readonly string[]) =>
+    `It may not be enough: seen from the ${listed(viewpoints)} the balance is another.`,
+  decided: 'This changes what is decided.',
+  try: 'Try',
+  tryIt: (change: string) => `Try ${change}`,
+  first: 'Keep or drop what is on trial first.',
+} as const;
