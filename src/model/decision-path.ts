@@ -1,9 +1,9 @@
 import type { DecisionState, SurfaceId } from '../engine/surface';
+import { changesWith } from './changes-with';
 import { DECISION_STEPS, type DecisionStep, decisionOrder, nextOpen } from './decision-order';
-import { laidAlike } from './lay-alike';
 import type { Option } from './project';
 
-/** Surfaces that are laid alike, and decided as one. */
+/** Surfaces of one finish that change together, and are decided as one. */
 export interface PathGroup {
   readonly surfaces: readonly SurfaceId[];
   readonly finish: string;
@@ -36,14 +36,16 @@ export function decisionPath(option: Option, present: readonly SurfaceId[]): Dec
   return { steps: steps.filter((step) => step.groups.length > 0), next: nextOpen(option, present) };
 }
 
-/** The surfaces there are in groups of those laid alike, in decision order. */
+/** The surfaces there are in groups of those that change together, in decision order. */
 function groupsOf(option: Option, present: readonly SurfaceId[]): PathGroup[] {
   const taken = new Set<SurfaceId>();
   return decisionOrder(option).flatMap((surface) => {
     if (taken.has(surface) || !present.includes(surface)) return [];
-    const surfaces = laidAlike(option, surface).filter((one) => present.includes(one) && !taken.has(one));
-    for (const one of surfaces) taken.add(one);
     const { finish, state } = option.scheme[surface];
+    const surfaces = changesWith(option, surface).filter(
+      (one) => present.includes(one) && !taken.has(one) && option.scheme[one].state === state,
+    );
+    for (const one of surfaces) taken.add(one);
     return { surfaces, finish, state };
   });
 }

@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import { SURFACES } from '../../engine/surface';
 import { presentSurfaces } from '../../kitchen/present-surfaces';
+import { changesWith } from '../../model/changes-with';
 import { decisionPath, settledAfter } from '../../model/decision-path';
 import { DecisionsPanel } from '../../ui/decisions/DecisionsPanel';
 import { useApp, useAppState } from '../context';
@@ -23,7 +24,9 @@ export function DecisionsPane() {
       path={path}
       labelOf={(id) => project.library.find((finish) => finish.id === id)?.label ?? id}
       narrowings={narrowings}
-      hangsOn={({ surfaces, state }) => (state === 'open' ? [] : settledAfter(option, present, surfaces))}
+      hangsOn={({ surfaces, state }) =>
+        state === 'open' ? [] : settledAfter(option, present, [...surfaces, ...changesWith(option, surfaces[0]!)])
+      }
       notice={<UnsettledPane />}
       onChoose={(surface) => openDrawer(store, surface)}
       onState={actions.setState}

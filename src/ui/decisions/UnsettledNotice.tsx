@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import { surfaceName } from '../../engine/judge/surface-words';
 import type { Unsettled } from '../../engine/judge/unsettled';
 import type { SurfaceId } from '../../engine/surface';
@@ -15,8 +16,11 @@ interface UnsettledNoticeProps {
 
 /** What a change has unsettled among later decisions, with the reason and a way to each; nothing is changed by itself. */
 export function UnsettledNotice({ changed, found, onOpen, onPoint, onLeave }: UnsettledNoticeProps) {
+  const notice = useRef<HTMLElement>(null);
+  // It comes at the top of a list that may be scrolled.
+  useEffect(() => notice.current?.scrollIntoView({ block: 'nearest' }), []);
   return (
-    <section className="unsettled" role="status">
+    <section ref={notice} className="unsettled" role="status">
       <p className="unsettled-head">
         <SeverityMark severity="visible" /> {DECISIONS.unsettled(changed, found.length)}
       </p>
