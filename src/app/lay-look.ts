@@ -6,7 +6,7 @@ import { type Command, optionById } from '../model/commands';
 import { layOnSurfaces } from '../model/lay-on-surfaces';
 import { LOOK } from '../ui/words/look';
 import type { Actions } from './actions';
-import { type AppState, projectOf } from './state';
+import { type AppState, documentOf, projectOf } from './state';
 
 /** More do not fit into the bar on a tablet. */
 export const MOST_OPTIONS = 3;
@@ -21,7 +21,8 @@ export function layCarried(
   carried: CarriedLook,
   changes: readonly RelationChange[],
 ): string | null {
-  const project = projectOf(store.getState());
+  // What is only tried is dropped by what is made.
+  const project = documentOf(store.getState());
   const { options } = project;
   const hasRoom = options.length < MOST_OPTIONS;
   const id = hasRoom ? freeId(options) : carried.option;

@@ -30,7 +30,9 @@ export function followUnsettled(store: StoreApi<AppState>): () => void {
     if (last.unsettling && !state.unsettling) before = null;
     if (projectOf(state) !== projectOf(last)) {
       const option = chosenOption(state);
-      if (before && (before.option.id !== option.id || projectOf(state).id !== projectOf(last).id)) return forget();
+      // With another project come its own decisions: nobody has changed one.
+      if (projectOf(state).id !== projectOf(last).id || !state.assessments[option.id]) return forget();
+      if (before && before.option.id !== option.id) return forget();
       before ??= beforeChange(last, option);
     } else if (state.option !== last.option) return forget();
     if (!before || state.assessments === last.assessments) return;

@@ -42,15 +42,18 @@ type Answering<K extends QuestionKind> = (
 export const ANSWERS: { readonly [K in QuestionKind]: Answering<K> } = {
   'read-narrowings': ({ option: id }, { current }) => {
     const option = current?.show.project.options.find((one) => one.id === id);
-    if (!current || !option) return null;
+    // Something newer is on its way: what is asked about may be of it.
+    if (!current || current.stale() || !option) return null;
     const { room, show } = current;
     const meetings = room.hasStudy ? meetingsOf(room.study) : undefined;
     return narrowings(show.project, option, presentSurfaces(room.basis.room), meetings);
   },
   'read-balance': function* ({ option, setting }, { current }) {
     const studied = current && (yield* underSky(current, setting));
-    const balance = studied && balanceIn(current.show.project, option, studied);
-    return balance?.ok ? balance.value : null;
+    // The document asked about may be a newer one: who is told nothing asks again.
+    if (!studied || current.stale()) return null;
+    const balance = balanceIn(current.show.project, option, studied);
+    return balance.ok ? balance.value : null;
   },
   'read-point': ({ option, rect, u, v, onProp, eye, place, onStand }, from) => {
     const read = placeFrom(from, option, onStand);

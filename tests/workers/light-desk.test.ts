@@ -128,6 +128,19 @@ describe('the light desk', () => {
     expect(messages).toEqual([{ kind: 'answer', to: 'read-balance', ticket: 23, answer: null }]);
   });
 
+  it('tells nothing of the document before where a newer one is on its way', async () => {
+    messages.length = 0;
+    desk.receive(show(laid('floor', 'TL-07')));
+    desk.receive({ kind: 'read-balance', ticket: 24, option: 'our-floor', setting: 'day' });
+    desk.receive({ kind: 'read-narrowings', ticket: 25, option: 'our-floor' });
+    desk.receive(show(project));
+    await until((message) => message.kind === 'answer' && message.ticket === 24);
+    await until((message) => message.kind === 'answer' && message.ticket === 25);
+    const answers = messages.flatMap((message) => (message.kind === 'answer' ? [message.answer] : []));
+    expect(answers).toEqual([null, null]);
+    await until(isComplete(revision));
+  });
+
   it('says what each light makes of a finish as it is laid, grout included, as the command line does of the finish', () => {
     messages.length = 0;
     desk.receive({ kind: 'read-lights', ticket: 7, option: 'our-floor', surface: 'base-fronts', beside: 'backsplash' });

@@ -29,7 +29,7 @@ export function PairsPane() {
   }, [readPairs, option, assessment]);
   return (
     <PairsPanel
-      table={table?.option === option ? table : null}
+      table={assessment && table?.option === option ? table : null}
       warnings={assessment?.warnings ?? NO_WARNINGS}
       settingName={settingShortName(setting.name)}
       isDark={isDark}
