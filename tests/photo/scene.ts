@@ -48,36 +48,40 @@ export function photograph(scene: Scene): Uint8Array {
   const random = mulberry32(seed);
   const normal = () => Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
   const seen = (rho: ReflectanceSpd) => lights.map(({ spd }) => rendered(camera, rho, spd, lights[0]!.spd));
-  const ground = seen(gray(0.35));
+  const ground = [seen(gray(0.35))];
   const white = seen(gray(1));
   const things = scene.things.map((thing) => ({ ...thing, colors: thing.materials.map(seen) }));
-  const out = new Uint8Array(4 * width * height);
+  const out = new Uint8Array(4 * width * height).fill(255);
   for (let y = 0; y < height; y++) {
     for (let x = 0; x < width; x++) {
       const thing = things.find(
         (one) => x >= one.left && x < one.left + one.width && y >= one.top && y < one.top + one.height,
       );
-      const { weights, gain } = thing?.at?.(x - thing.left, y - thing.top) ?? { weights: [], gain: 1 };
-      const first = 1 - weights.reduce((sum, weight) => sum + weight, 0);
+      const { weights, gain } = thing?.at?.(x - thing.left, y - thing.top) ?? ALONE;
       const mirror = thing?.mirror?.(x - thing.left, y - thing.top) ?? 0;
+      const colors = thing?.colors ?? ground;
+      let first = 1;
+      for (const weight of weights) first -= weight;
       for (let c = 0; c < 3; c++) {
         let value = 0;
-        lights.forEach(({ level }, l) => {
-          let rho = thing ? thing.colors[0]![l]![c]! * first : ground[l]![c]!;
-          weights.forEach((weight, k) => {
-            rho += weight * thing!.colors[k + 1]![l]![c]!;
-          });
-          value += (level?.(x, y) ?? 1) * (rho * gain + mirror * white[l]![c]!);
-        });
+        for (let l = 0; l < lights.length; l++) {
+          let rho = colors[0]![l]![c]! * first;
+          for (let k = 0; k < weights.length; k++) rho += weights[k]! * colors[k + 1]![l]![c]!;
+          value += (lights[l]!.level?.(x, y) ?? 1) * (rho * gain + mirror * white[l]![c]!);
+        }
         value *= exposure;
         if (noise) value += normal() * noise * Math.sqrt(Math.max(0.001, value));
-        out[4 * (y * width + x) + c] = Math.round(255 * encodeSrgb(Math.min(1, Math.max(0, value))));
+        out[4 * (y * width + x) + c] = CODES[Math.round(STEPS * Math.min(1, Math.max(0, value)))]!;
       }
-      out[4 * (y * width + x) + 3] = 255;
     }
   }
   return out;
 }
+
+const ALONE = { weights: [], gain: 1 } as const;
+/** Codes of linear light, finely enough that every code is reached. */
+const STEPS = 16384;
+const CODES = Uint8Array.from({ length: STEPS + 1 }, (_, i) => Math.round(255 * encodeSrgb(i / STEPS)));
 
 /** The picture as the engine takes it in. */
 export function linear(rgba: Uint8Array, width: number, height: number): LinearPicture {

@@ -1,11 +1,15 @@
 /** What may be wrong with a picture of a sample. */
 export type PhotoFlagCode =
   | 'card-clipped'
+  | 'card-colored'
+  | 'card-too-dark'
+  | 'card-too-light'
   | 'card-odd'
   | 'card-small'
   | 'card-tinted'
   | 'dark'
   | 'glare'
+  | 'lamps-without-card'
   | 'lighter-than-white'
   | 'mixed-light'
   | 'noisy'
@@ -36,6 +40,15 @@ interface Rule {
 const RULES: Readonly<Record<PhotoFlagCode, Rule>> = {
   /** Share of the card's pixels with a channel at an end of its code: the light's color is cut off there. */
   'card-clipped': { limit: 0.01, adds: (share) => Math.min(8, 2 + 60 * share) },
+  /**
+   * CIELAB chroma of the card as the photo has it, made as light as white: what a camera leaves of the light. D50 left as it
+   * is has 19; more is no daylight, or the card is cream or printed. By lamps it is told from `COLORED_BY_LAMPS` on.
+   */
+  'card-colored': { limit: 25, adds: () => 5 },
+  /** Luminance of white beside a white card, 1 = the picture's white: a card that dark may be the gray one. */
+  'card-too-dark': { limit: 0.25, isLeast: true, adds: () => 8 },
+  /** The same beside a gray card: one that light may be the white one. */
+  'card-too-light': { limit: 2, adds: () => 8 },
   /** Share of the card that is not like the rest of it. */
   'card-odd': { limit: 0.03, adds: (share) => Math.min(4, 1 + 10 * share) },
   /** Pixels of the card. */
@@ -45,7 +58,9 @@ const RULES: Readonly<Record<PhotoFlagCode, Rule>> = {
   /** Luminance of white beside the card, 1 = the picture's white. */
   dark: { limit: 0.15, isLeast: true, adds: () => 1.5 },
   /** Share of the sample in mirrored light; it is left out of the colors, but reaches further than one sees. */
-  glare: { limit: 0.01, adds: (share) => Math.min(4, 1 + 10 * share) },
+  glare: { limit: 0.004, adds: (share) => Math.min(10, 1 + 25 * share) },
+  /** 1 where it is so. A camera leaves much of a lamp's color in: 10 over lamps and cameras of `tests/photo`, 5 by daylight. */
+  'lamps-without-card': { limit: 0, adds: () => 6 },
   /** Share of the sample that is lighter than white: the card is not what it was said to be, or stands in less light. */
   'lighter-than-white': { limit: 0.2, adds: () => 8 },
   /** Hue drift over the card, CIELAB units of a white. The sample lies further away than one side of the card from the other. */
@@ -53,11 +68,17 @@ const RULES: Readonly<Record<PhotoFlagCode, Rule>> = {
   /** Median CIELAB difference of neighboring pixels of the card. */
   noisy: { limit: 6, adds: () => 1 },
   'sample-clipped': { limit: 0.02, adds: (share) => Math.min(8, 1 + 20 * share) },
-  /** CIELAB chroma of the strongest color: a card mends grays; strong colors stay off where lamp or camera is unusual. */
-  'strong-color': { limit: 20, adds: (chroma) => Math.min(5, 0.12 * (chroma - 20)) },
+  /**
+   * CIELAB chroma of the strongest color, where the light is not known to be daylight: a card mends grays; with lamps the error
+   * grows with chroma, to 3.5 at 25 and 4.5 at 37 over lamps and cameras of `tests/photo`; by daylight it stays below 1.
+   */
+  'strong-color': { limit: 12, adds: (chroma) => Math.min(6, 0.1 * chroma) },
   /** Change of luminance over card or sample, as a share. */
   'uneven-light': { limit: 0.15, adds: (change) => Math.min(6, 8 * change) },
 };
+
+/** Beyond this a card is more colored than a camera leaves it by lamps, in the units of 'card-colored'. */
+export const COLORED_BY_LAMPS = 45;
 
 /** The flag of a number, if it raises one. */
 export function flagOf(code: PhotoFlagCode, value: number): PhotoFlag | null {

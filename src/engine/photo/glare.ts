@@ -6,8 +6,13 @@ const LIGHTER_THAN_WHITE = 104;
 /** A spot is this much lighter than most of the sample, L*, and has lost this part of its chroma to the lamp's. Our judgement. */
 const SPOT_LIGHTER = 10;
 const SPOT_CHROMA = 0.75;
-/** Its edge is soft: neighboring blocks there differ by less than this, L*. A vein or a fleck has a sharp one. Our judgement. */
+/** It reaches as far as it is this much lighter, L*. Our judgement. */
+const FRINGE_LIGHTER = 3;
+/** Its edge is soft: neighboring blocks there differ by less than this, L*. A fleck has a sharp one. Our judgement. */
 const SOFT_STEP = 3;
+/** And it fills this part of its frame, which is no longer than so many times its width. A vein does not. Our judgement. */
+const LEAST_FILL = 0.4;
+const MOST_LONG = 4;
 
 export interface Glare {
   /** 1 where a block is no color of the sample. */
@@ -20,47 +25,70 @@ export interface Glare {
 
 /** Mirrored light on a sample: what is lighter than white beside the card, and soft bright spots without the sample's color. */
 export function findGlare({ width, inside }: Patch, xyz: Float64Array, lab: Float64Array, hasCard: boolean): Glare {
-  const mask = new Uint8Array(inside.length);
-  const places: number[] = [];
-  inside.forEach((is, at) => {
-    if (is) places.push(at);
-  });
-  const isTooLight = (at: number) => hasCard && xyz[3 * at + 1]! > LIGHTER_THAN_WHITE;
   const chroma = (at: number) => Math.hypot(lab[3 * at + 1]!, lab[3 * at + 2]!);
-  const usualL = medianOf(places.map((at) => lab[3 * at]!));
-  const usualChroma = medianOf(places.map(chroma));
-  const spots = new Uint8Array(inside.length);
-  for (const at of places) {
-    const isLighter = lab[3 * at]! > usualL + SPOT_LIGHTER;
-    if (isLighter && chroma(at) <= SPOT_CHROMA * usualChroma + 1) spots[at] = 1;
+  const lightness = Float64Array.from(inside, (is, at) => (is ? lab[3 * at]! : Number.NEGATIVE_INFINITY));
+  const all = lightness.filter((value) => value > Number.NEGATIVE_INFINITY);
+  const usualL = medianOf(all);
+  const usualChroma = medianOf(
+    Float64Array.from(inside, (is, at) => (is ? chroma(at) : -1)).filter((value) => value >= 0),
+  );
+  const mask = new Uint8Array(inside.length);
+  const seen = new Uint8Array(inside.length);
+  let lighterThanWhite = 0;
+  for (let at = 0; at < inside.length; at++) {
+    if (!inside[at]) continue;
+    if (hasCard && xyz[3 * at + 1]! > LIGHTER_THAN_WHITE) {
+      mask[at] = 1;
+      lighterThanWhite++;
+    }
+    const isSpot = lightness[at]! > usualL + SPOT_LIGHTER && chroma(at) <= SPOT_CHROMA * usualChroma + 1;
+    if (!isSpot || seen[at]) continue;
+    const spot = spotFrom(at, width, lightness, usualL + FRINGE_LIGHTER, seen);
+    if (isBlob(spot.blocks, width) && spot.edgeStep < SOFT_STEP) for (const block of spot.blocks) mask[block] = 1;
   }
-  const isSoft = edgeStep(width, inside, spots, lab) < SOFT_STEP;
-  let [share, lighterThanWhite] = [0, 0];
-  for (const at of places) {
-    const isLight = isTooLight(at);
-    if (isLight) lighterThanWhite++;
-    if (!isLight && !(isSoft && spots[at])) continue;
-    mask[at] = 1;
-    share++;
-  }
-  return {
-    mask,
-    share: share / Math.max(1, places.length),
-    lighterThanWhite: lighterThanWhite / Math.max(1, places.length),
-  };
+  const share = mask.reduce((sum, is) => sum + is, 0) / Math.max(1, all.length);
+  return { mask, share, lighterThanWhite: lighterThanWhite / Math.max(1, all.length) };
 }
 
-/** Mean lightness difference of neighbors of which one lies in a spot and one does not; infinite where there are none. */
-function edgeStep(width: number, inside: Uint8Array, spots: Uint8Array, lab: Float64Array): number {
-  let [sum, count] = [0, 0];
-  for (let at = 0; at < inside.length; at++) {
-    for (const step of [1, width]) {
-      const other = at + step;
-      if (other >= inside.length || (step === 1 && other % width === 0)) continue;
-      if (!inside[at] || !inside[other] || spots[at] === spots[other]) continue;
-      sum += Math.abs(lab[3 * at]! - lab[3 * other]!);
-      count++;
+/** All blocks over a lightness that hang together with one, and the mean step of lightness at their edge within the sample. */
+function spotFrom(start: number, width: number, lightness: Float64Array, least: number, seen: Uint8Array) {
+  const blocks = [start];
+  seen[start] = 1;
+  let [steps, count] = [0, 0];
+  for (let i = 0; i < blocks.length; i++) {
+    const at = blocks[i]!;
+    for (const next of neighborsOf(at, width, lightness.length)) {
+      const is = lightness[next]!;
+      if (is > least) {
+        if (!seen[next]) blocks.push(next);
+        seen[next] = 1;
+      } else if (is > Number.NEGATIVE_INFINITY) {
+        steps += lightness[at]! - is;
+        count++;
+      }
     }
   }
-  return count ? sum / count : Number.POSITIVE_INFINITY;
+  return { blocks, edgeStep: count ? steps / count : Number.POSITIVE_INFINITY };
+}
+
+function neighborsOf(at: number, width: number, length: number): readonly number[] {
+  const next: number[] = [];
+  if (at % width > 0) next.push(at - 1);
+  if ((at + 1) % width > 0) next.push(at + 1);
+  if (at >= width) next.push(at - width);
+  if (at + width < length) next.push(at + width);
+  return next;
+}
+
+function isBlob(blocks: readonly number[], width: number): boolean {
+  let [left, right, top, bottom] = [width, 0, Number.POSITIVE_INFINITY, 0];
+  for (const at of blocks) {
+    const [x, y] = [at % width, Math.floor(at / width)];
+    left = Math.min(left, x);
+    right = Math.max(right, x);
+    top = Math.min(top, y);
+    bottom = Math.max(bottom, y);
+  }
+  const [w, h] = [right - left + 1, bottom - top + 1];
+  return blocks.length >= LEAST_FILL * w * h && Math.max(w, h) <= MOST_LONG * Math.min(w, h);
 }

@@ -9,7 +9,7 @@ import { failure, type Result, success } from '../result';
 import { calmBlocks } from './calm-blocks';
 import { CARD_BLOCKS, type CardReading, cardLight } from './card-light';
 import { correctedXyz, labsOf } from './correct';
-import { flagOf, type PhotoFlag } from './flags';
+import { COLORED_BY_LAMPS, flagOf, type PhotoFlag } from './flags';
 import { findGlare } from './glare';
 import { lightDrift } from './light-drift';
 import { patchIn } from './patch';
@@ -25,7 +25,11 @@ export interface PhotoPlaces {
   readonly cards: readonly PictureQuad[];
   /** Luminance factor of the card, 0-1. */
   readonly cardY: number;
+  /** What lights both, as far as somebody knows. */
+  readonly light: PhotoLight;
 }
+
+export type PhotoLight = 'daylight' | 'lamps' | 'unknown';
 
 /** A color of a sample, and the same as the picture has it. */
 export interface PhotoColor extends SampleColor {
@@ -48,6 +52,8 @@ const LEAST_PIXELS = 64;
 const MOST_BLOCKS = 160_000;
 /** From this CIELAB difference of neighbors on, blocks are made larger, to quiet noise. Our judgement. */
 const RESTLESS = 5;
+/** Cards of less than this luminance factor count as gray ones. */
+const WHITE_CARD = 0.5;
 
 /** Reads the colors of a sample from a picture in linear light. The same picture and places give the same numbers. */
 export function readSample(picture: LinearPicture, places: PhotoPlaces): Result<PhotoReading> {
@@ -74,7 +80,8 @@ export function readSample(picture: LinearPicture, places: PhotoPlaces): Result<
     flagOf('sample-clipped', sample.high + sample.low),
     glare.lighterThanWhite > 0.2 ? flagOf('lighter-than-white', glare.lighterThanWhite) : flagOf('glare', glare.share),
     card && light?.slopes.some(([x, y]) => x !== 0 || y !== 0) ? null : flagOf('uneven-light', slope),
-    flagOf('strong-color', strongest),
+    card && places.light !== 'daylight' ? flagOf('strong-color', strongest) : null,
+    !card && places.light === 'lamps' ? flagOf('lamps-without-card', 1) : null,
   ].filter((flag) => flag !== null);
   const raw = rawColorsOf(light, middleOf(places.sample));
   return success({
@@ -106,6 +113,8 @@ function cardFlags(picture: LinearPicture, places: PhotoPlaces, cards: readonly 
   const { white } = card.light;
   const drift = lightDrift(card, cards);
   const duv = cctDuv(white)?.duv ?? 0.05;
+  const whiteLab = labD65FromXyzD65({ x: (100 * white.x) / white.y, y: 100, z: (100 * white.z) / white.y });
+  const tint = Math.hypot(whiteLab.a, whiteLab.b);
   const noise = Math.max(
     ...places.cards.map((quad) => {
       const fine = patchIn(picture, quad, 20_000);
@@ -117,12 +126,19 @@ function cardFlags(picture: LinearPicture, places: PhotoPlaces, cards: readonly 
     flagOf('card-small', Math.min(...cards.map(({ pixels }) => pixels))),
     flagOf('card-odd', card.oddShare),
     flagOf('card-tinted', Math.abs(duv)),
+    flagOf('card-colored', places.light === 'daylight' || tint > COLORED_BY_LAMPS ? tint : 0),
+    places.cardY < WHITE_CARD ? flagOf('card-too-light', white.y) : flagOf('card-too-dark', white.y),
     flagOf('dark', white.y),
     flagOf('noisy', noise),
-    flagOf('mixed-light', drift.hue),
+    cards.length > 1 ? spanned(flagOf('mixed-light', drift.hue)) : flagOf('mixed-light', drift.hue),
     flagOf('uneven-light', cards.length > 1 ? 0 : drift.level),
   ];
 }
+
+/** Between two places the drift is known and taken off; this part of it is left to what is not even. Our judgement. */
+const LEFT_BETWEEN = 0.4;
+
+const spanned = (flag: PhotoFlag | null) => flag && { ...flag, addsDe00: LEFT_BETWEEN * flag.addsDe00 };
 
 /** Takes a corrected color back to how the picture has it at a place. */
 function rawColorsOf(light: CardLight | null, place: { readonly x: number; readonly y: number }) {

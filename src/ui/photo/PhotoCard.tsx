@@ -1,5 +1,6 @@
-import { Minus, Plus } from 'lucide-react';
 import { useId } from 'react';
+import type { PhotoLight } from '../../engine/photo/read-sample';
+import { Menu } from '../drawer/Menu';
 import { Choices } from '../parts/Choices';
 import { PHOTO } from '../words/photo';
 import { boxAt, type PhotoBox, type PictureSize } from './boxes';
@@ -12,19 +13,19 @@ interface PhotoCardProps {
   readonly isOwnWrong: boolean;
   readonly boxes: readonly PhotoBox[];
   readonly size: PictureSize;
-  readonly zoom: number;
+  readonly light: PhotoLight;
+  readonly onLight: (light: PhotoLight) => void;
   readonly onKind: (kind: CardKind) => void;
   readonly onOwnL: (text: string) => void;
   readonly onBoxes: (boxes: readonly PhotoBox[]) => void;
-  readonly onZoom: (zoom: number) => void;
 }
 
+const LIGHTS: readonly PhotoLight[] = ['unknown', 'daylight', 'lamps'];
 const KINDS = (['gray', 'white', 'own', 'none'] as const).map((id) => ({ id, name: PHOTO.cardKinds[id] }));
-const MOST_ZOOM = 8;
 
-/** Which card lies in the picture, a second place for it, and how near one looks. */
+/** Which card lies in the picture, and a second place for it. */
 export function PhotoCard(props: PhotoCardProps) {
-  const { kind, ownL, isOwnWrong, boxes, size, zoom } = props;
+  const { kind, ownL, isOwnWrong, boxes, size } = props;
   const id = useId();
   const hasSecond = boxes.some((box) => box.id === 'card-second');
   const toggle = () =>
@@ -55,31 +56,17 @@ export function PhotoCard(props: PhotoCardProps) {
           )}
         </div>
       )}
+      <Menu
+        label={PHOTO.light}
+        value={props.light}
+        choices={LIGHTS.map((one) => [one, PHOTO.lights[one]])}
+        onChoose={props.onLight}
+      />
       {kind !== 'none' && (
         <button type="button" className="button button-outlined" onClick={toggle}>
           {hasSecond ? PHOTO.removeCard : PHOTO.addCard}
         </button>
       )}
-      <span className="photo-zoom">
-        <button
-          type="button"
-          className="button button-outlined"
-          aria-label={PHOTO.zoomOut}
-          disabled={zoom <= 1}
-          onClick={() => props.onZoom(zoom / 2)}
-        >
-          <Minus className="icon" aria-hidden="true" />
-        </button>
-        <button
-          type="button"
-          className="button button-outlined"
-          aria-label={PHOTO.zoomIn}
-          disabled={zoom >= MOST_ZOOM}
-          onClick={() => props.onZoom(zoom * 2)}
-        >
-          <Plus className="icon" aria-hidden="true" />
-        </button>
-      </span>
     </div>
   );
 }

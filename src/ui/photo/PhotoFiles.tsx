@@ -1,23 +1,27 @@
 import { Camera, FolderOpen } from 'lucide-react';
-import { useRef } from 'react';
+import { type ReactNode, useRef } from 'react';
 import { PHOTO } from '../words/photo';
 
 interface PhotoFilesProps {
   readonly hasPicture: boolean;
   readonly isBusy: boolean;
   readonly onFile: (file: File) => void;
+  /** What stands at the end of the row. */
+  readonly children?: ReactNode;
 }
 
 const KINDS = 'image/jpeg,image/png,image/webp';
 
 /** Where the photo comes from, and how to take it. */
-export function PhotoFiles({ hasPicture, isBusy, onFile }: PhotoFilesProps) {
+export function PhotoFiles({ hasPicture, isBusy, onFile, children }: PhotoFilesProps) {
   return (
     <div className="photo-files">
       <div className="photo-file-buttons">
         <FileButton words={hasPicture ? PHOTO.another : PHOTO.choose} onFile={onFile} />
         <FileButton words={PHOTO.take} isCamera onFile={onFile} />
-        <span className="small quiet photo-drop">{isBusy ? PHOTO.reading : PHOTO.drop}</span>
+        {isBusy && <span className="small quiet">{PHOTO.reading}</span>}
+        {!isBusy && !hasPicture && <span className="small quiet photo-drop">{PHOTO.drop}</span>}
+        {children}
       </div>
       {!hasPicture && (
         <ul className="photo-how small">

@@ -1,7 +1,7 @@
 import { type DragEvent, type FormEvent, type ReactNode, useEffect, useId, useState } from 'react';
 import { yFromLightness } from '../../engine/color/lab';
 import type { FinishClass } from '../../engine/finish/types';
-import { type PhotoReading, readSample } from '../../engine/photo/read-sample';
+import { type PhotoLight, type PhotoReading, readSample } from '../../engine/photo/read-sample';
 import type { Problem, Result } from '../../engine/result';
 import type { Finish } from '../../model/project';
 import { finishFacts } from '../drawer/finish-facts';
@@ -17,6 +17,7 @@ import { PhotoBoxes } from './PhotoBoxes';
 import { type CardKind, PhotoCard } from './PhotoCard';
 import { PhotoColors } from './PhotoColors';
 import { PhotoFiles } from './PhotoFiles';
+import { PhotoZoom } from './PhotoZoom';
 import { PHOTO_PATTERNS, type PhotoPattern, photoFinish, USUAL_MM, usualPattern } from './photo-finish';
 import './photo.css';
 
@@ -47,6 +48,7 @@ export function PhotoForm({ kinds, library, current, classes, pieceOf, onUse }: 
   const [boxes, setBoxes] = useState<readonly PhotoBox[]>([]);
   const [cardKind, setCardKind] = useState<CardKind>('gray');
   const [ownL, setOwnL] = useState('');
+  const [light, setLight] = useState<PhotoLight>('unknown');
   const [zoom, setZoom] = useState(1);
   const [name, setName] = useState('');
   const [finishClass, setClass] = useState(classes.includes(current.class) ? current.class : (classes[0] ?? 'paint'));
@@ -57,7 +59,7 @@ export function PhotoForm({ kinds, library, current, classes, pieceOf, onUse }: 
   const cardL = cardKind === 'own' ? numberIn(ownL, ...CARD_L) : null;
   const cardY =
     cardKind === 'gray' ? 0.18 : cardKind === 'white' ? 0.9 : cardL === null ? null : yFromLightness(cardL) / 100;
-  const reading = useReading(picture, boxes, cardKind === 'none' ? 0 : cardY);
+  const reading = useReading(picture, boxes, light, cardKind === 'none' ? 0 : cardY);
 
   const open = async (file: File) => {
     setBusy(true);
@@ -109,7 +111,9 @@ export function PhotoForm({ kinds, library, current, classes, pieceOf, onUse }: 
     >
       <div className="photo-work">
         {kinds}
-        <PhotoFiles hasPicture={picture !== null} isBusy={isBusy} onFile={(file) => void open(file)} />
+        <PhotoFiles hasPicture={picture !== null} isBusy={isBusy} onFile={(file) => void open(file)}>
+          {picture && <PhotoZoom zoom={zoom} onZoom={setZoom} />}
+        </PhotoFiles>
         {picture && (
           <>
             <PhotoCard
@@ -118,11 +122,11 @@ export function PhotoForm({ kinds, library, current, classes, pieceOf, onUse }: 
               isOwnWrong={cardKind === 'own' && ownL.trim() !== '' && cardL === null}
               boxes={boxes}
               size={picture}
-              zoom={zoom}
+              light={light}
+              onLight={setLight}
               onKind={setCardKind}
               onOwnL={setOwnL}
               onBoxes={setBoxes}
-              onZoom={setZoom}
             />
             <PhotoBoxes
               picture={picture}
@@ -214,6 +218,7 @@ export function PhotoForm({ kinds, library, current, classes, pieceOf, onUse }: 
 function useReading(
   picture: OpenedPicture | null,
   boxes: readonly PhotoBox[],
+  light: PhotoLight,
   cardY: number | null,
 ): Result<PhotoReading> | null {
   const [reading, setReading] = useState<Result<PhotoReading> | null>(null);
@@ -222,10 +227,10 @@ function useReading(
     const timer = setTimeout(() => {
       const sample = boxes.find(({ id }) => id === 'sample')!.quad;
       const cards = cardY === 0 ? [] : boxes.filter(({ id }) => id !== 'sample').map(({ quad }) => quad);
-      setReading(readSample(picture.linear, { sample, cards, cardY }));
+      setReading(readSample(picture.linear, { sample, cards, cardY, light }));
     }, REST_MS);
     return () => clearTimeout(timer);
-  }, [picture, boxes, cardY]);
+  }, [picture, boxes, light, cardY]);
   return reading;
 }
 

@@ -12,6 +12,19 @@ export const FLAG_WORDS: { readonly [C in PhotoFlagCode]: FlagWords } = {
     text: ({ value }) => `${percent(value)} of the card is burnt out or black.`,
     remedy: 'Take it again darker or lighter, or use a gray card.',
   },
+  'card-colored': {
+    text: () => 'The card is strongly colored in the photo.',
+    remedy:
+      'Check that it is a gray or white card, not cream or printed, and leave the camera’s white balance on automatic.',
+  },
+  'card-too-dark': {
+    text: ({ value }) => `For a white card it is dark in the photo: white would be at ${percent(value)} of the range.`,
+    remedy: 'Check whether it is the gray card; if not, take it again in more light.',
+  },
+  'card-too-light': {
+    text: ({ value }) => `For a gray card it is light in the photo: white would be at ${percent(value)} of the range.`,
+    remedy: 'Check whether it is the white card; if not, take it again darker.',
+  },
   'card-odd': {
     text: ({ value }) => `${percent(value)} of the card’s box does not look like the rest of it.`,
     remedy: 'Draw the box inside the card, away from print, fingers and shadows.',
@@ -32,6 +45,10 @@ export const FLAG_WORDS: { readonly [C in PhotoFlagCode]: FlagWords } = {
     text: ({ value }) => `${percent(value)} of the sample mirrors light; that part is left out.`,
     remedy: 'Turn the sample or stand aside until nothing mirrors in it.',
   },
+  'lamps-without-card': {
+    text: () => 'By lamps, a photo without a card keeps much of the lamps’ color.',
+    remedy: 'Take it by daylight with the lamps off, or with a card.',
+  },
   'lighter-than-white': {
     text: ({ value }) => `${percent(value)} of the sample comes out lighter than white.`,
     remedy: 'Check whether the card is the gray or the white one, and that no shadow lies on it.',
@@ -50,8 +67,8 @@ export const FLAG_WORDS: { readonly [C in PhotoFlagCode]: FlagWords } = {
     remedy: 'Take it again a little darker or lighter.',
   },
   'strong-color': {
-    text: () => 'A card mends whites and grays best; a color this strong stays less sure.',
-    remedy: 'Take it by daylight, or type in numbers from a data sheet.',
+    text: () => 'By lamps a card mends whites and grays, but not all of a color this strong.',
+    remedy: 'If it was taken by daylight alone, say so above; else take it by daylight.',
   },
   'uneven-light': {
     text: ({ value }) =>
@@ -87,6 +104,8 @@ export const PHOTO = {
   zoomOut: 'Zoom out',
   cardKind: 'Card',
   cardKinds: { gray: 'Gray 18%', white: 'White 90%', own: 'Own L*', none: 'No card' },
+  light: 'Light',
+  lights: { unknown: 'Not sure', daylight: 'Daylight only', lamps: 'Lamps' },
   ownL: 'L* of the card',
   ownWrong: (text: string) => `“${text}” is no lightness of a card.`,
   ownRemedy: 'Write the L* printed with it, 20 to 99.',
