@@ -9,7 +9,7 @@ import { mixInLight } from './mix';
 import { bakedSample, patch } from './pictures';
 import { box, cardOf, linear, photograph } from './scene';
 
-const [WIDTH, HEIGHT] = [460, 300];
+const [WIDTH, HEIGHT] = [340, 220];
 const WHITE = patch('white 9.5 (.05 D)');
 const LIGHT = patch('neutral 8 (.23 D)');
 const GRAY = patch('neutral 5 (.70 D)');
@@ -22,7 +22,7 @@ function photographed(
   materials: readonly (typeof WHITE)[],
   noise: number,
 ) {
-  const { at, truth } = bakedSample(pattern, shares, 5, 300, HEIGHT);
+  const { at, truth } = bakedSample(pattern, shares, 5, HEIGHT, HEIGHT);
   const rgba = photograph({
     width: WIDTH,
     height: HEIGHT,
@@ -30,13 +30,13 @@ function photographed(
     lights: [{ spd: lightById('D50')! }],
     noise,
     things: [
-      { left: 10, top: 20, width: 140, height: 260, materials: [cardOf(0.18)] },
-      { left: 160, top: 0, width: 300, height: HEIGHT, materials, at },
+      { left: 10, top: 20, width: 100, height: 180, materials: [cardOf(0.18)] },
+      { left: 120, top: 0, width: HEIGHT, height: HEIGHT, materials, at },
     ],
   });
   const places = {
-    sample: box(160, 0, 300, HEIGHT),
-    cards: [box(14, 24, 132, 252)],
+    sample: box(120, 0, HEIGHT, HEIGHT),
+    cards: [box(14, 24, 92, 172)],
     cardY: 0.18,
     light: 'daylight' as const,
   };

@@ -18,13 +18,17 @@ const CALMEST = 0.2;
 /** The median of a normal spread in three directions is this many times its fifth: 1.538 to 1.003 (chi, 3 degrees of freedom). */
 const MEDIAN_TO_FIFTH = 1.534;
 
+/** As many differences tell a fifth well enough. */
+const ENOUGH = 30_000;
+
 /** Blocks without a border, told by the four neighbors that lie inside. */
 export function calmBlocks({ width, inside }: Pick<Patch, 'width' | 'inside'>, lab: Float64Array): Calm {
   const right = differences(inside, lab, 1, width);
   const down = differences(inside, lab, width, width);
-  const all = new Float64Array(2 * inside.length);
+  const every = Math.ceil((2 * inside.length) / ENOUGH);
+  const all = new Float64Array(2 * Math.ceil(inside.length / every));
   let [pairs, blocks, found] = [0, 0, 0];
-  for (let at = 0; at < inside.length; at++) {
+  for (let at = 0; at < inside.length; at += every) {
     if (right[at]! >= 0) all[pairs++] = right[at]!;
     if (down[at]! >= 0) all[pairs++] = down[at]!;
   }

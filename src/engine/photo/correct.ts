@@ -13,14 +13,24 @@ export function correctedXyz(patch: Patch, light: CardLight | null): Float64Arra
   const out = new Float64Array(patch.xyz.length);
   const m = light ? bradfordMatrix(light.white, D65_2) : null;
   const scale = light ? 100 / light.white.y : 100;
+  const slopes = light?.slopes ?? [];
+  const isUneven = slopes.some(([alongX, alongY]) => alongX !== 0 || alongY !== 0);
   for (let at = 0; at < patch.inside.length; at++) {
     if (!patch.inside[at]) continue;
-    let [x, y, z] = [scale * patch.xyz[3 * at]!, scale * patch.xyz[3 * at + 1]!, scale * patch.xyz[3 * at + 2]!];
+    let x = scale * patch.xyz[3 * at]!;
+    let y = scale * patch.xyz[3 * at + 1]!;
+    let z = scale * patch.xyz[3 * at + 2]!;
     if (m && light) {
-      const [dx, dy] = [blockX(patch, at) - light.center.x, blockY(patch, at) - light.center.y];
-      const [sx, sy, sz] = light.slopes.map(([alongX, alongY]) => Math.exp(-alongX * dx - alongY * dy));
-      [x, y, z] = [x * sx!, y * sy!, z * sz!];
-      [x, y, z] = [m[0] * x + m[1] * y + m[2] * z, m[3] * x + m[4] * y + m[5] * z, m[6] * x + m[7] * y + m[8] * z];
+      if (isUneven) {
+        const [dx, dy] = [blockX(patch, at) - light.center.x, blockY(patch, at) - light.center.y];
+        x *= Math.exp(-slopes[0]![0] * dx - slopes[0]![1] * dy);
+        y *= Math.exp(-slopes[1]![0] * dx - slopes[1]![1] * dy);
+        z *= Math.exp(-slopes[2]![0] * dx - slopes[2]![1] * dy);
+      }
+      const [r, g, b] = [x, y, z];
+      x = m[0] * r + m[1] * g + m[2] * b;
+      y = m[3] * r + m[4] * g + m[5] * b;
+      z = m[6] * r + m[7] * g + m[8] * b;
     }
     out[3 * at] = x;
     out[3 * at + 1] = y;
