@@ -16,8 +16,8 @@ interface KnownFinish {
   readonly laid: LaidFinish;
   readonly lrv: number;
   readonly pattern: Candidate['pattern'];
-  /** By whether they lie on a fitting. */
-  readonly colors: Map<boolean, readonly SampleColor[]>;
+  /** By surface. */
+  readonly candidates: Map<SurfaceId, Candidate>;
 }
 
 const known = new WeakMap<Finish, KnownFinish | null>();
@@ -32,7 +32,7 @@ function knownFinish(finish: Finish): KnownFinish | null {
         laid: laid.value,
         lrv: averageRecord(laid.value.components).lrv,
         pattern: isLively(finish, laid.value) ? 'lively' : 'quiet',
-        colors: new Map(),
+        candidates: new Map(),
       }
     : null;
   known.set(finish, made);
@@ -46,24 +46,23 @@ function isLively({ variation }: Finish, { components }: LaidFinish): boolean {
   return variation === 'V3' || variation === 'V4' || Math.max(...seen) - Math.min(...seen) >= LIVELY_STEP;
 }
 
-/** A finish as a candidate for a surface; null where its color cannot be. */
-export function candidateOf(finish: Finish, surface: SurfaceId, isFittingPlace: boolean): Candidate | null {
+/** A finish as a candidate for a surface, worked out once; null where its color cannot be. */
+export function candidateOf(finish: Finish, surface: SurfaceId): Candidate | null {
   const facts = knownFinish(finish);
   if (!facts) return null;
-  let colors = facts.colors.get(isFittingPlace);
-  if (!colors) {
-    colors = colorsOn(surface, facts.laid);
-    facts.colors.set(isFittingPlace, colors);
-  }
-  return {
+  const before = facts.candidates.get(surface);
+  if (before) return before;
+  const made: Candidate = {
     finish: facts.laid,
-    colors,
+    colors: colorsOn(surface, facts.laid),
     lrv: facts.lrv,
     notMade: whyNotOn(finish, surface),
     priceBand: finish.supply?.price_band ?? null,
     availability: finish.supply?.availability ?? null,
     pattern: facts.pattern,
   };
+  facts.candidates.set(surface, made);
+  return made;
 }
 
 /** A surface as it is laid. */

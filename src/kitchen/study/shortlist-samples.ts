@@ -1,4 +1,3 @@
-import { isFitting } from '../../engine/judge/sample-color';
 import { holdCandidates, type Ranking, shortlist } from '../../engine/judge/shortlist/shortlist';
 import type { HeldSurface, Shortlist } from '../../engine/judge/shortlist/types';
 import type { Wish } from '../../engine/judge/shortlist/wishes';
@@ -60,7 +59,7 @@ export function rankSamples(
     holdCandidates({
       project: project.id,
       option: option.id,
-      candidates: library.flatMap((finish) => candidateOf(finish, surface, isFitting(surface)) ?? []),
+      candidates: library.flatMap((finish) => candidateOf(finish, surface) ?? []),
       held: around.filter(({ state }) => state !== 'open'),
       around,
       place: {

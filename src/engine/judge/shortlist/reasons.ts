@@ -134,7 +134,18 @@ function sidesOf(relations: readonly Relation[]): string[] {
     const before = byFinish.get(relation.held);
     if (!before || relation.held.colors[relation.held.main] === relation.other) byFinish.set(relation.held, relation);
   }
-  return [...byFinish.values()].map(({ held, other }) => componentPhrase(mainRole(held, other), held.spoken).text);
+  return [...byFinish.values()].map(({ held, other }) => phraseOf(held, mainRole(held, other)));
+}
+
+const phrases = new WeakMap<Relation['held'], Map<string, string>>();
+
+/** A part of a settled finish in words; a large library asks for the same few again and again. */
+function phraseOf(held: Relation['held'], role: Relation['other']['role'] = 'base'): string {
+  const known = phrases.get(held) ?? new Map<string, string>();
+  phrases.set(held, known);
+  const text = known.get(role) ?? componentPhrase(role, held.spoken).text;
+  known.set(role, text);
+  return text;
 }
 
 /** A main color stands for its surface, whatever its part is called. */
@@ -151,7 +162,7 @@ function contrastReason({ edges, nearest, levels }: Standing): string | null {
     return `Its edge to ${surfacesPhrase([worst.surface]).text} ${how}: ${points(worst.points)}.`;
   }
   if (!nearest) return null;
-  const where = surfacesPhrase(nearest.held.spoken).text;
+  const where = phraseOf(nearest.held);
   if (Math.abs(nearest.dL) >= 10) return `It is a clear step ${nearest.dL > 0 ? 'lighter' : 'darker'} than ${where}.`;
   return levels.contrast[1] === 1
     ? `It is nearly as light as ${where}, without going with it.`

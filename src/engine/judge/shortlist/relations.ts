@@ -160,18 +160,22 @@ const FARTHEST_MATCH_L = 3.2;
 
 /** Errors of colors that were measured or declared hardly ever turn a hue further, degrees: a lean that has a name has chroma. */
 const NEAR_OPPOSED = 30;
+const COS_ECHO = Math.cos((PAIR.echoHueMax * Math.PI) / 180);
+const COS_NEAR_OPPOSED = Math.cos(((PAIR.opposedHueMin - NEAR_OPPOSED) * Math.PI) / 180);
 
 /** True where no rule can say anything: spares most of a large library the full comparison. */
 function isPlainlyNone(a: SampleColor, b: SampleColor): boolean {
   if (Math.abs(a.lab.l - b.lab.l) <= FARTHEST_MATCH_L) return false;
   const mayBeWhites = a.mayBeWhite && b.mayBeWhite && a.lab.l >= WHITES.lightnessMin && b.lab.l >= WHITES.lightnessMin;
   if (mayBeWhites && Math.abs(a.lab.a - b.lab.a) <= WHITES.redGreenMax) return false;
-  const apart = hueApartDeg(sampleSide(a), sampleSide(b));
-  const isKnown = !isLoose(a) && !isLoose(b);
-  if (isKnown && apart > PAIR.echoHueMax && apart < PAIR.opposedHueMin - NEAR_OPPOSED) return true;
+  // The cosine of the angle between the hues, by the product of the chromas.
+  const along = a.lab.a * b.lab.a + a.lab.b * b.lab.b;
+  const product = chromaOf(a.lab) * chromaOf(b.lab);
+  const isBetween = along < COS_ECHO * product && along > COS_NEAR_OPPOSED * product;
+  if (isBetween && !isLoose(a) && !isLoose(b)) return true;
   const [s, t] = [a.strength(), b.strength()];
   if (Math.min(s, t) < PAIR.namedStrength) return true;
-  return apart >= PAIR.opposedHueMin && Math.max(s, t) >= PAIR.colorStrength;
+  return along < COS_NEAR_OPPOSED * product && Math.max(s, t) >= PAIR.colorStrength;
 }
 
 function hueApartDeg({ lab: a }: PairSide, { lab: b }: PairSide): number {

@@ -62,8 +62,9 @@ export function standingOf(
   place: ShortlistPlace,
   around: readonly HeldSurface[],
 ): Standing {
+  if (candidate.notMade !== null) return unfit(candidate);
   const { finish, colors } = candidate;
-  const relations = candidate.notMade === null ? relationsOf(finish.id, colors, finishes) : [];
+  const relations = relationsOf(finish.id, colors, finishes);
   const rejecting = relations.filter(({ bearing }) => bearing === 'rejects');
   const hasPart = relations.some(({ bearing }) => bearing === 'part');
   const hasMay = relations.some(({ bearing }) => bearing === 'may');
@@ -94,6 +95,22 @@ export function standingOf(
     },
   };
 }
+
+/** What is not made for the place is held against nothing. */
+const unfit = (candidate: Candidate): Standing => ({
+  candidate,
+  relations: [],
+  rejectedBy: null,
+  places: [],
+  group: 'clear',
+  agrees: NOTHING,
+  nearest: null,
+  edges: [],
+  met: [],
+  levels: { clashes: [], agreement: [], contrast: [], wishes: [], color: [] },
+});
+
+const NOTHING: Agreement = { kind: 'none', with: [], same: [] };
 
 /** The same candidate once it was judged in its place: what only may be there ranks it with what only may be as a sample. */
 export function withPlaces(standing: Standing, places: readonly InPlace[]): Standing {
