@@ -5,10 +5,12 @@ import type { InSlices, Job } from './job';
 
 /** Rooms under the skies of settings, by the nodes they share. */
 const studies = new WeakMap<object, Map<string, RoomStudy>>();
+/** Skies kept of a room, the oldest goes first: somebody who moves the hour makes one after the other. */
+const MOST_SKIES = 12;
 
 /**
  * The room under the sky of a setting, whichever is on screen, once its light is final; null when something newer came in
- * between. Each sky is worked out once.
+ * between. Each of the last skies is worked out once.
  */
 export function* underSky({ show, room, stale }: Job, id: string): InSlices<StudiedSetting | null> {
   const setting = show.project.settings.find((one) => one.id === id);
@@ -34,6 +36,7 @@ export function* underSky({ show, room, stale }: Job, id: string): InSlices<Stud
     }
     under = studyReadings(step.value, study);
     known.set(sky.key, under);
+    if (known.size > MOST_SKIES) known.delete(known.keys().next().value!);
     yield null;
   }
   return { name: setting.name, light: light.value, study: under };

@@ -23,25 +23,29 @@ export interface Plane {
   readonly deviation: number;
 }
 
-/** Least-squares plane through `values` at places measured from their middle; no slope where all lie in one line or place. */
+/**
+ * Least-squares plane through `values` at places measured from some point, where `level` holds; no slope where all lie in one line
+ * or place. The point need not be their middle: two cards of different sizes have theirs nearer the larger one.
+ */
 export function fitPlane(dx: Float64Array, dy: Float64Array, values: Float64Array): Plane {
   const count = values.length;
-  let [level, xx, xy, yy, xv, yv] = [0, 0, 0, 0, 0, 0];
-  for (let i = 0; i < count; i++) level += values[i]! / count;
+  const [middleX, middleY, mean] = [meanOf(dx), meanOf(dy), meanOf(values)];
+  let [xx, xy, yy, xv, yv] = [0, 0, 0, 0, 0];
   for (let i = 0; i < count; i++) {
-    const v = values[i]! - level;
-    xx += dx[i]! * dx[i]!;
-    xy += dx[i]! * dy[i]!;
-    yy += dy[i]! * dy[i]!;
-    xv += dx[i]! * v;
-    yv += dy[i]! * v;
+    const [x, y, v] = [dx[i]! - middleX, dy[i]! - middleY, values[i]! - mean];
+    xx += x * x;
+    xy += x * y;
+    yy += y * y;
+    xv += x * v;
+    yv += y * v;
   }
   const determinant = xx * yy - xy * xy;
   if (!(determinant > 1e-9 * (xx + yy) ** 2)) {
-    return { level, alongX: 0, alongY: 0, slopeCovariance: [0, 0, 0], deviation: 0 };
+    return { level: mean, alongX: 0, alongY: 0, slopeCovariance: [0, 0, 0], deviation: 0 };
   }
   const alongX = (yy * xv - xy * yv) / determinant;
   const alongY = (xx * yv - xy * xv) / determinant;
+  const level = mean - alongX * middleX - alongY * middleY;
   let squares = 0;
   for (let i = 0; i < count; i++) squares += (values[i]! - level - alongX * dx[i]! - alongY * dy[i]!) ** 2;
   const variance = squares / Math.max(1, count - 3);
@@ -53,3 +57,6 @@ export function fitPlane(dx: Float64Array, dy: Float64Array, values: Float64Arra
     deviation: Math.sqrt(variance),
   };
 }
+
+const meanOf = (values: Float64Array): number =>
+  values.reduce((sum, value) => sum + value, 0) / Math.max(1, values.length);
