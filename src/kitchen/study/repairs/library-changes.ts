@@ -24,7 +24,7 @@ export interface LibraryChange {
 }
 
 /** An appliance comes in the finishes of its maker, with its own price and date: no choice from a library. Our judgment. */
-const NO_CHOICE: readonly SurfaceId[] = ['appliance'];
+export const NO_CHOICE: readonly SurfaceId[] = ['appliance'];
 
 /**
  * Every change of one family of an option to another usual finish of the library, smallest first: by how far the area average

@@ -7,7 +7,7 @@ import { presentSurfaces } from '../../present-surfaces';
 import type { JudgedOption, OtherSetting } from './judged-option';
 import { type LibraryChange, libraryChanges } from './library-changes';
 import { placeReaders, screenChange } from './screen-change';
-import { isAbout, throwsLess } from './source-change';
+import { isSettled, throwsLess } from './source-change';
 import { addedIn, type HeldTrial, holdTrial, type NominalTrial, runNominally, type TrialRoom } from './trial';
 
 /** As many ways out of one warning are offered, each by another family. */
@@ -110,7 +110,7 @@ export class RepairSearch {
 
   /** Whether nothing may change where a warning could be cured. */
   isSettled(warning: Warning): boolean {
-    return !this.#screened.some(({ change }) => isAbout(this.from, warning, change));
+    return isSettled(this.from, warning, presentSurfaces(this.from.study.room));
   }
 
   #isWorthTrying(warning: Warning, { change, findings, balance }: Screened): boolean {

@@ -2,10 +2,11 @@ import { chromaOf, yFromLightness } from '../../../engine/color/lab';
 import type { Lab } from '../../../engine/color/types';
 import { averageComponent } from '../../../engine/finish/average';
 import type { Warning } from '../../../engine/judge/assessment';
+import type { SurfaceId } from '../../../engine/surface';
 import { layFinish } from '../lay-finish';
 import { libraryOf } from '../scheme';
 import type { JudgedOption } from './judged-option';
-import type { LibraryChange } from './library-changes';
+import { type LibraryChange, NO_CHOICE } from './library-changes';
 
 /** Less than this share of a tint is not worth a trial: no other finish there takes the tint away. Our judgment. */
 const LEAST_SOURCE = 0.2;
@@ -14,8 +15,12 @@ const LEAST_SOURCE = 0.2;
  * Whether a change lies where a warning could be cured: on a surface it names; of a lack anywhere; of a tint on what throws it, for
  * where it shows a place tints whatever hangs there.
  */
-export function isAbout({ held }: JudgedOption, warning: Warning, { surfaces }: LibraryChange): boolean {
-  if (warning.code === 'lacks-warm' || warning.code === 'lacks-cool') return true;
+export function isAbout(
+  { held }: JudgedOption,
+  warning: Warning,
+  { surfaces }: Pick<LibraryChange, 'surfaces'>,
+): boolean {
+  if (isLack(warning)) return true;
   const isNamed = surfaces.some((surface) => warning.surfaces.includes(surface));
   if (warning.code !== 'tinted-by-bounce') return isNamed;
   if (isNamed) return false;
@@ -28,6 +33,19 @@ export function isAbout({ held }: JudgedOption, warning: Warning, { surfaces }: 
       ),
   );
 }
+
+/** Whether all that a warning could be cured by is fixed or ordered; `present`: the surfaces of the room. */
+export function isSettled(from: JudgedOption, warning: Warning, present: readonly SurfaceId[]): boolean {
+  const { scheme } = from.option;
+  const where = isLack(warning)
+    ? present.filter((one) => !NO_CHOICE.includes(one))
+    : warning.code === 'tinted-by-bounce'
+      ? present.filter((one) => isAbout(from, warning, { surfaces: [one] }))
+      : warning.surfaces;
+  return where.length > 0 && where.every((one) => scheme[one].state === 'fixed' || scheme[one].state === 'ordered');
+}
+
+const isLack = ({ code }: Warning): boolean => code === 'lacks-warm' || code === 'lacks-cool';
 
 /** Whether a change could take a tint away: it lies on what throws it, and throws less color. */
 export function throwsLess(from: JudgedOption, warning: Warning, change: LibraryChange): boolean {
