@@ -96,7 +96,10 @@ describe('domain of the rules for whites', () => {
     const wood = judged(pale('wood'), neutral);
     expect(wood.verdict).toBe('none');
     expect(wood.numbers['d_l']).toBeGreaterThanOrEqual(10);
-    expect(judged(pale('paint'), neutral)).toMatchObject({ verdict: 'looks-dirty', severity: 'grave' });
+    expect(judged(pale('solid surface'), neutral).verdict).toBe('none');
+    expect(judged(pale('glazed'), neutral)).toMatchObject({ verdict: 'looks-dirty', severity: 'grave' });
+    // A paint comes in any color, and this one is a gray by name (ISCC-NBS: yellowish gray): it is meant.
+    expect(judged(pale('paint'), neutral)).toMatchObject({ verdict: 'looks-dirty', severity: 'visible' });
   });
 
   it('knows wood prints by their grain, and stone grain as stone', () => {

@@ -31,6 +31,9 @@ export interface BounceTint {
   readonly source: { readonly surface: SurfaceId; readonly share: number } | null;
 }
 
+/** Nobody judges a color by these: what their place lends them is a note at most. Our judgement. */
+const LESSER: readonly SurfaceId[] = ['ceiling', 'plinth', 'frame'];
+
 /** Below this share the strongest source is one of many: naming it would mislead. Our judgement. */
 const SOURCE_MIN = 0.3;
 
@@ -44,7 +47,8 @@ export function bounceTints(input: JudgeInput): BounceTint[] {
     if (isFitting(s.surface) || s.finish.class === 'metal') return [];
     const reading = mainReading(s);
     const found = reading && bounceTint(s, reading);
-    return found ? [found] : [];
+    if (!found) return [];
+    return [LESSER.includes(s.surface) ? { ...found, severity: 'note' as const } : found];
   });
 }
 

@@ -5,6 +5,7 @@ import type { DrawnFault } from './claims';
 import { PAIR, type PairJudgement } from './pair';
 import type { SampleColor } from './sample-color';
 import { componentPhrase, joined, type Phrase, sentenceCase } from './surface-words';
+import { isPlainGray } from './whites';
 
 /** One plain sentence for a fault between two components; `may` softens it. */
 export function faultSentence(
@@ -17,10 +18,15 @@ export function faultSentence(
 ): string {
   const a = componentPhrase(aColor.role, aSurfaces);
   const b = componentPhrase(bColor.role, bSurfaces);
-  if (judgement.verdict === 'pulls-apart') return opposedLeans(a, leanOf(aColor), b, leanOf(bColor), may);
+  if (judgement.verdict === 'pulls-apart') {
+    const opposite = judgement.numbers['hue_apart_deg']! >= OPPOSITE_DEG;
+    return opposedLeans(a, leanOf(aColor), b, leanOf(bColor), { may, opposite });
+  }
   const [suffering, other] = judgement.faulty === 'a' ? [a, b] : [b, a];
   const look = may ? 'may look' : suffering.plural ? 'look' : 'looks';
-  const how = judgement.verdict === 'looks-dirty' ? 'dirty beside the cleaner white of' : 'yellow beside';
+  const color = judgement.faulty === 'a' ? aColor : bColor;
+  const dirty = isPlainGray(color) ? 'gray beside the white of' : 'dirty beside the cleaner white of';
+  const how = judgement.verdict === 'looks-dirty' ? dirty : 'yellow beside';
   return `${sentenceCase(suffering.text)} ${look} ${how} ${other.text}.`;
 }
 
@@ -51,7 +57,7 @@ export function someFaultSentence(
       : sufferers.has(aColor.key)
         ? `${sentenceCase(a.text)} ${how} ${b.text}`
         : `${sentenceCase(b.text)} ${how} ${a.text}`;
-  return `${text}${opposed ? ', or lean the opposite way' : ''}.`;
+  return `${text}${opposed ? ', or lean another way' : ''}.`;
 }
 
 /** One plain sentence for what is no fault: two that look alike, go together, echo each other, or leave each other alone. */
@@ -86,9 +92,18 @@ const LOOKS: readonly (readonly [verdict: PairVerdict, look: string])[] = [
 
 const leanOf = (color: SampleColor): string => undertoneOf(color.lab).word;
 
-function opposedLeans(a: Phrase, aLean: string, b: Phrase, bLean: string, may: boolean): string {
+/** From here on hues are called opposite, below different. Our judgement. */
+const OPPOSITE_DEG = 150;
+
+function opposedLeans(
+  a: Phrase,
+  aLean: string,
+  b: Phrase,
+  bLean: string,
+  { may, opposite }: { readonly may: boolean; readonly opposite: boolean },
+): string {
   const lean = may ? 'may lean' : 'lean';
-  return `${sentenceCase(a.text)} and ${b.text} ${lean} opposite ways: the first toward ${hueNoun(aLean)}, the second toward ${hueNoun(bLean)}.`;
+  return `${sentenceCase(a.text)} and ${b.text} ${lean} ${opposite ? 'opposite' : 'different'} ways: the first toward ${hueNoun(aLean)}, the second toward ${hueNoun(bLean)}.`;
 }
 
 const HUES: Readonly<Record<string, string>> = {

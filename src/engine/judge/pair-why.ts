@@ -70,7 +70,7 @@ export function pairReason({ verdict, numbers }: PairJudgement): string {
     case 'too-yellow':
       return `The whiter one shows the yellow in the other: in whiteness they differ by ${timesAcceptable(numbers['d_wid'] ?? 0, WHITES.whitenessLimit)}.`;
     case 'pulls-apart':
-      return 'Both have an undertone one can name, and the two point in nearly opposite directions.';
+      return 'Both have an undertone one can name, and the two point in directions far apart.';
     case 'agree':
       return 'Both are whites, and in whiteness they differ by no more than people let pass.';
     case 'relates':

@@ -6,7 +6,8 @@ import { wid } from '../color/wid';
 import { warmth } from '../naming/warmth';
 import type { PairVerdict, Severity } from './assessment';
 import type { SampleColor } from './sample-color';
-import { inDomainOfWhites, judgeWhites } from './whites';
+import { atMost } from './severity';
+import { inDomainOfWhites, isPlainGray, judgeWhites, WHITES } from './whites';
 
 /** Limits of the pair rules outside the whites. */
 export const PAIR = {
@@ -98,7 +99,8 @@ export function judgePair(a: PairSide, b: PairSide, context: PairContext): PairJ
     });
     if (whites) {
       const faulty = whites.faulty === null ? null : (whites.faulty === 'lighter') === aIsLighter ? 'a' : 'b';
-      return found(whites.verdict, whites.severity, faulty);
+      const suffering = faulty === 'a' ? a.color : b.color;
+      return found(whites.verdict, whites.severity && atMost(gravestFor(suffering), whites.severity), faulty);
     }
   }
 
@@ -118,6 +120,12 @@ export function judgePair(a: PairSide, b: PairSide, context: PairContext): PairJ
     }
   }
   return found('none');
+}
+
+/** A gray beside a white is meant as one, the more so where it comes in any color. */
+function gravestFor(suffering: SampleColor): Severity {
+  if (isPlainGray(suffering)) return 'note';
+  return suffering.isAnyColor && suffering.lab.l < WHITES.grayBelow ? 'visible' : 'grave';
 }
 
 /** A total order by lightness, so that swapping the two sides swaps nothing else. */

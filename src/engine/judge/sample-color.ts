@@ -24,6 +24,8 @@ export interface SampleColor {
    * wood that is as brown as wood is: beside gray or blue it is a contrast of materials.
    */
   readonly mayLean: boolean;
+  /** Of a material that is made in any color one likes. */
+  readonly isAnyColor: boolean;
   /** Greatest Munsell chroma at which it still counts as a white. */
   readonly whiteChromaMax: number;
   readonly provenance: Provenance;
@@ -104,6 +106,7 @@ export function sampleColor(surface: SurfaceId, finish: LaidFinish, index: numbe
     lab: component.labD65,
     mayBeWhite,
     mayLean,
+    isAnyColor: !isGrout && (finish.class === 'paint' || finish.class === 'laminate'),
     whiteChromaMax: whiteChromaMax(isGrout ? 'grout' : finish.class, component.share),
     provenance: component.provenance,
     uncertaintyDe00: component.uncertaintyDe00,

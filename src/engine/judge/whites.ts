@@ -8,6 +8,11 @@ import type { SampleColor } from './sample-color';
 export const WHITES = {
   /** L* from which a near-neutral counts as a white. Our judgement. */
   lightnessMin: 80,
+  /**
+   * Below this L* a color is a gray by name (ISCC-NBS grays end at value 8.5): a plain one is meant as gray, so that it looks so
+   * is a note; a tinted one of a material that comes in any color is meant as it is, so visible at most. Our judgement.
+   */
+  grayBelow: 85,
   /** a* difference visible in whites, published (IADR abstract, 32 observers; another study says about 1). */
   redGreenMax: 3.24,
   /**
@@ -24,6 +29,9 @@ export const WHITES = {
   /** Twice the acceptable CIEDE2000 limit of 1.8 (Paravina et al. 2015). Our judgement. */
   graveChromaPart: 3.6,
 } as const;
+
+/** Undertone strength from which a lean has a name (ISCC-NBS). */
+const NAMED_STRENGTH = 1;
 
 /** What the rules for whites compare: always lighter minus darker, in CIELAB D65, 2 degree. */
 export interface WhiteNumbers {
@@ -62,6 +70,10 @@ export const inDomainOfWhites = (a: AsWhite, b: AsWhite): boolean =>
   Math.abs(a.lab.a - b.lab.a) <= WHITES.redGreenMax &&
   a.munsellChroma() <= a.whiteChromaMax &&
   b.munsellChroma() <= b.whiteChromaMax;
+
+/** A light gray by name, without an undertone one would name: it is meant as gray. */
+export const isPlainGray = ({ lab, strength }: Pick<SampleColor, 'lab' | 'strength'>): boolean =>
+  lab.l < WHITES.grayBelow && strength() < NAMED_STRENGTH;
 
 /** Verdict on two whites within the domain; null when they differ in a way no whiteness rule covers. */
 export function judgeWhites(n: WhiteNumbers): WhitesVerdict | null {
