@@ -25,7 +25,11 @@ export function createTryActions(store: StoreApi<AppState>): TryActions {
         store.setState({ told: problemTold(problem, more) });
         return [problem, ...(more ?? [])];
       }
-      store.setState({ tryOut: { project: tried.value, label, option: option ?? state.option }, drawer: null });
+      store.setState({
+        tryOut: { project: tried.value, label, option: option ?? state.option },
+        drawer: null,
+        pointed: [],
+      });
       return [];
     },
     keepTry: () => {

@@ -1,10 +1,7 @@
 import type { AddedFinding, FindingRef, RepairChange } from '../../engine/judge/assessment';
+import { faultsPhrase } from '../../engine/judge/repairs/repair-words';
 import { surfacesPhrase } from '../../engine/judge/surface-words';
-import { WARNING_WORDS } from './findings';
 import { decimal, listed } from './numbers';
-
-const faults = (refs: readonly FindingRef[]): string =>
-  listed([...new Set(refs.map(({ code }) => WARNING_WORDS[code]))]);
 
 /** Words of what would help with a warning. */
 export const REPAIRS = {
@@ -13,8 +10,8 @@ export const REPAIRS = {
   rule: 'Each was run in this room in every setting. What is fixed or ordered stays.',
   on: ({ label, surfaces }: RepairChange) => `${label}, on ${surfacesPhrase(surfaces).text}`,
   moves: ({ moved_de00 }: RepairChange) => `Moves the color by ${decimal(moved_de00)} CIEDE2000.`,
-  clears: (refs: readonly FindingRef[]) => `Clears ${faults(refs)}.`,
-  softens: (refs: readonly FindingRef[]) => `Leaves a note of ${faults(refs)}.`,
+  clears: (refs: readonly FindingRef[]) => `Clears ${faultsPhrase(refs)}.`,
+  softens: (refs: readonly FindingRef[]) => `Leaves a note of ${faultsPhrase(refs)}.`,
   adds: ({ text }: AddedFinding) => text,
   addsElsewhere: ({ text }: AddedFinding, setting: string) => `In ${setting.toLowerCase()} light: ${text}`,
   brings: 'It brings',

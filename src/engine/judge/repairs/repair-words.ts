@@ -17,7 +17,8 @@ const FAULTS: { readonly [C in WarningCode]: string } = {
   'cannot-tell': 'the open question',
 };
 
-const uniqueFaults = (refs: readonly FindingRef[]): string =>
+/** "the lack of warmth and the edge that is hard to see": what is cleared, each once. */
+export const faultsPhrase = (refs: readonly FindingRef[]): string =>
   joined([...new Set(refs.map(({ code }) => FAULTS[code]))]);
 
 /** "Brownish-orange tile on the backsplash". */
@@ -35,8 +36,8 @@ export function repairText(of: {
 }): string {
   const { changes, cleared, softened, added, decided, otherwiseFrom } = of;
   const does = [
-    ...(cleared.length > 0 ? [`clears ${uniqueFaults(cleared)}`] : []),
-    ...(softened.length > 0 ? [`leaves a note of ${uniqueFaults(softened)}`] : []),
+    ...(cleared.length > 0 ? [`clears ${faultsPhrase(cleared)}`] : []),
+    ...(softened.length > 0 ? [`leaves a note of ${faultsPhrase(softened)}`] : []),
   ];
   return [
     `${sentenceCase(joined(changes.map(layPhrase)))} ${joined(does)}.`,

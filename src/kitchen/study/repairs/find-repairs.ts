@@ -1,4 +1,4 @@
-import type { Assessment, Repair, Unrepaired } from '../../../engine/judge/assessment';
+import type { Assessment, FindingRef, Repair, Unrepaired, Warning } from '../../../engine/judge/assessment';
 import { isRepairable } from '../../../engine/judge/repairs/repairable';
 import type { JudgedOption, OtherSetting } from './judged-option';
 import { bySize, type LibraryChange } from './library-changes';
@@ -20,17 +20,23 @@ export function* findRepairs(from: JudgedOption, others: readonly OtherSetting[]
     yield* search.screen();
     const offers = new Map<LibraryChange, Offer>();
     for (const warning of wanted) {
-      const found = yield* search.offersFor(warning);
-      for (const offer of found) offers.set(offer.change, offer);
-      if (found.length === 0) {
-        unrepaired.push(unrepairedRecord(warning, search.nearestTo(warning), search.isSettled(warning)));
-      }
+      for (const offer of yield* search.offersFor(warning)) offers.set(offer.change, offer);
     }
     const settings = [setting.id, ...others.map((other) => other.setting.id)];
     repairs.push(...[...offers.values()].sort(inOrder).map((offer) => repairRecord(offer, from, settings)));
+    // What is offered for one warning may clear another on the way.
+    const isHelped = (warning: Warning) =>
+      repairs.some(({ cleared, softened }) => [...cleared, ...softened].some((ref) => isOf(ref, warning)));
+    for (const warning of wanted) {
+      if (isHelped(warning)) continue;
+      unrepaired.push(unrepairedRecord(warning, search.nearestTo(warning), search.isSettled(warning)));
+    }
   }
   return { ...held, repairs, unrepaired, status: 'done' };
 }
 
 const inOrder = (one: Offer, other: Offer): number =>
   Number(one.change.isDecided) - Number(other.change.isDecided) || bySize(one.change, other.change);
+
+const isOf = (ref: FindingRef, { code, surfaces }: Warning): boolean =>
+  ref.code === code && String(ref.surfaces) === String(surfaces);

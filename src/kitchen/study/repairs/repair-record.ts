@@ -1,5 +1,6 @@
 import type { FindingRef, Repair, RepairChange, Unrepaired, Warning } from '../../../engine/judge/assessment';
 import { repairText, unrepairedText } from '../../../engine/judge/repairs/repair-words';
+import { answersLack } from '../../../engine/judge/repairs/repairable';
 import type { JudgedOption } from './judged-option';
 import type { LibraryChange } from './library-changes';
 import type { Miss, Offer } from './search';
@@ -11,7 +12,7 @@ export function repairRecord(
   { option }: JudgedOption,
   settings: readonly string[],
 ): Repair {
-  const cleared = trial.findings.cleared.map(refTo);
+  const cleared = trial.findings.cleared.filter(({ code }) => answersLack(code, trial.balance)).map(refTo);
   const softened = trial.findings.softened.map(refTo);
   const added = [...trial.findings.addedNotes.map((note) => addedIn(settings[0]!, note)), ...elsewhere];
   const changes = [changeRecord(change)];

@@ -1,0 +1,40 @@
+import { expect, test } from '@playwright/test';
+import { findings, openPage, sample, sentence, settled } from './page';
+
+// What would help with a warning, tried before it is made: dropped, then tried again, kept and undone.
+
+test('a repair is tried, dropped, tried again, kept, and undone as one step', async ({ browser }) => {
+  const page = await openPage(browser);
+  const before = await sentence(page).textContent();
+  expect(before).toContain('One warm surface would settle it');
+  const help = findings(page).getByRole('button', { name: /^What would help/ });
+  await help.first().click();
+  const tryIt = findings(page).getByRole('button', { name: /^Try .*backsplash/ });
+  // The library is looked through once the picture is at full quality.
+  await expect(tryIt.first()).toBeVisible({ timeout: 90_000 });
+  const tile = sample(page, 'backsplash');
+  const laid = await tile.textContent();
+  const bar = page.getByRole('region', { name: 'Change on trial' });
+
+  await tryIt.first().click();
+  await expect(bar).toContainText('Trying in Our floor: backsplash');
+  await expect(bar.locator('p').first()).toBeFocused();
+  await expect(sentence(page)).not.toHaveText(before!);
+  expect(await tile.textContent()).not.toBe(laid);
+  await page.keyboard.press('Escape');
+  await expect(bar).toBeHidden();
+  await expect(sentence(page)).toHaveText(before!);
+  expect(await tile.textContent()).toBe(laid);
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();
+
+  await expect(tryIt.first()).toBeVisible({ timeout: 30_000 });
+  await tryIt.first().click();
+  await settled(page);
+  await bar.getByRole('button', { name: 'Keep' }).click();
+  await expect(bar).toBeHidden();
+  await expect(sentence(page)).not.toHaveText(before!);
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(sentence(page)).toHaveText(before!);
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();
+  await page.context().close();
+});
