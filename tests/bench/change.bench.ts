@@ -3,9 +3,12 @@ import { holdsIn } from '../../src/engine/judge/holds';
 import { judge } from '../../src/engine/judge/judge';
 import { bakePattern } from '../../src/engine/pattern/bake';
 import { parseProject } from '../../src/io/project-file';
+import { judgeTried } from '../../src/kitchen/study/judge-tried';
 import { beginLight, gatherGroup } from '../../src/kitchen/study/lit-scheme';
 import { paintLook } from '../../src/kitchen/study/paint-look';
 import { judgeInput } from '../../src/kitchen/study/readings';
+import { findRepairs } from '../../src/kitchen/study/repairs/find-repairs';
+import { otherSettings, skiesOf } from '../../src/kitchen/study/repairs/other-settings';
 import { basisUnder, refineBasis, studyBasis, studyReadings } from '../../src/kitchen/study/room-study';
 import { layScheme } from '../../src/kitchen/study/scheme';
 import { settingLight } from '../../src/kitchen/study/setting-light';
@@ -51,6 +54,7 @@ for (const id of ['day', 'evening']) {
   };
   const light = lit();
   const input = judgeInput(project, study, light.solved, setting);
+  median(`trial of a changed finish, ${id}`, null, 9, () => must(judgeTried(project, 'our-floor', study, setting)));
   const assessment = judge(input);
   median(`finish change, ${id}: to picture and findings`, 100, 7, () => {
     const now = lit();
@@ -64,6 +68,18 @@ for (const id of ['day', 'evening']) {
   median(`  of which judging, ${id}`, null, 9, () => judge(input));
   median(`sources of tints, ${id} (in slices)`, null, 3, () => tintsOf(study, light.solved, setting));
   median(`what holds under error, ${id}, 200 draws`, null, 3, () => holdsIn(input, assessment));
+  const option = project.options.find((one) => one.id === 'our-floor')!;
+  const { solved } = light;
+  const complete = judgeInput(project, study, solved, setting, tintsOf(study, solved, setting));
+  const held = holdsIn(complete, judge(complete));
+  const from = { project, option, study, setting, solved, input: complete, held };
+  const skies = skiesOf(study);
+  median(`what would help, ${id}, other skies not known yet (in slices)`, 2000, 1, () =>
+    finished(findRepairs(from, otherSettings(project, id, skies))),
+  );
+  median(`what would help, ${id}, all settings (in slices)`, 2000, 3, () =>
+    finished(findRepairs(from, otherSettings(project, id, skies))),
+  );
 }
 const pattern = must(layScheme(project, 'our-floor', study.room.surfaces)).surfaces.find(
   ({ surface }) => surface === 'counter',

@@ -49,6 +49,6 @@ export const KEYS_HELP = {
     ['Arrow keys with the mark', 'Move it, with Shift in larger steps'],
     ['Enter with the mark', 'Read the point'],
     ['Enter or Space', 'Choose'],
-    ['Esc', 'Close what is open'],
+    ['Esc', 'Close what is open, or drop what is on trial'],
   ],
 } as const;
