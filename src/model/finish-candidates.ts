@@ -52,6 +52,19 @@ export function canGoOn(finish: Finish, surface: SurfaceId): boolean {
   }
 }
 
+/** Gloss units at 60 degrees up to which a paint is flat: MPI level G1. */
+const FLAT_GU = 5;
+const TOUCHED: readonly SurfaceId[] = ['base-fronts', 'wall-fronts', 'tall-fronts', 'island-fronts', 'plinth'];
+
+/**
+ * Flat paint marks and does not wash, so fronts are painted in a sheen (common practice, no source). Its color may still be the
+ * right one: lists put it behind, repairs leave it out.
+ */
+export const isTooFlatFor = (
+  { class: kind, gloss_gu }: Pick<Finish, 'class' | 'gloss_gu'>,
+  surface: SurfaceId,
+): boolean => kind === 'paint' && gloss_gu <= FLAT_GU && TOUCHED.includes(surface);
+
 /** The finishes of a library that can usually go on a surface, in library order. */
 export const candidatesFor = (library: readonly Finish[], surface: SurfaceId): readonly Finish[] =>
   library.filter((finish) => canGoOn(finish, surface));

@@ -8,12 +8,17 @@ export function whyNotOn(finish: Finish, surface: SurfaceId): string | null {
   if (canGoOn(finish, surface)) return null;
   const where = surfacesPhrase([surface]);
   if (finish.class === 'grout') return 'Grout fills joints; it is not laid by itself.';
+  if (finish.class === 'wood' && COUNTERS.includes(surface)) {
+    return 'Solid wood makes a counter, veneer does not, and the library does not say which this is.';
+  }
   const asOther: Finish = { ...finish, piece_mm: LARGE, pattern: { kind: 'plain' } };
   if (!canGoOn(asOther, surface)) return `${NOUNS[finish.class]} does not usually go on ${where.text}.`;
   if (surface === 'floor') return 'It comes neither as boards nor as floor tiles.';
-  if (surface === 'counter' || surface === 'island-counter') return 'Its pieces are too small for a counter.';
+  if (COUNTERS.includes(surface)) return 'Its pieces are too small for a counter.';
   return `It comes as boards, which do not usually go on ${where.text}.`;
 }
+
+const COUNTERS: readonly SurfaceId[] = ['counter', 'island-counter'];
 
 /** Larger than any piece a rule asks for, mm. */
 const LARGE: readonly [number, number] = [3000, 1500];

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { FinishClass } from '../../src/engine/finish/types';
 import { SURFACES } from '../../src/engine/surface';
+import { isTooFlatFor } from '../../src/model/finish-candidates';
 import { finish, knownTo, laidFinish } from './finishes';
 import { acceptedIds, candidate, held, listed, whereIs } from './shortlists';
 
@@ -201,5 +202,23 @@ describe('the order', () => {
       expect(reasons.at(-1)).toMatch(rank === 1 ? /^First/ : /^(After|Even with) the one before it/);
     }
     expect(list.accepted.map(({ rank }) => rank)).toEqual(list.accepted.map((_, i) => i + 1));
+  });
+});
+
+describe('the sheen', () => {
+  it('puts flat paint behind paint that can be wiped, on fronts, and says to ask for its color with a sheen', () => {
+    const white = laidFinish('a-flat', 'paint', ['base 1 95.8 -.3 1'], 'measured');
+    const satin = laidFinish('satin', 'paint', ['base 1 70 -2 3'], 'measured');
+    const list = listed(
+      'base-fronts',
+      [candidate(white, 'base-fronts', { isTooFlat: true }), satin],
+      [held('counter', 'EN-01')],
+    );
+    expect(acceptedIds(list)).toEqual(['satin', 'a-flat']);
+    expect(list.accepted[1]!.reasons.join(' ')).toContain('ask for its color with a sheen');
+    // Common practice, no source: flat is up to 5 gloss units at 60 degrees, the matte level G1 of MPI.
+    expect([5, 6].map((gloss_gu) => isTooFlatFor({ class: 'paint', gloss_gu }, 'base-fronts'))).toEqual([true, false]);
+    expect(isTooFlatFor({ class: 'paint', gloss_gu: 3 }, 'wall')).toBe(false);
+    expect(isTooFlatFor({ class: 'laminate', gloss_gu: 4 }, 'base-fronts')).toBe(false);
   });
 });

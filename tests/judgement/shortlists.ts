@@ -16,6 +16,7 @@ export function candidate(given: Given, surface: SurfaceId, more: Partial<Candid
     colors: of.components.map((_, i) => sampleColor(surface, of, i)),
     lrv: averageRecord(of.components).lrv,
     notMade: null,
+    isTooFlat: false,
     priceBand: null,
     availability: null,
     pattern: 'quiet',

@@ -3,6 +3,7 @@ import { averageRecord } from '../../engine/judge/component-record';
 import { type SampleColor, sampleColor } from '../../engine/judge/sample-color';
 import type { Candidate, HeldSurface } from '../../engine/judge/shortlist/types';
 import type { SurfaceId } from '../../engine/surface';
+import { isTooFlatFor } from '../../model/finish-candidates';
 import { whyNotOn } from '../../model/not-made-for';
 import type { Finish, Placement } from '../../model/project';
 import { layFinish } from './lay-finish';
@@ -57,6 +58,7 @@ export function candidateOf(finish: Finish, surface: SurfaceId): Candidate | nul
     colors: colorsOn(surface, facts.laid),
     lrv: facts.lrv,
     notMade: whyNotOn(finish, surface),
+    isTooFlat: isTooFlatFor(finish, surface),
     priceBand: finish.supply?.price_band ?? null,
     availability: finish.supply?.availability ?? null,
     pattern: facts.pattern,

@@ -18,7 +18,7 @@ export const stepsOf = ({ contrastFirst }: Pick<ShortlistPlace, 'contrastFirst'>
 export function orderWords(place: ShortlistPlace): Shortlist['order'] {
   const words: Readonly<Record<RankStep, string>> = {
     clashes:
-      'first what nothing settled clashes with, then what may clash, then what a vein, a fleck or a fitting clashes with',
+      'first what nothing settled clashes with, then what may clash, then what a vein, a fleck or a fitting clashes with; in each, paint too flat for the place comes last',
     agreement: 'then whites that agree, hues that echo, what matches',
     contrast: place.contrastFirst
       ? 'then edges that are easy to see, before agreement, because of who uses the kitchen'
@@ -68,13 +68,21 @@ export function stepReasons(
   isAnythingHeld: boolean,
 ): Readonly<Record<RankStep, string | null>> {
   return {
-    clashes: isAnythingHeld ? clashReason(standing, spokenOf(place.surfaces)) : null,
+    clashes: joinedReasons(
+      isAnythingHeld ? clashReason(standing, spokenOf(place.surfaces)) : null,
+      standing.candidate.isTooFlat ? TOO_FLAT : null,
+    ),
     agreement: isAnythingHeld ? agreementReason(standing) : null,
     contrast: contrastReason(standing),
     wishes: place.wishes.length === 0 ? null : wishReason(standing, place),
     color: null,
   };
 }
+
+const TOO_FLAT = 'It is flat paint, which marks and does not wash: ask for its color with a sheen.';
+
+const joinedReasons = (...reasons: readonly (string | null)[]): string | null =>
+  reasons.filter((reason) => reason !== null).join(' ') || null;
 
 function clashReason({ group, relations, places }: Standing, surfaces: readonly SurfaceId[]): string {
   if (group === 'clear') {

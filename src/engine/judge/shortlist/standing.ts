@@ -84,7 +84,7 @@ export function standingOf(
     edges,
     met,
     levels: {
-      clashes: [hasPart ? 1 : 0, hasMay ? 1 : 0],
+      clashes: [hasPart ? 1 : 0, hasMay ? 1 : 0, candidate.isTooFlat ? 1 : 0],
       agreement: [AGREEMENT.indexOf(agrees.kind), -new Set(agrees.with.map(({ held }) => held)).size],
       contrast: [
         Math.max(0, ...edges.map(({ level }) => level)),
@@ -121,13 +121,13 @@ export function withPlaces(standing: Standing, places: readonly InPlace[]): Stan
   }));
   const faults = told.flatMap((place) => place.faults.map((fault) => ({ fault, place })));
   const firm = faults.find(({ fault }) => fault.isFirm) ?? null;
-  const [part, may] = standing.levels.clashes;
+  const [part, may, flat] = standing.levels.clashes;
   return {
     ...standing,
     places: told,
     rejectedBy: firm,
     group: standing.group === 'clear' && faults.length > 0 ? 'compare' : standing.group,
-    levels: { ...standing.levels, clashes: [part!, faults.length > 0 ? 1 : may!] },
+    levels: { ...standing.levels, clashes: [part!, faults.length > 0 ? 1 : may!, flat!] },
   };
 }
 

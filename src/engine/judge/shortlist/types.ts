@@ -13,6 +13,8 @@ export interface Candidate {
   readonly lrv: number;
   /** Why it is not made for the surface, as the end of a sentence; null where it is. */
   readonly notMade: string | null;
+  /** A paint without the sheen that the surface needs: its color may be right. */
+  readonly isTooFlat: boolean;
   readonly priceBand: string | null;
   readonly availability: string | null;
   /** Whether it is quiet from where one stands, or its pattern is seen. */

@@ -2,7 +2,7 @@ import { differenceCiede2000 } from '../../../engine/color/difference';
 import type { Lab } from '../../../engine/color/types';
 import { averageComponent } from '../../../engine/finish/average';
 import { SURFACES, type SurfaceId } from '../../../engine/surface';
-import { canGoOn } from '../../../model/finish-candidates';
+import { canGoOn, isTooFlatFor } from '../../../model/finish-candidates';
 import { laidAlike, withFinishOn } from '../../../model/lay-alike';
 import type { Finish, Option, Project } from '../../../model/project';
 import { layFinish } from '../lay-finish';
@@ -60,6 +60,7 @@ function changeOf(
 ): LibraryChange | null {
   const before = option.scheme[family[0]!];
   if (finish.id === before.finish || !family.every((surface) => canGoOn(finish, surface))) return null;
+  if (isTooFlatFor(finish, family[0]!)) return null;
   const changed = withFinishOn(project, option, family, finish.id);
   const after = changed.ok ? changed.value.options.find(({ id }) => id === option.id) : undefined;
   if (!changed.ok || !after) return null;

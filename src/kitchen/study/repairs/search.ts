@@ -156,7 +156,9 @@ export class RepairSearch {
       const { findings, isFirm, balance } = trial;
       const [raises] = findings.added;
       if (raises) this.#miss(warning, change, raises);
-      const helps = findings.cleared.includes(warning) || findings.softened.includes(warning);
+      // A tint of a place that stays as a note is hardly worth another finish (our judgment).
+      const isLess = warning.code !== 'tinted-by-bounce' && findings.softened.includes(warning);
+      const helps = findings.cleared.includes(warning) || isLess;
       if (raises || !isFirm || !helps || !answersLack(warning.code, balance)) continue;
       const elsewhere = this.#elsewhere.get(change) ?? (yield* this.#raisedElsewhere(change));
       this.#elsewhere.set(change, elsewhere);
