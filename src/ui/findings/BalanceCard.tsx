@@ -24,14 +24,15 @@ export function BalanceCard({ balance, isDark }: BalanceCardProps) {
           : FINDINGS.verdicts(BALANCE_WORDS[balance.verdict], BALANCE_WORDS[balance.installed.verdict])}{' '}
         {!isDark &&
           isWide(balance) &&
-          FINDINGS.ranges(balance.range.warm.map(percent), balance.range.cool.map(percent))}
+          FINDINGS.ranges(balance.range.warm.map(percent), balance.range.cool.map(percent))}{' '}
+        {balance.otherwise_from.length > 0 && FINDINGS.otherwiseFrom(balance.otherwise_from)}
       </p>
     </div>
   );
 }
 
-/** Worth saying only when the viewpoints disagree by more than this share. */
+/** Worth saying only when the viewpoints disagree by more than this share, or on the verdict. */
 const WIDE = 0.05;
 
-const isWide = ({ range }: Balance): boolean =>
-  range.warm[1] - range.warm[0] > WIDE || range.cool[1] - range.cool[0] > WIDE;
+const isWide = ({ range, otherwise_from }: Balance): boolean =>
+  otherwise_from.length > 0 || range.warm[1] - range.warm[0] > WIDE || range.cool[1] - range.cool[0] > WIDE;
