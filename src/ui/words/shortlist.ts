@@ -19,7 +19,7 @@ export const SHORTLIST = {
   },
   more: 'More filters',
   lrvFrom: 'LRV from',
-  lrvTo: 'to',
+  lrvTo: 'LRV to',
   sheen: 'Sheen',
   anySheen: 'Any sheen',
   price: 'Price',
