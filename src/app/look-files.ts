@@ -1,6 +1,7 @@
 import type { Problem, Result } from '../engine/result';
-import { success } from '../engine/result';
+import { failure, success } from '../engine/result';
 import { lookText, parseLook, typeOfFile } from '../io/look-file';
+import { MOST_PICTURE_BYTES, pictureTooLarge, readPictureFile } from '../io/picture-file';
 import { parseProject } from '../io/project-file';
 import { lookOfOption } from '../kitchen/carry/look-of-option';
 import type { CopiedLook } from '../model/look';
@@ -11,31 +12,24 @@ import { saveBlob } from './save-blob';
 
 const BYTES_PER_MEGABYTE = 1e6;
 const MOST_MEGABYTES = 40;
-const MOST_MEGAPIXELS = 120;
 /** Points need no more pixels than this on the longer side, and a page has not much room for more. */
 const SHOWN_PX = 1600;
 const LEAST_PX = 16;
 
 /** Decodes a picture in the browser. Only its pixels are taken: what else the file says, as its place and time, is never read. */
 export async function decodePicture(file: File): Promise<Result<PicturePixels>> {
-  const megabytes = file.size / BYTES_PER_MEGABYTE;
-  if (megabytes > MOST_MEGABYTES) {
-    const text = PICTURE_PROBLEMS.tooLarge(Math.round(megabytes), MOST_MEGABYTES);
-    return refused(file, 'file-too-large', text, PICTURE_PROBLEMS.tooLargeRemedy);
-  }
+  if (file.size > MOST_PICTURE_BYTES) return failure({ ...pictureTooLarge(file.size), at: { file: file.name } });
   let bitmap: ImageBitmap;
   try {
+    // A small file may hold a picture larger than memory: its size is read before it is decoded.
+    const read = readPictureFile(new Uint8Array(await file.arrayBuffer()));
+    if (!read.ok) return { ...read, problem: { ...read.problem, at: { file: file.name } } };
     bitmap = await createImageBitmap(file);
   } catch {
     return refused(file, 'not-a-picture', PICTURE_PROBLEMS.unreadable, PICTURE_PROBLEMS.unreadableRemedy);
   }
   try {
     const { width, height } = bitmap;
-    const megapixels = (width * height) / 1e6;
-    if (megapixels > MOST_MEGAPIXELS) {
-      const text = PICTURE_PROBLEMS.tooManyPixels(Math.round(megapixels), MOST_MEGAPIXELS);
-      return refused(file, 'too-many-pixels', text, PICTURE_PROBLEMS.tooLargeRemedy);
-    }
     if (Math.min(width, height) < LEAST_PX) {
       return refused(file, 'picture-too-small', PICTURE_PROBLEMS.tooSmall, PICTURE_PROBLEMS.tooSmallRemedy);
     }

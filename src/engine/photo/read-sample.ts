@@ -44,7 +44,7 @@ export interface PhotoReading {
   readonly uncertaintyDe00: number;
 }
 
-export type PhotoProblemCode = 'sample-too-small' | 'card-too-small' | 'card-black' | 'boxes-overlap';
+export type PhotoProblemCode = 'sample-too-small' | 'card-too-small' | 'card-black';
 
 /** Fewer pixels than this are no area. Our judgement. */
 const LEAST_PIXELS = 64;

@@ -75,7 +75,7 @@ export function LookPanel(props: LookPanelProps) {
         <p>{LOOK.nothing}</p>
       )}
       <div className="look-row">
-        <OpenFileButton title={LOOK.pictureTitle} accept="image/*" onFile={props.onPicture}>
+        <OpenFileButton title={LOOK.pictureTitle} accept="image/jpeg,image/png,image/webp" onFile={props.onPicture}>
           {LOOK.picture}
         </OpenFileButton>
         <OpenFileButton title={LOOK.fileTitle} accept="application/json,.json" onFile={props.onFile}>

@@ -1,4 +1,4 @@
-import { type DragEvent, type FormEvent, type ReactNode, useEffect, useId, useState } from 'react';
+import { type DragEvent, type FormEvent, type ReactNode, useEffect, useId, useRef, useState } from 'react';
 import { yFromLightness } from '../../engine/color/lab';
 import type { FinishClass } from '../../engine/finish/types';
 import { type PhotoLight, type PhotoReading, readSample } from '../../engine/photo/read-sample';
@@ -61,10 +61,26 @@ export function PhotoForm({ kinds, library, current, classes, pieceOf, onUse }: 
     cardKind === 'gray' ? 0.18 : cardKind === 'white' ? 0.9 : cardL === null ? null : yFromLightness(cardL) / 100;
   const reading = useReading(picture, boxes, light, cardKind === 'none' ? 0 : cardY);
 
+  const latest = useRef<File | null>(null);
+  // A form that is closed waits for nothing.
+  useEffect(
+    () => () => {
+      latest.current = null;
+    },
+    [],
+  );
+  // Memory outside the page's own is given back at once.
+  useEffect(() => () => picture?.shown.close(), [picture]);
   const open = async (file: File) => {
+    latest.current = file;
     setBusy(true);
     setProblem(null);
     const opened = await openPicture(file);
+    // The one chosen last counts, whichever is decoded first.
+    if (latest.current !== file) {
+      if (opened.ok) opened.value.shown.close();
+      return;
+    }
     setBusy(false);
     if (!opened.ok) return setProblem(opened.problem);
     setPicture(opened.value);

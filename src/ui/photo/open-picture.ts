@@ -23,10 +23,11 @@ const STRIP_ROWS = 256;
  */
 export async function openPicture(file: Blob): Promise<Result<OpenedPicture>> {
   if (file.size > MOST_PICTURE_BYTES) return failure(pictureTooLarge(file.size));
+  let bitmap: ImageBitmap | null = null;
   try {
     const read = readPictureFile(new Uint8Array(await file.arrayBuffer()));
     if (!read.ok) return read;
-    const bitmap = await createImageBitmap(file);
+    bitmap = await createImageBitmap(file);
     const { width, height } = bitmap;
     const maker = linearPictureMaker(width, height, read.value.space);
     const canvas = new OffscreenCanvas(width, Math.min(STRIP_ROWS, height));
@@ -45,9 +46,10 @@ export async function openPicture(file: Blob): Promise<Result<OpenedPicture>> {
       resizeHeight: Math.max(1, Math.round(height * scale)),
       resizeQuality: 'medium',
     });
-    bitmap.close();
     return success({ width, height, linear: maker.finish(), shown });
   } catch {
     return failure({ code: 'picture-broken', text: PHOTO.broken, remedy: PHOTO.brokenRemedy });
+  } finally {
+    bitmap?.close();
   }
 }

@@ -108,10 +108,6 @@ export const POINTS = {
 
 /** What is wrong with a picture that was chosen. */
 export const PICTURE_PROBLEMS = {
-  tooLarge: (megabytes: number, most: number) => `The picture has ${megabytes} MB; ${most} MB is the most.`,
-  tooLargeRemedy: 'Save it smaller and open that.',
-  tooManyPixels: (megapixels: number, most: number) =>
-    `The picture has ${megapixels} million pixels; ${most} million is the most.`,
   unreadable: 'This file cannot be shown as a picture.',
   unreadableRemedy: 'Choose a JPEG, PNG or WebP picture.',
   tooSmall: 'The picture is only a few pixels large.',
