@@ -1,9 +1,11 @@
 import type { StoreApi } from 'zustand/vanilla';
+import { joined, surfacesPhrase } from '../engine/judge/surface-words';
 import type { CarriedLook } from '../kitchen/carry/carry-over';
 import type { RelationChange } from '../kitchen/carry/repair-relations';
 import { applyCommand } from '../model/apply-command';
 import { type Command, optionById } from '../model/commands';
 import { layOnSurfaces } from '../model/lay-on-surfaces';
+import type { Project } from '../model/project';
 import { LOOK } from '../ui/words/look';
 import type { Actions } from './actions';
 import { type AppState, documentOf, projectOf } from './state';
@@ -27,21 +29,44 @@ export function layCarried(
   const hasRoom = options.length < MOST_OPTIONS;
   const id = hasRoom ? freeId(options) : carried.option;
   const copy: Command = { kind: 'copy-option', option: carried.option, id, name: LOOK.laidName(carried.look.name) };
-  const laying = carried.commands.map(
-    (command): Command => (command.kind === 'lay-finish' ? { ...command, option: id } : command),
-  );
-  const commands: Command[] = [...(hasRoom ? [copy] : []), ...laying];
-  for (const { surfaces, finish } of changes) {
-    // What follows a surface does so by what lies there by then.
-    const so = applyCommand(project, { kind: 'together', label: '', commands });
-    const option = so.ok ? optionById(so.value, id) : undefined;
-    if (option) commands.push(...layOnSurfaces(option, surfaces, finish));
-  }
+  const commands = layingOn(project, id, carried, changes, hasRoom ? [copy] : []);
   const label = LOOK.layLabel(carried.look.name);
   const problems = actions.attempt({ kind: 'together', label, commands });
   if (problems.length > 0) return null;
   store.setState({ option: id });
   return id;
+}
+
+/** Shows a carried look, with the changes that mend it, on the option as a trial. */
+export function tryCarried(
+  store: StoreApi<AppState>,
+  actions: Actions,
+  carried: CarriedLook,
+  changes: readonly RelationChange[],
+): boolean {
+  const commands = layingOn(documentOf(store.getState()), carried.option, carried, changes);
+  const what = joined(changes.map(({ label, surfaces }) => LOOK.change(label, surfacesPhrase(surfaces).text)));
+  return actions.tryChange(commands, LOOK.tryLabel(what), carried.option).length === 0;
+}
+
+/** Commands that lay the look on an option, then its changes: what follows a surface does so by what lies there by then. */
+function layingOn(
+  project: Project,
+  id: string,
+  carried: CarriedLook,
+  changes: readonly RelationChange[],
+  before: readonly Command[] = [],
+): readonly Command[] {
+  const commands: Command[] = [
+    ...before,
+    ...carried.commands.map((one): Command => (one.kind === 'lay-finish' ? { ...one, option: id } : one)),
+  ];
+  for (const { surfaces, finish } of changes) {
+    const so = applyCommand(project, { kind: 'together', label: '', commands });
+    const option = so.ok ? optionById(so.value, id) : undefined;
+    if (option) commands.push(...layOnSurfaces(option, surfaces, finish));
+  }
+  return commands;
 }
 
 /** Two options beside each other: the chosen one stands beside the next, and of three any two are neighbors one way round. */

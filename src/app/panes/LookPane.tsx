@@ -7,7 +7,7 @@ import type { PicturePixels } from '../../ui/look/picture-points';
 import { problemTold } from '../../ui/parts/told';
 import { LOOK } from '../../ui/words/look';
 import { useApp, useAppState } from '../context';
-import { layCarried, MOST_OPTIONS, showBeside } from '../lay-look';
+import { layCarried, MOST_OPTIONS, showBeside, tryCarried } from '../lay-look';
 import { decodePicture, freeLookId, readLookFile, saveLookFile } from '../look-files';
 import { projectOf, shownOption } from '../state';
 import { useCarried } from '../use-carried';
@@ -81,6 +81,9 @@ export function LookPane() {
       onLay={(what, changes) => {
         const laidOn = layCarried(store, actions, what, changes);
         if (laidOn !== null) setAsIs(true);
+      }}
+      onTry={(what, changes) => {
+        if (tryCarried(store, actions, what, changes)) setAsIs(true);
       }}
       onSideBySide={
         isOption && id !== null

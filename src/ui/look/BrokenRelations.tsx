@@ -23,12 +23,10 @@ export function BrokenRelations({ checks, onPoint }: BrokenRelationsProps) {
             <p className="small">
               <span className="look-key">{LOOK.there}</span> {relation.text}
             </p>
-            <details className="small">
-              <summary>{LOOK.byHow}</summary>
-              <p>{sentenceCase(by?.text ?? '')}.</p>
-              <p>{LOOK.sure(relation.holds_in, holds_in)}</p>
-            </details>
-            {saysStay && <p className="small quiet">{LOOK.stays(sentenceCase(stays.text), stays.plural)}</p>}
+            {by && !here.includes(by.text) && <p className="small">{sentenceCase(by.text)}.</p>}
+            <p className="small quiet">
+              {saysStay && LOOK.stays(sentenceCase(stays.text), stays.plural)} {LOOK.sure(relation.holds_in, holds_in)}
+            </p>
           </li>
         );
       })}

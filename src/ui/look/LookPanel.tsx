@@ -33,6 +33,8 @@ export interface LookPanelProps {
   /** The project has room for one more option. */
   readonly hasRoom: boolean;
   readonly onLay: (carried: CarriedLook, changes: readonly RelationChange[]) => void;
+  /** Shows it on the option as a trial, to be kept or dropped. */
+  readonly onTry: (carried: CarriedLook, changes: readonly RelationChange[]) => void;
   /** Null where the look is no option, or none was laid. */
   readonly onSideBySide: ((carried: CarriedLook) => void) | null;
   readonly onPicture: (file: File) => void;
@@ -84,7 +86,7 @@ export function LookPanel(props: LookPanelProps) {
       </div>
       {chosen && <CarriedPart {...props} carried={carried} />}
       {chosen && (
-        <div className="look-row room-part">
+        <div className="look-row room-part look-result">
           <button type="button" className="button button-outlined" onClick={props.onKeepFile}>
             {LOOK.keep}
           </button>
@@ -108,7 +110,7 @@ function CarriedPart(props: LookPanelProps) {
   const { holds, breaks, cannot_tell, repairs } = carried;
   const isEmpty = holds.length + breaks.length + cannot_tell.length === 0;
   return (
-    <section className="room-part" aria-label={LOOK.title}>
+    <section className="room-part look-result" aria-label={LOOK.result}>
       <p className="look-counts" role="status">
         {isEmpty ? LOOK.noRelations : LOOK.counts(breaks.length, holds.length, cannot_tell.length)}
       </p>
@@ -135,6 +137,7 @@ function CarriedPart(props: LookPanelProps) {
       {breaks.length > 0 && (
         <RepairList
           repairs={repairs}
+          onTry={(repair) => props.onTry(carried, repair.changes)}
           onLay={(repair) => props.onLay(carried, repair.changes)}
           onPoint={props.onPoint}
           checks={[...breaks, ...holds]}

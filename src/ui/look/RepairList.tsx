@@ -10,12 +10,13 @@ interface RepairListProps {
   readonly repairs: readonly RelationRepair[];
   /** All relations that the repairs speak of. */
   readonly checks: readonly RelationCheck[];
+  readonly onTry: (repair: RelationRepair) => void;
   readonly onLay: (repair: RelationRepair) => void;
   readonly onPoint: (surfaces: readonly SurfaceId[]) => void;
 }
 
 /** One or two changes each, with what they mend and at what price. */
-export function RepairList({ repairs, checks, onLay, onPoint }: RepairListProps) {
+export function RepairList({ repairs, checks, onTry, onLay, onPoint }: RepairListProps) {
   const textOf = (id: string) => checks.find(({ relation }) => relation.id === id)?.relation.text ?? id;
   return (
     <div className="look-repairs">
@@ -45,9 +46,14 @@ export function RepairList({ repairs, checks, onLay, onPoint }: RepairListProps)
                   ))}
                 </ul>
               </details>
-              <button type="button" className="button button-outlined" onClick={() => onLay(repair)}>
-                {LOOK.layWith}
-              </button>
+              <div className="look-row">
+                <button type="button" className="button button-outlined" onClick={() => onTry(repair)}>
+                  {LOOK.tryIt}
+                </button>
+                <button type="button" className="button button-plain" onClick={() => onLay(repair)}>
+                  {LOOK.layWith}
+                </button>
+              </div>
             </li>
           );
         })}
