@@ -67,10 +67,11 @@ test('decisions: what is next and left, and what changing an early one unsettles
 
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(notice).toHaveCount(0);
+  await panel.getByRole('button', { name: 'Close' }).click();
+  await expect(panel).toHaveCount(0);
 });
 
 test('the balance in every light is worked out when it is unfolded', async () => {
-  await page.keyboard.press('Escape');
   await page.getByText('In every light of this project').click();
   await expect(page.getByText('In all of these lights the answer is that of the samples.')).toBeVisible({
     timeout: 30_000,
