@@ -42,7 +42,7 @@ function seenTogether({ room, transport, overviews, shares }: Seen): ReadonlySet
 }
 
 /** @param views per viewpoint the indices of the surfaces it shows */
-export function meetings(room: Room, views: readonly ReadonlySet<number>[]): Meetings {
+function meetings(room: Room, views: readonly ReadonlySet<number>[]): Meetings {
   const { surfaces } = room;
   const present = presentSurfaces(room);
   const touching = touchingSurfaces(room);
