@@ -84,6 +84,8 @@ export const balanceRule: RelationRule<'balance'> = {
       ...(warm.length > 0 ? [bring(warm, `the warmth (${percentOf(numbers['warm_share'])} of the view)`)] : []),
       ...(cool.length > 0 ? [bring(cool, `the cool (${percentOf(numbers['cool_share'])})`)] : []),
     ];
+    // With one of the two alone nothing holds the other.
+    if (verdict === 'balanced' && who.length === 1) return `${sentenceCase(who[0]!)}; the rest is quiet.`;
     return `${sentenceCase(verdictWords(verdict, may))}${who.length > 0 ? `: ${joined(who)}` : ''}.`;
   },
   open: () => 'How warm and cool balance is too close to call.',
@@ -123,7 +125,9 @@ function hereWords(
   const [lost] = missing(claim, reading);
   if (lost) return lostWords(claim[lost], scheme, lost, shares[lost], numbers[`${lost}_share`] ?? 0);
   if (verdict === claim.verdict) return sameWords(claim, scheme);
-  return `Here ${verdictWords(verdict, false)} (warm ${percentOf(shares.warm)}, cool ${percentOf(shares.cool)} of the view).`;
+  const isOneSided = verdict === 'balanced' && (shares.cool < SCHEME.coolMin || shares.warm < SCHEME.warmMin);
+  const words = isOneSided ? 'it lacks neither warm nor cool' : verdictWords(verdict, false);
+  return `Here ${words} (warm ${percentOf(shares.warm)}, cool ${percentOf(shares.cool)} of the view).`;
 }
 
 const NOUNS = { warm: 'the warmth', cool: 'the cool' } as const;
