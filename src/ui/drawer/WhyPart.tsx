@@ -43,6 +43,7 @@ export function WhyPart({ finish, list, paint, readWhy, onPoint, onLay, onBack }
       onKeyDown={(event) => {
         if (event.key !== 'Escape') return;
         event.preventDefault();
+        event.stopPropagation();
         onBack();
       }}
     >
