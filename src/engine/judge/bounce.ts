@@ -31,6 +31,20 @@ export interface BounceTint {
   readonly source: { readonly surface: SurfaceId; readonly share: number } | null;
 }
 
+/** A finish all around deepens its own color, which is what one sees who chooses it: a note at most. Our judgement. */
+function isOwnColor(s: JudgedSurface, reading: InstalledReading, { surfaces }: JudgeInput): boolean {
+  const around = surfaces.filter((other) => !isFitting(other.surface));
+  if (around.every(({ finish }) => finish.id === s.finish.id)) return true;
+  const same = new Set<SurfaceId>(around.filter(({ finish }) => finish.id === s.finish.id).map((one) => one.surface));
+  const shares = reading.tintFrom ?? [];
+  const whole = shares.reduce((sum, { share }) => sum + share, 0);
+  const own = shares.reduce((sum, { surface, share }) => sum + (same.has(surface) ? share : 0), 0);
+  return whole > 0 && own > OWN_MIN * whole;
+}
+
+/** From this share of the tint on it is the finish's own. */
+const OWN_MIN = 0.5;
+
 /** Nobody judges a color by these: what their place lends them is a note at most. Our judgement. */
 const LESSER: readonly SurfaceId[] = ['ceiling', 'plinth', 'frame'];
 
@@ -48,7 +62,8 @@ export function bounceTints(input: JudgeInput): BounceTint[] {
     const reading = mainReading(s);
     const found = reading && bounceTint(s, reading);
     if (!found) return [];
-    return [LESSER.includes(s.surface) ? { ...found, severity: 'note' as const } : found];
+    const isLess = LESSER.includes(s.surface) || isOwnColor(s, reading, input);
+    return [isLess ? { ...found, severity: 'note' as const } : found];
   });
 }
 
