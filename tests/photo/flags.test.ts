@@ -43,6 +43,11 @@ const SIDES: readonly (readonly [PhotoFlagCode, fine: PictureChanges, raised: Pi
     { cardY: 0.9, card: { materials: [cardOf(0.5)] }, sample: { materials: [patch('white 9.5 (.05 D)')] } },
   ],
   [
+    'no-white',
+    { cardY: 0.9, exposure: 0.8, places: { cards: [], light: 'daylight' } },
+    { exposure: 0.8, places: { cards: [], light: 'daylight' } },
+  ],
+  [
     'strong-color',
     { places: { light: 'unknown' } },
     { sample: { materials: [patch('light skin')] }, places: { light: 'unknown' } },
@@ -75,6 +80,7 @@ it('has a picture for every flag there is', () => {
     'lamps-without-card': true,
     'lighter-than-white': true,
     'mixed-light': true,
+    'no-white': true,
     noisy: true,
     'sample-clipped': true,
     'strong-color': true,
@@ -109,4 +115,6 @@ it('trusts no photo more than its kind, and less the more is wrong with it', () 
     expect(photoTrust(false, [flag(2)]).uncertaintyDe00).toBeGreaterThan(5);
     before = uncertaintyDe00;
   }
+  // And never so little that the finish is refused (`checkFinish`).
+  expect(photoTrust(true, [flag(40)]).uncertaintyDe00).toBe(30);
 });

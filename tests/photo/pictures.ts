@@ -13,8 +13,8 @@ export const patch = (name: string): ReflectanceSpd =>
 
 /** Size of the test pictures and where card and sample lie in them, pixels. */
 export const SIZE = { width: 240, height: 120 };
-export const CARD = { left: 10, top: 20, width: 80, height: 80 };
-export const SAMPLE = { left: 110, top: 10, width: 120, height: 100 };
+const CARD = { left: 10, top: 20, width: 80, height: 80 };
+const SAMPLE = { left: 110, top: 10, width: 120, height: 100 };
 
 export interface PictureChanges extends Partial<Omit<Scene, 'things'>> {
   readonly light?: string;

@@ -12,6 +12,7 @@ export type PhotoFlagCode =
   | 'lamps-without-card'
   | 'lighter-than-white'
   | 'mixed-light'
+  | 'no-white'
   | 'noisy'
   | 'sample-clipped'
   | 'strong-color'
@@ -67,12 +68,17 @@ const RULES: Readonly<Record<PhotoFlagCode, Rule>> = {
   'mixed-light': { limit: 2, adds: (drift) => Math.min(10, drift) },
   /** Median CIELAB difference of neighboring pixels of the card. */
   noisy: { limit: 6, adds: () => 1 },
+  /**
+   * Luminance of the lightest half percent of a picture without a card, 1 = its white: with nothing near white in it, nobody knows
+   * how light it was taken, and lightness is a guess.
+   */
+  'no-white': { limit: 0.6, isLeast: true, adds: (lightest) => Math.min(15, 8 / Math.max(0.1, lightest)) },
   'sample-clipped': { limit: 0.02, adds: (share) => Math.min(8, 1 + 20 * share) },
   /**
    * CIELAB chroma of the strongest color, where the light is not known to be daylight: a card mends grays; with lamps the error
-   * grows with chroma, to 3.5 at 25 and 4.5 at 37 over lamps and cameras of `tests/photo`; by daylight it stays below 1.
+   * grows with chroma: at 25 to 3.5 by lamps and to 6 by fluorescent tubes over the cameras of `tests/photo`; by daylight it stays below 1.
    */
-  'strong-color': { limit: 12, adds: (chroma) => Math.min(6, 0.1 * chroma) },
+  'strong-color': { limit: 12, adds: (chroma) => Math.min(6, 0.13 * chroma) },
   /** Change of luminance over card or sample, as a share. */
   'uneven-light': { limit: 0.15, adds: (change) => Math.min(6, 8 * change) },
 };

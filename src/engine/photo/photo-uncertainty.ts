@@ -9,6 +9,9 @@ export interface PhotoTrust {
   readonly uncertaintyDe00: number;
 }
 
+/** More says no more: nothing is known. It is the most a finish may be unsure by (`model/check-finish.ts`). */
+const MOST_DE00 = 30;
+
 /** How far a photographed color can be trusted: what a photo with or without a card stands for, and what its flags add. */
 export function photoTrust(hasCard: boolean, flags: readonly PhotoFlag[]): PhotoTrust {
   const added = flags.map(({ addsDe00 }) => addsDe00);
@@ -17,5 +20,5 @@ export function photoTrust(hasCard: boolean, flags: readonly PhotoFlag[]): Photo
     return { provenance: 'photo-with-card', uncertaintyDe00: withCard };
   }
   const without = Math.hypot(UNCERTAINTY_DE00.photo, ...added);
-  return { provenance: 'photo', uncertaintyDe00: hasCard ? withCard : without };
+  return { provenance: 'photo', uncertaintyDe00: Math.min(MOST_DE00, hasCard ? withCard : without) };
 }

@@ -14,6 +14,7 @@ import { findGlare } from './glare';
 import { lightDrift } from './light-drift';
 import { patchIn } from './patch';
 import { photoTrust } from './photo-uncertainty';
+import { quantileOf } from './robust';
 import { sampleColors } from './sample-colors';
 import { sampleSlope } from './sample-slope';
 import type { CardLight, LinearPicture, Patch, PictureQuad, SampleColor } from './types';
@@ -81,6 +82,7 @@ export function readSample(picture: LinearPicture, places: PhotoPlaces): Result<
     glare.lighterThanWhite > 0.2 ? flagOf('lighter-than-white', glare.lighterThanWhite) : flagOf('glare', glare.share),
     card && light?.slopes.some(([x, y]) => x !== 0 || y !== 0) ? null : flagOf('uneven-light', slope),
     card && places.light !== 'daylight' ? flagOf('strong-color', strongest) : null,
+    card ? null : flagOf('no-white', lightestOf(picture)),
     !card && places.light === 'lamps' ? flagOf('lamps-without-card', 1) : null,
   ].filter((flag) => flag !== null);
   const raw = rawColorsOf(light, middleOf(places.sample));
@@ -90,6 +92,17 @@ export function readSample(picture: LinearPicture, places: PhotoPlaces): Result<
     ...photoTrust(card !== null, flags),
   });
 }
+
+/** Luminance that the lightest half percent of a picture reaches. */
+function lightestOf({ xyz }: LinearPicture): number {
+  const every = 3 * Math.ceil(xyz.length / (3 * ENOUGH));
+  const some = new Float64Array(Math.ceil(xyz.length / every));
+  for (let i = 0; i < some.length; i++) some[i] = xyz[i * every + 1]!;
+  return quantileOf(some.sort(), 0.995);
+}
+
+/** As many cells tell how light a picture is. */
+const ENOUGH = 50_000;
 
 interface Ready {
   readonly patch: Patch;

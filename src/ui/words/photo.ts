@@ -58,6 +58,10 @@ export const FLAG_WORDS: { readonly [C in PhotoFlagCode]: FlagWords } = {
       `The light changes color across the card by ${decimal(value)} units: two kinds of light are mixed.`,
     remedy: 'No correction mends that. Turn the lamps off, or close the blinds and use only the lamps.',
   },
+  'no-white': {
+    text: () => 'Without a card, and with nothing near white in the photo, how light the sample is stays a guess.',
+    remedy: 'Lay a gray or white card beside it.',
+  },
   noisy: {
     text: ({ value }) => `The picture is grainy: neighbors on the card differ by ${decimal(value)} units.`,
     remedy: 'Take it again in more light, without digital zoom.',
