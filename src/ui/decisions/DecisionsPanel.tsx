@@ -29,7 +29,7 @@ export function DecisionsPanel(props: DecisionsPanelProps) {
   return (
     <PanelFrame title={DECISIONS.title} opener="decisions" onClose={props.onClose}>
       {props.notice}
-      <p>
+      <p className="decision-next">
         {next && nextStep ? (
           <>
             <strong>{DECISIONS.next(groupName(next.surfaces))}</strong> {STEP_REASONS[nextStep.id]}
