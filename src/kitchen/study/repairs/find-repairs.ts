@@ -17,7 +17,7 @@ export function* findRepairs(from: JudgedOption, others: readonly OtherSetting[]
   const wanted = held.warnings.filter(isRepairable);
   if (wanted.length > 0) {
     const search = new RepairSearch(from, others);
-    yield* search.screen();
+    yield* search.screen(wanted);
     const offers = new Map<LibraryChange, Offer>();
     for (const warning of wanted) {
       for (const offer of yield* search.offersFor(warning)) offers.set(offer.change, offer);

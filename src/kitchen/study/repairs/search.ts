@@ -7,16 +7,16 @@ import { presentSurfaces } from '../../present-surfaces';
 import type { JudgedOption, OtherSetting } from './judged-option';
 import { type LibraryChange, libraryChanges } from './library-changes';
 import { placeReaders, screenChange } from './screen-change';
-import { isSettled, throwsLess } from './source-change';
+import { isSettled, mayHelp, throwsLess } from './source-change';
 import { addedIn, type HeldTrial, holdTrial, type NominalTrial, runNominally, type TrialRoom } from './trial';
 
 /** As many ways out of one warning are offered, each by another family. */
 const MOST_OFFERS = 3;
 /** Trials as installed for one warning, and in one family of it: what is smaller comes first, so that little is missed. */
-const MOST_TRIALS = 16;
+const MOST_TRIALS = 12;
 const MOST_TRIALS_IN_FAMILY = 6;
 /** Clean ones in one family: one of them may turn out to raise something in another setting, or not to stand. */
-const MOST_CLEAN_IN_FAMILY = 3;
+const MOST_CLEAN_IN_FAMILY = 2;
 /** Trials that raise something by nominal colors are held only so often, in case it does not stand. */
 const MOST_DOUBTFUL = 3;
 
@@ -74,12 +74,13 @@ export class RepairSearch {
     this.#room = { option: option.id, study, setting };
   }
 
-  /** Every change of one family, judged as samples and nearly as installed. */
-  *screen(): Generator<null, void> {
+  /** Every change of one family that could help with one of the warnings, judged as samples and nearly as installed. */
+  *screen(warnings: readonly Warning[]): Generator<null, void> {
     const { project, option, study, solved, setting, input } = this.from;
     const places = placeReaders(study, solved, setting);
     const screened: Screened[] = [];
     for (const change of libraryChanges(project, option, presentSurfaces(study.room))) {
+      if (!warnings.some((warning) => mayHelp(this.from, warning, change))) continue;
       const after = screenChange(input, places, change);
       const findings = compareFindings(this.#before.warnings, after.warnings);
       screened.push({ change, findings, balance: after.balance });
@@ -116,10 +117,10 @@ export class RepairSearch {
   #isWorthTrying(warning: Warning, { change, findings, balance }: Screened): boolean {
     // What light makes of it is only known once it is run: samples alone may rule a change out here.
     const raises = findings.added.find(({ basis }) => basis === 'sample');
-    const helps = this.#clears(warning, findings, balance);
+    const isTint = warning.code === 'tinted-by-bounce';
+    const helps = isTint ? throwsLess(this.from, warning, change) : this.#clears(warning, findings, balance);
     if (helps && raises) this.#miss(warning, change, raises);
-    if (raises) return false;
-    return warning.code === 'tinted-by-bounce' ? throwsLess(this.from, warning, change) : helps;
+    return helps && !raises;
   }
 
   /** Runs candidates, smallest first: those that clear the warning and raise nothing, and those that raise something. */

@@ -2,6 +2,8 @@ import { chromaOf, yFromLightness } from '../../../engine/color/lab';
 import type { Lab } from '../../../engine/color/types';
 import { averageComponent } from '../../../engine/finish/average';
 import type { Warning } from '../../../engine/judge/assessment';
+import { temperatureClass } from '../../../engine/judge/temperature-class';
+import { undertoneOf } from '../../../engine/naming/undertone';
 import type { SurfaceId } from '../../../engine/surface';
 import { layFinish } from '../lay-finish';
 import { libraryOf } from '../scheme';
@@ -46,6 +48,18 @@ export function isSettled(from: JudgedOption, warning: Warning, present: readonl
 }
 
 const isLack = ({ code }: Warning): boolean => code === 'lacks-warm' || code === 'lacks-cool';
+
+/** Whether a change is worth a look for a warning: where it could be cured, and for a lack with something of what lacks. */
+export function mayHelp(from: JudgedOption, warning: Warning, change: LibraryChange): boolean {
+  if (!isAbout(from, warning, change)) return false;
+  if (!isLack(warning)) return true;
+  const laid = layFinish(libraryOf(change.project), change.option.scheme[change.surfaces[0]!]);
+  if (!laid.ok) return false;
+  const kinds = laid.value.components.map(({ labD65 }) => temperatureClass(labD65, () => undertoneOf(labD65).strength));
+  return warning.code === 'lacks-warm'
+    ? kinds.includes('warm')
+    : kinds.some((kind) => kind === 'cool' || kind === 'neutral');
+}
 
 /** Whether a change could take a tint away: it lies on what throws it, and throws less color. */
 export function throwsLess(from: JudgedOption, warning: Warning, change: LibraryChange): boolean {
