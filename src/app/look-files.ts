@@ -1,5 +1,4 @@
-import type { Problem, Result } from '../engine/result';
-import { failure, success } from '../engine/result';
+import { failure, type Result, success } from '../engine/result';
 import { lookText, parseLook, typeOfFile } from '../io/look-file';
 import { MOST_PICTURE_BYTES, pictureTooLarge, readPictureFile } from '../io/picture-file';
 import { parseProject } from '../io/project-file';
@@ -77,9 +76,3 @@ export function freeLookId(looks: readonly CopiedLook[]): string {
     if (!looks.some((one) => one.id === id)) return id;
   }
 }
-
-/** What was wrong, for the page to tell. */
-export const problemsOf = (result: Extract<Result<unknown>, { ok: false }>): readonly Problem[] => [
-  result.problem,
-  ...(result.more ?? []),
-];

@@ -1,5 +1,5 @@
 import { FINISH_CLASSES } from '../engine/finish/types';
-import type { Wish } from '../engine/judge/shortlist/wishes';
+import type { Wish } from '../engine/judge/shortlist/wish';
 import { failure, type Result, success } from '../engine/result';
 import { SURFACES } from '../engine/surface';
 import { isSurfaceId } from '../model/decision-order';
@@ -17,7 +17,7 @@ const SHEENS: Readonly<Record<string, readonly [number, number]>> = {
 const PRICES = ['$', '$$', '$$$'];
 
 /** How a wish is written. */
-export const WISH_WORDS =
+const WISH_WORDS =
   'class:stone, lrv:60-80, sheen:satin or sheen:10-25, price:$$, available:in stock, pattern:quiet, no-lighter-than:counter';
 
 /** A wish of the command line: KIND:VALUE. */

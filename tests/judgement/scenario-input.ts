@@ -26,7 +26,7 @@ import { type Row, scheme, tinted } from './schemes';
  * spectrum of that color that parts from the usual one under lamps). "known by-eye" says how, "rms 2" how far (CIEDE2000);
  * unsaid: declared. "stone; base .9 82 1 8; vein .1 60 0 2; known measured".
  */
-export function finishFrom(id: string, text: string): LaidFinish {
+function finishFrom(id: string, text: string): LaidFinish {
   const [kind, ...clauses] = text.split(';').map((part) => part.trim());
   const said = (word: string) => clauses.find((c) => c.startsWith(`${word} `))?.slice(word.length + 1);
   const provenance = (said('known') ?? 'declared') as Provenance;

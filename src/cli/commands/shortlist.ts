@@ -1,5 +1,5 @@
 import { FINISH_CLASSES, type FinishClass } from '../../engine/finish/types';
-import type { Wish } from '../../engine/judge/shortlist/wishes';
+import type { Wish } from '../../engine/judge/shortlist/wish';
 import { failure, type Problem, type Result, success } from '../../engine/result';
 import { SURFACES } from '../../engine/surface';
 import { shortlistReport } from '../../kitchen/study/shortlist-report';

@@ -7,7 +7,7 @@ import type { RoomStudy } from './room-study';
 import type { SettingLight } from './setting-light';
 
 /** How many of the best are judged in their place. */
-export const MOST_IN_PLACE = 40;
+const MOST_IN_PLACE = 40;
 
 /** A light of the project, and the room studied under its sky. */
 export interface StudiedSetting {

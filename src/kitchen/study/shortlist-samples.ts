@@ -1,6 +1,6 @@
 import { holdCandidates, type Ranking, shortlist } from '../../engine/judge/shortlist/shortlist';
 import type { HeldSurface, Shortlist } from '../../engine/judge/shortlist/types';
-import type { Wish } from '../../engine/judge/shortlist/wishes';
+import type { Wish } from '../../engine/judge/shortlist/wish';
 import { failure, type Result, success } from '../../engine/result';
 import type { SurfaceId } from '../../engine/surface';
 import { changesWith } from '../../model/changes-with';

@@ -104,7 +104,7 @@ function ranks(pairs: OrderClaim['pairs']): Surfaces[][] {
   return list.filter((rank) => rank !== undefined);
 }
 
-export const stepOf = (difference: number): Step =>
+const stepOf = (difference: number): Step =>
   difference >= STEP.clear ? 'clear' : difference >= STEP.none ? 'small' : 'none';
 
 const STEP_WORDS: Readonly<Record<Step, string>> = {

@@ -54,7 +54,7 @@ function surviving(claim: Claim, drawn: ReturnType<typeof drawnSchemes>): Claim 
 const EACH_PAIR = 0.95;
 
 /** Every surface a claim speaks of, in decision order. */
-export function surfacesOf(claim: Claim): Relation['surfaces'] {
+function surfacesOf(claim: Claim): Relation['surfaces'] {
   switch (claim.kind) {
     case 'order':
       return inDecisionOrder(claim.pairs.flat(2));

@@ -121,7 +121,7 @@ export const lrvOf = ({ colors }: SeenSurface): number =>
   colors.reduce((sum, { color, weight, lrvPerY: per }) => sum + weight * per * yFromLightness(color.lab.l), 0);
 
 /** The surfaces of a list that are there. */
-export const seenOf = (scheme: SeenScheme, surfaces: readonly SurfaceId[]): readonly SeenSurface[] =>
+const seenOf = (scheme: SeenScheme, surfaces: readonly SurfaceId[]): readonly SeenSurface[] =>
   scheme.surfaces.filter(({ surface }) => surfaces.includes(surface));
 
 /** One of each finish among the surfaces of a list: what has to be looked at. */

@@ -2,7 +2,7 @@ import type { LaidFinish } from '../../finish/types';
 import type { DecisionState, SurfaceId } from '../../surface';
 import type { Basis, WarningCode } from '../assessment';
 import type { SampleColor } from '../sample-color';
-import type { Wish } from './wishes';
+import type { Wish } from './wish';
 
 /** A finish of the library that may lie on the surface, as a sample. */
 export interface Candidate {

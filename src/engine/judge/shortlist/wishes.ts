@@ -1,20 +1,6 @@
-import type { FinishClass } from '../../finish/types';
-import type { SurfaceId } from '../../surface';
 import { surfacesPhrase } from '../surface-words';
 import type { Candidate, HeldSurface } from './types';
-
-/** What somebody would like of a finish; wishes rank and never reject. */
-export type Wish =
-  | { readonly kind: 'class'; readonly class: FinishClass }
-  /** Light reflectance value, 0-100. */
-  | { readonly kind: 'lrv'; readonly from: number; readonly to: number }
-  /** Gloss units at 60 degrees. */
-  | { readonly kind: 'sheen'; readonly from: number; readonly to: number }
-  | { readonly kind: 'price'; readonly bands: readonly string[] }
-  | { readonly kind: 'availability'; readonly words: string }
-  | { readonly kind: 'pattern'; readonly pattern: 'quiet' | 'lively' }
-  /** Not lighter, or not darker, than what lies on another surface. */
-  | { readonly kind: 'no-lighter-than' | 'no-darker-than'; readonly surface: SurfaceId };
+import type { Wish } from './wish';
 
 /** Whether a wish is met; null where what is known of the finish does not say. */
 export function isMet(wish: Wish, candidate: Candidate, around: readonly HeldSurface[]): boolean | null {

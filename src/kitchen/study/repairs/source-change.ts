@@ -17,11 +17,7 @@ const LEAST_SOURCE = 0.2;
  * Whether a change lies where a warning could be cured: on a surface it names; of a lack anywhere; of a tint on what throws it, for
  * where it shows a place tints whatever hangs there.
  */
-export function isAbout(
-  { held }: JudgedOption,
-  warning: Warning,
-  { surfaces }: Pick<LibraryChange, 'surfaces'>,
-): boolean {
+function isAbout({ held }: JudgedOption, warning: Warning, { surfaces }: Pick<LibraryChange, 'surfaces'>): boolean {
   if (isLack(warning)) return true;
   const isNamed = surfaces.some((surface) => warning.surfaces.includes(surface));
   if (warning.code !== 'tinted-by-bounce') return isNamed;
