@@ -3,6 +3,7 @@ import { type Problem, type Result, success } from '../engine/result';
 import { givenComponents } from '../model/given-components';
 import type { Project } from '../model/project';
 import { locateJson } from './json-text';
+import { lookColorProblems } from './look-file';
 import { failureOf, placeProblem } from './place-problem';
 
 /** Notices that a color is not what it seems; how a spectrum was read was told when it came in. */
@@ -35,6 +36,10 @@ export function* checkingColors(project: Project, text: string, file?: string): 
       else notices.push(...(made.notices ?? []).filter(({ code }) => TOLD_AGAIN.includes(code)).map(placed));
       yield;
     }
+  }
+  for (const [i, look] of (project.looks ?? []).entries()) {
+    problems.push(...lookColorProblems(look, `looks[${i}].`));
+    yield;
   }
   if (problems.length + notices.length === 0) return success(project);
   const located = locateJson(text, file);

@@ -38,7 +38,7 @@ export function parseLook(text: string, file?: string): Result<CopiedLook> {
   if (!parsed.success) return failureOf(parsed.issues.map(schemaProblem).map(placed));
   const { type: _, version: __, ...look } = parsed.output;
   const problems = checkLook(look, '');
-  const wrong = problems.length > 0 ? problems : colorProblems(look);
+  const wrong = problems.length > 0 ? problems : lookColorProblems(look);
   if (wrong.length > 0) return failureOf(wrong.map(placed));
   const notices = unknownFields(value, parsed.output).map(unknownFieldNotice).map(placed);
   return success(look, notices);
@@ -70,12 +70,13 @@ function checkKind(value: unknown): Problem | null {
   return null;
 }
 
-function colorProblems(look: CopiedLook): readonly Problem[] {
+/** Colors of a look that no surface can have. `at`: what its paths begin with, e.g. 'looks[0].'. */
+export function lookColorProblems(look: CopiedLook, at = ''): readonly Problem[] {
   return look.surfaces.flatMap((one, i) =>
     one.colors.flatMap(({ role, share, color, provenance }, k) => {
       const made = finishComponent({ role, share, color, provenance, finishClass: one.class ?? 'paint' });
       if (made.ok) return [];
-      const path = `surfaces[${i}].colors[${k}].color`;
+      const path = `${at}surfaces[${i}].colors[${k}].color`;
       return [{ ...made.problem, text: `${path}: ${made.problem.text}`, at: { path } }];
     }),
   );
