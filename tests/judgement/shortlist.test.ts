@@ -94,7 +94,20 @@ describe('what does not decide', () => {
     const list = listed('wall', ['PT-10', 'PT-11'], [held('counter', 'EN-01')]);
     expect([whereIs(list, 'PT-10'), whereIs(list, 'PT-11')]).toEqual(['part', 'clear']);
     expect(acceptedIds(list)).toEqual(['PT-11', 'PT-10']);
-    expect(list.accepted[1]!.reasons[0]).toMatch(/the veins of the counter lean opposite ways.*does not decide/);
+    expect(list.accepted[1]!.reasons[0]).toMatch(
+      /the veins of the counter lean (opposite|different) ways.*does not decide/,
+    );
+  });
+
+  it.each([
+    ['wood', 'base 1 80 2 10'],
+    ['laminate', 'base .7 78 1.5 9;grain .3 72 2 10'],
+    ['vinyl', 'base .8 76 1 9;grain .2 70 2 9'],
+  ] as const)('holds the brown of %s that looks like pale wood against no bluish gray', (kind, components) => {
+    const wood = laidFinish('wood', kind, components.split(';'));
+    const plain = laidFinish('plain', 'paint', ['base 1 80 2 10']);
+    const list = listed('base-fronts', [wood, plain], [held('floor', 'ST-01')]);
+    expect([whereIs(list, 'wood'), whereIs(list, 'plain')]).toEqual(['clear', 'undertones-pull-apart']);
   });
 
   it.each(['ceiling', 'tap', 'hardware'] as const)('turns nothing down for a %s', (surface) => {

@@ -113,7 +113,7 @@ function mayText({ judgement, own, other, held }: Relation, surfaces: readonly S
     : 'the two are close to the limit';
   return isAssurance(judgement.verdict)
     ? `By the numbers it goes with the white of ${there.text}, but ${why}.`
-    : `It may lean the other way than ${there.text}: ${why}.`;
+    : `It may lean another way than ${there.text}: ${why}.`;
 }
 
 function agreementReason({ agrees, candidate }: Standing): string {

@@ -137,7 +137,7 @@ function plainText({ bearing, judgement }: Relation, there: string): string {
     case 'may':
       return isAssurance(judgement.verdict)
         ? `It may go with ${there}; the numbers do not settle it.`
-        : `It may lean the other way than ${there}.`;
+        : `It may lean another way than ${there}.`;
     default:
       return judgement.verdict === 'none'
         ? `Beside ${there} it is neither related nor opposed.`
