@@ -71,6 +71,9 @@ describe('a look copied from over birch, carried to the slate that stays', () =>
     expect(found.laid.length).toBeGreaterThan(5);
     for (const { how, de00 } of found.laid) expect([how, de00]).toEqual(['same', 0]);
   });
+  it('has nothing to lay where all that may change is as the look has it already', () => {
+    expect(found.commands).toEqual([]);
+  });
   it('is the same as the option as it stands, where the rest is the same already', () => {
     const asIs = carried(ofOption('copied-look'), true);
     expect(asIs.breaks).toEqual(found.breaks);

@@ -18,7 +18,7 @@ import { tintsOf } from '../study/tints';
 import { gainedWarnings, lostWarnings } from './new-warnings';
 
 /** A surface that has another finish, or another laying of the same. */
-export interface ChangedSurface {
+interface ChangedSurface {
   readonly surface: SurfaceId;
   readonly from: string;
   readonly to: string;
@@ -27,7 +27,7 @@ export interface ChangedSurface {
 }
 
 /** A surface that kept its finish and reads another color in its place all the same. */
-export interface MovedSurface {
+interface MovedSurface {
   readonly surface: SurfaceId;
   readonly finish: string;
   readonly from_name: string;

@@ -5,6 +5,7 @@ import { type Result, success } from '../../engine/result';
 import { SURFACES, type SurfaceId } from '../../engine/surface';
 import { applyCommand } from '../../model/apply-command';
 import type { Command } from '../../model/commands';
+import { isLaidAlike } from '../../model/families';
 import { candidatesFor } from '../../model/finish-candidates';
 import { followerOf } from '../../model/lay-finish';
 import { layingFor } from '../../model/laying';
@@ -71,12 +72,13 @@ export function layLook(look: LookScheme, project: Project, option: Option, from
     }
     const { finish, how, de00 } = found;
     laid.push({ surface, how, finish: finish.id, label: finish.label, de00 });
-    if (finish.id === before.finish && !from) continue;
     const laidAs =
       how === 'same' && from?.scheme[surface].finish === finish.id
         ? from.scheme[surface].laying
         : layingFor(finish, surface, project.library, before.laying);
-    scheme[surface] = { ...before, finish: finish.id, laying: laidAs };
+    // What lies there as the look has it already is no change.
+    const isThere = finish.id === before.finish && (!from || isLaidAlike({ ...before, laying: laidAs }, before));
+    if (!isThere) scheme[surface] = { ...before, finish: finish.id, laying: laidAs };
   }
   const commands = Object.keys(scheme).length > 0 ? laying(option, scheme) : [];
   const done = applyCommand(project, { kind: 'together', label: '', commands });

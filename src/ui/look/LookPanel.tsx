@@ -108,6 +108,7 @@ function CarriedPart(props: LookPanelProps) {
     return <p role="status">{carried === null ? LOOK.notYet : LOOK.working}</p>;
   }
   const { holds, breaks, cannot_tell, repairs } = carried;
+  const isLaid = carried.commands.length === 0;
   const isEmpty = holds.length + breaks.length + cannot_tell.length === 0;
   return (
     <section className="room-part look-result" aria-label={LOOK.result}>
@@ -115,13 +116,14 @@ function CarriedPart(props: LookPanelProps) {
         {isEmpty ? LOOK.noRelations : LOOK.counts(breaks.length, holds.length, cannot_tell.length)}
       </p>
       {carried.look.source === 'picture' && <p className="small quiet">{LOOK.fromPictureNote}</p>}
+      {!asIs && isLaid && !isEmpty && <p className="small quiet">{LOOK.laidAlready(optionName)}</p>}
       {!asIs && (
         <div className="look-row">
           <button
             type="button"
             className="button button-strong"
-            title={hasRoom ? undefined : LOOK.full}
-            disabled={carried.commands.length === 0}
+            title={isLaid ? LOOK.laidAlready(optionName) : hasRoom ? undefined : LOOK.full}
+            disabled={isLaid}
             onClick={() => props.onLay(carried, [])}
           >
             {hasRoom ? LOOK.lay : LOOK.layHere(optionName)}

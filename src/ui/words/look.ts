@@ -59,6 +59,7 @@ export const LOOK = {
   layWith: 'Lay with this change',
   tryLabel: (change: string) => `look with ${change}`,
   layHere: (option: string) => `Lay on ${option}`,
+  laidAlready: (option: string) => `${option} has all of it already that is not fixed or ordered.`,
   sideBySide: 'Side by side',
   full: 'A project compares three options at most: it is laid on this option, and undo takes it back.',
   laidName: (look: string) => `${look}, carried`,

@@ -10,7 +10,7 @@ export interface Reading {
 }
 
 /** A claim that a scheme seems to bear, with what says so. */
-export interface Proposal<C extends Claim> {
+interface Proposal<C extends Claim> {
   readonly claim: C;
   readonly numbers: Readonly<Record<string, number>>;
 }

@@ -22,7 +22,7 @@ export interface RelationScheme {
   readonly patterns: ReadonlyMap<SurfaceId, PatternFact>;
 }
 
-export interface SeenColor {
+interface SeenColor {
   readonly color: SampleColor;
   /** Share of its surface, all of it 1. */
   readonly weight: number;

@@ -77,7 +77,7 @@ export interface Miss {
   readonly text: string;
 }
 
-export type RelationStands = 'holds' | 'breaks' | 'cannot-tell';
+type RelationStands = 'holds' | 'breaks' | 'cannot-tell';
 
 /** What became of a relation in another scheme. */
 export interface RelationCheck {
