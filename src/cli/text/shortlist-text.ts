@@ -31,7 +31,7 @@ export function shortlistText(
     ...(accepted.length === 0 ? ['', 'No finish is left.'] : groups),
     ...(made.length > 0 ? ['', 'Rejected:', ...made.flatMap(rejectedLines)] : []),
     ...(notMade.length > 0 ? ['', 'Not made for it:', ...notMadeLines(notMade)] : []),
-    ...(why ? ['', `Why ${why.finish}:`, ...why.points.flatMap(whyLines)] : []),
+    ...(why ? ['', `Why ${why.finish}:`, ...whyPart(why.points, report.held_words)] : []),
   ].join('\n');
 }
 
@@ -66,6 +66,9 @@ function notMadeLines(rows: readonly RejectedFinish[]): readonly string[] {
   for (const { reason, finish } of rows) byReason.set(reason, [...(byReason.get(reason) ?? []), finish]);
   return [...byReason].map(([reason, ids]) => wrapped(`${reason} ${ids.join(', ')}`, '      '));
 }
+
+const whyPart = (points: NonNullable<ShortlistReport['why']>['points'], heldWords: string): readonly string[] =>
+  points.length === 0 ? [wrapped(`There is nothing to say of it. ${heldWords}`, '    ')] : points.flatMap(whyLines);
 
 const whyLines = ({ text, why }: NonNullable<ShortlistReport['why']>['points'][number]): readonly string[] => [
   wrapped(text, '    '),

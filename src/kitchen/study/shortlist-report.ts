@@ -30,7 +30,11 @@ export function shortlistReport(
   if (whyFinish !== null && !library.some(({ id }) => id === whyFinish)) {
     return failure(unknownFinish(whyFinish, library));
   }
-  const studied = studySettings(project, settings);
+  const asSamples = rankSamples(project, option, surface, { ...options, present });
+  if (!asSamples.ok) return asSamples;
+  // With nothing to hold against, nothing shows in place either.
+  const isAnythingHeld = asSamples.value.held.length > 0;
+  const studied = isAnythingHeld ? studySettings(project, settings) : success([]);
   if (!studied.ok) return studied;
   const [first] = studied.value;
   const ranking = rankSamples(project, option, surface, {
