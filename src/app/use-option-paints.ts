@@ -1,14 +1,15 @@
 import { useMemo, useSyncExternalStore } from 'react';
 import type { SurfaceId } from '../engine/surface';
+import { NO_FINISH } from '../model/empty-surface';
 import type { Finish, Laying, Option } from '../model/project';
 import type { SwatchPaint } from '../ui/swatch/swatch-paint';
 import { useApp, useAppState } from './context';
 import { projectOf } from './state';
 
-/** The project's library by id. */
+/** The project's library by id, with what stands in where nothing is chosen. */
 function useLibrary(): ReadonlyMap<string, Finish> {
   const library = useAppState((state) => projectOf(state).library);
-  return useMemo(() => new Map(library.map((finish) => [finish.id, finish])), [library]);
+  return useMemo(() => new Map([NO_FINISH, ...library].map((finish) => [finish.id, finish])), [library]);
 }
 
 /**

@@ -3,6 +3,7 @@ import { failure, type Problem, type Result, success } from '../engine/result';
 import { SHARE_EXACT, SHARE_TOLERANCE, shareSum } from '../model/check-finish';
 import { checkProject } from '../model/check-project';
 import type { Finish, Project } from '../model/project';
+import { emptyNotices, withEmptySurfaces, withoutEmptySurfaces } from './empty-surfaces';
 import { layOutJson } from './json-layout';
 import { locateJson } from './json-text';
 import { migrateProject } from './migrate-project';
@@ -15,7 +16,8 @@ const VERSION = 4;
 
 /**
  * Reads a project file. Everything that is wrong is listed, each with file, line, path and what to do; nothing is guessed.
- * Two things are mended and said as notices: shares that miss 1 by rounding are scaled, unknown fields are left out.
+ * Two things are mended and said as notices: shares that miss 1 by rounding are scaled, unknown fields are left out. Surfaces that
+ * nothing is chosen for are told, too.
  * Colors are not looked at spectrally here (`checkColors` does that).
  */
 export function parseProject(text: string, file?: string): Result<Project> {
@@ -32,13 +34,15 @@ export function parseProject(text: string, file?: string): Result<Project> {
 
   const notices = unknownFields(current, parsed.output).map((path) => unknownFieldNotice(path));
   const library = parsed.output.library.map((finish, i) => mendShares(finish, `library[${i}]`, notices));
-  const project: Project = { ...parsed.output, library };
+  const project = withEmptySurfaces({ ...parsed.output, library });
+  notices.push(...emptyNotices(project));
   const problems = checkProject(project);
   return problems.length > 0 ? failureOf(problems.map(placed)) : success(project, notices.map(placed));
 }
 
 /** The file of a project: the same document always gives the same text, and `parseProject` gives the document back. */
-export const projectText = (project: Project): string => layOutJson(v.parse(projectSchema, project));
+export const projectText = (project: Project): string =>
+  layOutJson(v.parse(projectSchema, withoutEmptySurfaces(project)));
 
 /** Refuses what is no project, and what a newer program wrote, before anything else is looked at. */
 function checkKind(value: unknown): Problem | null {

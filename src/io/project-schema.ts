@@ -4,7 +4,8 @@ import { LAYOUTS } from '../engine/pattern/types';
 import { SURFACES, type SurfaceId } from '../engine/surface';
 import type { Kitchen } from '../model/kitchen';
 import type { CopiedLook } from '../model/look';
-import { type BeamRecord, type Finish, type Lamp, type Project, USERS } from '../model/project';
+import { type BeamRecord, type Finish, type Lamp, USERS } from '../model/project';
+import type { ProjectInFile } from './empty-surfaces';
 
 /**
  * Shapes of the project file: which fields there are and of what kind. Ranges and references are checked by the model.
@@ -93,8 +94,11 @@ const placement = v.object({
   }),
 });
 
+/** Absent or null: nothing is chosen yet. */
+const chosen = v.nullish(placement);
+
 const scheme = v.object(
-  Object.fromEntries(SURFACES.map((surface) => [surface, placement])) as { [S in SurfaceId]: typeof placement },
+  Object.fromEntries(SURFACES.map((surface) => [surface, chosen])) as { [S in SurfaceId]: typeof chosen },
 );
 
 const group = v.object({ level: number, light: text, dims: v.optional(v.literal('warm')) });
@@ -316,4 +320,4 @@ export const projectSchema = v.object({
   library: v.array(finishSchema),
   options: v.array(v.object({ id: text, name: text, scheme })),
   looks: v.optional(v.array(lookSchema)),
-}) satisfies v.GenericSchema<unknown, Project>;
+}) satisfies v.GenericSchema<unknown, ProjectInFile>;

@@ -1,4 +1,5 @@
 import type { SurfaceId } from '../engine/surface';
+import { isEmpty } from './empty-surface';
 import { familyOf } from './families';
 import { laidAlike } from './lay-alike';
 import { followerOf } from './lay-finish';
@@ -15,7 +16,7 @@ export function changesWith(option: Option, surface: SurfaceId): readonly Surfac
     // In a family, what is not laid alike was left out on purpose.
     if (!follower || familyOf(one).includes(follower)) return [];
     const its = option.scheme[follower];
-    const isLoose = its.state === 'open' || its.state === 'decided';
+    const isLoose = !isEmpty(its) && (its.state === 'open' || its.state === 'decided');
     return isLoose && its.finish === option.scheme[one].finish ? [follower] : [];
   });
   return [...new Set([surface, ...alike, ...followers])];

@@ -3,6 +3,7 @@ import type { FinishPattern } from '../engine/pattern/types';
 import type { Problem } from '../engine/result';
 import { spectrumProblem } from '../engine/spectrum/resample';
 import { type Bounds, checkNumber, checkText } from './check-number';
+import { isEmpty } from './empty-surface';
 import type { Finish } from './project';
 
 /** Sizes of pieces and patterns, mm: from a fine fleck to a slab. */
@@ -32,10 +33,18 @@ export const shareSum = (finish: Finish): number => finish.components.reduce((su
  */
 const METAL_MOST_GU = 1000;
 
+const reservedId = (id: string, path: string): Problem => ({
+  code: 'reserved-id',
+  text: `${path}: "${id}" means that nothing is chosen yet.`,
+  at: { path },
+  remedy: 'Give the finish another id.',
+});
+
 /** What is wrong with the values of a finish. `path` is where it stands in the document, e.g. library[3]. */
 export function checkFinish(finish: Finish, path: string): readonly Problem[] {
   const problems: Problem[] = [
     ...checkText(finish.id, `${path}.id`),
+    ...(isEmpty({ finish: finish.id }) ? [reservedId(finish.id, `${path}.id`)] : []),
     ...checkText(finish.label, `${path}.label`),
     ...checkNumber(
       finish.gloss_gu,

@@ -7,6 +7,7 @@ import { checkKitchen } from './check-kitchen';
 import { checkLamp } from './check-lamp';
 import { checkLook } from './check-look';
 import { checkNumber, checkText, checkUnique } from './check-number';
+import { isEmpty } from './empty-surface';
 import { JOINT_MM, SLAB_SHIFT_MM } from './laying';
 import {
   type Finish,
@@ -101,6 +102,7 @@ export function checkPlacement(
   library: ReadonlyMap<string, Finish>,
   path: string,
 ): readonly Problem[] {
+  if (isEmpty(placement)) return placement.state === 'open' ? [] : [notChosen(path)];
   const problems: Problem[] = [];
   const { grout, joint_mm, slab } = placement.laying;
   const finish = library.get(placement.finish);
@@ -129,6 +131,13 @@ export function checkPlacement(
   }
   return problems;
 }
+
+const notChosen = (path: string): Problem => ({
+  code: 'nothing-chosen',
+  text: `${path}: nothing is chosen here yet, so it can only be open.`,
+  at: { path },
+  remedy: 'Choose a finish first.',
+});
 
 export const unknownFinish = (id: string, path: string): Problem => ({
   code: 'unknown-finish',

@@ -2,6 +2,7 @@ import { failure, type Result, success } from '../engine/result';
 import type { SurfaceId } from '../engine/surface';
 import { checkPlacement, libraryOf, unknownFinish } from './check-project';
 import type { LayFinish } from './commands';
+import { isEmpty, NO_FINISH } from './empty-surface';
 import { layingFor } from './laying';
 import type { Option, Placement, Project, Scheme } from './project';
 
@@ -13,12 +14,13 @@ export const followerOf = (surface: SurfaceId): SurfaceId | undefined => FOLLOWE
 
 /**
  * Lays a finish on a surface of an option. The plinth follows the base fronts and the upstand the counter if they had
- * the same finish and are still open or decided; what is fixed or ordered stays as it is.
+ * the same finish and are still open or decided; what is fixed or ordered stays as it is, and what is empty stays empty.
+ * The stand-in for nothing empties an open surface.
  */
 export function layFinishOn(project: Project, option: Option, command: LayFinish): Result<Option> {
   const { surface } = command;
   const library = libraryOf(project);
-  const finish = library.get(command.finish);
+  const finish = isEmpty(command) ? NO_FINISH : library.get(command.finish);
   if (!finish) return failure(unknownFinish(command.finish, 'finish'));
 
   const before = option.scheme[surface];
@@ -38,5 +40,5 @@ export function layFinishOn(project: Project, option: Option, command: LayFinish
 
 function follows(scheme: Scheme, follower: SurfaceId, finish: string): boolean {
   const { finish: its, state } = scheme[follower];
-  return its === finish && (state === 'open' || state === 'decided');
+  return its === finish && !isEmpty(scheme[follower]) && (state === 'open' || state === 'decided');
 }

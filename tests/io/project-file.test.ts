@@ -75,7 +75,13 @@ it.each<[string, string, string, (project: Loose) => void]>([
     'no grout',
     (p) => set(p['options']![0]!['scheme']!['backsplash']!['laying'], 'grout', 'TL-01'),
   ],
-  ['missing-field', 'options[1].scheme.upstand', 'missing', (p) => remove(p['options']![1]!['scheme'], 'upstand')],
+  [
+    'missing-field',
+    'options[1].scheme.upstand.state',
+    'missing',
+    (p) => remove(p['options']![1]!['scheme']!['upstand'], 'state'),
+  ],
+  ['reserved-id', 'library[0].id', 'NONE', (p) => set(p['library']![0], 'id', 'NONE')],
   [
     'wrong-field',
     'options[1].scheme.floor.finish',

@@ -3,6 +3,7 @@ import { SURFACES } from '../../engine/surface';
 import { presentSurfaces } from '../../kitchen/present-surfaces';
 import { changesWith } from '../../model/changes-with';
 import { decisionPath, settledAfter } from '../../model/decision-path';
+import { NO_FINISH } from '../../model/empty-surface';
 import { DecisionsPanel } from '../../ui/decisions/DecisionsPanel';
 import { useApp, useAppState } from '../context';
 import { openDrawer } from '../open-drawer';
@@ -22,7 +23,7 @@ export function DecisionsPane() {
   return (
     <DecisionsPanel
       path={path}
-      labelOf={(id) => project.library.find((finish) => finish.id === id)?.label ?? id}
+      labelOf={(id) => [NO_FINISH, ...project.library].find((finish) => finish.id === id)?.label ?? id}
       narrowings={narrowings}
       hangsOn={({ surfaces, state }) =>
         state === 'open' ? [] : settledAfter(option, present, [...surfaces, ...changesWith(option, surfaces[0]!)])

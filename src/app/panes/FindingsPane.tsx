@@ -2,6 +2,7 @@ import { lazy, Suspense, useMemo, useState } from 'react';
 import type { Assessment } from '../../engine/judge/assessment';
 import type { SurfaceId } from '../../engine/surface';
 import { cautionsFor } from '../../model/cautions';
+import { isEmpty } from '../../model/empty-surface';
 import { Findings } from '../../ui/findings/Findings';
 import { readingText } from '../../ui/reading/copy-text';
 import { ReadingCard } from '../../ui/reading/ReadingCard';
@@ -49,7 +50,7 @@ export function FindingsPane() {
           <Suspense fallback={null}>
             <RoomPane key={panel} panel={panel} />
           </Suspense>
-        ) : reading && assessment ? (
+        ) : reading && assessment && !isEmpty(option.scheme[reading]) ? (
           <ReadingPane assessment={assessment} surface={reading} />
         ) : null
       }

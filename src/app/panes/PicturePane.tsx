@@ -1,6 +1,7 @@
 import { lazy, Suspense, useMemo, useRef } from 'react';
 import type { Viewpoint } from '../../engine/light/types';
 import type { SurfaceId } from '../../engine/surface';
+import { isEmpty } from '../../model/empty-surface';
 import type { Lamp, Option } from '../../model/project';
 import { FlatElevation } from '../../ui/elevation/FlatElevation';
 import { useMedia } from '../../ui/parts/use-media';
@@ -19,6 +20,7 @@ import { darknessOf } from '../dark-room';
 import { atEyeHeight } from '../eye-height';
 import { chooseLight, holdLight, releaseLight } from '../light-hold';
 import { goTo } from '../look-from';
+import { openDrawer } from '../open-drawer';
 import { drawnScene, sceneChanged, standChanged } from '../scene';
 import { halvesOf, isPictureOld, isSplitWanted, projectOf, shownOption, shownSetting } from '../state';
 import { useAim } from '../use-aim';
@@ -176,6 +178,12 @@ function RoomPicture() {
     const surface = found && room?.surfaces[found.surface];
     if (!found || !surface) return;
     const pressed = split ? split[isRight ? 1 : 0] : option;
+    // There is nothing to read where nothing is chosen: one chooses.
+    if (isEmpty(pressed.scheme[surface])) {
+      store.setState({ option: pressed.id });
+      openDrawer(store, surface);
+      return;
+    }
     store.setState({ option: pressed.id, reading: surface, picked: found, panel: null });
   };
   const { aim, said, onKeyDownCapture } = useAim(picker, split !== null, onPick);

@@ -96,7 +96,8 @@ export interface PairFinding {
   readonly numbers: Readonly<Record<string, number>>;
 }
 
-export type BalanceVerdict = 'balanced' | 'lacks-warm' | 'lacks-cool' | 'muted';
+/** 'nothing-chosen': there is nothing to weigh yet. */
+export type BalanceVerdict = 'balanced' | 'lacks-warm' | 'lacks-cool' | 'muted' | 'nothing-chosen';
 
 export interface Balance {
   readonly warm_share: number;

@@ -16,7 +16,17 @@ export function balanceSentence(of: {
   readonly carriers: Readonly<Record<TemperatureClass, readonly SurfaceId[]>>;
   /** Surfaces of some size that nothing is decided for: where a change would be easy. */
   readonly open: readonly SurfaceId[];
+  /** Surfaces of some size without a finish: what they bring is not known. */
+  readonly empty?: readonly SurfaceId[];
 }): string {
+  const whole = sentenceOfChosen(of);
+  if (!of.empty?.length || of.verdict === 'nothing-chosen') return whole;
+  return `So far: ${lowerFirst(whole)} Nothing is chosen yet for ${surfacesPhrase(of.empty).text}.`;
+}
+
+const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
+function sentenceOfChosen(of: Parameters<typeof balanceSentence>[0]): string {
   const { verdict, firmness, carriers } = of;
   const open =
     of.open.length > 0 ? `; ${phrase(of.open).text} ${phrase(of.open).plural ? 'are' : 'is'} still open` : '';
@@ -37,6 +47,8 @@ export function balanceSentence(of: {
     }
     case 'muted':
       return `A quiet, near-neutral kitchen${may ? ' by and large' : ''}: ${may ? 'little' : 'nothing'} in it leans far to warm or cool.`;
+    case 'nothing-chosen':
+      return 'Nothing is chosen yet, so there is no warm or cool to weigh.';
     case 'balanced':
       return balanced(warmSide, carriers.cool, may);
   }

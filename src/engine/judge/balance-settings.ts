@@ -23,6 +23,7 @@ const VERDICT_PHRASES: Readonly<Record<BalanceVerdict, string>> = {
   'lacks-warm': 'tips to cool',
   'lacks-cool': 'tips to warm',
   muted: 'reads quiet',
+  'nothing-chosen': 'is not chosen yet',
 };
 
 /** "Evening, lamps on" as an adjective of light. */
@@ -30,6 +31,7 @@ const lightName = (name: string): string => (name.split(',')[0] ?? name).toLower
 
 /** One sentence on how the balance moves with the settings of a project. */
 export function settingsSentence(all: readonly SettingBalance[]): string {
+  if (all.every(({ verdict }) => verdict === 'nothing-chosen')) return 'Nothing is chosen yet that could be weighed.';
   const lit = all.filter(({ shares }) => shares !== null);
   const tipping = lit.filter(({ tips }) => tips);
   if (lit.length === 0) return 'No light is on in any of these settings: only the samples are weighed.';

@@ -73,7 +73,7 @@ function readShares(parts: readonly { weight: number; kind: TemperatureClass; la
     shares[part.kind] += part.weight;
     meanChroma += part.weight * chromaOf(part.lab);
   }
-  return { shares, meanChroma, verdict: schemeVerdict(shares, meanChroma) };
+  return { shares, meanChroma, verdict: parts.length === 0 ? 'nothing-chosen' : schemeVerdict(shares, meanChroma) };
 }
 
 const mean = (numbers: readonly number[]): number => numbers.reduce((sum, x) => sum + x, 0) / numbers.length;
@@ -98,6 +98,8 @@ export interface BalanceJudgement {
   readonly carriers: Carriers;
   /** Overview viewpoints from which the verdict is another one. */
   readonly otherwiseFrom: readonly string[];
+  /** Nothing is chosen yet for a surface of some size, so that the balance is one of what is. */
+  readonly isPartial: boolean;
 }
 
 /**
@@ -125,6 +127,7 @@ export function judgeBalance(
     v.viewpoint !== null && perView[i]!.verdict !== whole.verdict ? [v.viewpoint] : [],
   );
   const held = carriers(classed);
+  const empty = (input.empty ?? []).filter((surface) => COLOR_CARRIERS.includes(surface));
   const firmness = howFirm(whole.verdict);
   const { warm, leaning, cool, neutral } = whole.shares;
   const shown = installed.shares;
@@ -137,16 +140,17 @@ export function judgeBalance(
     basis: 'sample',
     sentence: balanceSentence({
       verdict: whole.verdict,
-      firmness: firmness === 'firm' && otherwiseFrom.length > 0 ? 'may' : firmness,
+      firmness: firmness === 'firm' && (otherwiseFrom.length > 0 || empty.length > 0) ? 'may' : firmness,
       carriers: held,
       open: openSurfaces(input, views),
+      empty,
     }),
     installed: { shares: [shown.warm, shown.leaning, shown.cool, shown.neutral], verdict: installed.verdict },
     range: { warm: range(perView.map((r) => r.shares.warm)), cool: range(perView.map((r) => r.shares.cool)) },
     otherwise_from: otherwiseFrom,
     holds_in: null,
   };
-  return { balance, carriers: held, otherwiseFrom };
+  return { balance, carriers: held, otherwiseFrom, isPartial: empty.length > 0 };
 }
 
 /** Does the scheme ask for a warm or a cool surface? */

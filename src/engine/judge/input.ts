@@ -72,6 +72,8 @@ export interface JudgeInput {
   readonly burning: Burning;
   readonly surfaces: readonly JudgedSurface[];
   readonly overviews: readonly string[];
+  /** Surfaces the room has that nothing is chosen for yet: they are not among `surfaces`. Absent: none. */
+  readonly empty?: readonly SurfaceId[];
   /** Someone with low vision uses the kitchen: edges that are hard to see weigh more. */
   readonly lowVision?: boolean;
 }

@@ -22,7 +22,8 @@ export function balanceWarnings(judged: BalanceJudgement, holds: Holds): Warning
       otherwiseFrom.length > 0 ? ` From ${otherwiseFrom.join(' and ')} the shares give another answer.` : '';
     warnings.push({
       code: open ? 'cannot-tell' : balance.verdict,
-      severity: 'visible',
+      // What is not chosen yet may well bring it.
+      severity: judged.isPartial ? 'note' : 'visible',
       surfaces: surfaces(balance.verdict),
       text: balance.sentence,
       reason: `Of what you see, about ${percent(balance.cool_share)} is cool and ${percent(balance.warm_share + balance.leaning_share)} warm or leaning warm.`,

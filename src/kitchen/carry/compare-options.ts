@@ -6,6 +6,7 @@ import { judge } from '../../engine/judge/judge';
 import { type Result, success } from '../../engine/result';
 import type { SurfaceId } from '../../engine/surface';
 import { optionById } from '../../model/commands';
+import { isEmpty } from '../../model/empty-surface';
 import { GROUPS, type Placement, type Project } from '../../model/project';
 import { findSetting } from '../study/assess-option';
 import { layFinish } from '../study/lay-finish';
@@ -83,7 +84,7 @@ function assessed(project: Project, option: string, study: RoomStudy, setting: S
   return success(holdsIn(input, judge(input)));
 }
 
-/** Of the surfaces that the kitchen has. */
+/** Of the surfaces that the kitchen has and both options have a finish for. */
 function changedSurfaces(project: Project, a: string, b: string, { surfaces }: Assessment): readonly ChangedSurface[] {
   const library = libraryOf(project);
   const lab = (placement: Placement) => {
@@ -93,6 +94,7 @@ function changedSurfaces(project: Project, a: string, b: string, { surfaces }: A
   return surfaces.flatMap(({ surface }) => {
     const from = optionById(project, a)!.scheme[surface];
     const to = optionById(project, b)!.scheme[surface];
+    if (isEmpty(from) || isEmpty(to)) return [];
     if (from.finish === to.finish && JSON.stringify(from.laying) === JSON.stringify(to.laying)) return [];
     const [one, other] = [lab(from), lab(to)];
     const shift_de00 = one && other ? differenceCiede2000(one, other) : 0;

@@ -2,13 +2,14 @@ import type { LaidFinish } from '../../engine/finish/types';
 import { failure, type Result, success } from '../../engine/result';
 import { SURFACES } from '../../engine/surface';
 import { optionById } from '../../model/commands';
+import { isEmpty } from '../../model/empty-surface';
 import type { CopiedLook, LookColor, LookSurface } from '../../model/look';
 import type { Finish, Placement, Project } from '../../model/project';
 import { layFinish } from '../study/lay-finish';
 import { libraryOf } from '../study/scheme';
 import { patternScaleMm } from './pattern-facts';
 
-/** The look of an option, to be carried over: what lies on each surface, grout included. */
+/** The look of an option, to be carried over: what lies on each surface that has a finish, grout included. */
 export function lookOfOption(project: Project, optionId: string): Result<CopiedLook> {
   const option = optionById(project, optionId);
   if (!option) {
@@ -23,6 +24,7 @@ export function lookOfOption(project: Project, optionId: string): Result<CopiedL
   const surfaces: LookSurface[] = [];
   for (const surface of SURFACES) {
     const placement = option.scheme[surface];
+    if (isEmpty(placement)) continue;
     const laid = layFinish(library, placement);
     if (!laid.ok) return failure({ ...laid.problem, at: { path: `options.${optionId}.scheme.${surface}` } });
     const finish = library.get(placement.finish)!;

@@ -1,5 +1,6 @@
 import type { PatternFact } from '../../engine/judge/relations/seen-scheme';
 import type { SurfaceId } from '../../engine/surface';
+import { isEmpty } from '../../model/empty-surface';
 import type { Finish, Option } from '../../model/project';
 
 /** Size of a finish's figure, mm: distance of veins, size of flecks, width of boards; null where it has none. */
@@ -21,7 +22,7 @@ export function patternScaleMm({ pattern }: Finish): number | null {
 export function patternsOf(option: Option, library: ReadonlyMap<string, Finish>): ReadonlyMap<SurfaceId, PatternFact> {
   const facts = new Map<SurfaceId, PatternFact>();
   for (const [surface, { finish }] of Object.entries(option.scheme)) {
-    const found = library.get(finish);
+    const found = isEmpty({ finish }) ? undefined : library.get(finish);
     if (found) facts.set(surface as SurfaceId, { kind: found.pattern.kind, scale_mm: patternScaleMm(found) });
   }
   return facts;

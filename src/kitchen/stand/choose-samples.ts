@@ -1,5 +1,6 @@
 import type { SurfaceId } from '../../engine/surface';
 import { decisionOrder } from '../../model/decision-order';
+import { isEmpty } from '../../model/empty-surface';
 import { isBoard } from '../../model/layouts';
 import type { Finish, Option, Placement, Project } from '../../model/project';
 import type { Position, StandSample } from './types';
@@ -66,11 +67,11 @@ export function chooseSamples(
     });
 }
 
-/** The surfaces there are, but for those whose finish lies the same way on one that is decided earlier. */
+/** The surfaces there are that have a finish, but for those whose finish lies the same way on one that is decided earlier. */
 function surfacesOfOwnFinish(option: Option, present: readonly SurfaceId[]): SurfaceId[] {
   const seen = new Set<string>();
   return decisionOrder(option).filter((surface) => {
-    if (!present.includes(surface)) return false;
+    if (!present.includes(surface) || isEmpty(option.scheme[surface])) return false;
     const { finish, laying } = option.scheme[surface];
     const key = JSON.stringify([
       finish,

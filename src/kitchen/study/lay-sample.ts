@@ -6,13 +6,14 @@ import { libraryOf } from './scheme';
 
 /** A finish of a project's library as a sample, as it is: without a joint. An unknown one is refused with those there are. */
 export function laidSample(project: Pick<Project, 'library'>, id: string): Result<LaidFinish> {
-  const library = libraryOf(project);
-  if (library.has(id)) return layFinish(library, { finish: id, state: 'open', laying: { layout: 'plain' } });
+  const ids = project.library.map((finish) => finish.id);
+  if (ids.includes(id))
+    return layFinish(libraryOf(project), { finish: id, state: 'open', laying: { layout: 'plain' } });
   return failure({
     code: 'unknown-finish',
     text: `There is no finish "${id}" in the library.`,
     at: { path: 'library' },
-    remedy: `Name one of: ${someOf([...library.keys()])}.`,
+    remedy: `Name one of: ${someOf(ids)}.`,
   });
 }
 

@@ -10,6 +10,7 @@ import type { SurfaceLight } from '../../engine/light/types';
 import { plausibleCurves } from '../../engine/plausible/curves';
 import { observer2 } from '../../engine/spectrum/observers';
 import type { EmissionSpd, ReflectanceSpd } from '../../engine/spectrum/types';
+import { isEmpty } from '../../model/empty-surface';
 import { DAYLIGHT_GROUPS, GROUPS, type GroupId, LAMP_GROUPS, type Project } from '../../model/project';
 import { presentSurfaces } from '../present-surfaces';
 import { meetingsOf } from './meetings';
@@ -29,7 +30,7 @@ const NO_TEMPERATURE = { cct_k: null, duv: null };
 const DARK_LX = 0.01;
 
 /**
- * Readings of every surface the room has as plain data for the judge. `tints` by surface-light index, once worked out: readings are then
+ * Readings of every surface the room has and something is chosen for as plain data for the judge. `tints` by surface-light index, once worked out: readings are then
  * complete, and say what every plausible curve of a color would read, too.
  */
 export function judgeInput(
@@ -46,9 +47,13 @@ export function judgeInput(
   const sent = patchLux(study, solved, setting);
   const bounced = nodeLux(study.nodes, sent);
   const bySurface = new Map<number, InstalledReading[]>();
+  const present: readonly string[] = presentSurfaces(study.room);
+  const empty = solved.scheme.surfaces.flatMap(({ surface, placement }) =>
+    surface !== 'stand' && present.includes(surface) && isEmpty(placement) ? [surface] : [],
+  );
   study.surfaceLights.forEach((place, index) => {
     const laid = solved.scheme.surfaces[place.surface];
-    if (!laid) return;
+    if (!laid || isEmpty(laid.placement)) return;
     const { irradiance, lux } = light[index]!;
     if (lux < DARK_LX) return;
     const read = placeColors(irradiance, white);
@@ -67,16 +72,15 @@ export function judgeInput(
       components: components.map((component) => read(component.spectrum)),
       average: read(laid.average),
       ...(tints ? { variants: variants() } : {}),
-      tintFrom: tints?.[index] ?? null,
+      tintFrom: tints?.[index]?.filter(({ surface }) => !empty.includes(surface)) ?? null,
       viewShares: study.shares.map((shares) => shares.get(shareKey(place.surface, place.facing)) ?? 0),
     });
     bySurface.set(place.surface, list);
   });
 
-  const present: readonly string[] = presentSurfaces(study.room);
   const meetings = meetingsOf(study);
   const surfaces = solved.scheme.surfaces.flatMap(({ surface, finish, placement }, index): JudgedSurface[] =>
-    surface === 'stand' || !present.includes(surface)
+    surface === 'stand' || !present.includes(surface) || isEmpty(placement)
       ? []
       : [
           {
@@ -88,7 +92,7 @@ export function judgeInput(
           },
         ],
   );
-  const isDark = surfaces.every(({ installed }) => installed.length === 0);
+  const isDark = light.every(({ lux }) => lux < DARK_LX);
   return {
     project: project.id,
     option: solved.scheme.option,
@@ -97,6 +101,7 @@ export function judgeInput(
     lights: mixOf(setting, study),
     burning: burningOf(setting, study),
     overviews: study.overviews.map(({ id }) => id),
+    ...(empty.length > 0 && { empty }),
     ...(project.users?.includes('low-vision') && { lowVision: true }),
   };
 }

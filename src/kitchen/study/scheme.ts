@@ -4,6 +4,7 @@ import { BAND_COUNT, bandMeansFromReflectance } from '../../engine/light/bands';
 import { failure, type Result, success } from '../../engine/result';
 import type { ReflectanceSpd } from '../../engine/spectrum/types';
 import type { SurfaceId } from '../../engine/surface';
+import { NO_FINISH } from '../../model/empty-surface';
 import type { Finish, Placement, Project } from '../../model/project';
 import { layFinish } from './lay-finish';
 import { type KeyedPattern, patternSpecFor } from './pattern-spec';
@@ -59,11 +60,11 @@ export function layScheme(project: Project, optionId: string, order: readonly Su
 
 const libraries = new WeakMap<readonly Finish[], ReadonlyMap<string, Finish>>();
 
-/** The library by id; one map per library array, which is immutable. */
+/** The library by id, with what stands in where nothing is chosen; one map per library array, which is immutable. */
 export function libraryOf(project: Pick<Project, 'library'>): ReadonlyMap<string, Finish> {
   let map = libraries.get(project.library);
   if (!map) {
-    map = new Map(project.library.map((finish) => [finish.id, finish]));
+    map = new Map([NO_FINISH, ...project.library].map((finish) => [finish.id, finish]));
     libraries.set(project.library, map);
   }
   return map;

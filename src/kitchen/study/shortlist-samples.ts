@@ -4,6 +4,7 @@ import type { Wish } from '../../engine/judge/shortlist/wish';
 import { failure, type Result, success } from '../../engine/result';
 import type { SurfaceId } from '../../engine/surface';
 import { changesWith } from '../../model/changes-with';
+import { isEmpty } from '../../model/empty-surface';
 import type { Kitchen } from '../../model/kitchen';
 import type { Finish, Option, Project, UserNeed } from '../../model/project';
 import { buildRoom } from '../build-room';
@@ -79,7 +80,7 @@ const isApart = (surface: SurfaceId, place: readonly SurfaceId[], meetings: Meet
 /** People for whom edges count more than harmony. Our judgement. */
 const EDGE_USERS: readonly UserNeed[] = ['low-vision', 'over-65'];
 
-/** All surfaces of the room but those that change, as they are laid. */
+/** All surfaces of the room that have a finish, but those that change, as they are laid. */
 function laidAround(
   project: Project,
   option: Option,
@@ -91,6 +92,7 @@ function laidAround(
   for (const one of present) {
     if (changing.includes(one)) continue;
     const placement = option.scheme[one];
+    if (isEmpty(placement)) continue;
     const laid = layFinish(library, placement);
     if (!laid.ok) return failure({ ...laid.problem, at: { path: `options.${option.id}.scheme.${one}` } });
     held.push(heldSurface(one, placement, laid.value));

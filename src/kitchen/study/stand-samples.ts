@@ -5,6 +5,7 @@ import { emissionSpd } from '../../engine/spectrum/grid';
 import { observer2 } from '../../engine/spectrum/observers';
 import type { EmissionSpd, ReflectanceSpd } from '../../engine/spectrum/types';
 import { SURFACES, type SurfaceId } from '../../engine/surface';
+import { isEmpty } from '../../model/empty-surface';
 import type { PlacedSample, Position } from '../stand/types';
 import { placeColors } from './place-colors';
 import type { LaidScheme } from './scheme';
@@ -73,7 +74,7 @@ export function readSamples(
   };
   const samples = placed.flatMap((sample): StandSampleReading[] => {
     const laid = scheme.surfaces[SURFACES.indexOf(sample.surface)];
-    if (!laid) return [];
+    if (!laid || isEmpty(laid.placement)) return [];
     const lying = there(flat, readFlat, laid.average);
     const standing = there(upright, readUpright, laid.average);
     return [

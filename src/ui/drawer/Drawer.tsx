@@ -1,8 +1,9 @@
 import { X } from 'lucide-react';
 import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
-import { surfaceName } from '../../engine/judge/surface-words';
+import { sentenceCase, surfaceName } from '../../engine/judge/surface-words';
 import type { DecisionState, SurfaceId } from '../../engine/surface';
+import { isEmpty } from '../../model/empty-surface';
 import type { Finish, Laying } from '../../model/project';
 import type { LedgeSample } from '../ledge/ledge-samples';
 import { Choices } from '../parts/Choices';
@@ -46,6 +47,7 @@ const STATES: readonly DecisionState[] = ['open', 'decided', 'ordered', 'fixed']
 /** The drawer of one sample: what could lie there instead, one's own color, the laying, and how settled it is. */
 export function Drawer(props: DrawerProps) {
   const { sample, family } = props;
+  const isNothing = isEmpty({ finish: sample.finish.id });
   const [part, setPart] = useState<Part>('library');
   const [surfaces, setSurfaces] = useState<readonly SurfaceId[]>(sample.surfaces);
   const drawer = useRef<HTMLDivElement>(null);
@@ -80,8 +82,9 @@ export function Drawer(props: DrawerProps) {
         <div className="drawer-title">
           <h2>{sample.name}</h2>
           <p className="small quiet">
-            {labelWithoutCode(sample.finish.label, sample.finish.id)}, {sample.finish.id};{' '}
-            {sheenWords(sample.finish.gloss_gu)}; {VARIATION_WORDS[sample.finish.variation]}
+            {isNothing
+              ? sentenceCase(sample.finish.label)
+              : `${labelWithoutCode(sample.finish.label, sample.finish.id)}, ${sample.finish.id}; ${sheenWords(sample.finish.gloss_gu)}; ${VARIATION_WORDS[sample.finish.variation]}`}
           </p>
         </div>
         <label className="drawer-state small">
@@ -89,6 +92,7 @@ export function Drawer(props: DrawerProps) {
           <select
             className="select"
             value={sample.state}
+            disabled={isNothing}
             onChange={(event) => props.onState(surfaces, event.target.value as DecisionState)}
           >
             {STATES.map((state) => (
@@ -98,15 +102,22 @@ export function Drawer(props: DrawerProps) {
             ))}
           </select>
         </label>
-        <button type="button" className="button button-outlined" onClick={() => props.onReading(surfaces[0]!)}>
-          {DRAWER.reading}
-        </button>
+        {!isNothing && (
+          <button type="button" className="button button-outlined" onClick={() => props.onReading(surfaces[0]!)}>
+            {DRAWER.reading}
+          </button>
+        )}
         <button type="button" className="button" aria-label={DRAWER.close} onClick={props.onClose}>
           <X className="icon" aria-hidden="true" />
         </button>
       </div>
       <div className="drawer-tools">
-        <Choices label={DRAWER.parts} choices={PARTS} chosen={part} onChoose={setPart} />
+        <Choices
+          label={DRAWER.parts}
+          choices={isNothing ? PARTS.filter(({ id }) => id !== 'laying') : PARTS}
+          chosen={part}
+          onChoose={setPart}
+        />
         {family.length > 1 && (
           <fieldset className="drawer-on">
             <legend className="small quiet">{DRAWER.on}</legend>

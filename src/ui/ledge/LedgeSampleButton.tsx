@@ -1,3 +1,4 @@
+import { isEmpty } from '../../model/empty-surface';
 import { Swatch } from '../swatch/Swatch';
 import type { SwatchPaint } from '../swatch/swatch-paint';
 import { CLASS_SHORT, labelWithoutCode, STATE_WORDS } from '../words/finishes';
@@ -49,8 +50,14 @@ export function LedgeSampleButton(props: LedgeSampleButtonProps) {
       </span>
       <span className="sample-words">
         <span className="sample-name">{sample.name}</span>
-        <span className="sample-finish">{CLASS_SHORT[sample.finish.class]}</span>
-        <span className="sample-state">{STATE_WORDS[sample.state]}</span>
+        {isEmpty({ finish: sample.finish.id }) ? (
+          <span className="sample-state">{sample.finish.label}</span>
+        ) : (
+          <>
+            <span className="sample-finish">{CLASS_SHORT[sample.finish.class]}</span>
+            <span className="sample-state">{STATE_WORDS[sample.state]}</span>
+          </>
+        )}
       </span>
     </button>
   );

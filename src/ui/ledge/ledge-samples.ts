@@ -1,6 +1,7 @@
 import { surfaceName } from '../../engine/judge/surface-words';
 import type { DecisionState, SurfaceId } from '../../engine/surface';
 import { decisionOrder } from '../../model/decision-order';
+import { isEmpty, NO_FINISH } from '../../model/empty-surface';
 import { familyOf, familyWith, isLaidAlike } from '../../model/families';
 import type { Finish, Laying, Option } from '../../model/project';
 import { LEDGE } from '../words/ledge';
@@ -32,7 +33,7 @@ export function ledgeSamples(option: Option, library: readonly Finish[], present
   for (const surface of decisionOrder(option)) {
     if (taken.has(surface) || !present.includes(surface)) continue;
     const placement = option.scheme[surface];
-    const finish = library.find((one) => one.id === placement.finish);
+    const finish = isEmpty(placement) ? NO_FINISH : library.find((one) => one.id === placement.finish);
     if (!finish) continue;
     const surfaces = familyOf(surface).filter(
       (one) => present.includes(one) && !taken.has(one) && isLaidAlike(option.scheme[one], placement),

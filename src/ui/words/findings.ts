@@ -89,6 +89,7 @@ export const BALANCE_WORDS: { readonly [V in BalanceVerdict]: string } = {
   'lacks-warm': 'lacks warm',
   'lacks-cool': 'lacks cool',
   muted: 'muted',
+  'nothing-chosen': 'nothing chosen yet',
 };
 
 export const PAIR_WORDS: { readonly [V in PairVerdict]: string } = {

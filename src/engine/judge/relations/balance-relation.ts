@@ -111,6 +111,8 @@ function verdictWords(verdict: BalanceVerdict, may: boolean): string {
       return `all of it ${may ? 'may lean' : 'leans'} warm`;
     case 'muted':
       return `all of it ${may ? 'may be' : 'is'} quiet and near neutral`;
+    case 'nothing-chosen':
+      return 'nothing is chosen yet';
   }
 }
 

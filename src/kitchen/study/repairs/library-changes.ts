@@ -2,6 +2,7 @@ import { differenceCiede2000 } from '../../../engine/color/difference';
 import type { Lab } from '../../../engine/color/types';
 import { averageComponent } from '../../../engine/finish/average';
 import { SURFACES, type SurfaceId } from '../../../engine/surface';
+import { isEmpty } from '../../../model/empty-surface';
 import { canGoOn, isTooFlatFor } from '../../../model/finish-candidates';
 import { laidAlike, withFinishOn } from '../../../model/lay-alike';
 import type { Finish, Option, Project } from '../../../model/project';
@@ -29,7 +30,7 @@ export const NO_CHOICE: readonly SurfaceId[] = ['appliance'];
 /**
  * Every change of one family of an option to another usual finish of the library, smallest first: by how far the area average
  * moves, then the same class first, then by color and at last by id, so that neither the library's order nor names count.
- * What is fixed or ordered is left alone.
+ * What is fixed or ordered is left alone; what is empty is for the person to choose.
  */
 export function libraryChanges(project: Project, option: Option, present: readonly SurfaceId[]): LibraryChange[] {
   return families(option, present)
@@ -49,7 +50,7 @@ function families(option: Option, present: readonly SurfaceId[]): readonly (read
 }
 
 const mayChange = ({ scheme }: Option, surface: SurfaceId): boolean =>
-  scheme[surface].state === 'open' || scheme[surface].state === 'decided';
+  !isEmpty(scheme[surface]) && (scheme[surface].state === 'open' || scheme[surface].state === 'decided');
 
 function changeOf(
   project: Project,
