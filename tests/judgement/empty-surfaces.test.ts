@@ -3,6 +3,9 @@ import { settingsSentence } from '../../src/engine/judge/balance-settings';
 import { holdsIn } from '../../src/engine/judge/holds';
 import { judge } from '../../src/engine/judge/judge';
 import { SURFACES, type SurfaceId } from '../../src/engine/surface';
+import { carryOver } from '../../src/kitchen/carry/carry-over';
+import { compareOptions } from '../../src/kitchen/carry/compare-options';
+import { lookOfOption } from '../../src/kitchen/carry/look-of-option';
 import { balanceIn } from '../../src/kitchen/study/balance-in-setting';
 import { judgeTried } from '../../src/kitchen/study/judge-tried';
 import { libraryChanges } from '../../src/kitchen/study/repairs/library-changes';
@@ -108,4 +111,38 @@ describe('an option with nothing chosen', () => {
     expect(new Set(rejected.map(({ code }) => code))).toEqual(new Set(['not-made-for-it']));
     expect(libraryChanges(project, all, present)).toEqual([]);
   });
+});
+
+describe('a look', () => {
+  const lookOf = ({ id }: Option) => {
+    const look = lookOfOption(project, id);
+    if (!look.ok) throw new Error(look.problem.text);
+    return look.value;
+  };
+  const carried = (from: Option, to: Option) => {
+    const found = carryOver({ look: lookOf(from), option: from }, project, to.id, study, light, {
+      asIs: from === whole,
+    });
+    if (!found.ok) throw new Error(found.problem.text);
+    return found.value;
+  };
+
+  it('is taken from what is chosen alone', () => {
+    const named = lookOf(several).surfaces.map(({ surface }) => surface);
+    expect(named).toEqual(SURFACES.filter((surface) => !SEVERAL.includes(surface)));
+    expect(lookOf(all).surfaces).toEqual([]);
+  });
+  it('of nothing changes nothing and claims nothing', () => {
+    const { laid, commands, holds, breaks } = carried(all, whole);
+    expect([laid, commands, holds, breaks]).toEqual([[], [], [], []]);
+  });
+  it('neither holds nor breaks where nothing is chosen', () => {
+    const { holds, breaks, repairs } = carried(whole, all);
+    expect([holds, breaks, repairs]).toEqual([[], [], []]);
+  });
+});
+
+it('compares options by what both have', () => {
+  const found = compareOptions(project, one.id, several.id, 'evening');
+  expect(found.ok && found.value.changed).toEqual([]);
 });
