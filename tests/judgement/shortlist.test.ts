@@ -95,7 +95,7 @@ describe('what does not decide', () => {
     expect([whereIs(list, 'PT-10'), whereIs(list, 'PT-11')]).toEqual(['part', 'clear']);
     expect(acceptedIds(list)).toEqual(['PT-11', 'PT-10']);
     expect(list.accepted[1]!.reasons[0]).toMatch(
-      /the veins of the counter lean (opposite|different) ways.*does not decide/,
+      /the veins of the counter toward \w+: (opposite|different) ways.*does not decide/,
     );
   });
 

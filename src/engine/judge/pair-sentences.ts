@@ -102,8 +102,9 @@ function opposedLeans(
   bLean: string,
   { may, opposite }: { readonly may: boolean; readonly opposite: boolean },
 ): string {
-  const lean = may ? 'may lean' : 'lean';
-  return `${sentenceCase(a.text)} and ${b.text} ${lean} ${opposite ? 'opposite' : 'different'} ways: the first toward ${hueNoun(aLean)}, the second toward ${hueNoun(bLean)}.`;
+  const lean = may ? 'may lean' : a.plural ? 'lean' : 'leans';
+  const ways = opposite ? 'opposite ways' : 'different ways';
+  return `${sentenceCase(a.text)} ${lean} toward ${hueNoun(aLean)}, ${b.text} toward ${hueNoun(bLean)}: ${ways}.`;
 }
 
 const HUES: Readonly<Record<string, string>> = {

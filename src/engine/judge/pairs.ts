@@ -136,14 +136,15 @@ export function allSamplePairs(placed: readonly PlacedColor[], anchor: number | 
   return pairs;
 }
 
-/** Below this share a component is a figure on a ground. */
+/** Below this share a component is a figure on a ground; below the second its undertone is hardly seen. */
 const FIGURE_SHARE = 0.25;
+const FAINT_FIGURE_SHARE = 0.15;
 
 /**
  * A ceiling hangs in other light than what it is held against, and what is never seen together is beside nothing: notes at
  * most. Grout is seen as lines, which nobody holds against a wall, and trim is often whiter than the rest on purpose (common
  * practice, no source): notes, too. Trim that is itself the worse white is narrow, and what covers less than a quarter of
- * its surface is a figure on a ground: visible at most. Our judgement.
+ * its surface is a figure on a ground: visible at most; the undertone of less than 15 % is a note. Our judgement.
  */
 function inItsPlace(judgement: PairJudgement, a: PlacedColor, b: PlacedColor): PairJudgement {
   if (!judgement.severity) return judgement;
@@ -154,7 +155,8 @@ function inItsPlace(judgement: PairJudgement, a: PlacedColor, b: PlacedColor): P
     sides.includes('ceiling') ||
     better?.surface.surface === 'frame' ||
     areApart({ a, b }) ||
-    colors.some((c) => c.role === 'grout');
+    colors.some((c) => c.role === 'grout') ||
+    (judgement.verdict === 'pulls-apart' && colors.some((c) => c.share < FAINT_FIGURE_SHARE));
   if (isNote) return { ...judgement, severity: 'note' };
   const isNarrow = sides.includes('frame') || colors.some((c) => c.share < FIGURE_SHARE);
   return isNarrow ? { ...judgement, severity: atMost('visible', judgement.severity) } : judgement;
