@@ -1,3 +1,4 @@
+import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { PNG } from 'pngjs';
 import { openPage } from './page';
@@ -22,6 +23,11 @@ function bands(): Buffer {
     png.data.set([r!, g!, b!, 255], 4 * i);
   }
   return PNG.sync.write(png);
+}
+
+async function expectNoFindings(): Promise<void> {
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target).join(' | ')}`)).toEqual([]);
 }
 
 const panel = () => page.getByRole('region', { name: 'Copied look', exact: true });
@@ -54,13 +60,16 @@ test('a look from points on a picture is kept as relations, carried over, and te
   }
   const yielded = dialog().getByRole('region', { name: 'Relations it yields' });
   await expect(yielded.getByText(/The floor is clearly lighter than the fronts/)).toBeVisible({ timeout: 15_000 });
+  await expectNoFindings();
   await dialog().getByRole('button', { name: 'Keep this look' }).click();
   await expect(dialog()).toBeHidden();
 
-  await expect(panel().getByLabel('The look')).toHaveValue('look:look-1');
+  await expect(panel().getByLabel('The look', { exact: true })).toHaveValue('look:look-1');
   await expect(panel().getByText(/relations break, \d+ hold/)).toBeVisible({ timeout: 30_000 });
   await expect(panel().getByText(/Here the floor is cool and stays, so nothing warm is left/)).toBeVisible();
   await expect(page.getByRole('button', { name: 'Undo: add look "Look from a picture"' })).toBeEnabled();
+
+  await expectNoFindings();
 
   await panel().getByRole('button', { name: 'Lay as a new option' }).click();
   await expect(page.getByRole('radio', { name: 'Look from a picture, carried' })).toBeChecked();
