@@ -69,7 +69,7 @@ function brokenLines({ relation, here, by, holds_in }: RelationCheck): readonly 
 }
 
 function laidLines({ laid, kept }: CarriedLook): readonly string[] {
-  const nearest = laid.filter(({ how }) => how === 'nearest');
+  const nearest = laid.filter((one) => one.how === 'nearest');
   const none = laid.filter(({ how }) => how === 'none');
   const same = laid.filter(({ how }) => how === 'same');
   const stays = kept.filter(({ why }) => why !== 'not-in-look');

@@ -1,6 +1,7 @@
 import { anchoredLightness } from '../color/anchored-lightness';
 import { differenceParts } from '../color/difference';
-import { chromaOf, hueDegOf, yFromLightness } from '../color/lab';
+import { hueApartDeg } from '../color/hue-apart';
+import { yFromLightness } from '../color/lab';
 import type { Lab } from '../color/types';
 import { wid } from '../color/wid';
 import { warmth } from '../naming/warmth';
@@ -104,7 +105,7 @@ export function judgePair(a: PairSide, b: PairSide, context: PairContext): PairJ
     }
   }
 
-  const hueApart = hueDistanceDeg(light.lab, dark.lab);
+  const hueApart = hueApartDeg(light.lab, dark.lab);
   const mayEcho = hueApart <= PAIR.echoHueMax && parts.chroma <= PAIR.echoChromaPartMax;
   const mayOppose = hueApart >= PAIR.opposedHueMin;
   // The look-up of the undertone is the slow step: only where the hues could matter.
@@ -133,10 +134,4 @@ function isLighter(a: Lab<'D65-2'>, b: Lab<'D65-2'>): boolean {
   if (a.l !== b.l) return a.l > b.l;
   if (a.b !== b.b) return a.b < b.b;
   return a.a <= b.a;
-}
-
-function hueDistanceDeg(a: Lab<'D65-2'>, b: Lab<'D65-2'>): number {
-  if (chromaOf(a) === 0 || chromaOf(b) === 0) return 0;
-  const apart = Math.abs(hueDegOf(a) - hueDegOf(b));
-  return Math.min(apart, 360 - apart);
 }

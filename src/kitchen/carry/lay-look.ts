@@ -21,16 +21,20 @@ const PICTURE_REACH_DE00 = 10;
 /** A finish of the look's own class, or with a pattern as the look has, may be this much farther off. Our judgment. */
 const KIN_SLACK_DE00 = 2;
 
-/** What became of one surface of the look. */
-export interface LaidSurfaceOfLook {
+/**
+ * What became of one surface of the look. `same`: the finish itself; `nearest`: the nearest usual one of the library; `none`: nothing
+ * near enough, so what lay there stays.
+ */
+export type LaidSurfaceOfLook = {
   readonly surface: SurfaceId;
-  /** `same`: the finish itself; `nearest`: the nearest usual one of the library; `none`: nothing near enough, so what lay there stays. */
-  readonly how: 'same' | 'nearest' | 'none';
   readonly finish: string;
   readonly label: string;
-  /** How far the finish is from the look's color, CIEDE2000 of the area means; 0 for the same. */
-  readonly de00: number;
-}
+} & (
+  | { readonly how: 'same'; readonly de00: 0 }
+  /** How far the finish is from the look's color, CIEDE2000 of the area means. */
+  | { readonly how: 'nearest'; readonly de00: number }
+  | { readonly how: 'none'; readonly de00: null }
+);
 
 export interface KeptSurface {
   readonly surface: SurfaceId;
@@ -67,11 +71,12 @@ export function layLook(look: LookScheme, project: Project, option: Option, from
     }
     const found = finishFor(surface, wanted, wantedLaid, look, library, project.library);
     if (!found) {
-      laid.push({ surface, how: 'none', finish: before.finish, label: labelBefore, de00: Number.NaN });
+      laid.push({ surface, how: 'none', finish: before.finish, label: labelBefore, de00: null });
       continue;
     }
-    const { finish, how, de00 } = found;
-    laid.push({ surface, how, finish: finish.id, label: finish.label, de00 });
+    const { finish, how } = found;
+    const told = { surface, finish: finish.id, label: finish.label };
+    laid.push(how === 'same' ? { ...told, how, de00: 0 } : { ...told, how, de00: found.de00 });
     const laidAs =
       how === 'same' && from?.scheme[surface].finish === finish.id
         ? from.scheme[surface].laying

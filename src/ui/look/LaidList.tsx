@@ -12,7 +12,7 @@ export function LaidList({ laid, kept }: LaidListProps) {
   const lines = [
     ...kept.map(({ surface, why }) => LOOK.kept(surfaceName(surface), LOOK.why[why])),
     ...laid
-      .filter(({ how }) => how === 'nearest')
+      .filter((one) => one.how === 'nearest')
       .map(({ surface, label, de00 }) => LOOK.nearest(surfaceName(surface), label, de00)),
     ...laid.filter(({ how }) => how === 'none').map(({ surface }) => LOOK.none(surfaceName(surface))),
   ];

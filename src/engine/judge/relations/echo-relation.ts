@@ -1,11 +1,12 @@
 import { differenceCiede2000, differenceParts } from '../../color/difference';
+import { hueApartDeg } from '../../color/hue-apart';
 import { wid } from '../../color/wid';
 import type { SurfaceId } from '../../surface';
 import { PAIR } from '../pair';
 import type { SampleColor } from '../sample-color';
 import { componentPhrase, type Phrase, sentenceCase, surfacesPhrase } from '../surface-words';
 import { inDomainOfWhites, WHITES } from '../whites';
-import { type Echo, echoBetween, hueApartDeg, isAtLeast, isNamed, majorColors } from './hues';
+import { type Echo, echoBetween, isAtLeast, isNamed, majorColors } from './hues';
 import { pairsAmong } from './places';
 import type { RelationRule } from './rule';
 import { finishesOf, mainColor, type SeenScheme, type SeenSurface } from './seen-scheme';

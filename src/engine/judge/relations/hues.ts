@@ -1,16 +1,9 @@
-import { chromaOf, hueDegOf } from '../../color/lab';
-import type { Lab } from '../../color/types';
+import { chromaOf } from '../../color/lab';
 import { MINOR_SHARE } from '../component-record';
 import { judgePair, PAIR } from '../pair';
 import type { SampleColor } from '../sample-color';
 import type { SeenSurface } from './seen-scheme';
 import type { EchoKind } from './types';
-
-/** Degrees between two hues, 0-180. */
-export function hueApartDeg(a: Lab<'D65-2'>, b: Lab<'D65-2'>): number {
-  const apart = Math.abs(hueDegOf(a) - hueDegOf(b));
-  return Math.min(apart, 360 - apart);
-}
 
 /** A lean that has a name, or more. */
 export const isNamed = (color: SampleColor): boolean =>

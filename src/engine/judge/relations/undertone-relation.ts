@@ -1,3 +1,4 @@
+import { degreesApart } from '../../color/hue-apart';
 import { hueDegOf } from '../../color/lab';
 import { undertoneOf } from '../../naming/undertone';
 import { PAIR } from '../pair';
@@ -32,11 +33,6 @@ function leanOf(color: SampleColor): Lean {
   return lean;
 }
 
-const apartDeg = (a: number, b: number): number => {
-  const apart = Math.abs(a - b) % 360;
-  return Math.min(apart, 360 - apart);
-};
-
 const described = (sort: UndertoneSort, word: string, plural: boolean, may: boolean): string => {
   const be = may ? 'may be' : plural ? 'are' : 'is';
   if (sort === 'plain') return `${be} plain, with no lean that has a name (${word})`;
@@ -55,7 +51,8 @@ export const undertoneRule: RelationRule<'undertone'> = {
   read({ of, sort, hue_deg }, scheme, { strength: there }) {
     const all = finishesOf(scheme, of).map((seen) => ({ seen, lean: leanOf(mainColor(seen)) }));
     if (all.length === 0) return null;
-    const turned = (lean: Lean) => (hue_deg === null || lean.hue_deg === null ? 0 : apartDeg(hue_deg, lean.hue_deg));
+    const turned = (lean: Lean) =>
+      hue_deg === null || lean.hue_deg === null ? 0 : degreesApart(hue_deg, lean.hue_deg);
     const isAsThere = (lean: Lean) => lean.sort === sort && turned(lean) <= PAIR.echoHueMax;
     const other = all.find(({ lean }) => !isAsThere(lean));
     return {

@@ -1,4 +1,5 @@
-import { chromaOf, hueDegOf } from '../../color/lab';
+import { hueApartDeg } from '../../color/hue-apart';
+import { chromaOf } from '../../color/lab';
 import type { SurfaceId } from '../../surface';
 import { isLoose, isWithheld } from '../cannot-tell';
 import { faultCode, isAlike, isAssurance } from '../claims';
@@ -137,7 +138,7 @@ function bearingOf(
     if (isUnsure) return isDeciding ? 'may' : 'none';
     return areMain ? 'agrees' : 'none';
   }
-  if (isDeciding && canOppose(own, other) && isOpenQuestion(huesOppose(hueApartDeg(own, other), own, other)))
+  if (isDeciding && canOppose(own, other) && isOpenQuestion(huesOppose(hueApartDeg(own.lab, other.lab), own, other)))
     return 'may';
   if (verdict === 'none' || isWithheld(judgement, own, other)) return 'none';
   return verdict === 'relates' ? 'echoes' : isAlike(verdict) ? 'matches' : 'none';
@@ -176,10 +177,4 @@ function isPlainlyNone(a: SampleColor, b: SampleColor): boolean {
   const [s, t] = [a.strength(), b.strength()];
   if (Math.min(s, t) < PAIR.namedStrength) return true;
   return along < COS_NEAR_OPPOSED * product && Math.max(s, t) >= PAIR.colorStrength;
-}
-
-function hueApartDeg({ lab: a }: PairSide, { lab: b }: PairSide): number {
-  if (chromaOf(a) === 0 || chromaOf(b) === 0) return 0;
-  const apart = Math.abs(hueDegOf(a) - hueDegOf(b));
-  return Math.min(apart, 360 - apart);
 }
