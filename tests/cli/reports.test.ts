@@ -94,8 +94,8 @@ it('gives light per surface and facing, no darker than its darkest place', () =>
     expect(parts.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 9);
     expect([0, 1]).toContain(Number(parts.reduce((sum, one) => sum + one.tint_share, 0).toFixed(9)));
     expect(parts.map(({ share }) => share)).toEqual(parts.map(({ share }) => share).sort((a, b) => b - a));
-    // The spectrum is the light the figure is of: CIE 15, 683 lm/W, 5 nm.
+    // The spectrum is the light the figure is of: CIE 15, 683 lm/W, 5 nm. The figure is gathered in single precision.
     const lux = xyzFromEmission(emissionSpd(spectrum), observer2).y;
-    expect(lux / lux_mean).toBeCloseTo(1, 9);
+    expect(lux / lux_mean).toBeCloseTo(1, 6);
   }
 });
