@@ -5,7 +5,7 @@ import { EMPTY, emptySurfaces, isEmpty } from '../model/empty-surface';
 import type { Option, Placement, Project, Scheme } from '../model/project';
 
 /** A scheme as it stands in a file: where a surface is absent or null, nothing is chosen for it yet. */
-export type SchemeInFile = { readonly [S in SurfaceId]?: Placement | null | undefined };
+type SchemeInFile = { readonly [S in SurfaceId]?: Placement | null | undefined };
 
 /** A project as it stands in a file. */
 export type ProjectInFile = Omit<Project, 'options'> & {
