@@ -45,7 +45,8 @@ function narrowed(
   order: readonly SurfaceId[],
 ): Narrowing {
   const made = standings.filter(({ candidate }) => candidate.notMade === null);
-  const takes = new Map<string, { surfaces: readonly SurfaceId[]; takes: number }>();
+  // The same finish with another grout is another decision.
+  const takes = new Map<Relation['held'], { surfaces: readonly SurfaceId[]; takes: number }>();
   const rank = (relation: Relation): number => Math.min(...relation.held.surfaces.map((one) => order.indexOf(one)));
   let gone = 0;
   for (const { relations } of made) {
@@ -53,8 +54,8 @@ function narrowed(
     if (rejecting.length === 0) continue;
     gone++;
     const first = rejecting.reduce((best, one) => (rank(one) < rank(best) ? one : best));
-    const known = takes.get(first.held.finish) ?? { surfaces: first.held.surfaces, takes: 0 };
-    takes.set(first.held.finish, { ...known, takes: known.takes + 1 });
+    const known = takes.get(first.held) ?? { surfaces: first.held.surfaces, takes: 0 };
+    takes.set(first.held, { ...known, takes: known.takes + 1 });
   }
   const by = [...takes.values()].sort(
     (x, y) =>

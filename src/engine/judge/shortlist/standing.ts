@@ -120,7 +120,9 @@ export function withPlaces(standing: Standing, places: readonly InPlace[]): Stan
     faults: place.faults.filter((fault) => fault.isFirm || !isKnown(standing, fault)),
   }));
   const faults = told.flatMap((place) => place.faults.map((fault) => ({ fault, place })));
-  const firm = faults.find(({ fault }) => fault.isFirm) ?? null;
+  const firm = faults
+    .filter(({ fault }) => fault.isFirm)
+    .reduce<FaultInLight | null>((worst, one) => (worst && graveness(worst) >= graveness(one) ? worst : one), null);
   const [part, may, flat] = standing.levels.clashes;
   return {
     ...standing,
@@ -130,6 +132,8 @@ export function withPlaces(standing: Standing, places: readonly InPlace[]): Stan
     levels: { ...standing.levels, clashes: [part!, faults.length > 0 ? 1 : may!, flat!] },
   };
 }
+
+const graveness = ({ fault }: FaultInLight): number => SEVERITY_RANK[fault.pair.tintOff.severity ?? 'note'];
 
 /** What may be in place may be as a sample, too: that is said already. */
 const isKnown = ({ relations }: Standing, { pair: { a, b } }: InPlaceFault): boolean =>
