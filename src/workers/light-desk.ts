@@ -32,9 +32,14 @@ import { StandAtWork, type StandRequest } from './stand-desk';
 
 /**
  * The light worker without the worker: takes what is to be shown, works in slices with `pause` between them, most urgent
- * first, and starts anew as soon as something newer is asked for. What did not change is never computed again.
+ * first, and starts anew as soon as something newer is asked for. What did not change is never computed again. `rest` is waited for
+ * before what takes seconds, unless something newer comes.
  */
-export function createLightDesk(post: Post, pause: () => Promise<void>): { receive(message: ToLight): void } {
+export function createLightDesk(
+  post: Post,
+  pause: () => Promise<void>,
+  rest: () => Promise<void> = pause,
+): { receive(message: ToLight): void } {
   const internFinishes = createInterner<Finish>();
   const internLamps = createInterner<Lamp>();
   const kept = new KeptSchemes();
@@ -47,6 +52,7 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
   let current: Job | null = null;
   let generation = 0;
   let running = false;
+  let wake = () => {};
 
   return {
     receive(message) {
@@ -55,6 +61,7 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
       seenBy = message.seenBy;
       wanted = { ...message, project: interned(message.project) };
       generation++;
+      wake();
       if (!running) void run();
     },
   };
@@ -109,13 +116,18 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
     const complete = new Map<string, JudgeInput>();
     for (const option of show.options) if (!(await completeReadings(job, option, complete))) return;
     if (!(await job.room.refineDirect(lit, stale))) return;
-    for (const [option, input] of complete) if (!(await findRepairs(job, option, input))) return;
     for (const option of show.options) {
       const scheme = litOf(job, option);
       for (const group of groupsThere(job)) {
         if (scheme && !((await solve(job, scheme, group)) && (await gather(job, scheme, group)))) return;
       }
     }
+    // What would help takes seconds: only of what is on screen, and once nobody changes anything any more.
+    const [shown] = show.options;
+    const input = shown !== undefined && complete.get(shown);
+    if (!input) return;
+    await Promise.race([rest(), new Promise<void>((resolve) => (wake = resolve))]);
+    if (!stale()) await findRepairs(job, shown, input);
   }
 
   function standRequest({ show, setting, room, stale }: Job): StandRequest | null {
@@ -230,11 +242,10 @@ export function createLightDesk(post: Post, pause: () => Promise<void>): { recei
   }
 
   /** What would help, from complete readings. */
-  async function findRepairs(job: Job, option: string, input: JudgeInput): Promise<boolean> {
+  async function findRepairs(job: Job, option: string, input: JudgeInput): Promise<void> {
     const lit = litOf(job, option);
     const assessment = lit && (await repairs.assess(job, option, lit.solved, input));
     if (assessment) post({ kind: 'repairs', revision: job.show.revision, assessment });
-    return !job.stale();
   }
 
   /** The request on screen, unless its room is under another sky already: its lamps and that sky do not belong together. */

@@ -16,5 +16,9 @@ const pause = () =>
     channel.port2.postMessage(null);
   });
 
-const desk = createLightDesk((message, transfer = []) => port.postMessage(message, transfer), pause);
+/** As long as people pause between two changes, ms. */
+const REST_MS = 1500;
+const rest = () => new Promise<void>((resolve) => setTimeout(resolve, REST_MS));
+
+const desk = createLightDesk((message, transfer = []) => port.postMessage(message, transfer), pause, rest);
 port.onmessage = ({ data }) => desk.receive(data);

@@ -60,7 +60,12 @@ const nearly = (value: unknown): unknown => {
 };
 
 const messages: FromLight[] = [];
-const desk = createLightDesk((message) => messages.push(message), pause);
+let rest = pause;
+const desk = createLightDesk(
+  (message) => messages.push(message),
+  pause,
+  () => rest(),
+);
 
 async function until(found: (message: FromLight) => boolean): Promise<FromLight> {
   for (;;) {
@@ -168,6 +173,22 @@ describe('the light desk', () => {
     const last = messages.findLast((message) => message.kind === 'look');
     expect(last).toMatchObject({ revision });
     expect(last?.kind === 'look' && last.look.surfaces.map((surface) => surface.finish)).toContain('TL-07');
+  });
+
+  it('does not let a change wait while it rests before the search for what would help', async () => {
+    messages.length = 0;
+    let rests = 0;
+    rest = () => {
+      rests++;
+      return new Promise(() => {});
+    };
+    desk.receive(show(laid('floor', 'WD-01')));
+    while (rests === 0) await pause();
+    expect(messages.some((message) => message.kind === 'repairs')).toBe(false);
+    desk.receive(show(laid('floor', 'TL-07')));
+    await until(isComplete(revision));
+    while (rests === 1) await pause();
+    rest = pause;
   });
 
   it('says so and judges nothing when a finish cannot be laid', async () => {
