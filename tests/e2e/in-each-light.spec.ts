@@ -7,7 +7,9 @@ let page: Page;
 test.beforeAll(async ({ browser }) => {
   page = await openPage(browser, { permissions: ['clipboard-read', 'clipboard-write'] });
   await findings(page).getByRole('button', { name: 'Readings' }).click();
-  await reading(page).getByRole('combobox', { name: /^Surface/ }).selectOption('base-fronts');
+  await reading(page)
+    .getByRole('combobox', { name: /^Surface/ })
+    .selectOption('base-fronts');
 });
 test.afterAll(() => page.context().close());
 
@@ -37,7 +39,9 @@ test('shows what each light of the project makes of the finish, by words and not
 test('holds another surface beside it and answers in a sentence', async () => {
   await lights().getByRole('combobox', { name: 'Held beside' }).selectOption('wall');
   await expect(lights().getByText(/^Two different colors \(\d+\.\d CIEDE2000 apart by day\)/)).toBeVisible();
-  await reading(page).getByRole('combobox', { name: /^Surface/ }).selectOption('backsplash');
+  await reading(page)
+    .getByRole('combobox', { name: /^Surface/ })
+    .selectOption('backsplash');
   // Another surface starts alone.
   await expect(lights().getByRole('combobox', { name: 'Held beside' })).toHaveValue('');
   await lights().getByRole('combobox', { name: 'Held beside' }).selectOption('wall');
@@ -52,7 +56,9 @@ test('holds another surface beside it and answers in a sentence', async () => {
 });
 
 test('marks the setting that is on screen', async () => {
-  await reading(page).getByRole('combobox', { name: /^Surface/ }).selectOption('base-fronts');
+  await reading(page)
+    .getByRole('combobox', { name: /^Surface/ })
+    .selectOption('base-fronts');
   await page.locator('.choice', { has: page.getByRole('radio', { name: 'Evening', exact: true }) }).click();
   await settled(page);
   await expect(row(/^Evening 2993 K \(now\)/)).toBeVisible();

@@ -80,7 +80,9 @@ async function compareView({ name, close }: View): Promise<Compared[]> {
       // A window or a lamp: nothing with a finish to be read.
       continue;
     }
-    const surface = await reading(page).getByRole('combobox', { name: /^Surface/ }).inputValue();
+    const surface = await reading(page)
+      .getByRole('combobox', { name: /^Surface/ })
+      .inputValue();
     if (BRUSHED.test(surface) || (!close && !PLAIN.test(surface))) continue;
     const engine = (await shown.textContent())!.match(/\d+/g)!.map(Number) as unknown as Rgb;
     const one = { where: `${name}, ${x}, ${y}`, surface, pixel: pixelAt(picture, x, y), engine };

@@ -56,7 +56,9 @@ test('shows each eye its picture, and every pixel compared is what the engine co
         // A window or a lamp: nothing with a finish to be read.
         continue;
       }
-      const surface = await reading(page).getByRole('combobox', { name: /^Surface/ }).inputValue();
+      const surface = await reading(page)
+        .getByRole('combobox', { name: /^Surface/ })
+        .inputValue();
       if (!/-fronts$|^(wall|ceiling|frame|plinth)$/.test(surface)) continue;
       const engine = (await shown.textContent())!.match(/\d+/g)!.slice(0, 3).map(Number) as unknown as Rgb;
       const pixel = pixelAt(picture, x, y);

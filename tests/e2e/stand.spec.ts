@@ -70,7 +70,9 @@ test('a pixel of a sample is what the engine computes there, and the card tells 
       () => false,
     );
     if (!isSample) continue;
-    const surface = await reading(page).getByRole('combobox', { name: /^Surface/ }).inputValue();
+    const surface = await reading(page)
+      .getByRole('combobox', { name: /^Surface/ })
+      .inputValue();
     // What has a pattern shows a mean of it at a distance.
     if (!/-fronts$|^(wall|ceiling)$/.test(surface)) continue;
     const engine = figures((await shown.textContent())!);
@@ -125,7 +127,9 @@ test('a comparison white is held at a place in the color the card says, and Esc 
         () => false,
       );
     if (!found) continue;
-    const surface = await reading(page).getByRole('combobox', { name: /^Surface/ }).inputValue();
+    const surface = await reading(page)
+      .getByRole('combobox', { name: /^Surface/ })
+      .inputValue();
     if (!/^(wall|tall-fronts|wall-fronts)$/.test(surface)) continue;
     await input().fill('Cream');
     const card = reading(page).getByRole('region', { name: 'Hold beside it' });
