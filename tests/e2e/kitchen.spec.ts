@@ -150,7 +150,6 @@ test('elevations show each wall to scale', async () => {
 
 for (const [width, height] of [
   [1280, 800],
-  [820, 1180],
   [390, 844],
   [640, 400],
 ] as const) {

@@ -189,7 +189,6 @@ test('the picture is busy from a choice of light on, and every dimmer is in sigh
 
 for (const [width, height] of [
   [1280, 800],
-  [820, 1180],
   [390, 844],
   [640, 400],
 ] as const) {

@@ -18,7 +18,10 @@ interface UnsettledNoticeProps {
 export function UnsettledNotice({ changed, found, onOpen, onPoint, onLeave }: UnsettledNoticeProps) {
   const notice = useRef<HTMLElement>(null);
   // It comes at the top of a list that may be scrolled.
-  useEffect(() => notice.current?.scrollIntoView({ block: 'nearest' }), []);
+  // Some browsers answer a scroll with a promise, which is no way to clean up.
+  useEffect(() => {
+    notice.current?.scrollIntoView({ block: 'nearest' });
+  }, []);
   return (
     <section ref={notice} className="unsettled" role="status">
       <p className="unsettled-head">
