@@ -8,7 +8,8 @@ import { EDGE, edgePhrase, type WeakEdge } from './edges';
 import { firmnessOf } from './firmness';
 import { AS_SAMPLE, oneDecimal, percent } from './number-words';
 import { atMost } from './severity';
-import { inDecisionOrder } from './surface-words';
+import { inDecisionOrder, joined, sentenceCase } from './surface-words';
+import { fromViewpoint } from './viewpoint-words';
 
 /** The warning of the whole scheme, and a note where the light tips it another way. */
 export function balanceWarnings(judged: BalanceJudgement, holds: Holds): Warning[] {
@@ -19,7 +20,9 @@ export function balanceWarnings(judged: BalanceJudgement, holds: Holds): Warning
   if (balance.verdict === 'lacks-warm' || balance.verdict === 'lacks-cool') {
     const open = firmnessOf(holds.balance) === 'open';
     const views =
-      otherwiseFrom.length > 0 ? ` From ${otherwiseFrom.join(' and ')} the shares give another answer.` : '';
+      otherwiseFrom.length > 0
+        ? ` ${sentenceCase(joined(otherwiseFrom.map(fromViewpoint)))} the shares give another answer.`
+        : '';
     warnings.push({
       code: open ? 'cannot-tell' : balance.verdict,
       // What is not chosen yet may well bring it.

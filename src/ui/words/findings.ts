@@ -8,15 +8,10 @@ import type {
   UndertoneLevel,
   WarningCode,
 } from '../../engine/judge/assessment';
+import { fromViewpoint } from '../../engine/judge/viewpoint-words';
 import { capital, listed } from './numbers';
 
 const fromTo = (range: readonly string[]) => [...new Set(range)].join(' to ');
-
-/** Where one stands or sits for an overview, as one says it. */
-const OVERVIEW_WORDS: Readonly<Record<string, string>> = {
-  doorway: 'from the doorway',
-  seated: 'from where one sits',
-};
 
 /** Words of the findings column. */
 export const FINDINGS = {
@@ -62,7 +57,7 @@ export const FINDINGS = {
   noLight: 'No light is on',
   tipsTo: (verdict: string) => `The light tips it: ${verdict}`,
   otherwiseFrom: (viewpoints: readonly string[]) =>
-    `The answer is another one ${listed(viewpoints.map((id) => OVERVIEW_WORDS[id] ?? `from the ${id}`))}.`,
+    `The answer is another one ${listed(viewpoints.map(fromViewpoint))}.`,
   copy: 'Copy findings',
   copied: 'Copied as JSON, with every number',
   dark: (name: string) => `No light is on in ${name.toLowerCase()}: only the samples are judged, in neutral light.`,

@@ -1,6 +1,7 @@
 import type { AddedFinding, FindingRef, RepairChange } from '../../engine/judge/assessment';
 import { faultsPhrase } from '../../engine/judge/repairs/repair-words';
 import { surfacesPhrase } from '../../engine/judge/surface-words';
+import { fromViewpoint } from '../../engine/judge/viewpoint-words';
 import { decimal, listed } from './numbers';
 
 /** Words of what would help with a warning. */
@@ -16,7 +17,7 @@ export const REPAIRS = {
   addsElsewhere: ({ text }: AddedFinding, setting: string) => `In ${setting.toLowerCase()} light: ${text}`,
   brings: 'It brings',
   mayNot: (viewpoints: readonly string[]) =>
-    `It may not be enough: seen from the ${listed(viewpoints)} the balance is another.`,
+    `It may not be enough: ${listed(viewpoints.map(fromViewpoint))} the balance is another.`,
   decided: 'This changes what is decided.',
   try: 'Try',
   tryIt: (change: string) => `Try ${change}`,

@@ -1,6 +1,7 @@
 import type { SurfaceId } from '../../surface';
 import type { AddedFinding, FindingRef, RepairChange, WarningCode } from '../assessment';
 import { joined, sentenceCase, surfacesPhrase } from '../surface-words';
+import { fromViewpoint } from '../viewpoint-words';
 
 /** What a warning is of, as the end of "clears ...". */
 const FAULTS: { readonly [C in WarningCode]: string } = {
@@ -42,7 +43,7 @@ export function repairText(of: {
   return [
     `${sentenceCase(joined(changes.map(layPhrase)))} ${joined(does)}.`,
     ...(otherwiseFrom.length > 0
-      ? [`It may not be enough: from ${joined(otherwiseFrom)} the balance is another.`]
+      ? [`It may not be enough: ${joined(otherwiseFrom.map(fromViewpoint))} the balance is another.`]
       : []),
     ...(decided.length > 0 ? [`That changes what is decided: ${surfacesPhrase(decided).text}.`] : []),
     ...(added.length > 0 ? [`It brings: ${added.map(({ text }) => text).join(' ')}`] : []),
