@@ -2,8 +2,13 @@ import { availableParallelism } from 'node:os';
 import { configDefaults, defineConfig } from 'vitest/config';
 
 const BROWSER_TESTS = ['tests/e2e/**', 'tests/bench/**'];
-/** Files that put other modules in the place of ours, and so must not share them with others. */
-const WITH_MODULES_OF_THEIR_OWN = ['tests/workers/light-desk-skies.test.ts'];
+/**
+ * Files that work long, which a process full of others slows down, and one that puts other modules in the place of ours: each in a
+ * process of its own. Of the many short files most of the time went into loading the same modules again and again.
+ */
+const ALONE = ['view', 'physics', 'workers', 'kitchen', 'parity', 'photo'].map(
+  (folder) => `tests/${folder}/**/*.test.ts`,
+);
 
 export default defineConfig({
   test: {
@@ -14,17 +19,16 @@ export default defineConfig({
     testTimeout: 120_000,
     hookTimeout: 120_000,
     projects: [
+      { extends: true, test: { name: 'alone', include: ALONE } },
       {
         extends: true,
         test: {
-          name: 'units',
+          name: 'together',
           include: ['src/**/*.test.ts', 'tests/**/*.test.ts'],
-          exclude: [...configDefaults.exclude, ...BROWSER_TESTS, ...WITH_MODULES_OF_THEIR_OWN],
-          // Half of the time went into loading the same modules for each file again.
+          exclude: [...configDefaults.exclude, ...BROWSER_TESTS, ...ALONE],
           isolate: false,
         },
       },
-      { extends: true, test: { name: 'units with modules of their own', include: WITH_MODULES_OF_THEIR_OWN } },
     ],
   },
 });
