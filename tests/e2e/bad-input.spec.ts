@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import {
   canvas,
@@ -121,7 +122,7 @@ test.describe('wrong files, wrong colors, a lost picture', () => {
   }
 });
 
-test('without WebGL 2: a flat drawing, and every finding', async ({ browser }) => {
+test('without WebGL 2: a flat drawing, in which axe finds nothing, and every finding', async ({ browser }) => {
   const context = await browser.newContext();
   const page = await context.newPage();
   await page.addInitScript(() => {
@@ -136,6 +137,9 @@ test('without WebGL 2: a flat drawing, and every finding', async ({ browser }) =
   await expect(sentence(page)).toContainText(/cool or gray/);
   const drawing = page.getByRole('img', { name: /^Flat drawing/ });
   await expect(drawing).toBeVisible();
+  await expect(canvas(page)).toHaveCount(0);
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target).join(' | ')}`)).toEqual([]);
   await drawing
     .locator('rect', { has: page.locator('title', { hasText: /^Backsplash$/ }) })
     .first()
