@@ -36,6 +36,8 @@ async function seeBy(eye: Eye): Promise<void> {
 
 test('shows each eye its picture, and every pixel compared is what the engine computes', async () => {
   test.setTimeout(240_000);
+  // What would help is found last.
+  await expect(findings(page).getByRole('button', { name: 'Copy findings' })).toBeEnabled({ timeout: 60_000 });
   const said = await findings(page).textContent();
   const places: Record<string, Record<Eye, Rgb>> = {};
   for (const eye of EYES) {
