@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { weakEdges } from '../../src/engine/judge/edges';
 import type { JudgeInput } from '../../src/engine/judge/input';
 import { checkRelations } from '../../src/engine/judge/relations/check-relations';
 import { relationsOf } from '../../src/engine/judge/relations/relations-of';
 import type { DecisionState, SurfaceId } from '../../src/engine/surface';
-import { finish, knownTo } from './finishes';
+import { finish, knownTo, laidFinish } from './finishes';
 import { type Row, relaid, scheme } from './schemes';
 
 /** Percent of an overview with an island. */
@@ -53,6 +54,18 @@ describe('over a slate floor that stays', () => {
     });
     expect(checks.get('edge:floor+base-fronts')!.by!.value).toBeCloseTo(30 - 2.8, 0);
     expect(checks.get('opposition:floor+base-fronts')!.stands).toBe('breaks');
+  });
+  it('sees an edge as the findings do: 15 points between dark finishes are there to see', () => {
+    // Bowman-Sapolinski 125 x 15 / (20 + 5 + 25) = 37 %, of which AS 1428.1 asks for 30; in points it would be weak.
+    const dark = relaid(LOOK, {
+      floor: laidFinish('mid', 'porcelain', ['base 1 52 0 0']),
+      'base-fronts': laidFinish('dark', 'paint', ['base 1 27 0 0']),
+    });
+    const input = scheme(dark);
+    const edge = relationsOf({ input, patterns }).relations.find(({ id }) => id === 'edge:floor+base-fronts');
+    expect(edge).toMatchObject({ claim: { seen: 'fair' } });
+    expect(weakEdges(input).find(({ first }) => first.includes('floor'))).toMatchObject({ severity: 'note' });
+    expect(checkRelations([edge!], { input, patterns })[0]!.stands).toBe('holds');
   });
   it('leaves what the floor has no part in', () => {
     for (const id of ['echo:counter+backsplash', 'step:wall+counter', 'undertone:base-fronts', 'pattern']) {

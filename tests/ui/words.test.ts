@@ -51,9 +51,10 @@ it('says how firmly a finding holds without claiming more than was tried', () =>
 });
 
 it('counts open questions apart from warnings', () => {
-  expect(findings.FINDINGS.count(0, 0)).toBe('No warnings');
-  expect(findings.FINDINGS.count(1, 2)).toBe('1 warning, 2 open questions');
-  expect(findings.FINDINGS.count(3, 1)).toBe('3 warnings, 1 open question');
+  expect(findings.FINDINGS.count(0, 0, 0)).toBe('No warnings');
+  expect(findings.FINDINGS.count(1, 2, 0)).toBe('1 warning, 2 open questions');
+  expect(findings.FINDINGS.count(3, 1, 0)).toBe('3 warnings, 1 open question');
+  expect(findings.FINDINGS.count(3, 1, 2)).toBe('3 warnings, 2 decisions to look at again');
 });
 
 it('names the direction of a tint by its hue and nothing for a chroma under 1', () => {

@@ -4,6 +4,7 @@ import { checkRelations } from '../../engine/judge/relations/check-relations';
 import { relationsOf } from '../../engine/judge/relations/relations-of';
 import type { RelationScheme } from '../../engine/judge/relations/seen-scheme';
 import type { LeftOut, RelationCheck } from '../../engine/judge/relations/types';
+import { isRepairable } from '../../engine/judge/repairs/repairable';
 import { failure, type Result, success } from '../../engine/result';
 import { type Command, optionById } from '../../model/commands';
 import type { CopiedLook } from '../../model/look';
@@ -14,7 +15,6 @@ import type { RoomStudy } from '../study/room-study';
 import type { SettingLight } from '../study/setting-light';
 import { type KeptSurface, type LaidSurfaceOfLook, layLook } from './lay-look';
 import { lookScheme } from './look-scheme';
-import { asking } from './new-warnings';
 import { relationScheme } from './relation-scheme';
 import { type RelationRepair, repairRelations } from './repair-relations';
 
@@ -91,7 +91,7 @@ export function* carryOverInSteps(
   yield;
   const standing = (stands: RelationCheck['stands']) => checks.filter((check) => check.stands === stands);
   const breaks = standing('breaks');
-  const warnings = asking(judge(input.value));
+  const { warnings } = judge(input.value);
   const present = presentSurfaces(study.room);
   const { id, name, source } = given.look;
   const repairs =
@@ -119,7 +119,7 @@ export function* carryOverInSteps(
     left_out,
     laid: (laid?.value.laid ?? []).filter(({ surface }) => present.includes(surface)),
     kept: (laid?.value.kept ?? []).filter(({ surface }) => present.includes(surface)),
-    warnings,
+    warnings: warnings.filter(isRepairable),
     repairs,
     commands: laid?.value.commands ?? [],
   });

@@ -1,4 +1,4 @@
-import type { Assessment, Warning } from '../../engine/judge/assessment';
+import type { Warning } from '../../engine/judge/assessment';
 import { SEVERITY_RANK } from '../../engine/judge/severity';
 
 /** What of two assessments is one finding: code, basis and a surface in common. */
@@ -6,10 +6,6 @@ const isSameFinding = (a: Warning, b: Warning): boolean =>
   a.code === b.code &&
   a.basis === b.basis &&
   (a.surfaces.length === 0 || a.surfaces.some((s) => b.surfaces.includes(s)));
-
-/** Warnings that ask for a change: grave or visible. */
-export const asking = ({ warnings }: Assessment): readonly Warning[] =>
-  warnings.filter(({ severity, code }) => severity !== 'note' && code !== 'cannot-tell');
 
 /** What `after` asks for that `before` does not, or not as gravely, or not of all these surfaces. */
 export const gainedWarnings = (before: readonly Warning[], after: readonly Warning[]): readonly Warning[] =>

@@ -7,10 +7,11 @@ import { brokenIn, checkRelations } from '../../engine/judge/relations/check-rel
 import { placesOf } from '../../engine/judge/relations/places';
 import { replacedSurfaces, type SeenScheme, seenScheme } from '../../engine/judge/relations/seen-scheme';
 import type { Relation, RelationCheck } from '../../engine/judge/relations/types';
+import { compareFindings } from '../../engine/judge/repairs/compare-findings';
 import { joined, sentenceCase, surfacesPhrase } from '../../engine/judge/surface-words';
 import type { SurfaceId } from '../../engine/surface';
 import { optionById } from '../../model/commands';
-import { candidatesFor } from '../../model/finish-candidates';
+import { candidatesFor, isTooFlatFor } from '../../model/finish-candidates';
 import { laidAlike, withFinishOn } from '../../model/lay-alike';
 import { layingFor } from '../../model/laying';
 import type { Finish, Option, Project } from '../../model/project';
@@ -19,7 +20,6 @@ import { layFinish } from '../study/lay-finish';
 import type { RoomStudy } from '../study/room-study';
 import { libraryOf } from '../study/scheme';
 import type { SettingLight } from '../study/setting-light';
-import { asking, gainedWarnings, lostWarnings } from './new-warnings';
 import { patternScaleMm } from './pattern-facts';
 import { relationScheme } from './relation-scheme';
 
@@ -160,7 +160,7 @@ function changesOf(project: Project, option: Option, scheme: SeenScheme): Tried[
     const [first] = surfaces;
     const before = option.scheme[first!];
     return candidatesFor(project.library, first!).flatMap((finish) => {
-      if (finish.id === before.finish) return [];
+      if (finish.id === before.finish || isTooFlatFor(finish, first!)) return [];
       const change = changeTo(finish, surfaces, option, project, library, scheme);
       return change ? [change] : [];
     });
@@ -213,8 +213,8 @@ function run(tried: Tried, { project, checks, warnings, study, setting }: Given,
   }
   const input = judgeTried(changed, option.id, study, setting);
   if (!input.ok) return null;
-  const after = asking(judge(input.value));
-  if (gainedWarnings(warnings, after).length > 0) return null;
+  const { added, cleared } = compareFindings(warnings, judge(input.value).warnings);
+  if (added.length > 0) return null;
   const relations = checks.filter(({ stands }) => stands !== 'cannot-tell').map(({ relation }) => relation);
   const now = new Map(
     checkRelations(relations, relationScheme(changed, input.value)).map((c) => [c.relation.id, c.stands]),
@@ -222,7 +222,7 @@ function run(tried: Tried, { project, checks, warnings, study, setting }: Given,
   const mends = checks.filter(({ stands, relation }) => stands === 'breaks' && now.get(relation.id) === 'holds');
   if (mends.length === 0) return null;
   const costs = checks.filter(({ stands, relation }) => stands === 'holds' && now.get(relation.id) === 'breaks');
-  const clears = [...new Set(lostWarnings(warnings, after).map(({ code }) => code))];
+  const clears = [...new Set(cleared.map(({ code }) => code))];
   const changes = tried.changes.map(({ surfaces, from, finish, label }) => ({ surfaces, from, finish, label }));
   const ids = (list: readonly RelationCheck[]) => list.map(({ relation }) => relation.id);
   const repair = { changes, mends: ids(mends), costs: ids(costs), clears, text: repairText(changes, mends, costs) };

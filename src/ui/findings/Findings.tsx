@@ -28,6 +28,8 @@ export interface FindingsProps {
   readonly onReadings: () => void;
   /** What a change of finishes has unsettled; empty where nothing has. */
   readonly notice: ReactNode;
+  /** How many decisions it has unsettled. */
+  readonly unsettled: number;
   /** How the balance moves with the settings. */
   readonly inSettings: ReactNode;
   /** Opens the table of all pairs. */
@@ -71,7 +73,7 @@ export function Findings(props: FindingsProps) {
               onClick={() => setSheetOpen(!sheetOpen)}
             >
               {sheetOpen ? FINDINGS.sheetClose : FINDINGS.sheetOpen}
-              <span className="quiet">{assessment ? FINDINGS.count(warned, questions) : ''}</span>
+              <span className="quiet">{assessment ? FINDINGS.count(warned, questions, props.unsettled) : ''}</span>
             </button>
           )}
           <button

@@ -38,8 +38,11 @@ export const FINDINGS = {
   numbers: 'Numbers',
   question: 'open question',
   checking: 'Checking how firmly this holds',
-  count: (warnings: number, questions: number) => {
+  /** `unsettled`: later decisions that a change works against; they are named before open questions, which can wait. */
+  count: (warnings: number, questions: number, unsettled: number) => {
     const warned = warnings === 0 ? 'No warnings' : warnings === 1 ? '1 warning' : `${warnings} warnings`;
+    if (unsettled > 0)
+      return `${warned}, ${unsettled === 1 ? '1 decision' : `${unsettled} decisions`} to look at again`;
     if (questions === 0) return warned;
     return `${warned}, ${questions === 1 ? '1 open question' : `${questions} open questions`}`;
   },

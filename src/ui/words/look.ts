@@ -47,7 +47,7 @@ export const LOOK = {
   stays: (surfaces: string, plural: boolean) =>
     `${surfaces} ${plural ? 'stay' : 'stays'} as ${plural ? 'they are' : 'it is'}.`,
   sure: (there: number, here: number | null) =>
-    `Sure in the look to ${Math.round(100 * there)}%${here === null ? '' : `, broken here to ${Math.round(100 * (1 - here))}%`}.`,
+    `True of the look in ${Math.round(100 * there)}% of tries${here === null ? '' : `, here in ${Math.round(100 * here)}%`}.`,
   repairs: 'What would mend it',
   repairsNote: 'Each was tried as samples and in this room and light before it is offered.',
   noRepairs: 'No one or two changes from the library mend any of it without asking for something new.',

@@ -1,5 +1,5 @@
 import type { SurfaceId } from '../../surface';
-import { EDGE } from '../edges';
+import { EDGE, edgeSeverity } from '../edges';
 import { sentenceCase, surfacesPhrase } from '../surface-words';
 import type { RelationRule } from './rule';
 import { finishesOf, lrvOf, type SeenScheme } from './seen-scheme';
@@ -16,19 +16,31 @@ const MEETING: readonly (readonly [Surfaces, Surfaces])[] = [
   [['floor'], ['wall']],
 ];
 
-/** By the limits of the findings (see `EDGE`), in points of light reflectance. */
-const edgeClass = (points: number): EdgeClass =>
-  points >= EDGE.wanted ? 'clear' : points >= EDGE.least ? 'fair' : 'weak';
+/** By the rule of the findings, from two light reflectance values. */
+function edgeClass(y1: number, y2: number): EdgeClass {
+  const severity = edgeSeverity(y1, y2);
+  return severity === null ? 'clear' : severity === 'note' ? 'fair' : 'weak';
+}
 
+const CLASSES: readonly EdgeClass[] = ['weak', 'fair', 'clear'];
 const LEAST: Readonly<Record<EdgeClass, number>> = { clear: EDGE.wanted, fair: EDGE.least, weak: 0 };
 const WORDS: Readonly<Record<EdgeClass, string>> = { clear: 'easy to see', fair: 'there to see', weak: 'hard to see' };
 
-/** Least difference over the finishes on both sides; null where one is missing. */
-function leastDifference(scheme: SeenScheme, one: Surfaces, other: Surfaces): number | null {
+interface EdgeReading {
+  readonly seen: EdgeClass;
+  readonly points: number;
+}
+
+/** The weakest edge over the finishes on both sides; null where one is missing. */
+function weakestEdge(scheme: SeenScheme, one: Surfaces, other: Surfaces): EdgeReading | null {
   const all = finishesOf(scheme, one).flatMap((a) =>
-    finishesOf(scheme, other).map((b) => Math.abs(lrvOf(a) - lrvOf(b))),
+    finishesOf(scheme, other).map((b): EdgeReading => {
+      const [y1, y2] = [lrvOf(a), lrvOf(b)];
+      return { seen: edgeClass(y1, y2), points: Math.abs(y1 - y2) };
+    }),
   );
-  return all.length === 0 ? null : Math.min(...all);
+  const rank = ({ seen, points }: EdgeReading) => 1000 * CLASSES.indexOf(seen) + points;
+  return all.reduce<EdgeReading | null>((least, edge) => (least && rank(least) <= rank(edge) ? least : edge), null);
 }
 
 const between = (one: Surfaces, other: Surfaces): string =>
@@ -44,13 +56,13 @@ export const edgeRule: RelationRule<'edge'> = {
           places
             .filter(({ surfaces }) => surfaces.some((s) => others.includes(s)))
             .flatMap((other) => {
-              const lrv = Math.abs(lrvOf(one.seen) - lrvOf(other.seen));
-              const seen = edgeClass(lrv);
+              const [y1, y2] = [lrvOf(one.seen), lrvOf(other.seen)];
+              const seen = edgeClass(y1, y2);
               if (seen === 'weak') return [];
               return [
                 {
                   claim: { kind: 'edge', one: one.surfaces, other: other.surfaces, seen } as const,
-                  numbers: { d_lrv: lrv },
+                  numbers: { d_lrv: Math.abs(y1 - y2) },
                 },
               ];
             }),
@@ -58,12 +70,13 @@ export const edgeRule: RelationRule<'edge'> = {
     );
   },
   read({ one, other, seen }, scheme, { d_lrv }) {
-    const points = leastDifference(scheme, one, other);
-    if (points === null) return null;
+    const found = weakestEdge(scheme, one, other);
+    if (!found) return null;
+    const { points } = found;
     return {
-      holds: points >= LEAST[seen],
+      holds: CLASSES.indexOf(found.seen) >= CLASSES.indexOf(seen),
       words: () => ({
-        here: `Here ${between(one, other)} is ${WORDS[edgeClass(points)]}.`,
+        here: `Here ${between(one, other)} is ${WORDS[found.seen]}.`,
         by: {
           value: Math.max(0, LEAST[seen] - points),
           unit: 'points of light reflectance',

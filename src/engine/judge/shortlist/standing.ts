@@ -1,5 +1,5 @@
 import type { SurfaceId } from '../../surface';
-import { EDGES, edgeSeverity } from '../edges';
+import { edgeSeverity, edgesBetween } from '../edges';
 import { PAIR } from '../pair';
 import { gravity } from '../pair-groups';
 import { isNearWhite } from '../sample-color';
@@ -167,22 +167,15 @@ function edgesTo(
   surfaces: readonly SurfaceId[],
 ): CandidateEdge[] {
   const edges = new Map<SurfaceId, CandidateEdge>();
-  // The floor ends at a toe kick of another finish, not at the fronts above it.
-  const plinth = held.find(({ surface }) => surface === 'plinth')?.finish.id;
-  const isCovered = (far: SurfaceId, own: string): boolean => {
-    if (plinth === undefined) return false;
-    if (surfaces.includes('floor'))
-      return far.endsWith('-fronts') && held.find((o) => o.surface === far)?.finish.id !== plinth;
-    return far === 'floor' && surfaces.some((one) => one.endsWith('-fronts')) && own !== plinth;
-  };
-  for (const [one, other] of EDGES) {
-    const [own, far] = surfaces.includes(one) ? [one, other] : [other, one];
-    if (!surfaces.includes(own)) continue;
-    const beside = held.find(({ surface }) => surface === far);
-    if (!beside || beside.finish.id === finish.id || isCovered(far, finish.id)) continue;
-    const points = Math.abs(beside.lrv - lrv);
+  const onSurface = new Map(held.map((one) => [one.surface, one]));
+  const finishOf = (surface: SurfaceId) => (surfaces.includes(surface) ? finish.id : onSurface.get(surface)?.finish.id);
+  for (const { edge } of edgesBetween(finishOf, false)) {
+    const far = edge.find((surface) => !surfaces.includes(surface));
+    const beside = far && onSurface.get(far);
+    if (!beside || !edge.some((surface) => surfaces.includes(surface))) continue;
     const severity = edgeSeverity(beside.lrv, lrv);
-    edges.set(far, { surface: far, points, level: severity === null ? 0 : severity === 'note' ? 1 : 2 });
+    const level = severity === null ? 0 : severity === 'note' ? 1 : 2;
+    edges.set(beside.surface, { surface: beside.surface, points: Math.abs(beside.lrv - lrv), level });
   }
   return [...edges.values()];
 }
