@@ -3,6 +3,7 @@ import { finishComponent } from '../engine/finish/component';
 import { failure, type Problem, type Result, success } from '../engine/result';
 import { checkLook } from '../model/check-look';
 import type { CopiedLook } from '../model/look';
+import { wrongKind } from './file-kind';
 import { layOutJson } from './json-layout';
 import { locateJson } from './json-text';
 import { failureOf, placeProblem } from './place-problem';
@@ -32,7 +33,7 @@ export function parseLook(text: string, file?: string): Result<CopiedLook> {
   if (!located.ok) return located;
   const { value, lines } = located.value;
   const placed = (problem: Problem): Problem => placeProblem(problem, lines, file);
-  const kind = checkKind(value);
+  const kind = wrongKind(value, KIND);
   if (kind) return failure(placed(kind));
   const parsed = v.safeParse(fileSchema, value);
   if (!parsed.success) return failureOf(parsed.issues.map(schemaProblem).map(placed));
@@ -48,27 +49,12 @@ export function parseLook(text: string, file?: string): Result<CopiedLook> {
 export const lookText = (look: CopiedLook): string =>
   layOutJson(v.parse(fileSchema, { type: 'upstand-look', version: VERSION, ...look }));
 
-function checkKind(value: unknown): Problem | null {
-  const { type, version } =
-    typeof value === 'object' && value !== null ? (value as { type?: unknown; version?: unknown }) : {};
-  if (type !== 'upstand-look') {
-    return {
-      code: 'not-a-look',
-      text: 'This file is no look: its "type" is not "upstand-look".',
-      at: { path: '' },
-      remedy: 'Choose a look file, or a project file, as saved by this program.',
-    };
-  }
-  if (typeof version === 'number' && version > VERSION) {
-    return {
-      code: 'newer-version',
-      text: `This look has version ${version}; this program reads up to ${VERSION}.`,
-      at: { path: 'version' },
-      remedy: 'Open it with the newer program that saved it.',
-    };
-  }
-  return null;
-}
+const KIND = {
+  type: 'upstand-look',
+  version: VERSION,
+  noun: 'look',
+  choose: 'a look file, or a project file',
+} as const;
 
 /** Colors of a look that no surface can have. `at`: what its paths begin with, e.g. 'looks[0].'. */
 export function lookColorProblems(look: CopiedLook, at = ''): readonly Problem[] {

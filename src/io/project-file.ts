@@ -4,6 +4,7 @@ import { SHARE_EXACT, SHARE_TOLERANCE, shareSum } from '../model/check-finish';
 import { checkProject } from '../model/check-project';
 import type { Finish, Project } from '../model/project';
 import { emptyNotices, withEmptySurfaces, withoutEmptySurfaces } from './empty-surfaces';
+import { wrongKind } from './file-kind';
 import { layOutJson } from './json-layout';
 import { locateJson } from './json-text';
 import { migrateProject } from './migrate-project';
@@ -26,7 +27,7 @@ export function parseProject(text: string, file?: string): Result<Project> {
   const { value, lines } = located.value;
   const placed = (problem: Problem): Problem => placeProblem(problem, lines, file);
 
-  const kind = checkKind(value);
+  const kind = wrongKind(value, KIND);
   if (kind) return failure(placed(kind));
   const current = migrateProject(value);
   const parsed = v.safeParse(projectSchema, current);
@@ -44,27 +45,7 @@ export function parseProject(text: string, file?: string): Result<Project> {
 export const projectText = (project: Project): string =>
   layOutJson(v.parse(projectSchema, withoutEmptySurfaces(project)));
 
-/** Refuses what is no project, and what a newer program wrote, before anything else is looked at. */
-function checkKind(value: unknown): Problem | null {
-  const { type, version } = typeof value === 'object' && value !== null ? (value as Partial<Project>) : {};
-  if (type !== 'upstand-project') {
-    return {
-      code: 'not-a-project',
-      text: 'This file is no project: its "type" is not "upstand-project".',
-      at: { path: '' },
-      remedy: 'Choose a project file, as saved by this program.',
-    };
-  }
-  if (typeof version === 'number' && version > VERSION) {
-    return {
-      code: 'newer-version',
-      text: `This project has version ${version}; this program reads up to ${VERSION} and would lose what it does not know.`,
-      at: { path: 'version' },
-      remedy: 'Open it with the newer program that saved it.',
-    };
-  }
-  return null;
-}
+const KIND = { type: 'upstand-project', version: VERSION, noun: 'project', choose: 'a project file' } as const;
 
 function mendShares(finish: Finish, path: string, notices: Problem[]): Finish {
   const sum = shareSum(finish);
