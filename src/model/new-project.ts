@@ -38,8 +38,8 @@ const LIGHTS: { readonly [W in LampWhite]: string } = {
 };
 
 /**
- * A new project of the answers under an id of its own, with the library, the settings and the first option of another: all of it
- * open but what stays. Notices tell lamps there is no place for, and what stays with a stand-in for a finish nobody named. Refused
+ * A new project of the answers under an id of its own, with the library, the settings, the copied looks (one enters a look to carry it
+ * to a kitchen of one's own) and the first option of another: all of it open but what stays. Notices tell lamps there is no place for, and what stays with a stand-in for a finish nobody named. Refused
  * where the layout does not go into the room or a finish is unknown.
  */
 export function newProject(answers: Answers, from: Project, id: string): Result<Project> {
