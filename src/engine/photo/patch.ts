@@ -1,4 +1,5 @@
-import type { LinearPicture, Patch, PicturePoint, PictureQuad } from './types';
+import { crossingsAt } from './quad-rows';
+import type { LinearPicture, Patch, PictureQuad } from './types';
 
 /** Cells that belong to an area: those whose middle lies within its four corners. At most about `most` blocks of them. */
 export function patchIn(picture: LinearPicture, quad: PictureQuad, most: number): Patch {
@@ -55,17 +56,6 @@ export function patchIn(picture: LinearPicture, quad: PictureQuad, most: number)
     high: inCells ? high / (255 * inCells) : 0,
     low: inCells ? low / (255 * inCells) : 0,
   };
-}
-
-/** Where the sides cross a row, from the left: the area lies between the first and the second, the third and the fourth. */
-function crossingsAt(corners: readonly PicturePoint[], y: number): readonly number[] {
-  const found: number[] = [];
-  corners.forEach((a, i) => {
-    const b = corners[(i + 1) % corners.length]!;
-    if (a.y <= y === b.y <= y) return;
-    found.push(a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x));
-  });
-  return found.sort((a, b) => a - b);
 }
 
 /** Middle of block `at` in pixels of the picture. */

@@ -14,6 +14,7 @@ import { findGlare } from './glare';
 import { lightDrift } from './light-drift';
 import { patchIn } from './patch';
 import { photoTrust } from './photo-uncertainty';
+import { overlapOf } from './quad-rows';
 import { quantileOf } from './robust';
 import { sampleColors } from './sample-colors';
 import { sampleSlope } from './sample-slope';
@@ -45,10 +46,12 @@ export interface PhotoReading {
   readonly uncertaintyDe00: number;
 }
 
-export type PhotoProblemCode = 'sample-too-small' | 'card-too-small' | 'card-black';
+export type PhotoProblemCode = 'sample-too-small' | 'card-too-small' | 'card-black' | 'boxes-overlap';
 
 /** Fewer pixels than this are no area. Our judgement. */
 const LEAST_PIXELS = 64;
+/** More of a card than this in the sample's box would count as a color of the sample. Our judgement. */
+const MOST_OVERLAP = 0.02;
 /** More blocks say nothing more of a pattern. */
 const MOST_BLOCKS = 160_000;
 /** From this CIELAB difference of neighbors on, blocks are made larger, to quiet noise. Our judgement. */
@@ -60,6 +63,7 @@ const WHITE_CARD = 0.5;
 export function readSample(picture: LinearPicture, places: PhotoPlaces): Result<PhotoReading> {
   const sample = patchIn(picture, places.sample, MOST_BLOCKS);
   if (sample.pixels < LEAST_PIXELS || sample.count < 4) return failure(tooSmall('sample-too-small', 'sample'));
+  if (places.cards.some((card) => overlapOf(card, places.sample) > MOST_OVERLAP)) return failure(BOXES_OVERLAP);
   const cards = places.cards.map((card) => patchIn(picture, card, CARD_BLOCKS));
   if (cards.some((card) => card.pixels < LEAST_PIXELS || card.count < 4))
     return failure(tooSmall('card-too-small', 'card'));
@@ -183,4 +187,10 @@ const CARD_BLACK = {
   code: 'card-black',
   text: 'Where the card should be, the picture is black.',
   remedy: 'Move the box onto the card, or take the picture in more light.',
+};
+
+const BOXES_OVERLAP = {
+  code: 'boxes-overlap',
+  text: 'The box of the sample reaches over the card, which would count as a color of the sample.',
+  remedy: 'Draw the boxes apart, the one of the sample beside the card and clear of its shadow.',
 };

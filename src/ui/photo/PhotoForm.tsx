@@ -59,7 +59,7 @@ export function PhotoForm({ kinds, library, current, classes, pieceOf, onUse }: 
   const cardL = cardKind === 'own' ? numberIn(ownL, ...CARD_L) : null;
   const cardY =
     cardKind === 'gray' ? 0.18 : cardKind === 'white' ? 0.9 : cardL === null ? null : yFromLightness(cardL) / 100;
-  const reading = useReading(picture, boxes, light, cardKind === 'none' ? 0 : cardY);
+  const { reading, isCurrent } = useReading(picture, boxes, light, cardKind === 'none' ? 0 : cardY);
 
   const latest = useRef<File | null>(null);
   // A form that is closed waits for nothing.
@@ -113,7 +113,7 @@ export function PhotoForm({ kinds, library, current, classes, pieceOf, onUse }: 
   const said = problem ?? (reading && !reading.ok ? reading.problem : facts && !facts.ok ? facts.problem : null);
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    if (finish && facts?.ok) onUse(finish);
+    if (finish && facts?.ok && isCurrent) onUse(finish);
   };
 
   return (
@@ -156,7 +156,7 @@ export function PhotoForm({ kinds, library, current, classes, pieceOf, onUse }: 
       <div className="type-in-meaning photo-meaning">
         <div className="type-in-head">
           <h3>{TYPE_IN.meaning}</h3>
-          <button type="submit" className="button button-strong" disabled={!facts?.ok}>
+          <button type="submit" className="button button-strong" disabled={!facts?.ok || !isCurrent}>
             {PHOTO.use}
           </button>
         </div>
@@ -230,24 +230,28 @@ export function PhotoForm({ kinds, library, current, classes, pieceOf, onUse }: 
   );
 }
 
-/** What the boxes say, once they rest; `cardY` 0: there is no card, null: it is not known yet how light it is. */
+/** What the boxes say, once they rest, and whether they still lie as read; `cardY` 0: there is no card, null: it is not known how light it is. */
 function useReading(
   picture: OpenedPicture | null,
   boxes: readonly PhotoBox[],
   light: PhotoLight,
   cardY: number | null,
-): Result<PhotoReading> | null {
-  const [reading, setReading] = useState<Result<PhotoReading> | null>(null);
+): { readonly reading: Result<PhotoReading> | null; readonly isCurrent: boolean } {
+  const [read, setRead] = useState<{ readonly of: readonly unknown[]; readonly reading: Result<PhotoReading> } | null>(
+    null,
+  );
+  const of = [picture, boxes, light, cardY];
   useEffect(() => {
-    if (!picture || cardY === null) return setReading(null);
+    if (!picture || cardY === null) return setRead(null);
     const timer = setTimeout(() => {
       const sample = boxes.find(({ id }) => id === 'sample')!.quad;
       const cards = cardY === 0 ? [] : boxes.filter(({ id }) => id !== 'sample').map(({ quad }) => quad);
-      setReading(readSample(picture.linear, { sample, cards, cardY, light }));
+      const reading = readSample(picture.linear, { sample, cards, cardY, light });
+      setRead({ of: [picture, boxes, light, cardY], reading });
     }, REST_MS);
     return () => clearTimeout(timer);
   }, [picture, boxes, light, cardY]);
-  return reading;
+  return { reading: read?.reading ?? null, isCurrent: read !== null && of.every((one, i) => one === read.of[i]) };
 }
 
 function numberIn(text: string, least: number, most: number): number | null {
