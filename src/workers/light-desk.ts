@@ -85,9 +85,12 @@ export function createLightDesk(
     for (let served = -1; served !== generation; ) {
       const mine = generation;
       served = mine;
+      let hasFailed = false;
       try {
-        await serve(wanted!, () => generation !== mine);
+        await serve(wanted!, () => hasFailed || generation !== mine);
       } catch (error) {
+        // What waits for its light to be final would wait for ever.
+        hasFailed = !room?.isFinal;
         post({ kind: 'problem', problem: calculationFailed('The light', error) });
       }
     }
