@@ -3,7 +3,7 @@ import { type IesCursor, type IesNumber, iesProblem, nextRecord } from './ies-nu
 import { MOST_CANDELA, tooManyCandela } from './ies-web';
 
 const FOOT_M = 0.3048;
-/** No luminous opening of a room is larger (our judgement); feet taken for inches are. */
+/** No luminous opening of a room is larger (our judgment); feet taken for inches are. */
 const LARGEST_OPENING_M = 20;
 
 const FIELDS = {

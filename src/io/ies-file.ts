@@ -24,9 +24,9 @@ export interface IesLamp {
 
 /** A lamp's file has some ten thousand characters; at the limit of intensities it has a million. */
 const MOST_CHARACTERS = 4_000_000;
-/** Rounding and coarse angles explain this much light over that of the bulbs (our judgement). */
+/** Rounding and coarse angles explain this much light over that of the bulbs (our judgment). */
 const MOST_EFFICIENCY = 1.05;
-/** Light that goes backwards is spoken of from this share on (our judgement). */
+/** Light that goes backwards is spoken of from this share on (our judgment). */
 const BACK_SHARE = 0.02;
 
 /**

@@ -2,10 +2,10 @@ import type { PhotometricWeb } from '../engine/photometry/types';
 import { failure, type Problem, type Result, success } from '../engine/result';
 import { type IesCursor, iesProblem, nextList } from './ies-numbers';
 
-/** Intensities a project stores, at most (our judgement): a full sphere in steps of one degree has 65,341. */
+/** Intensities a project stores, at most (our judgment): a full sphere in steps of one degree has 65,341. */
 export const MOST_CANDELA = 100_000;
 const LARGEST_CANDELA = 1e9;
-/** Angles nearer than this are one written twice; no photometer tells them apart (our judgement). */
+/** Angles nearer than this are one written twice; no photometer tells them apart (our judgment). */
 const LEAST_STEP_DEG = 0.001;
 const ROUNDING_DEG = 1e-9;
 const REFETCH = 'Fetch the file again, or ask the maker of the lamp for another.';

@@ -14,7 +14,7 @@ interface LampRow {
   readonly nm: number;
 }
 
-/** Wavelengths a spectrum may have, nm: outside, another unit is meant (our judgement). */
+/** Wavelengths a spectrum may have, nm: outside, another unit is meant (our judgment). */
 const NM_FROM = 100;
 const NM_TO = 5000;
 

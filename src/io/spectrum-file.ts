@@ -9,9 +9,9 @@ import { cellNumber, type TableLine, tableLines } from './table-cells';
 
 /** A factor cannot be this large (a fluorescent white stays under 3), so values above are percent. */
 const PERCENT_FROM = 3;
-/** Up to here values above white are taken for a glow, beyond for a mistake. Our judgement. */
+/** Up to here values above white are taken for a glow, beyond for a mistake. Our judgment. */
 const MOST_GLOW = 1.3;
-/** A step this much longer than the others means that a line is missing. Our judgement. */
+/** A step this much longer than the others means that a line is missing. Our judgment. */
 const GAP = 1.5;
 
 /** The rows of one sample and how the file writes it. */

@@ -9,7 +9,7 @@ type Pair = readonly [SurfaceId, SurfaceId];
 
 /**
  * The pairs of surfaces that touch: along an edge, as a thing fixed to a face, or parted by nothing but a strip of trim
- * along the floor (our judgement: people see wall and floor meet there). Each pair once.
+ * along the floor (our judgment: people see wall and floor meet there). Each pair once.
  */
 export function touchingSurfaces({ edges, light, surfaces }: Pick<Room, 'edges' | 'light' | 'surfaces'>): Pair[] {
   const pairs = new Map<string, Pair>();

@@ -35,7 +35,7 @@ const DUSTY: readonly FinishClass[] = ['stone', 'engineered', 'porcelain'];
 const HARD: readonly FinishClass[] = ['stone', 'engineered', 'porcelain', 'glazed', 'glass'];
 /** From here on a surface counts as polished (MPI gloss levels: G6 starts at 70 units at 60 degrees). */
 const POLISHED_GU = 70;
-/** Below this LRV a polished top shows what it mirrors more than itself. Our judgement. */
+/** Below this LRV a polished top shows what it mirrors more than itself. Our judgment. */
 const DARK_LRV = 20;
 /** Tops of this thickness are heavy, mm (common practice, no source); stone weighs about 2.7 kg/m2 per mm (from memory). */
 const HEAVY_MM = 30;

@@ -4,16 +4,16 @@ import type { Problem } from '../engine/result';
 import { type Bounds, checkNumber, checkText } from './check-number';
 import type { BeamRecord } from './project';
 
-/** More values than any lamp's file has (our judgement). */
+/** More values than any lamp's file has (our judgment). */
 const MOST_VALUES = 100_000;
 
-/** Lumens of a beam: far below a spark, far above a stadium's lamp (our judgement). */
+/** Lumens of a beam: far below a spark, far above a stadium's lamp (our judgment). */
 export const BEAM_LUMENS: Bounds = [1e-6, 1e7, 'lm'];
 
 /** Angles nearer than this are one written twice. Half of what is asked of a file: mirroring rounds. */
 const LEAST_STEP_DEG = 0.0005;
 
-/** Between the lumens and the integral of the intensities: rounding, and ways to integrate coarse steps (our judgement). */
+/** Between the lumens and the integral of the intensities: rounding, and ways to integrate coarse steps (our judgment). */
 const LUMENS_TOLERANCE = 0.05;
 
 /** Last horizontal angles by symmetry: rotational, quadrant, bilateral, none (IES LM-63, type C). */

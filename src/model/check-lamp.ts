@@ -7,7 +7,7 @@ import { spectrumOfLamp } from './project-lights';
 /** What an id of a lamp is made of: none of the marks that words for a light are put together with. */
 const LAMP_ID = /^[A-Za-z0-9][A-Za-z0-9_-]*$/;
 
-/** Wavelengths and steps a spectrum of a lamp can sensibly have, nm, and how many values at most (our judgement). */
+/** Wavelengths and steps a spectrum of a lamp can sensibly have, nm, and how many values at most (our judgment). */
 const START_NM = [100, 1000, 'nm'] as const;
 const STEP_NM = [0.1, 50, 'nm'] as const;
 const MOST_VALUES = 10_000;

@@ -13,7 +13,7 @@ export const OPENING_BOUNDS = {
   reveal: mm(0, 800),
 } as const satisfies Record<string, Bounds>;
 
-/** More windows than a kitchen has (our judgement). */
+/** More windows than a kitchen has (our judgment). */
 const MOST_OPENINGS = 12;
 
 /** What is wrong with the values of windows and glazed doors, each alone. */

@@ -5,7 +5,7 @@ import type { Run, RunWall } from './kitchen';
 const ORDER: readonly RunWall[] = ['left', 'back', 'right'];
 /** Where a run may begin or end along its wall at all. */
 export const RUN_BOUNDS: Bounds = [0, 12000, 'mm'];
-/** More tall units at one end than a kitchen has (our judgement). */
+/** More tall units at one end than a kitchen has (our judgment). */
 const MOST_TALL: Bounds = [0, 4, 'tall units'];
 
 /** What is wrong with the values of runs, each alone, and with their order: at least one, at most one a wall. */

@@ -7,7 +7,7 @@ import { wallLength } from './layout/run-ends';
 import type { Rows } from './layout/types';
 import { type Check, overlap, type Range } from './misfit';
 
-/** Wall that stays beside an open side, and an open side one calls wide, mm (our judgement). */
+/** Wall that stays beside an open side, and an open side one calls wide, mm (our judgment). */
 const BESIDE_OPEN = 50;
 const LEAST_OPEN = 700;
 /** Wall between an open side and a window, mm. */

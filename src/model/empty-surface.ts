@@ -3,7 +3,7 @@ import type { Finish, Option, Placement } from './project';
 
 /**
  * Stands in where nothing is chosen yet, so that the room can be lit and drawn: a plain gray without hue. No finish of any library, and
- * nothing is ever said of it. Its lightness is that of what samples are held before; our judgement.
+ * nothing is ever said of it. Its lightness is that of what samples are held before; our judgment.
  */
 export const NO_FINISH: Finish = {
   id: 'NONE',

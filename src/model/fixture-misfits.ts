@@ -9,11 +9,11 @@ import { FRONT_THICKNESS, SHADE_HEIGHT } from './layout/measures';
 import type { Rows } from './layout/types';
 import { type Check, overlap, type Range } from './misfit';
 
-/** Clear above a counter below a pendant, and from its shade to the ceiling; least length of a strip, mm (our judgement). */
+/** Clear above a counter below a pendant, and from its shade to the ceiling; least length of a strip, mm (our judgment). */
 const OVER_COUNTER = 300;
 const UNDER_CEILING = 50;
 const LEAST_STRIP = 50;
-/** Above wall units, for a strip to send its light out, mm (our judgement). */
+/** Above wall units, for a strip to send its light out, mm (our judgment). */
 const ABOVE_UNITS = 60;
 /** A lamp keeps this clear of the edges of what it is let into, mm. */
 const EDGE = 5;

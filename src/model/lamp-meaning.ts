@@ -11,7 +11,7 @@ export interface LampFigures {
 
 type LampTint = 'none' | 'slightly greenish' | 'greenish' | 'slightly pinkish' | 'pinkish';
 
-/** Differences in Duv from the usual white: seen by hardly anybody (our judgement), and as far as lamps may go (C78.377). */
+/** Differences in Duv from the usual white: seen by hardly anybody (our judgment), and as far as lamps may go (C78.377). */
 const SEEN_DUV = 0.003;
 const FAR_DUV = 0.006;
 
@@ -38,11 +38,11 @@ const USUAL_RA = 80;
 const GOOD_R9 = 80;
 const USUAL_R9 = 50;
 
-/** Below it a tube of the oldest kind: our judgement. */
+/** Below it a tube of the oldest kind: our judgment. */
 const POOR_RA = 60;
 
 /**
- * Limits of R13, the test color "light skin" (5 YR 8/4, CIE 13.3), which light woods are near to: our judgement. A shift of
+ * Limits of R13, the test color "light skin" (5 YR 8/4, CIE 13.3), which light woods are near to: our judgment. A shift of
  * 2, 5 and 9 units of the index's color space (R = 100 - 4.6 dE, CIE 13.3).
  */
 const RIGHT_R13 = 90;

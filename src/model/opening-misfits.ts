@@ -11,7 +11,7 @@ import { type Check, overlap, type Range } from './misfit';
 /** From an opening to the corner of the room, and between two openings, mm. */
 const FROM_CORNER = 50;
 const BETWEEN = 60;
-/** Least height of a window and of a glazed door, least width of a door's leaf, least glass of a casement, mm (our judgement). */
+/** Least height of a window and of a glazed door, least width of a door's leaf, least glass of a casement, mm (our judgment). */
 const LEAST_HEIGHT = { window: 300, 'glazed-door': 1800 } as const;
 const LEAST_LEAF = 400;
 const LEAST_GLASS = 80;

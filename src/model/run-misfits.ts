@@ -4,7 +4,7 @@ import type { TriedRows } from './layout/plan-rows';
 import { formCorner, meetsPeninsula, runEnds, wallLength } from './layout/run-ends';
 import type { Check } from './misfit';
 
-/** A run that ends before a wall leaves at least this to clean, mm (our judgement). */
+/** A run that ends before a wall leaves at least this to clean, mm (our judgment). */
 const LEAST_GAP = 150;
 
 /** What is wrong with where runs are, before modules are fitted into them. */

@@ -5,10 +5,10 @@ import { HOOD } from './layout/measures';
 import { type Check, within } from './misfit';
 
 const OVEN_NICHE = 595;
-/** Above an oven in a tall unit: its door, mm; round one in a base unit, mm (our judgement). */
+/** Above an oven in a tall unit: its door, mm; round one in a base unit, mm (our judgment). */
 const ABOVE_OVEN = 300;
 const ROUND_OVEN = 10;
-/** Least cabinet over a hood hidden in it, mm (our judgement). */
+/** Least cabinet over a hood hidden in it, mm (our judgment). */
 const LEAST_HOOD_CABINET = 250;
 
 /** What about the units' heights and depths, sink, cooktop and island cannot be built. */
@@ -98,7 +98,7 @@ function hoodChecks(kitchen: Kitchen): Check[] {
   ];
 }
 
-/** Counter front that a stool takes at the least, mm (our judgement; planners give more, see the clearances). */
+/** Counter front that a stool takes at the least, mm (our judgment; planners give more, see the clearances). */
 const LEAST_SEAT = 400;
 
 function islandChecks({ island, counter, room }: Kitchen): Check[] {

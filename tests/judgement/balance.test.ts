@@ -7,7 +7,7 @@ import { finish, laidFinish } from './finishes';
 import { inPlace, type Row, relaid, scheme, tinted } from './schemes';
 
 // Expected shares and verdicts: an independent computation of five schemes in a room without and with an island,
-// with the zero of the warm-cool score of Ou et al. 2018 (published) and limits that are our judgement.
+// with the zero of the warm-cool score of Ou et al. 2018 (published) and limits that are our judgment.
 
 /** Percent of the overview without and with an island. */
 const overview = (view: 0 | 1, ids: { fronts: string; floor: string; white: string; counter: string }): Row[] => [

@@ -7,7 +7,7 @@ import type {
   Provenance,
 } from '../../src/engine/finish/types';
 
-/** Invented finishes for the judgement tests: id; class; components "role share L* a* b*" (CIELAB D65, 2 degree). */
+/** Invented finishes for the judgment tests: id; class; components "role share L* a* b*" (CIELAB D65, 2 degree). */
 const TABLE = `
 WD-01; wood; base .82 74 6 26; grain .18 68 8 27
 WD-02; wood; base .85 75 5.5 25; grain .15 70 7.5 26

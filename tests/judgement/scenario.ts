@@ -11,7 +11,7 @@ import type { JudgeInput } from '../../src/engine/judge/input';
 import type { DecisionState, SurfaceId } from '../../src/engine/surface';
 
 /** Where an expectation comes from: a source one can look up, what the trade does, or what we hold to be right. */
-export type SourceKind = 'published' | 'common practice, no source' | 'our judgement';
+export type SourceKind = 'published' | 'common practice, no source' | 'our judgment';
 
 /** A warning that has to be there (or, in `unwarned`, must not). What is absent is not asked for. */
 export interface WarningWanted {

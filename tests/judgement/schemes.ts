@@ -39,7 +39,7 @@ function plainReading(
 /** Surface, finish, and percent of each overview. */
 export type Row = readonly [surface: SurfaceId, finish: string | LaidFinish, ...percent: number[]];
 
-/** A judgement input whose room changes nothing; view shares as given, in percent. */
+/** A judgment input whose room changes nothing; view shares as given, in percent. */
 export function scheme(rows: readonly Row[], option = 'test'): JudgeInput {
   const views = Math.max(...rows.map((r) => r.length - 2));
   return {

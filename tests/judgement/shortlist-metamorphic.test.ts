@@ -106,8 +106,8 @@ it('never claims that a fault stands more firmly than drawn errors say', () => {
       { color: a!, lab: a!.lab },
       { color: b!, lab: b!.lab },
     ] as const;
-    const judgement = judgePair(sides[0], sides[1], { anchorY: null });
-    const claimed = faultHoldsAtLeast(judgement, sides[0], sides[1]);
+    const judgment = judgePair(sides[0], sides[1], { anchorY: null });
+    const claimed = faultHoldsAtLeast(judgment, sides[0], sides[1]);
     const input = scheme([
       ['wall', one, 50],
       ['counter', other, 50],
@@ -115,7 +115,7 @@ it('never claims that a fault stands more firmly than drawn errors say', () => {
     const found = holdsIn(input, judge(input)).pairs.find(
       (pair) => pair.basis === 'sample' && pair.a.component === 'base' && pair.b.component === 'base',
     )!;
-    const areWhites = judgement.verdict !== 'pulls-apart';
+    const areWhites = judgment.verdict !== 'pulls-apart';
     const drawn = areWhites ? 1 - found.numbers['fine_in']! : found.numbers['holds_in']!;
     expect(claimed, `${one} beside ${other}`).toBeLessThanOrEqual(drawn + 0.08);
     if (claimed >= 0.85) firm++;

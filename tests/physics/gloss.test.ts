@@ -113,7 +113,7 @@ it('is less sure of a mirror-like part that it put back, or of which nobody said
   const included = given('included', 88).component;
   const change = differenceCiede2000(included.labD65, given('excluded', 88).component.labD65);
   expect(change).toBeGreaterThan(4);
-  // A third of the change where it is put back, half where nobody said: our judgement, in quadrature.
+  // A third of the change where it is put back, half where nobody said: our judgment, in quadrature.
   expect(sure('excluded', 88)).toBeCloseTo(Math.hypot(included.uncertaintyDe00, change / 3), 9);
   expect(sure(undefined, 88)).toBeCloseTo(Math.hypot(included.uncertaintyDe00, change / 2), 9);
   expect(sure('included', undefined)).toBe(included.uncertaintyDe00);

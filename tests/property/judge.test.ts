@@ -126,7 +126,7 @@ const input = fc
     };
   });
 
-describe('judgement, whatever the scheme', () => {
+describe('judgment, whatever the scheme', () => {
   it('judges a pair alike from either side', () => {
     fc.assert(
       fc.property(finishes, fc.option(fc.double({ min: 60, max: 100, noNaN: true })), (list, anchorY) => {

@@ -61,7 +61,7 @@ const SOURCE_WORDS: { readonly [P in Provenance]: string } = {
 const withinText = (de00: number): string =>
   `usually within about ${Number(de00.toFixed(de00 < 1 ? 2 : 1))} CIEDE2000 (root mean square)`;
 
-/** Of darker colors nobody asks for the whiteness. Our judgement. */
+/** Of darker colors nobody asks for the whiteness. Our judgment. */
 const WHITE_FROM_L = 70;
 
 /** Light, and either named a white or no more colorful than ASTM E313 takes for one. */

@@ -31,7 +31,7 @@ const WHITES: { readonly [W in WhitenessBasis]: Xyz<W> } = {
  * CIE whiteness and tint (CIE 15:2018, 9.4; ASTM E313-20), with the limits within which they compare whites. `xyz` with Y = 100
  * for the perfect diffuser, under the white and for the observer `basis` names; null for black, which has no chromaticity, and for what is no number.
  * The limits are those CIE 15 gives for D65; under C and D50, for which E313 has the same coefficients (from memory), taking
- * them over is our judgement. `white` may be another printed white of the basis, for comparison with a worked example.
+ * them over is our judgment. `white` may be another printed white of the basis, for comparison with a worked example.
  */
 export function cieWhiteness<W extends WhitenessBasis>(
   xyz: Xyz<W>,

@@ -1,7 +1,7 @@
 import { srgb8FromLinear } from './display';
 import type { LinearSrgb } from './types';
 
-/** Two stops over display white a color has faded half way to white: our judgement, by eye. */
+/** Two stops over display white a color has faded half way to white: our judgment, by eye. */
 const HALF_FADED_OVER = 3;
 
 /**

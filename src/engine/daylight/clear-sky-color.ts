@@ -1,12 +1,12 @@
 import type { Chromaticity } from '../color/types';
 import type { Vec3 } from '../light/types';
 
-/** Preetham's turbidity of the clear sky: low, as that of ISO type 12. Our judgement. */
+/** Preetham's turbidity of the clear sky: low, as that of ISO type 12. Our judgment. */
 const TURBIDITY = 2.5;
 
 /**
  * A lower sun counts as at this height. With the sun on the horizon the model turns the whole sky to 5200 K, measured
- * twilights turn bluer (R. Lee, J. Hernandez-Andres, Applied Optics 42 (2003) 445). Where to stop is our judgement.
+ * twilights turn bluer (R. Lee, J. Hernandez-Andres, Applied Optics 42 (2003) 445). Where to stop is our judgment.
  */
 const LOWEST_SUN_DEG = 5;
 

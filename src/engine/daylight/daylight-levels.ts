@@ -12,7 +12,7 @@ const CLEAR_EXTINCTION = 0.21;
 /** Radius of the earth in scale heights of the atmosphere (Circular 171, see below). */
 const SCALE_HEIGHTS = 753.66156;
 
-/** Below, the sky counts as dark: by then it gives less than 0.01 lx. Our judgement. */
+/** Below, the sky counts as dark: by then it gives less than 0.01 lx. Our judgment. */
 const DARK_DEG = -12;
 
 /**
@@ -20,7 +20,7 @@ const DARK_DEG = -12;
  * Calculation Procedures Committee, Recommended practice for the calculation of daylight availability, J. IES 13 (1984)
  * 381: overcast 300 + 21000 sin h, clear 800 + 15500 sqrt(sin h); means, of which single days differ by a factor of two.
  * Below: the value at the horizon, falling as twilight falls (P. Janiczek, J. DeYoung, US Naval Observatory Circular
- * 171, 1987); 0 from 12 degrees below. That an overcast twilight falls like a clear one is our judgement.
+ * 171, 1987); 0 from 12 degrees below. That an overcast twilight falls like a clear one is our judgment.
  */
 export function skyLevelLx(kind: SkyKind, elevation_deg: number): number {
   if (elevation_deg < 0) return skyLevelLx(kind, 0) * twilightShare(elevation_deg);

@@ -1,4 +1,4 @@
-// Spectral reflectance of what lies outside a window, 380-780 nm at 20 nm. The shapes are our judgement, drawn after what
+// Spectral reflectance of what lies outside a window, 380-780 nm at 20 nm. The shapes are our judgment, drawn after what
 // published spectra of such materials show; the level of each is set by the luminous reflectance beside it.
 
 /** Not known: the same at every wavelength. */

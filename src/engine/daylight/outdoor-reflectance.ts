@@ -11,7 +11,7 @@ interface Outdoor {
   readonly luminous: number;
 }
 
-// Levels are our judgement within what is published. [S]: W. Smith, Modern Optical Engineering, figure 12.9. [I]: IES Lighting
+// Levels are our judgment within what is published. [S]: W. Smith, Modern Optical Engineering, figure 12.9. [I]: IES Lighting
 // Handbook, reflectances of outside surfaces, from memory.
 const OUTDOOR: Readonly<Record<OutdoorMaterial, Outdoor>> = {
   // What daylight is reckoned with where nobody said (common practice, no source).

@@ -24,7 +24,7 @@ export interface Atmosphere {
 
 /**
  * Exponent of the rural aerosol of Bird and Riordan; ozone and water of the US standard atmosphere. The amount of aerosol is
- * our judgement: the clear air in which the whole beam dims by the IES extinction of 0.21 per air mass.
+ * our judgment: the clear air in which the whole beam dims by the IES extinction of 0.21 per air mass.
  */
 const CLEAR_AIR: Atmosphere = { aerosol500: 0.1, angstrom: 1.14, ozone: 0.34, water: 1.42 };
 

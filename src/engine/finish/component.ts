@@ -33,7 +33,7 @@ export interface GivenComponent {
   readonly uncertaintyDe00?: number;
 }
 
-/** LRVs are printed as whole numbers and differ by about one between instruments; more is a mistake. Our judgement. */
+/** LRVs are printed as whole numbers and differ by about one between instruments; more is a mistake. Our judgment. */
 const LRV_TOLERANCE = 2;
 
 /**
@@ -79,7 +79,7 @@ export function finishComponent(given: GivenComponent): Result<FinishComponent> 
   return success(component, notices);
 }
 
-/** How far a printed LRV may be off, root mean square: whole numbers, and instruments differ by about one. Our judgement. */
+/** How far a printed LRV may be off, root mean square: whole numbers, and instruments differ by about one. Our judgment. */
 const LRV_ERROR = 1;
 
 /** The same in CIEDE2000, the larger way. */

@@ -5,10 +5,10 @@ import type { GivenCurve } from './given-curve';
 import { withMirrorPart } from './specular';
 import type { FinishClass, Provenance } from './types';
 
-/** What is left open of a mirror-like part that was put back by its gloss, as a share of the change it makes. Our judgement. */
+/** What is left open of a mirror-like part that was put back by its gloss, as a share of the change it makes. Our judgment. */
 const OPEN_WHEN_PUT_BACK = 1 / 3;
 
-/** The same of one that is or may be missing, and nobody knows how much or whether. Our judgement. */
+/** The same of one that is or may be missing, and nobody knows how much or whether. Our judgment. */
 const OPEN_WHEN_NOT_KNOWN = 1 / 2;
 
 /** Middle of the MPI gloss level that goes by the name satin, for a gloss nobody knows. */

@@ -52,7 +52,7 @@ interface Steps {
  * The steps in which a notation is written. Where all its numbers stand on printed chips (hues 2.5 apart, values and chromas
  * whole or half, neutrals in quarters) it counts as one read off the nearest chip: hue to 2.5, value and chroma to 1, or to the
  * fraction that is written. Otherwise, and where a number ends in a written 0 ('10.0YR'), to the last digit of each.
- * Our judgement: notations do not say how they were found.
+ * Our judgment: notations do not say how they were found.
  */
 function stepsOf({ hue, value, chroma }: { hue?: string; value: string; chroma?: string }): Steps {
   if (hue === undefined || chroma === undefined) {

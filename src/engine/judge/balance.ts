@@ -17,7 +17,7 @@ import { meanWeights, type ViewWeights, viewWeights } from './view-weights';
 /** Area shares, sum 1. */
 export type Shares = Readonly<Record<TemperatureClass, number>>;
 
-/** Limits of the scheme verdict, area shares 0-1 and mean C*ab: all our judgement. */
+/** Limits of the scheme verdict, area shares 0-1 and mean C*ab: all our judgment. */
 export const SCHEME = {
   warmMin: 0.05,
   coolMany: 0.4,
@@ -93,7 +93,7 @@ function kindOf(color: SampleColor, known: Map<string, TemperatureClass>): Tempe
   return kind;
 }
 
-export interface BalanceJudgement {
+export interface BalanceJudgment {
   readonly balance: Balance;
   readonly carriers: Carriers;
   /** Overview viewpoints from which the verdict is another one. */
@@ -110,7 +110,7 @@ export function judgeBalance(
   input: JudgeInput,
   placed: readonly PlacedColor[],
   howFirm: (verdict: BalanceVerdict) => Firmness = () => 'firm',
-): BalanceJudgement {
+): BalanceJudgment {
   const views = viewWeights(input);
   const kinds = new Map<string, TemperatureClass>();
   const classed = balanceParts(input, placed, views).map((p) => ({

@@ -12,7 +12,7 @@ import { surfacesTint, withoutTint } from './place-tint';
 import { isFitting } from './sample-color';
 import { mainReading } from './view-weights';
 
-/** Chroma part of CIEDE2000 between sample and place: a published acceptable limit (1.8) and twice it (our judgement). */
+/** Chroma part of CIEDE2000 between sample and place: a published acceptable limit (1.8) and twice it (our judgment). */
 export const BOUNCE = { visible: 3.6, note: PAIR.acceptable } as const;
 
 /** A surface whose place lends it a tint that its sample does not have. */
@@ -31,7 +31,7 @@ export interface BounceTint {
   readonly source: { readonly surface: SurfaceId; readonly share: number } | null;
 }
 
-/** A finish all around deepens its own color, which is what one sees who chooses it: a note at most. Our judgement. */
+/** A finish all around deepens its own color, which is what one sees who chooses it: a note at most. Our judgment. */
 function isOwnColor(s: JudgedSurface, reading: InstalledReading, { surfaces }: JudgeInput): boolean {
   const around = surfaces.filter((other) => !isFitting(other.surface));
   if (around.every(({ finish }) => finish.id === s.finish.id)) return true;
@@ -45,10 +45,10 @@ function isOwnColor(s: JudgedSurface, reading: InstalledReading, { surfaces }: J
 /** From this share of the tint on it is the finish's own. */
 const OWN_MIN = 0.5;
 
-/** Nobody judges a color by these: what their place lends them is a note at most. Our judgement. */
+/** Nobody judges a color by these: what their place lends them is a note at most. Our judgment. */
 const LESSER: readonly SurfaceId[] = ['ceiling', 'plinth', 'frame'];
 
-/** Below this share the strongest source is one of many: naming it would mislead. Our judgement. */
+/** Below this share the strongest source is one of many: naming it would mislead. Our judgment. */
 const SOURCE_MIN = 0.3;
 
 /**

@@ -3,7 +3,7 @@ import type { Lab } from '../color/types';
 import type { LaidFinish, Provenance } from '../finish/types';
 import { labCovariance } from '../uncertainty/lab-error';
 import { isAlike } from './claims';
-import { PAIR, type PairJudgement, type PairSide } from './pair';
+import { PAIR, type PairJudgment, type PairSide } from './pair';
 import type { SampleColor } from './sample-color';
 import { WHITES } from './whites';
 
@@ -23,32 +23,32 @@ export const combinedUncertainty = (
 ): number => Math.hypot(a.uncertaintyDe00, b.uncertaintyDe00);
 
 /** True when no verdict may be given: the answer is to compare samples. */
-export const isWithheld = (judgement: PairJudgement, a: PairSide, b: PairSide): boolean =>
-  isWithinErrors(judgement, a, b) || ((isLoose(a.color) || isLoose(b.color)) && isBeyondProvenance(judgement, a, b));
+export const isWithheld = (judgment: PairJudgment, a: PairSide, b: PairSide): boolean =>
+  isWithinErrors(judgment, a, b) || ((isLoose(a.color) || isLoose(b.color)) && isBeyondProvenance(judgment, a, b));
 
 /**
  * The trade's rule: whether two finishes that differ by less than their combined uncertainty look alike cannot be told from
  * numbers. Where that uncertainty is below what people perceive, the rule has nothing to hide.
  */
-function isWithinErrors({ verdict, de00 }: PairJudgement, a: PairSide, b: PairSide): boolean {
+function isWithinErrors({ verdict, de00 }: PairJudgment, a: PairSide, b: PairSide): boolean {
   const combined = combinedUncertainty(a.color, b.color);
   return isAlike(verdict) && combined >= PAIR.perceptible && de00 < combined;
 }
 
 /** True when the colors err further, in the root mean square, than the verdict can bear. */
-function isBeyondProvenance(judgement: PairJudgement, a: PairSide, b: PairSide): boolean {
-  const n = judgement.numbers;
-  switch (judgement.verdict) {
+function isBeyondProvenance(judgment: PairJudgment, a: PairSide, b: PairSide): boolean {
+  const n = judgment.numbers;
+  switch (judgment.verdict) {
     case 'same':
     case 'match':
-      return combinedUncertainty(a.color, b.color) > PAIR.acceptable - judgement.de00;
+      return combinedUncertainty(a.color, b.color) > PAIR.acceptable - judgment.de00;
     case 'agree':
     case 'looks-dirty':
     case 'too-yellow':
       return Math.hypot(whitenessError(a), whitenessError(b)) > Math.abs(Math.abs(n['d_wid']!) - WHITES.whitenessLimit);
     case 'relates':
     case 'pulls-apart': {
-      const limit = judgement.verdict === 'relates' ? PAIR.echoHueMax : PAIR.opposedHueMin;
+      const limit = judgment.verdict === 'relates' ? PAIR.echoHueMax : PAIR.opposedHueMin;
       return Math.hypot(hueErrorDeg(a), hueErrorDeg(b)) > Math.abs(n['hue_apart_deg']! - limit);
     }
     default:

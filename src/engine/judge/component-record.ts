@@ -30,7 +30,7 @@ export const averageRecord = (components: readonly FinishComponent[]): Component
 
 const allAlike = <T>(values: readonly T[]): T | null => (new Set(values).size === 1 ? values[0]! : null);
 
-/** Below this share a component neither raises warnings nor anchors a view. Our judgement. */
+/** Below this share a component neither raises warnings nor anchors a view. Our judgment. */
 export const MINOR_SHARE = 0.05;
 
 function record(

@@ -26,7 +26,7 @@ export const EDGES: readonly (readonly [SurfaceId, SurfaceId])[] = [
 
 /**
  * A counter seen against the floor, at an overhang or an end: the fronts stand between the two in most views, so it counts
- * only for people with low vision, and only where it is weak. Our judgement.
+ * only for people with low vision, and only where it is weak. Our judgment.
  */
 const OVER_FLOOR: readonly (readonly [SurfaceId, SurfaceId])[] = [
   ['counter', 'floor'],
@@ -67,7 +67,7 @@ export const bowmanSapolinski = (y1: number, y2: number): number => (125 * Math.
 
 /**
  * How weak an edge between two LRV (0-100) is: below 20 points visible, below 30 a note, else no weak edge. Where the two
- * measures disagree, 20 points being too few and the Bowman-Sapolinski contrast enough, it is a note: our judgement.
+ * measures disagree, 20 points being too few and the Bowman-Sapolinski contrast enough, it is a note: our judgment.
  */
 export function edgeSeverity(y1: number, y2: number): Severity | null {
   const difference = Math.abs(y1 - y2);
@@ -75,7 +75,7 @@ export function edgeSeverity(y1: number, y2: number): Severity | null {
   return difference < EDGE.least && bowmanSapolinski(y1, y2) < EDGE.contrast ? 'visible' : 'note';
 }
 
-/** Weighs more for someone who sees badly: one grade. Our judgement. */
+/** Weighs more for someone who sees badly: one grade. Our judgment. */
 const GRAVER: Readonly<Record<Severity, Severity>> = { note: 'visible', visible: 'grave', grave: 'grave' };
 
 /**

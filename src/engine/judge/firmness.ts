@@ -4,7 +4,7 @@
  */
 export type Firmness = 'firm' | 'may' | 'open';
 
-/** Limits for the wording, our judgement: below the first "may", below the second "cannot tell". */
+/** Limits for the wording, our judgment: below the first "may", below the second "cannot tell". */
 const FIRM_FROM = 0.85;
 const MAY_FROM = 0.75;
 

@@ -1,5 +1,5 @@
 import { type DrawnFault, faultCode, type InstalledPairHolds, isAlike, isAssurance, type PairHolds } from './claims';
-import { judgePair, type PairJudgement } from './pair';
+import { judgePair, type PairJudgment } from './pair';
 import {
   type InstalledPair,
   installedPair,
@@ -23,15 +23,15 @@ export function tallySamplePairs(pairs: readonly JudgedPair[], anchorY: number |
   const counts = new Map<string, PairCount>();
   for (const pair of pairs) {
     const key = pairKey(pair.a.color, pair.b.color);
-    if (isMajor(pair.a) && isMajor(pair.b) && !counts.has(key)) counts.set(key, new PairCount(pair, pair.judgement));
+    if (isMajor(pair.a) && isMajor(pair.b) && !counts.has(key)) counts.set(key, new PairCount(pair, pair.judgment));
   }
   return {
     count({ samples }) {
       for (const counted of counts.values()) {
         const a = samples.get(counted.pair.a.color.key)!;
         const b = samples.get(counted.pair.b.color.key)!;
-        const judgement = judgePair({ color: a, lab: a.lab }, { color: b, lab: b.lab }, { anchorY });
-        counted.add(judgement, faultCode(judgement.verdict) !== null, a, b);
+        const judgment = judgePair({ color: a, lab: a.lab }, { color: b, lab: b.lab }, { anchorY });
+        counted.add(judgment, faultCode(judgment.verdict) !== null, a, b);
       }
     },
     held: (draws) => (key) => counts.get(key)?.shares(draws) ?? null,
@@ -100,13 +100,13 @@ class PairCount {
 
   constructor(
     readonly pair: { readonly a: PlacedColor; readonly b: PlacedColor },
-    private readonly nominal: PairJudgement,
+    private readonly nominal: PairJudgment,
   ) {
     this.areWhites = isNearWhite(pair.a.color) && isNearWhite(pair.b.color);
   }
 
-  add(judgement: PairJudgement, isFault: boolean, a: SampleColor, b: SampleColor): void {
-    const { verdict, faulty } = judgement;
+  add(judgment: PairJudgment, isFault: boolean, a: SampleColor, b: SampleColor): void {
+    const { verdict, faulty } = judgment;
     if (verdict === this.nominal.verdict) this.#same++;
     if (isAlike(verdict)) this.#alike++;
     if (isFault) {
@@ -117,12 +117,12 @@ class PairCount {
       if (known) known.count++;
       else this.#faults.set(name, { fault: { verdict, faulty: suffering }, count: 1 });
     }
-    if (this.#tellsNothing(judgement, isFault)) this.#untold++;
+    if (this.#tellsNothing(judgment, isFault)) this.#untold++;
     else if (this.areWhites ? !isFault : isAssurance(verdict)) this.#fine++;
   }
 
   /** Whites that go together, and under an error are whites no more: that says neither that they do nor that they do not. */
-  #tellsNothing({ verdict, numbers }: PairJudgement, isFault: boolean): boolean {
+  #tellsNothing({ verdict, numbers }: PairJudgment, isFault: boolean): boolean {
     if (!this.areWhites || isFault || isAssurance(verdict)) return false;
     return isAssurance(this.nominal.verdict) && !('d_wid' in numbers);
   }

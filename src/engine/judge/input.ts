@@ -61,7 +61,7 @@ export interface Burning {
   readonly hasNoLamp?: boolean;
 }
 
-/** Everything a judgement needs, as plain data. */
+/** Everything a judgment needs, as plain data. */
 export interface JudgeInput {
   readonly project: string;
   readonly option: string;

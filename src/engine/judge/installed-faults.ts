@@ -6,7 +6,7 @@ import { type Firmness, firmnessOf } from './firmness';
 import { isOwnFault, isPlaceFault } from './hold-pairs';
 import { APART_REASON, areApart } from './meets';
 import { AS_INSTALLED, percent } from './number-words';
-import type { PairJudgement } from './pair';
+import type { PairJudgment } from './pair';
 import { areWhitesAtHand, gravity, groupPairs, mergeGroups, type PairGroup } from './pair-groups';
 import { faultSentence, someFaultSentence } from './pair-sentences';
 import { shownVerdict } from './pair-warnings';
@@ -19,8 +19,8 @@ import { componentPhrase, inDecisionOrder, joined, surfacesPhrase } from './surf
 export interface PlaceFault {
   readonly tinted: PlacedColor;
   readonly other: PlacedColor;
-  readonly mixOff: PairJudgement;
-  readonly tintOff: PairJudgement;
+  readonly mixOff: PairJudgment;
+  readonly tintOff: PairJudgment;
   /** Share of plausible errors under which it is one; null while not drawn. */
   readonly holdsIn: number | null;
 }
@@ -81,7 +81,7 @@ export function installedFaultWarnings(
   return [...merged.map((group) => ownFault(group, holds)), ...openInLight(unsettled, samples, holds)];
 }
 
-/** A toe kick lies back in shadow: what other light makes of it there nobody holds against anything. Our judgement. */
+/** A toe kick lies back in shadow: what other light makes of it there nobody holds against anything. Our judgment. */
 const isInShadow = ({ surface }: PlacedColor): boolean => surface.surface === 'plinth';
 
 /** How firmly some fault stands, and how firmly this one by its name. */

@@ -81,9 +81,9 @@ function sampleFinding(pair: JudgedPair, holds: Holds): PairFinding {
     b: side(pair.b),
     verdict: shownVerdict(pair, standing),
     meets: meetsOf(pair.a.surface, pair.b.surface),
-    de00: pair.judgement.de00,
+    de00: pair.judgment.de00,
     basis: 'sample',
-    numbers: { ...pair.judgement.numbers, ...holdNumbers(standing) },
+    numbers: { ...pair.judgment.numbers, ...holdNumbers(standing) },
   };
 }
 

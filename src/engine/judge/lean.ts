@@ -21,7 +21,7 @@ export interface LeanSide extends Pick<SampleColor, 'mayBeWhite' | 'whiteChromaM
   readonly sample?: Lab<'D65-2'>;
 }
 
-/** What neighbors do to each other, as a share of the neighbor's a* and b*. No value is published for kitchens: our judgement. */
+/** What neighbors do to each other, as a share of the neighbor's a* and b*. No value is published for kitchens: our judgment. */
 export const INDUCED_AT_MOST = 0.3;
 
 /** How one color leans beside another; differences are own minus other. */
@@ -50,7 +50,7 @@ export interface Lean {
   readonly induced: { readonly lab: Lab<'D65-2'>; readonly name: string } | null;
 }
 
-/** Chroma parts of CIEDE2000: acceptable, and twice that. Published limits of a whole difference; as grades our judgement. */
+/** Chroma parts of CIEDE2000: acceptable, and twice that. Published limits of a whole difference; as grades our judgment. */
 const SIZES = { clear: PAIR.acceptable, strong: 2 * PAIR.acceptable } as const;
 const DRAWS = 200;
 

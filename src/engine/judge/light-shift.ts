@@ -10,7 +10,7 @@ import { leanWord } from './lean-word';
 import { withoutTint } from './place-tint';
 import { mainReading } from './view-weights';
 
-/** Twice the acceptable CIEDE2000 limit. Our judgement. */
+/** Twice the acceptable CIEDE2000 limit. Our judgment. */
 export const SHIFT_MIN = 3.6;
 
 /** A surface that the lamp, not its place, makes read far from its sample, or may. */

@@ -23,8 +23,8 @@ import { componentPhrase, inDecisionOrder, joined, sentenceCase, surfacesPhrase 
 
 /** What cannot be told of pairs as samples: one finding for each finish that is in doubt beside several, the rest pair by pair. */
 export function openPairWarnings(untold: readonly JudgedPair[], holds: Holds): Warning[] {
-  const asked = untold.filter((p) => faultCode(p.judgement.verdict) || isAskedAssurance(p));
-  const faults = asked.filter((p) => faultCode(p.judgement.verdict));
+  const asked = untold.filter((p) => faultCode(p.judgment.verdict) || isAskedAssurance(p));
+  const faults = asked.filter((p) => faultCode(p.judgment.verdict));
   const doubtful = new Set(faults.flatMap((p) => looseFinish(p) ?? []));
   // What goes with the finish in doubt, or seems to, is one question with what may not.
   const absorbed = (p: JudgedPair) => faults.includes(p) || doubtful.has(looseFinish(p) ?? '');
@@ -39,9 +39,9 @@ export function openPairWarnings(untold: readonly JudgedPair[], holds: Holds): W
   ];
 }
 
-const isAskedAssurance = (p: JudgedPair): boolean => isAssurance(p.judgement.verdict) && areWhitesAtHand(p);
+const isAskedAssurance = (p: JudgedPair): boolean => isAssurance(p.judgment.verdict) && areWhitesAtHand(p);
 
-const weight = (p: JudgedPair): number => gravity(p.judgement);
+const weight = (p: JudgedPair): number => gravity(p.judgment);
 
 /** The side that leaves a pair open: the more loosely known one, if only a sample settles it. */
 function looseSide({ a, b }: JudgedPair): SharedSide | null {
@@ -72,7 +72,7 @@ function doubtfulSide(groups: readonly PairGroup<JudgedPair>[]): (pair: JudgedPa
     const loose = looseSide(pair);
     if (loose) return loose;
     const [a, b] = [count(pair.a.color.finish), count(pair.b.color.finish)];
-    return a === b ? pair.judgement.faulty : a > b ? 'a' : 'b';
+    return a === b ? pair.judgment.faulty : a > b ? 'a' : 'b';
   };
 }
 
@@ -81,15 +81,15 @@ function openFault(
   sideOf: (pair: JudgedPair) => SharedSide | null,
   holds: Holds,
 ): Warning {
-  const { a, b, judgement } = group.worst;
+  const { a, b, judgment } = group.worst;
   const shares = group.pairs.map((p) => holdsOf(p, holds)?.same ?? null);
   return {
     code: 'cannot-tell',
-    severity: judgement.severity === 'note' ? 'note' : 'visible',
+    severity: judgment.severity === 'note' ? 'note' : 'visible',
     surfaces: inDecisionOrder([...group.aSurfaces, ...group.bSurfaces]),
     text: group.pairs.length > 1 ? oneAgainstMany(group, sideOf(group.worst)!) : oneAgainstOne(group),
     reason: 'Within what is known of these colors the answer may turn.',
-    why: `${pairWhy(judgement, AS_SAMPLE)} ${spread([a.color, b.color])}`,
+    why: `${pairWhy(judgment, AS_SAMPLE)} ${spread([a.color, b.color])}`,
     basis: 'sample',
     holds_in: shares.includes(null) ? null : Math.max(...shares.map((x) => x!)),
   };

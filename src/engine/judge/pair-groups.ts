@@ -21,11 +21,11 @@ export interface Groupable {
   readonly b: PlacedColor;
 }
 
-/** Order of gravity of two judgements with the same code; larger is worse. */
-export function gravity(judgement: JudgedPair['judgement']): number {
-  const n = judgement.numbers;
-  const size = judgement.verdict === 'pulls-apart' ? n['hue_apart_deg']! / 1000 : Math.abs(n['d_wid'] ?? 0) / 1000;
-  return (judgement.severity ? SEVERITY_RANK[judgement.severity] : -1) + Math.min(0.99, size);
+/** Order of gravity of two judgments with the same code; larger is worse. */
+export function gravity(judgment: JudgedPair['judgment']): number {
+  const n = judgment.numbers;
+  const size = judgment.verdict === 'pulls-apart' ? n['hue_apart_deg']! / 1000 : Math.abs(n['d_wid'] ?? 0) / 1000;
+  return (judgment.severity ? SEVERITY_RANK[judgment.severity] : -1) + Math.min(0.99, size);
 }
 
 /**

@@ -2,14 +2,14 @@ import { undertoneOf } from '../naming/undertone';
 import type { SurfaceId } from '../surface';
 import type { PairVerdict } from './assessment';
 import type { DrawnFault } from './claims';
-import { PAIR, type PairJudgement } from './pair';
+import { PAIR, type PairJudgment } from './pair';
 import type { SampleColor } from './sample-color';
 import { componentPhrase, joined, type Phrase, sentenceCase } from './surface-words';
 import { isPlainGray } from './whites';
 
 /** One plain sentence for a fault between two components; `may` softens it. */
 export function faultSentence(
-  judgement: PairJudgement,
+  judgment: PairJudgment,
   aColor: SampleColor,
   aSurfaces: readonly SurfaceId[],
   bColor: SampleColor,
@@ -18,25 +18,25 @@ export function faultSentence(
 ): string {
   const a = componentPhrase(aColor.role, aSurfaces);
   const b = componentPhrase(bColor.role, bSurfaces);
-  if (judgement.verdict === 'pulls-apart') {
-    const opposite = judgement.numbers['hue_apart_deg']! >= OPPOSITE_DEG;
+  if (judgment.verdict === 'pulls-apart') {
+    const opposite = judgment.numbers['hue_apart_deg']! >= OPPOSITE_DEG;
     return opposedLeans(a, leanOf(aColor), b, leanOf(bColor), { may, opposite });
   }
-  const [suffering, other] = judgement.faulty === 'a' ? [a, b] : [b, a];
+  const [suffering, other] = judgment.faulty === 'a' ? [a, b] : [b, a];
   const look = may ? 'may look' : suffering.plural ? 'look' : 'looks';
-  const color = judgement.faulty === 'a' ? aColor : bColor;
+  const color = judgment.faulty === 'a' ? aColor : bColor;
   const dirty = isPlainGray(color) ? 'gray beside the white of' : 'dirty beside the cleaner white of';
-  const how = judgement.verdict === 'looks-dirty' ? dirty : 'yellow beside';
+  const how = judgment.verdict === 'looks-dirty' ? dirty : 'yellow beside';
   return `${sentenceCase(suffering.text)} ${look} ${how} ${other.text}.`;
 }
 
 /**
  * One plain sentence where some fault stands but not its name: "may look dirty or yellow beside".
- * @param faults those that occur under plausible errors; the judgement's own always counts
+ * @param faults those that occur under plausible errors; the judgment's own always counts
  */
 export function someFaultSentence(
   faults: readonly DrawnFault[],
-  judgement: PairJudgement,
+  judgment: PairJudgment,
   aColor: SampleColor,
   aSurfaces: readonly SurfaceId[],
   bColor: SampleColor,
@@ -44,11 +44,11 @@ export function someFaultSentence(
 ): string {
   const a = componentPhrase(aColor.role, aSurfaces);
   const b = componentPhrase(bColor.role, bSurfaces);
-  const own = judgement.faulty === null ? null : judgement.faulty === 'a' ? aColor.key : bColor.key;
-  const all = [{ verdict: judgement.verdict, faulty: own }, ...faults];
+  const own = judgment.faulty === null ? null : judgment.faulty === 'a' ? aColor.key : bColor.key;
+  const all = [{ verdict: judgment.verdict, faulty: own }, ...faults];
   const looks = LOOKS.filter(([verdict]) => all.some((f) => f.verdict === verdict)).map(([, look]) => look);
   const opposed = all.some((f) => f.verdict === 'pulls-apart');
-  if (looks.length === 0) return faultSentence(judgement, aColor, aSurfaces, bColor, bSurfaces, true);
+  if (looks.length === 0) return faultSentence(judgment, aColor, aSurfaces, bColor, bSurfaces, true);
   const sufferers = new Set(all.flatMap((f) => (f.faulty === null ? [] : [f.faulty])));
   const how = `may look ${looks.join(' or ')} beside`;
   const text =
@@ -61,7 +61,7 @@ export function someFaultSentence(
 }
 
 /** One plain sentence for what is no fault: two that look alike, go together, echo each other, or leave each other alone. */
-export function fineSentence({ verdict, numbers }: PairJudgement, a: Phrase, b: Phrase): string {
+export function fineSentence({ verdict, numbers }: PairJudgment, a: Phrase, b: Phrase): string {
   const both = sentenceCase(joined([a.text, b.text]));
   switch (verdict) {
     case 'same':
@@ -92,7 +92,7 @@ const LOOKS: readonly (readonly [verdict: PairVerdict, look: string])[] = [
 
 const leanOf = (color: SampleColor): string => undertoneOf(color.lab).word;
 
-/** From here on hues are called opposite, below different. Our judgement. */
+/** From here on hues are called opposite, below different. Our judgment. */
 const OPPOSITE_DEG = 150;
 
 function opposedLeans(

@@ -43,7 +43,7 @@ function partingOf(pair: JudgedPair, holds: Holds): Parting | null {
   const parts = standing && 1 - standing.alike;
   if (parts === null ? there.tintOff.de00 < PAIR.acceptable : !isOpenQuestion(parts)) return null;
   const firmness = parts === null && !areMeasured(there) ? 'may' : firmnessOf(parts);
-  return { ...there, sampleDe00: pair.judgement.de00, parts, firmness };
+  return { ...there, sampleDe00: pair.judgment.de00, parts, firmness };
 }
 
 function splitWarning({ worst, aSurfaces, bSurfaces }: PairGroup<Parting>): Warning {

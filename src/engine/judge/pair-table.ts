@@ -9,7 +9,7 @@ import type { JudgeInput } from './input';
 import { inDecisionOrder as inputInOrder } from './judge';
 import { type Meets, meetsOf, nearest } from './meets';
 import { AS_INSTALLED, AS_SAMPLE } from './number-words';
-import type { PairJudgement } from './pair';
+import type { PairJudgment } from './pair';
 import { faultSentence, fineSentence } from './pair-sentences';
 import { pairReason, pairWhy } from './pair-why';
 import { allSamplePairs, anchorY, installedPair, isMajor, type PlacedColor, placedColors } from './pairs';
@@ -74,7 +74,7 @@ export function pairTable(given: JudgeInput, assessment: Assessment): PairTable 
   for (const pair of allSamplePairs(placed, anchorY(input, placed))) {
     const [a, b] = [rowOf.get(pair.a.surface.surface)!, rowOf.get(pair.b.surface.surface)!];
     if (a === b) continue;
-    const said = [sampleSaid(pair.a, pair.b, pair.judgement, pair.verdict, told), installedSaid(pair.a, pair.b, told)];
+    const said = [sampleSaid(pair.a, pair.b, pair.judgment, pair.verdict, told), installedSaid(pair.a, pair.b, told)];
     const key = `${Math.min(a, b)} ${Math.max(a, b)}`;
     const list = cells.get(key) ?? [];
     for (const one of said) if (one) list.push(a < b ? one : turned(one));
@@ -107,7 +107,7 @@ function rowsOf(input: JudgeInput): TableRow[] {
 interface Said extends Omit<TablePart, 'a' | 'b' | 'text'> {
   readonly a: PlacedColor;
   readonly b: PlacedColor;
-  readonly judgement: PairJudgement;
+  readonly judgment: PairJudgment;
   readonly may: boolean;
   readonly place: keyof typeof PLACE_REASONS | null;
 }
@@ -116,9 +116,9 @@ const turned = (said: Said): Said => ({
   ...said,
   a: said.b,
   b: said.a,
-  judgement: {
-    ...said.judgement,
-    faulty: said.judgement.faulty === null ? null : said.judgement.faulty === 'a' ? 'b' : 'a',
+  judgment: {
+    ...said.judgment,
+    faulty: said.judgment.faulty === null ? null : said.judgment.faulty === 'a' ? 'b' : 'a',
   },
 });
 
@@ -128,9 +128,9 @@ const side = ({ surface, component }: { surface: SurfaceId; component: Component
 const sideOf = (p: PlacedColor): string => side({ surface: p.surface.surface, component: p.color.role });
 const findingKey = (basis: Basis, a: string, b: string): string => [basis, ...[a, b].sort()].join('|');
 
-function sampleSaid(a: PlacedColor, b: PlacedColor, judgement: PairJudgement, own: PairVerdict, told: Told): Said {
+function sampleSaid(a: PlacedColor, b: PlacedColor, judgment: PairJudgment, own: PairVerdict, told: Told): Said {
   const finding = told.get(findingKey('sample', sideOf(a), sideOf(b)));
-  return saidOf(a, b, judgement, finding ?? { verdict: own, numbers: {} }, 'sample');
+  return saidOf(a, b, judgment, finding ?? { verdict: own, numbers: {} }, 'sample');
 }
 
 function installedSaid(a: PlacedColor, b: PlacedColor, told: Told): Said | null {
@@ -148,26 +148,26 @@ function installedSaid(a: PlacedColor, b: PlacedColor, told: Told): Said | null 
 function saidOf(
   a: PlacedColor,
   b: PlacedColor,
-  judgement: PairJudgement,
+  judgment: PairJudgment,
   { verdict, numbers }: Pick<Assessment['pairs'][number], 'verdict' | 'numbers'>,
   basis: Basis,
 ): Said {
   const isMinor = !isMajor(a) || !isMajor(b);
   const may = firmnessOf(numbers['holds_in'] ?? null, isLoose(a.color) || isLoose(b.color)) !== 'firm';
-  const severity = faultCode(verdict) && !isMinor ? judgement.severity : null;
+  const severity = faultCode(verdict) && !isMinor ? judgment.severity : null;
   return {
     a,
     b,
-    judgement,
+    judgment,
     basis,
     verdict,
     severity: severity && may ? atMost('visible', severity) : severity,
     isMinor,
-    lightnessStep: judgement.numbers['d_l']!,
+    lightnessStep: judgment.numbers['d_l']!,
     may,
     place: null,
-    reason: verdict === 'cannot-tell' ? OPEN_REASON : pairReason(judgement),
-    why: pairWhy(judgement, basis === 'sample' ? AS_SAMPLE : AS_INSTALLED),
+    reason: verdict === 'cannot-tell' ? OPEN_REASON : pairReason(judgment),
+    why: pairWhy(judgment, basis === 'sample' ? AS_SAMPLE : AS_INSTALLED),
   };
 }
 
@@ -214,7 +214,7 @@ const surfacesOn = (side: 'a' | 'b', said: readonly Said[]): SurfaceId[] =>
   inDecisionOrder(said.map((one) => one[side].surface.surface));
 
 function sentenceOf(
-  { a, b, judgement, verdict, may }: Said,
+  { a, b, judgment, verdict, may }: Said,
   aSurfaces: readonly SurfaceId[],
   bSurfaces: readonly SurfaceId[],
 ): string {
@@ -222,8 +222,8 @@ function sentenceOf(
   if (verdict === 'cannot-tell') {
     return `Cannot tell from here how ${joined([one.text, other.text])} go together: ${provenanceReason([a.color, b.color])}. Compare the samples.`;
   }
-  if (faultCode(verdict)) return faultSentence(judgement, a.color, aSurfaces, b.color, bSurfaces, may);
-  return fineSentence({ ...judgement, verdict }, one, other);
+  if (faultCode(verdict)) return faultSentence(judgment, a.color, aSurfaces, b.color, bSurfaces, may);
+  return fineSentence({ ...judgment, verdict }, one, other);
 }
 
 const VERDICTS: readonly PairVerdict[] = [

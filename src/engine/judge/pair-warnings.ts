@@ -28,21 +28,21 @@ function standingOf(verdict: PairVerdict, holds: PairHolds): number {
 export function pairWarnings(pairs: readonly JudgedPair[], holds: Holds): Warning[] {
   const major = pairs.filter((p) => isMajor(p.a) && isMajor(p.b));
   const shown = (p: JudgedPair) => shownVerdict(p, holds.pair(pairKey(p.a.color, p.b.color)));
-  const told = major.filter((p) => faultCode(p.judgement.verdict) && shown(p) !== 'cannot-tell');
+  const told = major.filter((p) => faultCode(p.judgment.verdict) && shown(p) !== 'cannot-tell');
   const toldFinishes = new Set(told.map(finishPair));
   const untold = major.filter((p) => shown(p) === 'cannot-tell' && !toldFinishes.has(finishPair(p)));
   const faults = groupPairs(
     told,
-    (p) => faultCode(p.judgement.verdict)!,
-    (p) => gravity(p.judgement),
+    (p) => faultCode(p.judgment.verdict)!,
+    (p) => gravity(p.judgment),
   );
   const named = (p: JudgedPair) => firmnessInName(p, holds);
   const merged = mergeGroups(
     faults,
     // Where the name of the fault is open, so is which side suffers.
-    (p) => (named(p) === 'open' ? null : p.judgement.faulty),
-    (p) => `${p.judgement.verdict}|${named(p)}`,
-    (p) => gravity(p.judgement),
+    (p) => (named(p) === 'open' ? null : p.judgment.faulty),
+    (p) => `${p.judgment.verdict}|${named(p)}`,
+    (p) => gravity(p.judgment),
   );
   return [...merged.map((g) => faultWarning(g, holds)), ...openPairWarnings(untold, holds)];
 }
@@ -57,15 +57,15 @@ function firmnessInName(p: JudgedPair, holds: Holds): Firmness {
 const isLooseFinding = ({ a, b }: Groupable): boolean => isLoose(a.color) || isLoose(b.color);
 
 function faultWarning(group: PairGroup<JudgedPair>, holds: Holds): Warning {
-  const { a, b, judgement } = group.worst;
+  const { a, b, judgment } = group.worst;
   const standing = holdsOf(group.worst, holds);
   const named = firmnessInName(group.worst, holds);
   const isUnsure = named === 'open' || (!standing && isLooseFinding(group.worst));
   const found = {
-    code: faultCode(judgement.verdict)!,
-    severity: isUnsure ? atMost('visible', judgement.severity!) : judgement.severity!,
+    code: faultCode(judgment.verdict)!,
+    severity: isUnsure ? atMost('visible', judgment.severity!) : judgment.severity!,
     surfaces: inDecisionOrder([...group.aSurfaces, ...group.bSurfaces]),
-    reason: `${pairReason(judgement)}${areApart(group.worst) ? APART_REASON : ''}`,
+    reason: `${pairReason(judgment)}${areApart(group.worst) ? APART_REASON : ''}`,
     basis: 'sample' as const,
   };
   const sides = [a.color, group.aSurfaces, b.color, group.bSurfaces] as const;
@@ -73,15 +73,15 @@ function faultWarning(group: PairGroup<JudgedPair>, holds: Holds): Warning {
     // Some fault stands, but not this name for it.
     return {
       ...found,
-      text: someFaultSentence(standing.faults, judgement, ...sides),
-      why: `${pairWhy(judgement, AS_SAMPLE)} ${spread([a.color, b.color])} Some fault stands in ${percent(standing.fault)} of the tries.`,
+      text: someFaultSentence(standing.faults, judgment, ...sides),
+      why: `${pairWhy(judgment, AS_SAMPLE)} ${spread([a.color, b.color])} Some fault stands in ${percent(standing.fault)} of the tries.`,
       holds_in: standing.same,
     };
   }
   return {
     ...found,
-    text: faultSentence(judgement, ...sides, named !== 'firm'),
-    why: pairWhy(judgement, AS_SAMPLE),
+    text: faultSentence(judgment, ...sides, named !== 'firm'),
+    why: pairWhy(judgment, AS_SAMPLE),
     holds_in: standing && Math.min(...group.pairs.map((p) => holdsOf(p, holds)!.same)),
   };
 }

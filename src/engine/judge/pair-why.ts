@@ -1,14 +1,14 @@
 import { oneDecimal, timesAcceptable } from './number-words';
-import { PAIR, type PairJudgement } from './pair';
+import { PAIR, type PairJudgment } from './pair';
 import { WHITES } from './whites';
 
 const WHITENESS_LIMIT = `limit ${WHITES.whitenessLimit}, published for tooth-colored ceramics, not tested on counters`;
 
 /** The reason for a pair verdict, with its numbers, their limits and the conditions they hold under. */
-export function pairWhy(judgement: PairJudgement, conditions: string): string {
-  const n = judgement.numbers;
+export function pairWhy(judgment: PairJudgment, conditions: string): string {
+  const n = judgment.numbers;
   const number = (name: string): string => oneDecimal(n[name] ?? 0);
-  switch (judgement.verdict) {
+  switch (judgment.verdict) {
     case 'looks-dirty':
       return (
         `The lighter white is ${number('d_wid')} cleaner on the whiteness index WID (${WHITENESS_LIMIT}) ` +
@@ -53,14 +53,14 @@ export function pairWhy(judgement: PairJudgement, conditions: string): string {
 }
 
 /** The numbers of the undertone rules, as far as they were looked at. */
-const undertones = (n: PairJudgement['numbers']): string =>
+const undertones = (n: PairJudgment['numbers']): string =>
   'hue_apart_deg' in n
     ? `; undertone strength ${oneDecimal(n['strength_weaker']!)} and ${oneDecimal(n['strength_stronger']!)}, hues ` +
       `${Math.round(n['hue_apart_deg']!)} degrees apart`
     : '';
 
 /** The same for people who ask why, without a number they would have to look up. */
-export function pairReason({ verdict, numbers }: PairJudgement): string {
+export function pairReason({ verdict, numbers }: PairJudgment): string {
   switch (verdict) {
     case 'looks-dirty':
       return (
@@ -83,7 +83,7 @@ export function pairReason({ verdict, numbers }: PairJudgement): string {
 }
 
 /** Why there is nothing to say of two colors. */
-function silenceReason(n: PairJudgement['numbers']): string {
+function silenceReason(n: PairJudgment['numbers']): string {
   if ('d_wid' in n)
     return 'Both are whites and differ, but not so that one would look dirty or yellow beside the other.';
   if (!('hue_apart_deg' in n)) {

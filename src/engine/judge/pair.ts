@@ -15,7 +15,7 @@ export const PAIR = {
   /** CIEDE2000, 50:50 perceptible and acceptable: published (Paravina et al. 2015, 175 observers). */
   perceptible: 0.8,
   acceptable: 1.8,
-  /** Hue similarity is the best supported factor of harmony (Schloss & Palmer 2011); the degrees are our judgement. */
+  /** Hue similarity is the best supported factor of harmony (Schloss & Palmer 2011); the degrees are our judgment. */
   echoHueMax: 30,
   echoChromaPartMax: 3.6,
   opposedHueMin: 90,
@@ -26,7 +26,7 @@ export const PAIR = {
   /** Undertone strength from which a lean has a name (ISCC-NBS), and from which it is a color meant as such. */
   namedStrength: 1,
   colorStrength: 4,
-  /** Two colors that are both darker than this in L* hardly show their hue. Our judgement. */
+  /** Two colors that are both darker than this in L* hardly show their hue. Our judgment. */
   hueSeenFrom: 30,
 } as const;
 
@@ -41,7 +41,7 @@ export interface PairContext {
   readonly anchorY: number | null;
 }
 
-export interface PairJudgement {
+export interface PairJudgment {
   readonly verdict: PairVerdict;
   readonly severity: Severity | null;
   /** Which side suffers, for the verdicts on whites. */
@@ -55,7 +55,7 @@ export interface PairJudgement {
  * Judges two color components held side by side. First match wins; the order of the two never matters.
  * A lightness step without any other relation is `none`, its size is `numbers.d_l`.
  */
-export function judgePair(a: PairSide, b: PairSide, context: PairContext): PairJudgement {
+export function judgePair(a: PairSide, b: PairSide, context: PairContext): PairJudgment {
   const aIsLighter = isLighter(a.lab, b.lab);
   const light = aIsLighter ? a : b;
   const dark = aIsLighter ? b : a;

@@ -5,7 +5,7 @@ import { isWithheld } from './cannot-tell';
 import { MINOR_SHARE } from './component-record';
 import type { InstalledReading, JudgedSurface, JudgeInput } from './input';
 import { areApart } from './meets';
-import { judgePair, PAIR, type PairJudgement } from './pair';
+import { judgePair, PAIR, type PairJudgment } from './pair';
 import { withoutTint } from './place-tint';
 import { isNearWhite, luminanceOf, type SampleColor, sampleColor } from './sample-color';
 import { atMost } from './severity';
@@ -28,17 +28,17 @@ export interface JudgedPair {
   readonly a: PlacedColor;
   readonly b: PlacedColor;
   readonly basis: Basis;
-  readonly judgement: PairJudgement;
-  /** The verdict to show: the judgement's own, or `cannot-tell`. */
+  readonly judgment: PairJudgment;
+  /** The verdict to show: the judgment's own, or `cannot-tell`. */
   readonly verdict: PairVerdict;
 }
 
 export interface InstalledPair {
   readonly a: PlacedColor;
   readonly b: PlacedColor;
-  readonly raw: PairJudgement;
-  readonly mixOff: PairJudgement;
-  readonly tintOff: PairJudgement;
+  readonly raw: PairJudgment;
+  readonly mixOff: PairJudgment;
+  readonly tintOff: PairJudgment;
 }
 
 /** Every component of every surface. Equal components share one record, so its Munsell look-up happens once. */
@@ -76,7 +76,7 @@ export function pairKey(a: SampleColor, b: SampleColor): string {
   return a.key < b.key ? `${a.key}|${b.key}` : `${b.key}|${a.key}`;
 }
 
-/** An anchor fills at least this share of the view. Our judgement. */
+/** An anchor fills at least this share of the view. Our judgment. */
 const ANCHOR_VIEW_SHARE = 0.05;
 
 /** Y (0-100) of the lightest near-white that covers a twentieth of the view; ceilings hang in other light. Null if none. */
@@ -106,32 +106,32 @@ function* pairings(placed: readonly PlacedColor[]): Generator<readonly [PlacedCo
 }
 
 /** Two whites far apart in lightness and otherwise unrelated: a step that people mean or do not, but always see. */
-const isWhiteStep = (judgement: PairJudgement, a: SampleColor, b: SampleColor): boolean =>
-  judgement.numbers['d_l']! >= PAIR.clearStep && isNearWhite(a) && isNearWhite(b);
+const isWhiteStep = (judgment: PairJudgment, a: SampleColor, b: SampleColor): boolean =>
+  judgment.numbers['d_l']! >= PAIR.clearStep && isNearWhite(a) && isNearWhite(b);
 
 /** Sample basis: all pairs that say something, and whites a clear lightness step apart. Equal pairs of components are judged once. */
 export function samplePairs(placed: readonly PlacedColor[], anchor: number | null): JudgedPair[] {
   return allSamplePairs(placed, anchor).filter(
-    ({ judgement, a, b }) => judgement.verdict !== 'none' || isWhiteStep(judgement, a.color, b.color),
+    ({ judgment, a, b }) => judgment.verdict !== 'none' || isWhiteStep(judgment, a.color, b.color),
   );
 }
 
 /** The same with those that say nothing. */
 export function allSamplePairs(placed: readonly PlacedColor[], anchor: number | null): JudgedPair[] {
-  const judged = new Map<string, PairJudgement>();
+  const judged = new Map<string, PairJudgment>();
   const pairs: JudgedPair[] = [];
   for (const [a, b] of pairings(placed)) {
-    // Keyed with the order, since the judgement names a side.
+    // Keyed with the order, since the judgment names a side.
     const key = `${a.color.key}|${b.color.key}`;
     const sideA = { color: a.color, lab: a.color.lab };
     const sideB = { color: b.color, lab: b.color.lab };
-    let judgement = judged.get(key);
-    if (!judgement) {
-      judgement = judgePair(sideA, sideB, { anchorY: anchor });
-      judged.set(key, judgement);
+    let judgment = judged.get(key);
+    if (!judgment) {
+      judgment = judgePair(sideA, sideB, { anchorY: anchor });
+      judged.set(key, judgment);
     }
-    const verdict = isWithheld(judgement, sideA, sideB) ? 'cannot-tell' : judgement.verdict;
-    pairs.push({ a, b, basis: 'sample', judgement: inItsPlace(judgement, a, b), verdict });
+    const verdict = isWithheld(judgment, sideA, sideB) ? 'cannot-tell' : judgment.verdict;
+    pairs.push({ a, b, basis: 'sample', judgment: inItsPlace(judgment, a, b), verdict });
   }
   return pairs;
 }
@@ -144,22 +144,22 @@ const FAINT_FIGURE_SHARE = 0.15;
  * A ceiling hangs in other light than what it is held against, and what is never seen together is beside nothing: notes at
  * most. Grout is seen as lines, which nobody holds against a wall, and trim is often whiter than the rest on purpose (common
  * practice, no source): notes, too. Trim that is itself the worse white is narrow, and what covers less than a quarter of
- * its surface is a figure on a ground: visible at most; the undertone of less than 15 % is a note. Our judgement.
+ * its surface is a figure on a ground: visible at most; the undertone of less than 15 % is a note. Our judgment.
  */
-function inItsPlace(judgement: PairJudgement, a: PlacedColor, b: PlacedColor): PairJudgement {
-  if (!judgement.severity) return judgement;
+function inItsPlace(judgment: PairJudgment, a: PlacedColor, b: PlacedColor): PairJudgment {
+  if (!judgment.severity) return judgment;
   const sides = [a.surface.surface, b.surface.surface];
   const colors = [a.color, b.color];
-  const better = judgement.faulty === null ? null : judgement.faulty === 'a' ? b : a;
+  const better = judgment.faulty === null ? null : judgment.faulty === 'a' ? b : a;
   const isNote =
     sides.includes('ceiling') ||
     better?.surface.surface === 'frame' ||
     areApart({ a, b }) ||
     colors.some((c) => c.role === 'grout') ||
-    (judgement.verdict === 'pulls-apart' && colors.some((c) => c.share < FAINT_FIGURE_SHARE));
-  if (isNote) return { ...judgement, severity: 'note' };
+    (judgment.verdict === 'pulls-apart' && colors.some((c) => c.share < FAINT_FIGURE_SHARE));
+  if (isNote) return { ...judgment, severity: 'note' };
   const isNarrow = sides.includes('frame') || colors.some((c) => c.share < FIGURE_SHARE);
-  return isNarrow ? { ...judgement, severity: atMost('visible', judgement.severity) } : judgement;
+  return isNarrow ? { ...judgment, severity: atMost('visible', judgment.severity) } : judgment;
 }
 
 /** Installed basis, each pair read as it is, with the mix of lights taken off, and with the tint of each place taken off. */
@@ -181,12 +181,12 @@ export function installedPair(a: PlacedColor, b: PlacedColor): InstalledPair | n
   const here = a.installed;
   const there = b.installed;
   const read = (which: InstalledBasis) => {
-    const judgement = judgePair(
+    const judgment = judgePair(
       { color: a.color, lab: here[which] },
       { color: b.color, lab: there[which] },
       { anchorY: null },
     );
-    return inItsPlace(judgement, a, b);
+    return inItsPlace(judgment, a, b);
   };
   const raw = read('raw');
   const isMixed = here.mixOff !== here.raw || there.mixOff !== there.raw;

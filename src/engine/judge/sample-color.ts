@@ -73,7 +73,7 @@ const NEAR_WHITE_CHROMA = 1.5;
 const PLAIN_WHITE_CHROMA = 2;
 const PLAIN_SHARE = 0.9;
 
-/** Paint, glaze, painted glass and plain stone show a larger chroma before they stop being seen as a white. Our judgement. */
+/** Paint, glaze, painted glass and plain stone show a larger chroma before they stop being seen as a white. Our judgment. */
 function whiteChromaMax(kind: FinishClass, share: number): number {
   if (kind === 'paint' || kind === 'glazed' || kind === 'glass') return PLAIN_WHITE_CHROMA;
   if ((kind === 'stone' || kind === 'engineered') && share >= PLAIN_SHARE) return PLAIN_WHITE_CHROMA;

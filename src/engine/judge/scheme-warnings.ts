@@ -1,5 +1,5 @@
 import type { Balance, BalanceVerdict, Warning } from './assessment';
-import type { BalanceJudgement } from './balance';
+import type { BalanceJudgment } from './balance';
 import { SCHEME } from './balance';
 import { isLooseFinish } from './cannot-tell';
 import type { Holds } from './claims';
@@ -12,7 +12,7 @@ import { inDecisionOrder, joined, sentenceCase } from './surface-words';
 import { fromViewpoint } from './viewpoint-words';
 
 /** The warning of the whole scheme, and a note where the light tips it another way. */
-export function balanceWarnings(judged: BalanceJudgement, holds: Holds): Warning[] {
+export function balanceWarnings(judged: BalanceJudgment, holds: Holds): Warning[] {
   const { balance, carriers, otherwiseFrom } = judged;
   const warnings: Warning[] = [];
   const surfaces = (verdict: BalanceVerdict) =>

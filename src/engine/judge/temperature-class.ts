@@ -6,7 +6,7 @@ export type TemperatureClass = 'warm' | 'leaning' | 'cool' | 'neutral';
 
 export const TEMPERATURE_CLASSES: readonly TemperatureClass[] = ['warm', 'leaning', 'cool', 'neutral'];
 
-/** Relative warmth from which a full color counts as warm though the published sign calls it cool. Our judgement. */
+/** Relative warmth from which a full color counts as warm though the published sign calls it cool. Our judgment. */
 const WARM_COLOR_W = 10;
 
 /**

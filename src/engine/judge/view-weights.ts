@@ -58,7 +58,7 @@ export function mainReading(surface: JudgedSurface): InstalledReading | null {
   return main;
 }
 
-/** Percent of a kitchen overview, computed once in a 4 x 3 x 2.5 m room with an island; split within fronts by our judgement. */
+/** Percent of a kitchen overview, computed once in a 4 x 3 x 2.5 m room with an island; split within fronts by our judgment. */
 const TYPICAL_PERCENT: Partial<Record<SurfaceId, number>> = {
   'base-fronts': 15,
   'wall-fronts': 10,

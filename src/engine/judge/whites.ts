@@ -2,15 +2,15 @@ import type { Severity } from './assessment';
 import type { SampleColor } from './sample-color';
 
 /**
- * Limits of the rules for whites. "Published" ones carry their source; the rest are our judgement and may move once
+ * Limits of the rules for whites. "Published" ones carry their source; the rest are our judgment and may move once
  * people have been asked.
  */
 export const WHITES = {
-  /** L* from which a near-neutral counts as a white. Our judgement. */
+  /** L* from which a near-neutral counts as a white. Our judgment. */
   lightnessMin: 80,
   /**
    * Below this L* a color is a gray by name (ISCC-NBS grays end at value 8.5): a plain one is meant as gray, so that it looks so
-   * is a note; a tinted one of a material that comes in any color is meant as it is, so visible at most. Our judgement.
+   * is a note; a tinted one of a material that comes in any color is meant as it is, so visible at most. Our judgment.
    */
   grayBelow: 85,
   /** a* difference visible in whites, published (IADR abstract, 32 observers; another study says about 1). */
@@ -20,13 +20,13 @@ export const WHITES = {
    * of dWID > 2.60; cited from memory). Nobody has tested it on counters, tiles or paint.
    */
   whitenessLimit: 2.6,
-  /** Keeps cases of pure tint out of "dirty". Our judgement. */
+  /** Keeps cases of pure tint out of "dirty". Our judgment. */
   dirtyLightnessMin: 3,
-  /** The lighter one may be this much warmer and still be the cleaner one. Our judgement. */
+  /** The lighter one may be this much warmer and still be the cleaner one. Our judgment. */
   dirtyWarmthMax: 1,
-  /** Below this anchored lightness the darker white looks gray. Our judgement. */
+  /** Below this anchored lightness the darker white looks gray. Our judgment. */
   graveAnchoredLightness: 92,
-  /** Twice the acceptable CIEDE2000 limit of 1.8 (Paravina et al. 2015). Our judgement. */
+  /** Twice the acceptable CIEDE2000 limit of 1.8 (Paravina et al. 2015). Our judgment. */
   graveChromaPart: 3.6,
 } as const;
 

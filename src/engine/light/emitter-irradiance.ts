@@ -4,7 +4,7 @@ import type { RectBvh } from './rect-bvh';
 import { visibleShare } from './visible-share';
 
 export const ORIGIN_OFFSET_M = 1e-4;
-/** Beside a narrow beam no shadow rays are sent for less light than this share of the face's exitance (our judgement). */
+/** Beside a narrow beam no shadow rays are sent for less light than this share of the face's exitance (our judgment). */
 const DARK = 1e-9;
 
 /**

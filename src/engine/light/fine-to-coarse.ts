@@ -10,7 +10,7 @@ const BEFORE_M = 0.005;
 const REACH_M = 0.3;
 /**
  * A strip narrower than this speaks for its own surface only: a rail a centimeter before a lamp is lit like nothing round it, and
- * all that faces its way would glow with it. Our judgement: over a rail's height and a shelf's edge, under an upstand's.
+ * all that faces its way would glow with it. Our judgment: over a rail's height and a shelf's edge, under an upstand's.
  */
 const NARROW_M = 0.08;
 

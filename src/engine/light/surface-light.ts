@@ -22,7 +22,7 @@ export function facingOf(rect: Rect): Facing {
 
 /**
  * Narrower strips (edges of doors, gaps, the back of a rail beside its lamps) are seen as lines, if at all, and do not speak for a
- * surface that has broader faces (our judgement), m.
+ * surface that has broader faces (our judgment), m.
  */
 const STRIP_M = 0.04;
 

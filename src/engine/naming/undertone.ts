@@ -27,7 +27,7 @@ export function neutralLimit(munsell: Omit<Munsell, 'notation' | 'chroma'>): num
   return yellow && munsell.value >= 4.5 ? 0.7 : 0.5;
 }
 
-/** Below this strength a lean is not seen without a white beside it; our judgement. */
+/** Below this strength a lean is not seen without a white beside it; our judgment. */
 const FAINT_FROM = 0.5;
 
 /**

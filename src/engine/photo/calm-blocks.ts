@@ -11,7 +11,7 @@ export interface Calm {
   readonly restless: number;
 }
 
-/** Neighbors differ by less than this, or by less than `FACTOR` times what the calmest fifth does: no border. Our judgement. */
+/** Neighbors differ by less than this, or by less than `FACTOR` times what the calmest fifth does: no border. Our judgment. */
 const LEAST = 3;
 const FACTOR = 4;
 const CALMEST = 0.2;

@@ -16,15 +16,15 @@ export interface CardReading {
 /** Blocks on a card: enough for a plane, each large enough to be quiet. */
 export const CARD_BLOCKS = 1024;
 
-/** A block this far from the card's plane, as a natural logarithm, is not card. Our judgement. */
+/** A block this far from the card's plane, as a natural logarithm, is not card. Our judgment. */
 const ODD = 0.15;
 
-/** A slope counts where it changes the light at the sample by this many of its standard errors, and by this much. Our judgement. */
+/** A slope counts where it changes the light at the sample by this many of its standard errors, and by this much. Our judgment. */
 const SURE_ERRORS = 4;
 const LEAST_CHANGE = 0.02;
-/** A card tells the slope for places no further away than this many times its own half size. Our judgement. */
+/** A card tells the slope for places no further away than this many times its own half size. Our judgment. */
 const MOST_REACH = 6;
-/** No light is taken to change by more than this between card and sample, as a natural logarithm. Our judgement. */
+/** No light is taken to change by more than this between card and sample, as a natural logarithm. Our judgment. */
 const MOST_CHANGE = 0.5;
 /** Below this a logarithm says nothing: less than one code of black. */
 const LEAST_LIGHT = 1e-4;

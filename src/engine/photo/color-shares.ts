@@ -1,6 +1,6 @@
 import type { FoundColor, SampleBlocks } from './found-color';
 
-/** A block this near to a color is all of it: CIELAB units, or times the restlessness of the sample. Our judgement. */
+/** A block this near to a color is all of it: CIELAB units, or times the restlessness of the sample. Our judgment. */
 const NEAR = 2;
 const NEAR_RESTLESS = 1.5;
 

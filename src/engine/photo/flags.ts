@@ -35,7 +35,7 @@ interface Rule {
 }
 
 /**
- * From where on a flag is raised and what it costs. All of them are our judgement; where synthetic pictures could be asked
+ * From where on a flag is raised and what it costs. All of them are our judgment; where synthetic pictures could be asked
  * (`tests/photo`), costs are no smaller than the errors found there.
  */
 const RULES: Readonly<Record<PhotoFlagCode, Rule>> = {

@@ -3,14 +3,14 @@ import type { Patch } from './types';
 
 /** No matte surface is lighter than the perfect diffuser; a little more is noise. Y of the perfect diffuser is 100. */
 const LIGHTER_THAN_WHITE = 104;
-/** A spot is this much lighter than most of the sample, L*, and has lost this part of its chroma to the lamp's. Our judgement. */
+/** A spot is this much lighter than most of the sample, L*, and has lost this part of its chroma to the lamp's. Our judgment. */
 const SPOT_LIGHTER = 10;
 const SPOT_CHROMA = 0.75;
-/** It reaches as far as it is this much lighter, L*. Our judgement. */
+/** It reaches as far as it is this much lighter, L*. Our judgment. */
 const FRINGE_LIGHTER = 3;
-/** Its edge is soft: neighboring blocks there differ by less than this, L*. A fleck has a sharp one. Our judgement. */
+/** Its edge is soft: neighboring blocks there differ by less than this, L*. A fleck has a sharp one. Our judgment. */
 const SOFT_STEP = 3;
-/** And it fills this part of its frame, which is no longer than so many times its width. A vein does not. Our judgement. */
+/** And it fills this part of its frame, which is no longer than so many times its width. A vein does not. Our judgment. */
 const LEAST_FILL = 0.4;
 const MOST_LONG = 4;
 

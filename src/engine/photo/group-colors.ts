@@ -5,13 +5,13 @@ export type GroupCenter = readonly [number, number, number];
 
 /** A sample has at most this many colors: the pattern's weights have four channels. */
 const MOST_GROUPS = 4;
-/** Two groups are two colors only from this CIELAB distance on. Our judgement. */
+/** Two groups are two colors only from this CIELAB distance on. Our judgment. */
 const LEAST_APART = 4;
-/** Between two colors there are fewer pixels than around either: at most this part of the lower of the two heaps. Our judgement. */
+/** Between two colors there are fewer pixels than around either: at most this part of the lower of the two heaps. Our judgment. */
 const VALLEY = 0.4;
-/** Groups with less of the pixels than this are no color of the finish but dust, a scratch or an edge. Our judgement. */
+/** Groups with less of the pixels than this are no color of the finish but dust, a scratch or an edge. Our judgment. */
 const LEAST_SHARE = 0.01;
-/** And with less than this only if they stand out by `STANDS_OUT` from every other. Our judgement. */
+/** And with less than this only if they stand out by `STANDS_OUT` from every other. Our judgment. */
 const SMALL_SHARE = 0.03;
 const STANDS_OUT = 8;
 /** Dust and glare take groups, too, so that a few more are looked for. */

@@ -13,7 +13,7 @@ export interface LightDrift {
   readonly level: number;
 }
 
-/** A drift counts from this many standard errors. Our judgement. */
+/** A drift counts from this many standard errors. Our judgment. */
 const SURE_ERRORS = 4;
 
 /** The light's drift over all that was marked as card, along the way on which its hue changes most. */

@@ -6,7 +6,7 @@ import type { LinearPicture } from './types';
 /** What the three numbers of a pixel mean; both have the transfer curve of sRGB. */
 export type PictureSpace = 'srgb' | 'display-p3';
 
-/** Codes from here on count as clipped; encoders and sharpening blur the very end. Our judgement. */
+/** Codes from here on count as clipped; encoders and sharpening blur the very end. Our judgment. */
 const HIGH_CODE = 253;
 const LOW_CODE = 2;
 

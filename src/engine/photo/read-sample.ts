@@ -48,13 +48,13 @@ export interface PhotoReading {
 
 export type PhotoProblemCode = 'sample-too-small' | 'card-too-small' | 'card-black' | 'boxes-overlap';
 
-/** Fewer pixels than this are no area. Our judgement. */
+/** Fewer pixels than this are no area. Our judgment. */
 const LEAST_PIXELS = 64;
 /** More of a card than this in the sample's box would count as a color of the sample. Our judgement. */
 const MOST_OVERLAP = 0.02;
 /** More blocks say nothing more of a pattern. */
 const MOST_BLOCKS = 160_000;
-/** From this CIELAB difference of neighbors on, blocks are made larger, to quiet noise. Our judgement. */
+/** From this CIELAB difference of neighbors on, blocks are made larger, to quiet noise. Our judgment. */
 const RESTLESS = 5;
 /** Cards of less than this luminance factor count as gray ones. */
 const WHITE_CARD = 0.5;
@@ -152,7 +152,7 @@ function cardFlags(picture: LinearPicture, places: PhotoPlaces, cards: readonly 
   ];
 }
 
-/** Between two places the drift is known and taken off; this part of it is left to what is not even. Our judgement. */
+/** Between two places the drift is known and taken off; this part of it is left to what is not even. Our judgment. */
 const LEFT_BETWEEN = 0.4;
 
 const spanned = (flag: PhotoFlag | null) => flag && { ...flag, addsDe00: LEFT_BETWEEN * flag.addsDe00 };

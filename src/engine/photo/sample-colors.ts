@@ -8,9 +8,9 @@ import { type GroupCenter, groupColors } from './group-colors';
 import { addSoftColors } from './soft-colors';
 import type { Patch, SampleColor } from './types';
 
-/** Where less of a sample is calm than this, its pattern is too fine for the picture and all of it is used. Our judgement. */
+/** Where less of a sample is calm than this, its pattern is too fine for the picture and all of it is used. Our judgment. */
 const LEAST_CALM = 0.1;
-/** Blocks this near to where a group is densest make its color, CIELAB units or times the restlessness. Our judgement. */
+/** Blocks this near to where a group is densest make its color, CIELAB units or times the restlessness. Our judgment. */
 const CORE = 1.5;
 const CORE_RESTLESS = 1;
 /** The densest place is near one of the heaviest bins. */

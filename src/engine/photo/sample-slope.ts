@@ -2,7 +2,7 @@ import { blockX, blockY } from './patch';
 import { fitPlane } from './robust';
 import type { Patch, SampleColor } from './types';
 
-/** Blocks of the largest color are those within this CIELAB distance of it, or this many times its spread. Our judgement. */
+/** Blocks of the largest color are those within this CIELAB distance of it, or this many times its spread. Our judgment. */
 const NEAR = 10;
 const NEAR_SPREADS = 2.5;
 /** As many blocks tell a plane well enough. */

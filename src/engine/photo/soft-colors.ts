@@ -4,16 +4,16 @@ import { type FoundColor, meanOf, type SampleBlocks } from './found-color';
 
 /** The pattern's weights have four channels. */
 const MOST_COLORS = 4;
-/** Lightness alone may differ by this much, L*, within one color: grain of the surface, light. Our judgement. */
+/** Lightness alone may differ by this much, L*, within one color: grain of the surface, light. Our judgment. */
 const SAME_LIGHTNESS = 3;
-/** From here on a block is no mixture of the colors found so far, CIELAB units or times the restlessness. Our judgement. */
+/** From here on a block is no mixture of the colors found so far, CIELAB units or times the restlessness. Our judgment. */
 const MISSED = 4;
 const MISSED_RESTLESS = 3;
-/** A color of its own leaves this much of the sample unexplained, or it is dust. Our judgement. */
+/** A color of its own leaves this much of the sample unexplained, or it is dust. Our judgment. */
 const LEAST_TAIL = 0.012;
-/** And this much of it is that color by more than half. Our judgement. */
+/** And this much of it is that color by more than half. Our judgment. */
 const LEAST_SUPPORT = 0.008;
-/** Its end is taken from this much of the sample, the furthest, all within `ONE_COLOR` of each other. Our judgement. */
+/** Its end is taken from this much of the sample, the furthest, all within `ONE_COLOR` of each other. Our judgment. */
 const END = 0.004;
 const ONE_COLOR = 10;
 

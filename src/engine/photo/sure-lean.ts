@@ -17,7 +17,7 @@ const TRIED: readonly (readonly [number, number, number])[] = [
   [0, -0.7, -0.7],
 ];
 
-/** Whether a color known to `uncertaintyDe00` keeps its undertone's word under usual errors. One standard deviation is our judgement. */
+/** Whether a color known to `uncertaintyDe00` keeps its undertone's word under usual errors. One standard deviation is our judgment. */
 export function isLeanSure(lab: Lab<'D65-2'>, uncertaintyDe00: number): boolean {
   const axes = errorAxes(lab, uncertaintyDe00);
   const { word } = undertoneOf(lab);

@@ -20,12 +20,12 @@ import { GLASS_AT_60 } from './gloss-meter';
 
 const COSINE_OF_SPHERE = Math.cos((SPHERE_ANGLE_DEG * Math.PI) / 180);
 
-/** Up to here a finish counts as matt, from here on its whole mirror shows; between, a part of it. Our judgement. */
+/** Up to here a finish counts as matt, from here on its whole mirror shows; between, a part of it. Our judgment. */
 const MATT_GU = 5;
 const WHOLE_MIRROR_GU = 10;
 
 /**
- * Slopes of a brushed metal across its brush lines over those along them. Our judgement for a belt-ground sheet; rolled brass measures
+ * Slopes of a brushed metal across its brush lines over those along them. Our judgment for a belt-ground sheet; rolled brass measures
  * 3.2, rolled aluminum 2.2, a lightly brushed one 1.5 (G. Ward, Measuring and modeling anisotropic reflection, 1992).
  */
 export const BRUSH_RATIO = 4;

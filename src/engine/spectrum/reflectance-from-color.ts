@@ -16,7 +16,7 @@ const MAX_Y = 1 - 1e-6;
 const HELD_TOLERANCE = 2e-6;
 /**
  * Whites are printed with two digits and from tables of other steps: what is this near to the perfect diffuser is meant as
- * it. 0.1 on the scale of 100, about 0.1 CIEDE2000; our judgement.
+ * it. 0.1 on the scale of 100, about 0.1 CIEDE2000; our judgment.
  */
 const WHITE_TOLERANCE = 1e-3;
 

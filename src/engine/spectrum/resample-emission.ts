@@ -10,7 +10,7 @@ const NEEDED_TO_NM = 700;
 const COARSEST_STEP_NM = 10;
 /** Decimal wavelengths miss a whole step by rounding. */
 const ROUNDING_NM = 1e-6;
-/** Negative power up to this part of the peak is an instrument's noise (our judgement). */
+/** Negative power up to this part of the peak is an instrument's noise (our judgment). */
 const NOISE_OF_PEAK = 0.01;
 /** Keeps sums finite; no unit of power per nm comes near. */
 const GREATEST = 1e30;

@@ -20,7 +20,7 @@ const NEEDED_TO_NM = 700;
 /** Steps that are no whole nanometres may miss both ends by this much; the eye cannot tell. */
 const END_SLACK_NM = 1;
 
-/** Instruments scatter by less than this about black and about white. Our judgement. */
+/** Instruments scatter by less than this about black and about white. Our judgment. */
 export const REFLECTANCE_NOISE = 0.005;
 
 /**

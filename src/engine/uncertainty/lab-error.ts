@@ -5,7 +5,7 @@ import type { Lab, Matrix3 } from '../color/types';
 /** Covariance of errors of L*, a*, b*: symmetric, row major. */
 export type LabCovariance = Matrix3;
 
-/** Errors of lightness, and in the two directions of chroma and hue, share an uncertainty as 1, 0.7 and 0.7: our judgement. */
+/** Errors of lightness, and in the two directions of chroma and hue, share an uncertainty as 1, 0.7 and 0.7: our judgment. */
 const LIGHTNESS_PART = 1 / Math.hypot(1, 0.7, 0.7);
 
 /**

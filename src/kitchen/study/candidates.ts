@@ -8,7 +8,7 @@ import { whyNotOn } from '../../model/not-made-for';
 import type { Finish, Placement } from '../../model/project';
 import { layFinish } from './lay-finish';
 
-/** From this step of L* on between its colors a pattern is seen from across the kitchen. Our judgement. */
+/** From this step of L* on between its colors a pattern is seen from across the kitchen. Our judgment. */
 const LIVELY_STEP = 10;
 /** Smaller shares are hair lines. */
 const LIVELY_SHARE = 0.05;

@@ -121,7 +121,7 @@ export function readHeld(
   const [heldLab, surfaceLab] = [labOf(card.finish.components[own]!.spectrum), labOf(surface.spectrum)];
   const held = { color: sampleColor(laid.surface, card.finish, own), lab: heldLab };
   const beside = { color: sampleColor(laid.surface, laid.finish, there), lab: surfaceLab };
-  const judgement = judgePair(held, beside, { anchorY: null });
+  const judgment = judgePair(held, beside, { anchorY: null });
   return {
     choice,
     label: card.finish.label,
@@ -133,8 +133,8 @@ export function readHeld(
     compared: [card.finish.components[own]!.role, surface.role],
     surface_lab_d65: [surfaceLab.l, surfaceLab.a, surfaceLab.b],
     de00: differenceCiede2000(heldLab, surfaceLab),
-    verdict: isWithheld(judgement, held, beside) ? 'cannot-tell' : judgement.verdict,
-    faulty: judgement.faulty && (judgement.faulty === 'a' ? 'held' : 'surface'),
+    verdict: isWithheld(judgment, held, beside) ? 'cannot-tell' : judgment.verdict,
+    faulty: judgment.faulty && (judgment.faulty === 'a' ? 'held' : 'surface'),
     held_looks: leanWord(surfaceLab, heldLab),
   };
 }

@@ -4,7 +4,7 @@ import type { SettingLight } from './setting-light';
 
 /**
  * Where a perfect white would be brighter than display white in the direct light of a place, what it is over counts by this power:
- * twenty times over looks one and a half times over (our judgement, by eye; 0 would make a patch of sun look no brighter than the shade).
+ * twenty times over looks one and a half times over (our judgment, by eye; 0 would make a patch of sun look no brighter than the shade).
  */
 const OVER_POWER = 0.15;
 

@@ -7,7 +7,7 @@ import { touchingSurfaces } from '../touching';
 import type { Room } from '../types';
 import type { RoomStudy } from './room-study';
 
-/** A viewpoint shows a surface from this share of its picture on: as in the overviews that decide the balance (our judgement). */
+/** A viewpoint shows a surface from this share of its picture on: as in the overviews that decide the balance (our judgment). */
 const SHOWN = 0.01;
 /** Rays of a close look: enough to tell a hundredth of the picture. */
 const COLUMNS = 64;

@@ -21,7 +21,7 @@ import type { SolvedScheme } from './solved-scheme';
 import { surfaceIrradiance } from './surface-irradiance';
 import { lightWhitesOf, type TintFrom } from './tints';
 
-/** Lamps all turned down to this or less are meant to be dim (our judgement). */
+/** Lamps all turned down to this or less are meant to be dim (our judgment). */
 const MOST_DIMMED = 0.7;
 
 const NO_TEMPERATURE = { cct_k: null, duv: null };

@@ -77,7 +77,7 @@ export function rankSamples(
 const isApart = (surface: SurfaceId, place: readonly SurfaceId[], meetings: Meetings | undefined): boolean =>
   meetings !== undefined && place.every((one) => meetings.get(one)?.[surface] === undefined);
 
-/** People for whom edges count more than harmony. Our judgement. */
+/** People for whom edges count more than harmony. Our judgment. */
 const EDGE_USERS: readonly UserNeed[] = ['low-vision', 'over-65'];
 
 /** All surfaces of the room that have a finish, but those that change, as they are laid. */

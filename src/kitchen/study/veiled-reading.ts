@@ -27,7 +27,7 @@ export interface VeiledReading {
 /** Half of the observers see a difference from here on (Paravina et al. 2015, see ../../engine/change/limits.ts). */
 const SEEN_DE00 = 0.8;
 
-/** A veil this many times as bright as what the body sends hides its colour. Our judgement. */
+/** A veil this many times as bright as what the body sends hides its colour. Our judgment. */
 const HIDING = 1;
 
 /**

@@ -10,7 +10,7 @@ import type { DaylightState } from './daylight-of';
 /**
  * Direct sun on a place of the worktop counts at most this many times the other direct light there. Eyes adapt to the places they
  * look at, not to lumens: a patch of sun on a fifth of the counter, thirty times as bright as the rest, does not make the rest look
- * blue (our judgement).
+ * blue (our judgment).
  */
 const SUN_AT_MOST = 4;
 

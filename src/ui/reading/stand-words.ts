@@ -4,9 +4,9 @@ import { STAND } from '../words/reading';
 
 /** Half of the observers see a difference of colors from here on (Paravina et al. 2015). */
 const SEEN_DE00 = 0.8;
-/** Light that differs by less looks the same from one place to the next (our judgement). */
+/** Light that differs by less looks the same from one place to the next (our judgment). */
 const SAME_LIGHT = 0.1;
-/** A direction counts when it is most of the difference: a share of the larger of the two (our judgement). */
+/** A direction counts when it is most of the difference: a share of the larger of the two (our judgment). */
 const LEAST_DIRECTION = 0.4;
 
 /** What standing up does to a sample that lay flat, in one sentence. */

@@ -1,6 +1,6 @@
 import type { Kitchen, OpenSide } from '../../model/kitchen';
 
-/** Height of a wide opening as it is often built, how deep a next room is, and least free wall beside it, mm (our judgement). */
+/** Height of a wide opening as it is often built, how deep a next room is, and least free wall beside it, mm (our judgment). */
 const HEIGHT = 2200;
 const NEXT_DEPTH = 3500;
 const BESIDE = 200;

@@ -1,7 +1,7 @@
 import { checkKitchen } from '../../model/check-kitchen';
 import type { Kitchen, Opening, Wall } from '../../model/kitchen';
 
-/** A common window, and the narrow one where it finds no place, mm (our judgement). */
+/** A common window, and the narrow one where it finds no place, mm (our judgment). */
 const WINDOW = { kind: 'window', width: 900, sill: 1050, height: 1200, reveal: 160, leaves: 1, panes: 2 } as const;
 const NARROW_MM = 600;
 const WALLS: readonly Wall[] = ['right', 'left', 'front', 'back'];

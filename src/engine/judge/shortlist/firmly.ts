@@ -2,7 +2,7 @@ import { chromaOf } from '../../color/lab';
 import type { Lab } from '../../color/types';
 import { wid } from '../../color/wid';
 import { type LabCovariance, labCovariance } from '../../uncertainty/lab-error';
-import { PAIR, type PairJudgement, type PairSide } from '../pair';
+import { PAIR, type PairJudgment, type PairSide } from '../pair';
 import type { SampleColor } from '../sample-color';
 import { WHITES } from '../whites';
 
@@ -11,13 +11,13 @@ import { WHITES } from '../whites';
  * on is taken as a normal margin of first order, and the chances to cross one are added up (Boole's inequality). Never above
  * what drawing errors gives but for what first order leaves out, and falls with every uncertainty. 0 without a fault.
  */
-export function faultHoldsAtLeast(judgement: PairJudgement, a: PairSide, b: PairSide): number {
-  switch (judgement.verdict) {
+export function faultHoldsAtLeast(judgment: PairJudgment, a: PairSide, b: PairSide): number {
+  switch (judgment.verdict) {
     case 'looks-dirty':
     case 'too-yellow':
-      return Math.max(0, 1 - beyondMatch(judgement, a, b) - whitesCross(judgement, a, b));
+      return Math.max(0, 1 - beyondMatch(judgment, a, b) - whitesCross(judgment, a, b));
     case 'pulls-apart':
-      return Math.max(0, 1 - beyondMatch(judgement, a, b) - apartCross(judgement, a, b));
+      return Math.max(0, 1 - beyondMatch(judgment, a, b) - apartCross(judgment, a, b));
     default:
       return 0;
   }
@@ -49,10 +49,10 @@ const B_SLOPE: Lab<'D65-2'> = { l: 0, a: 0, b: 1 };
 const WARMTH_SLOPE: Lab<'D65-2'> = { l: 0, a: Math.cos((50 * Math.PI) / 180), b: Math.sin((50 * Math.PI) / 180) };
 
 /** Errors may make the pair a match. */
-const beyondMatch = ({ de00 }: PairJudgement, a: PairSide, b: PairSide): number =>
+const beyondMatch = ({ de00 }: PairJudgment, a: PairSide, b: PairSide): number =>
   crossing(de00 - PAIR.acceptable, Math.hypot(a.color.uncertaintyDe00, b.color.uncertaintyDe00));
 
-function whitesCross({ numbers: n }: PairJudgement, a: PairSide, b: PairSide): number {
+function whitesCross({ numbers: n }: PairJudgment, a: PairSide, b: PairSide): number {
   const past = (margin: number, slope: Lab<'D65-2'>) => crossing(margin, spread(a, b, slope));
   const dWid = n['d_wid']!;
   const whole = Math.hypot(a.color.uncertaintyDe00, b.color.uncertaintyDe00);
@@ -84,7 +84,7 @@ const leavesWhites = ({ color }: PairSide): number =>
     chromaSpread(color) * perChroma(color.munsellChroma(), color.lab),
   );
 
-function apartCross({ numbers: n }: PairJudgement, a: PairSide, b: PairSide): number {
+function apartCross({ numbers: n }: PairJudgment, a: PairSide, b: PairSide): number {
   const hue = Math.hypot(hueSpreadDeg(a), hueSpreadDeg(b));
   const strengths = [a, b].map(({ color }) => {
     const s = chromaSpread(color) * perChroma(color.strength(), color.lab);

@@ -52,7 +52,7 @@ export function heldWords(held: readonly HeldSurface[]): string {
 export const rejectionReason = (by: Relation | FaultInLight, surfaces: readonly SurfaceId[]): string =>
   'fault' in by
     ? inLight(by, surfaces, false)
-    : faultSentence(by.judgement, by.own, spokenOf(surfaces), by.other, by.held.spoken, false);
+    : faultSentence(by.judgment, by.own, spokenOf(surfaces), by.other, by.held.spoken, false);
 
 /** "In Dinner the backsplash may look yellow beside the counter." */
 function inLight({ fault, place }: FaultInLight, surfaces: readonly SurfaceId[], may: boolean): string {
@@ -94,7 +94,7 @@ function clashReason({ group, relations, places }: Standing, surfaces: readonly 
   const open = relations.filter(({ bearing }) => bearing === 'may');
   const [part, may] = [parts[0], open[0]];
   if (part) {
-    const text = faultSentence(part.judgement, part.own, surfaces, part.other, part.held.spoken, false);
+    const text = faultSentence(part.judgment, part.own, surfaces, part.other, part.held.spoken, false);
     return `${text} ${part.held.rejects ? 'A vein or fleck does not decide, but look.' : 'That does not decide, but look.'}`;
   }
   if (may) return `${mayText(may, surfaces)} Compare samples.`;
@@ -104,14 +104,14 @@ function clashReason({ group, relations, places }: Standing, surfaces: readonly 
   return `${inLight(inPlace[0]!, surfaces, true)}${also} Compare samples in that light.`;
 }
 
-function mayText({ judgement, own, other, held }: Relation, surfaces: readonly SurfaceId[]): string {
-  if (faultCode(judgement.verdict)) return faultSentence(judgement, own, surfaces, other, held.spoken, true);
+function mayText({ judgment, own, other, held }: Relation, surfaces: readonly SurfaceId[]): string {
+  if (faultCode(judgment.verdict)) return faultSentence(judgment, own, surfaces, other, held.spoken, true);
   const there = surfacesPhrase(held.spoken);
   const loose = [own, other].find(isLoose);
   const why = loose
     ? `${loose === own ? 'it is' : `${there.text} ${there.plural ? 'are' : 'is'}`} ${looseWords(loose)}`
     : 'the two are close to the limit';
-  return isAssurance(judgement.verdict)
+  return isAssurance(judgment.verdict)
     ? `By the numbers it goes with the white of ${there.text}, but ${why}.`
     : `It may lean another way than ${there.text}: ${why}.`;
 }

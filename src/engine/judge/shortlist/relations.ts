@@ -5,7 +5,7 @@ import { isLoose, isWithheld } from '../cannot-tell';
 import { faultCode, isAlike, isAssurance } from '../claims';
 import { MINOR_SHARE } from '../component-record';
 import { type Firmness, firmnessOf, isOpenQuestion } from '../firmness';
-import { judgePair, PAIR, type PairJudgement, type PairSide } from '../pair';
+import { judgePair, PAIR, type PairJudgment, type PairSide } from '../pair';
 import { isFitting, isNearWhite, type SampleColor } from '../sample-color';
 import { inDomainOfWhites, WHITES } from '../whites';
 import { faultHoldsAtLeast, huesOppose, whitesPart } from './firmly';
@@ -29,7 +29,7 @@ export interface Relation {
   readonly other: SampleColor;
   readonly held: HeldFinish;
   /** Side `a` is the candidate's. */
-  readonly judgement: PairJudgement;
+  readonly judgment: PairJudgment;
   readonly bearing: Bearing;
 }
 
@@ -51,7 +51,7 @@ export function mainOf(colors: readonly SampleColor[]): number {
 
 /**
  * A ceiling hangs in other light, a handle is small, and what is never seen beside it is far: none of them decides what lies elsewhere. Our
- * judgement.
+ * judgment.
  */
 const decides = ({ surface, isApart }: HeldSurface): boolean =>
   !isFitting(surface) && surface !== 'ceiling' && !isApart;
@@ -96,7 +96,7 @@ export function relationsOf(finish: string, colors: readonly SampleColor[], held
         const other = one.colors[j]!;
         if (other.share < MINOR_SHARE || own.key === other.key || isPlainlyNone(own, other)) continue;
         const relation = relationOf(sampleSide(own), sampleSide(other), i === main && j === one.main, one);
-        if (relation.judgement.verdict !== 'none' || relation.bearing !== 'none') found.push(relation);
+        if (relation.judgment.verdict !== 'none' || relation.bearing !== 'none') found.push(relation);
       }
     }
   }
@@ -107,29 +107,29 @@ export const sampleSide = (color: SampleColor): PairSide => ({ color, lab: color
 
 /** One pair judged, and what follows from it. `areMain`: both are the main colors of their finishes. */
 export function relationOf(own: PairSide, other: PairSide, areMain: boolean, held: HeldFinish): Relation {
-  const judgement = judgePair(own, other, { anchorY: null });
+  const judgment = judgePair(own, other, { anchorY: null });
   return {
     own: own.color,
     other: other.color,
     held,
-    judgement,
-    bearing: bearingOf(judgement, own, other, areMain, held),
+    judgment,
+    bearing: bearingOf(judgment, own, other, areMain, held),
   };
 }
 
 function bearingOf(
-  judgement: PairJudgement,
+  judgment: PairJudgment,
   own: PairSide,
   other: PairSide,
   areMain: boolean,
   held: HeldFinish,
 ): Bearing {
-  const { verdict } = judgement;
+  const { verdict } = judgment;
   const isDeciding = areMain && held.rejects;
   if (faultCode(verdict)) {
     // What hardly shows, as the hues of two near-blacks, is nothing to choose by.
-    if (judgement.severity === 'note') return 'none';
-    const firmness = faultFirmness(judgement, own, other);
+    if (judgment.severity === 'note') return 'none';
+    const firmness = faultFirmness(judgment, own, other);
     if (firmness === 'firm') return isDeciding ? 'rejects' : 'part';
     return isDeciding ? 'may' : 'none';
   }
@@ -140,7 +140,7 @@ function bearingOf(
   }
   if (isDeciding && canOppose(own, other) && isOpenQuestion(huesOppose(hueApartDeg(own.lab, other.lab), own, other)))
     return 'may';
-  if (verdict === 'none' || isWithheld(judgement, own, other)) return 'none';
+  if (verdict === 'none' || isWithheld(judgment, own, other)) return 'none';
   return verdict === 'relates' ? 'echoes' : isAlike(verdict) ? 'matches' : 'none';
 }
 
@@ -151,9 +151,9 @@ const areWhitesAtHand = (a: SampleColor, b: SampleColor): boolean =>
   isNearWhite(a) && isNearWhite(b) && inDomainOfWhites(a, b);
 
 /** How firmly a fault stands. A color from a photo, a screen or the eye decides nothing: its sample does. */
-export function faultFirmness(judgement: PairJudgement, a: PairSide, b: PairSide): Firmness {
+export function faultFirmness(judgment: PairJudgment, a: PairSide, b: PairSide): Firmness {
   if (isLoose(a.color) || isLoose(b.color)) return 'may';
-  return firmnessOf(faultHoldsAtLeast(judgement, a, b));
+  return firmnessOf(faultHoldsAtLeast(judgment, a, b));
 }
 
 /** Any match is within this L*: the weight of lightness in CIEDE2000 is at most 1.75. */

@@ -155,4 +155,4 @@ function rejectedRow(one: Standing, place: ShortlistPlace, laid: string): Reject
 }
 
 const codeOf = (by: NonNullable<Standing['rejectedBy']>): RejectionCode =>
-  faultCode('fault' in by ? by.fault.pair.tintOff.verdict : by.judgement.verdict) as RejectionCode;
+  faultCode('fault' in by ? by.fault.pair.tintOff.verdict : by.judgment.verdict) as RejectionCode;

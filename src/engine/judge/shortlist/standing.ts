@@ -141,10 +141,10 @@ const isKnown = ({ relations }: Standing, { pair: { a, b } }: InPlaceFault): boo
     ({ own, other, bearing }) => bearing === 'may' && own.key === a.color.key && other.key === b.color.key,
   );
 
-const weigh = ({ judgement }: Relation): number =>
-  gravity(judgement) + (judgement.severity ? SEVERITY_RANK[judgement.severity] : 0);
+const weigh = ({ judgment }: Relation): number =>
+  gravity(judgment) + (judgment.severity ? SEVERITY_RANK[judgment.severity] : 0);
 
-/** Whites that agree come before hues that echo, these before a match: the order in which the trade asks. Our judgement. */
+/** Whites that agree come before hues that echo, these before a match: the order in which the trade asks. Our judgment. */
 function agreementOf(
   { finish, colors }: Candidate,
   relations: readonly Relation[],

@@ -52,7 +52,7 @@ export function whyPoints(
           if (own.key === other.key || isMinor) return [];
           const relation = relationOf(sampleSide(own), sampleSide(other), areMain, one);
           // Parts that say nothing are many; that main colors say nothing is an answer.
-          return areMain || relation.judgement.verdict !== 'none' ? [pointOf(relation, asked.place)] : [];
+          return areMain || relation.judgment.verdict !== 'none' ? [pointOf(relation, asked.place)] : [];
         }),
       ),
     );
@@ -91,28 +91,28 @@ const notMadePoints = ({ candidate: { notMade } }: Standing): WhyPoint[] =>
       ];
 
 function pointOf(relation: Relation, { surfaces }: ShortlistPlace): WhyPoint {
-  const { judgement, bearing, held, own, other } = relation;
+  const { judgment, bearing, held, own, other } = relation;
   const common = { kind: bearing, beside: held.surfaces, setting: null };
   const there = componentPhrase(other === held.colors[held.main] ? 'base' : other.role, held.spoken);
   const a = sampleSide(own);
   const b = sampleSide(other);
-  if (faultCode(judgement.verdict)) {
-    const known = `By what is known of both colors it holds in ${caseWords(faultHoldsAtLeast(judgement, a, b))} cases.`;
+  if (faultCode(judgment.verdict)) {
+    const known = `By what is known of both colors it holds in ${caseWords(faultHoldsAtLeast(judgment, a, b))} cases.`;
     return {
       ...common,
       text: faultSentence(
-        judgement,
+        judgment,
         own,
         spokenOf(surfaces),
         other,
         held.spoken,
         bearing !== 'rejects' && bearing !== 'part',
       ),
-      why: `${pairWhy(judgement, AS_SAMPLE)} ${known}`,
+      why: `${pairWhy(judgment, AS_SAMPLE)} ${known}`,
     };
   }
-  const n = judgement.numbers;
-  const numbers = `${oneDecimal(judgement.de00)} CIEDE2000 and L* ${oneDecimal(n['d_l']!)} apart`;
+  const n = judgment.numbers;
+  const numbers = `${oneDecimal(judgment.de00)} CIEDE2000 and L* ${oneDecimal(n['d_l']!)} apart`;
   const hue =
     n['hue_apart_deg'] === undefined
       ? ''
@@ -126,7 +126,7 @@ function pointOf(relation: Relation, { surfaces }: ShortlistPlace): WhyPoint {
 const caseWords = (atLeast: number): string =>
   atLeast >= 0.995 ? 'nearly all' : atLeast > 0 ? `at least ${percent(atLeast)} of the` : 'too few';
 
-function plainText({ bearing, judgement }: Relation, there: string): string {
+function plainText({ bearing, judgment }: Relation, there: string): string {
   switch (bearing) {
     case 'agrees':
       return `Its white agrees with that of ${there}.`;
@@ -135,11 +135,11 @@ function plainText({ bearing, judgement }: Relation, there: string): string {
     case 'matches':
       return `It matches ${there}.`;
     case 'may':
-      return isAssurance(judgement.verdict)
+      return isAssurance(judgment.verdict)
         ? `It may go with ${there}; the numbers do not settle it.`
         : `It may lean another way than ${there}.`;
     default:
-      return judgement.verdict === 'none'
+      return judgment.verdict === 'none'
         ? `Beside ${there} it is neither related nor opposed.`
         : `What it has with ${there} is not sure enough to count.`;
   }
