@@ -24,19 +24,24 @@ import { type Row, scheme, tinted } from './schemes';
  * A finish in words: its class, then parts "role share color", then what is known of it, by semicolons. A color is
  * "L* a* b*" (D65, 2 degree), "munsell 5Y 8/2", "checker white" (a measured chart patch) or "metamer L* a* b*" (a measured
  * spectrum of that color that parts from the usual one under lamps). "known by-eye" says how, "rms 2" how far (CIEDE2000);
- * unsaid: declared. "stone; base .9 82 1 8; vein .1 60 0 2; known measured".
+ * unsaid: declared. "figure 7" is the size of its figure in mm, "boards 1" how far its pieces differ (one standard deviation, CIEDE2000).
+ * "stone; base .9 82 1 8; vein .1 60 0 2; known measured".
  */
 function finishFrom(id: string, text: string): LaidFinish {
   const [kind, ...clauses] = text.split(';').map((part) => part.trim());
   const said = (word: string) => clauses.find((c) => c.startsWith(`${word} `))?.slice(word.length + 1);
   const provenance = (said('known') ?? 'declared') as Provenance;
   const rms = said('rms');
-  const parts = clauses.filter((c) => !/^(known|rms) /.test(c));
+  const figure = said('figure');
+  const boards = said('boards');
+  const parts = clauses.filter((c) => !/^(known|rms|figure|boards) /.test(c));
   return {
     id,
     label: id,
     class: kind as FinishClass,
     glossGu: 20,
+    ...(figure !== undefined && { figureMm: Number(figure) }),
+    ...(boards !== undefined && { pieceSigmaDe00: Number(boards) }),
     components: parts
       .map((part) => componentFrom(part, kind as FinishClass, provenance))
       .map((c): FinishComponent => (rms === undefined ? c : { ...c, uncertaintyDe00: Number(rms) })),
@@ -90,8 +95,26 @@ export function inputOf(scenario: Scenario, finishes: Readonly<Record<string, st
     ...(scenario.low_vision && { lowVision: true }),
     surfaces: plain.surfaces.map((s): JudgedSurface => {
       const read = (reading: InstalledReading) => inLight(s, reading, scenario);
-      return { ...s, state: scenario.states?.[s.surface] ?? 'open', installed: s.installed.map(read) };
+      const meets = meetsIn(s.surface, plain.surfaces, scenario);
+      return { ...s, ...meets, state: scenario.states?.[s.surface] ?? 'open', installed: s.installed.map(read) };
     }),
+  };
+}
+
+/** Nothing, as if nobody had looked, unless the scenario says what touches or is apart. */
+function meetsIn(
+  of: SurfaceId,
+  all: readonly JudgedSurface[],
+  { touching, apart }: Scenario,
+): Pick<JudgedSurface, 'meets'> {
+  if (!touching && !apart) return {};
+  const isAmong = (pairs: Scenario['touching'] = [], other: SurfaceId) =>
+    pairs.some(([a, b]) => (a === of && b === other) || (b === of && a === other));
+  const others = all.map(({ surface }) => surface).filter((one) => one !== of && !isAmong(apart, one));
+  return {
+    meets: Object.fromEntries(
+      others.map((one) => [one, isAmong(touching, one) ? ('adjacent' as const) : ('together' as const)]),
+    ),
   };
 }
 

@@ -70,6 +70,8 @@ export interface Mutation extends Case {
   readonly low_vision?: boolean;
   readonly places?: Scenario['places'];
   readonly lamp?: string;
+  readonly touching?: Scenario['touching'];
+  readonly apart?: Scenario['apart'];
 }
 
 export interface Scenario extends Case {
@@ -81,6 +83,9 @@ export interface Scenario extends Case {
   /** Percent of each overview; a typical kitchen where absent. */
   readonly seen?: Readonly<Partial<Record<SurfaceId, readonly number[]>>>;
   readonly low_vision?: boolean;
+  /** Pairs of surfaces that touch, and that are never seen together; absent: nobody has looked. */
+  readonly touching?: readonly (readonly [SurfaceId, SurfaceId])[];
+  readonly apart?: readonly (readonly [SurfaceId, SurfaceId])[];
   /** Id of a light that alone shines; none: the room changes nothing. */
   readonly lamp?: string;
   readonly lights?: JudgeInput['lights'];

@@ -65,4 +65,8 @@ export interface LaidFinish {
   readonly glossGu: number;
   /** One to four components; the order is the order of the pattern's weight channels. */
   readonly components: readonly FinishComponent[];
+  /** Size of its figure, or of its pieces where joints draw them, mm; absent where it has none or it is not known. */
+  readonly figureMm?: number;
+  /** How far its pieces differ from one another, standard deviation in CIEDE2000 units; absent where nobody said. */
+  readonly pieceSigmaDe00?: number;
 }

@@ -126,6 +126,8 @@ export type WarningCode =
   | 'undertones-pull-apart'
   | 'lacks-warm'
   | 'lacks-cool'
+  | 'patterns-compete'
+  | 'woods-nearly-match'
   | 'weak-edge'
   | 'tinted-by-bounce'
   | 'light-shift'

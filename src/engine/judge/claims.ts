@@ -51,6 +51,10 @@ export interface Holds {
   readonly pair: (key: string) => PairHolds | null;
   readonly installed: (key: string) => InstalledPairHolds | null;
   readonly edge: (key: string) => number | null;
+  /** By group of busy patterns: share in which all of them are busy. */
+  readonly patterns: (key: string) => number | null;
+  /** By two woods: share in which they are close but unlike. */
+  readonly woods: (key: string) => number | null;
   readonly tint: (surface: SurfaceId) => TintHolds | null;
   readonly shift: (finish: string) => ShiftHolds | null;
   readonly balance: number | null;
@@ -64,6 +68,8 @@ export const NOT_DRAWN: Holds = {
   pair: () => null,
   installed: () => null,
   edge: () => null,
+  patterns: () => null,
+  woods: () => null,
   tint: () => null,
   shift: () => null,
   balance: null,

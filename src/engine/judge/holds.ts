@@ -4,6 +4,7 @@ import type { Assessment } from './assessment';
 import { balanceParts, installedReading, lacksSomething, sampleReading } from './balance';
 import type { Holds } from './claims';
 import { edgeSeverity, weakEdges } from './edges';
+import { tallyPatterns, tallyWoods } from './hold-materials';
 import { type Tally, tallyInstalledPairs, tallySamplePairs } from './hold-pairs';
 import { tallyShifts, tallyTints } from './hold-places';
 import type { JudgedSurface, JudgeInput } from './input';
@@ -41,9 +42,11 @@ function drawHolds(input: JudgeInput, draws: number, seed: number): Holds {
   const pairs = tallySamplePairs(samplePairs(placed, anchor), anchor);
   const installed = tallyInstalledPairs(installedPairs(placed), placed);
   const edges = tallyEdges(input);
+  const patterns = tallyPatterns(placed);
+  const woods = tallyWoods(placed);
   const tints = tallyTints(input);
   const shifts = tallyShifts(input);
-  const tallies = [pairs, installed, edges, tints, shifts];
+  const tallies = [pairs, installed, edges, patterns, woods, tints, shifts];
 
   const views = viewWeights(input);
   const parts = balanceParts(input, placed, views);
@@ -68,6 +71,8 @@ function drawHolds(input: JudgeInput, draws: number, seed: number): Holds {
     pair: pairs.held(draws),
     installed: installed.held(draws),
     edge: edges.held(draws),
+    patterns: patterns.held(draws),
+    woods: woods.held(draws),
     tint: tints.held(draws),
     shift: shifts.held(draws),
     balance: balanceHits / draws,

@@ -1,14 +1,17 @@
 import { SURFACES } from '../surface';
 import type { Assessment, PairFinding } from './assessment';
 import { balanceFirmness, judgeBalance, restsOnLooseColors } from './balance';
+import { busyGroups } from './busy-patterns';
 import { isWithheld } from './cannot-tell';
-import { type Holds, NOT_DRAWN, type PairHolds } from './claims';
+import { type Holds, isAlike, NOT_DRAWN, type PairHolds } from './claims';
 import { weakEdges } from './edges';
 import type { JudgeInput } from './input';
 import { installedFaultWarnings } from './installed-faults';
 import { lightMixWarnings } from './light-mix-warnings';
 import { lowLightWarnings } from './low-light-warnings';
+import { patternWarnings, woodWarnings } from './material-warnings';
 import { meetsOf } from './meets';
+import { type NearWoods, nearWoods } from './near-woods';
 import { splitWarnings } from './pair-splits';
 import { pairWarnings, shownVerdict } from './pair-warnings';
 import {
@@ -41,17 +44,23 @@ export function assembleAssessment(given: JudgeInput, holds: Holds, status: Asse
   const placed = placedColors(input);
   const samples = samplePairs(placed, anchorY(input, placed));
   const installed = installedPairs(placed);
+  const woods = nearWoods(placed);
   const balance = judgeBalance(input, placed, (verdict) => balanceFirmness(verdict, holds, restsOnLooseColors(input)));
   return {
     project: input.project,
     option: input.option,
     setting: input.setting,
     surfaces: input.surfaces.map(surfaceRecord),
-    pairs: [...samples.map((p) => sampleFinding(p, holds)), ...installed.flatMap((p) => installedFinding(p, holds))],
+    pairs: [
+      ...samples.map((p) => sampleFinding(p, holds)),
+      ...installed.flatMap((p) => installedFinding(p, holds)),
+    ].filter((pair) => !isNearWoods(pair, woods)),
     balance: { ...balance.balance, holds_in: holds.balance },
     warnings: orderedWarnings([
       ...balanceWarnings(balance, holds),
       ...pairWarnings(samples, holds),
+      ...patternWarnings(busyGroups(placed), holds),
+      ...woodWarnings(woods, holds),
       ...edgeWarnings(weakEdges(input), holds),
       ...installedFaultWarnings(installed, samples, holds),
       ...bounceWarnings(input, installed, holds),
@@ -71,6 +80,15 @@ export const inDecisionOrder = (input: JudgeInput): JudgeInput => ({
   ...input,
   surfaces: [...input.surfaces].sort((a, b) => SURFACES.indexOf(a.surface) - SURFACES.indexOf(b.surface)),
 });
+
+/** Woods that nearly match echo each other only by the numbers of their parts: that is no agreement to tell. */
+const isNearWoods = ({ a, b, verdict }: PairFinding, woods: readonly NearWoods[]): boolean =>
+  isEcho(verdict) &&
+  woods.some(({ firstSurfaces: one, secondSurfaces: other }) =>
+    one.includes(a.surface) ? other.includes(b.surface) : other.includes(a.surface) && one.includes(b.surface),
+  );
+
+const isEcho = (verdict: PairFinding['verdict']): boolean => verdict === 'relates' || isAlike(verdict);
 
 const side = (placed: PlacedColor) => ({ surface: placed.surface.surface, component: placed.color.role });
 

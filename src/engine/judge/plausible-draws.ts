@@ -1,4 +1,4 @@
-import { labD65FromXyzD65, xyzD65FromLabD65 } from '../color/lab';
+import { mixedLab } from '../color/mixed-lab';
 import type { Lab } from '../color/types';
 import { averageComponent } from '../finish/average';
 import { readingOf } from '../finish/uncertainty';
@@ -166,17 +166,5 @@ const minus = (to: Lab<'D65-2'>, from: Lab<'D65-2'>): Step => ({
 
 /** How far the area mean moves when the parts do; means are of light, as parts mix from afar. */
 function change(to: readonly Lab<'D65-2'>[], from: readonly Lab<'D65-2'>[], weights: readonly number[]): Step {
-  return minus(mixed(to, weights), mixed(from, weights));
-}
-
-function mixed(labs: readonly Lab<'D65-2'>[], weights: readonly number[]): Lab<'D65-2'> {
-  if (labs.length === 1) return labs[0]!;
-  let [x, y, z] = [0, 0, 0];
-  labs.forEach((lab, i) => {
-    const xyz = xyzD65FromLabD65(lab);
-    x += weights[i]! * xyz.x;
-    y += weights[i]! * xyz.y;
-    z += weights[i]! * xyz.z;
-  });
-  return labD65FromXyzD65({ x, y, z });
+  return minus(mixedLab(to, weights), mixedLab(from, weights));
 }

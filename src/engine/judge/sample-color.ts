@@ -45,13 +45,13 @@ const FITTINGS: ReadonlySet<SurfaceId> = new Set(['sink', 'tap', 'appliance', 'h
 export const isFitting = (surface: SurfaceId): boolean => FITTINGS.has(surface);
 
 /** What of a finish decides whether it may count as a white. */
-interface FinishMatter {
+export interface FinishMatter {
   readonly class: FinishClass;
   readonly components: readonly { readonly role: ComponentRole | 'average' }[];
 }
 
 /** Stone carries `grain` too, of crystals; on any other class the word means wood or its print. */
-const isWoodOrPrint = (finish: FinishMatter): boolean =>
+export const isWoodOrPrint = (finish: FinishMatter): boolean =>
   finish.class === 'wood' ||
   (finish.class !== 'stone' &&
     finish.class !== 'engineered' &&

@@ -18,7 +18,17 @@ export interface Unsettling {
 }
 
 /** Findings between two surfaces that ask for a change. */
-const FAULTS: readonly WarningCode[] = ['white-looks-dirty', 'too-yellow', 'undertones-pull-apart', 'weak-edge'];
+const FAULTS: readonly WarningCode[] = [
+  'white-looks-dirty',
+  'too-yellow',
+  'undertones-pull-apart',
+  'patterns-compete',
+  'woods-nearly-match',
+  'weak-edge',
+];
+
+/** Of these each finding is about all the surfaces it names, whichever colors they have. */
+const OF_SURFACES: readonly WarningCode[] = ['patterns-compete', 'woods-nearly-match'];
 
 /**
  * What changing some surfaces unsettles: of the settled ones those that a new warning, more than a note, sets against a changed
@@ -59,6 +69,7 @@ function faultsBetween(assessment: Assessment, changed: readonly SurfaceId[], se
 /** One finding may name several surfaces: those of one side are nothing to each other. */
 function isBetween({ pairs }: Assessment, code: WarningCode, one: SurfaceId, other: SurfaceId): boolean {
   const isThese = (a: SurfaceId, b: SurfaceId) => (a === one && b === other) || (a === other && b === one);
+  if (OF_SURFACES.includes(code)) return true;
   if (code === 'weak-edge') return EDGES.some(([a, b]) => isThese(a, b));
   return pairs.some(({ a, b, verdict }) => faultCode(verdict) === code && isThese(a.surface, b.surface));
 }

@@ -3,13 +3,15 @@ import type { Severity, Warning, WarningCode } from './assessment';
 
 const SEVERITIES: readonly Severity[] = ['grave', 'visible', 'note'];
 
-/** Within one severity: the whole scheme first, then pairs, edges, light, and what cannot be told. */
+/** Within one severity: the whole scheme first, then pairs, patterns, edges, light, and what cannot be told. */
 const CODES: readonly WarningCode[] = [
   'lacks-warm',
   'lacks-cool',
   'white-looks-dirty',
   'too-yellow',
   'undertones-pull-apart',
+  'patterns-compete',
+  'woods-nearly-match',
   'weak-edge',
   'tinted-by-bounce',
   'light-shift',

@@ -3,7 +3,7 @@ import type { Variation } from './types';
 
 /**
  * Spread between pieces as one standard deviation in CIEDE2000 units, per aesthetic class of ANSI A137.1.
- * The classes are words in the standard; the numbers are this project's choice for drawing.
+ * The classes are words in the standard; the numbers are this project's choice.
  */
 export const VARIATION_SIGMA_DE00: { readonly [V in Variation]: number } = { V0: 0.2, V1: 0.5, V2: 1, V3: 2.5, V4: 5 };
 

@@ -3,11 +3,11 @@ import { failure, type Result, success } from '../../engine/result';
 import { SURFACES } from '../../engine/surface';
 import { optionById } from '../../model/commands';
 import { isEmpty } from '../../model/empty-surface';
+import { figureSizeMm } from '../../model/figure-size';
 import type { CopiedLook, LookColor, LookSurface } from '../../model/look';
 import type { Finish, Placement, Project } from '../../model/project';
 import { layFinish } from '../study/lay-finish';
 import { libraryOf } from '../study/scheme';
-import { patternScaleMm } from './pattern-facts';
 
 /** The look of an option, to be carried over: what lies on each surface that has a finish, grout included. */
 export function lookOfOption(project: Project, optionId: string): Result<CopiedLook> {
@@ -28,7 +28,7 @@ export function lookOfOption(project: Project, optionId: string): Result<CopiedL
     const laid = layFinish(library, placement);
     if (!laid.ok) return failure({ ...laid.problem, at: { path: `options.${optionId}.scheme.${surface}` } });
     const finish = library.get(placement.finish)!;
-    const scale = patternScaleMm(finish);
+    const scale = figureSizeMm(finish);
     surfaces.push({
       surface,
       finish: finish.id,

@@ -11,6 +11,7 @@ import { compareFindings } from '../../engine/judge/repairs/compare-findings';
 import { joined, sentenceCase, surfacesPhrase } from '../../engine/judge/surface-words';
 import type { SurfaceId } from '../../engine/surface';
 import { optionById } from '../../model/commands';
+import { figureSizeMm } from '../../model/figure-size';
 import { candidatesFor, isTooFlatFor } from '../../model/finish-candidates';
 import { laidAlike, withFinishOn } from '../../model/lay-alike';
 import { layingFor } from '../../model/laying';
@@ -20,7 +21,6 @@ import { layFinish } from '../study/lay-finish';
 import type { RoomStudy } from '../study/room-study';
 import { libraryOf } from '../study/scheme';
 import type { SettingLight } from '../study/setting-light';
-import { patternScaleMm } from './pattern-facts';
 import { relationScheme } from './relation-scheme';
 
 /** How many are run as installed, of one change at each place and of two, and how many are offered: enough to choose from. Our judgment. */
@@ -181,7 +181,7 @@ function changeTo(
   const laid = layFinish(library, placement);
   const was = layFinish(library, before);
   if (!laid.ok || !was.ok) return null;
-  const pattern = { kind: finish.pattern.kind, scale_mm: patternScaleMm(finish) };
+  const pattern = { kind: finish.pattern.kind, scale_mm: figureSizeMm(finish) };
   const judged = surfaces
     .filter((surface) => scheme.views.has(surface))
     .map((surface) => ({ surface, finish: laid.value, state: before.state, installed: [] }));

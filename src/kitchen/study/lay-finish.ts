@@ -1,7 +1,9 @@
 import { finishComponent } from '../../engine/finish/component';
 import type { FinishComponent, LaidFinish } from '../../engine/finish/types';
 import { jointShare } from '../../engine/pattern/joint-share';
+import { VARIATION_SIGMA_DE00 } from '../../engine/pattern/variation';
 import { failure, type Result, success } from '../../engine/result';
+import { figureSizeMm } from '../../model/figure-size';
 import { givenComponents } from '../../model/given-components';
 import { isBoard } from '../../model/layouts';
 import type { Finish, Placement } from '../../model/project';
@@ -23,6 +25,7 @@ export function layFinish(library: ReadonlyMap<string, Finish>, placement: Place
   if (!own.ok) return own;
 
   let components = own.value;
+  let figureMm = figureSizeMm(finish);
   const { joint_mm, grout } = placement.laying;
   if (joint_mm && grout && finish.piece_mm && isLaidInPieces(finish, placement.laying)) {
     const groutFinish = library.get(grout);
@@ -34,6 +37,7 @@ export function layFinish(library: ReadonlyMap<string, Finish>, placement: Place
       ...components.map((component) => ({ ...component, share: component.share * (1 - share) })),
       { ...joint.value[0]!, role: 'grout', share },
     ];
+    figureMm ??= Math.min(...finish.piece_mm);
   }
   if (components.length > MOST_COMPONENTS) {
     return failure({
@@ -43,7 +47,15 @@ export function layFinish(library: ReadonlyMap<string, Finish>, placement: Place
       remedy: 'Merge the two colors that are closest to each other.',
     });
   }
-  return success({ id: finish.id, label: finish.label, class: finish.class, glossGu: finish.gloss_gu, components });
+  return success({
+    id: finish.id,
+    label: finish.label,
+    class: finish.class,
+    glossGu: finish.gloss_gu,
+    components,
+    ...(figureMm !== null && { figureMm }),
+    pieceSigmaDe00: VARIATION_SIGMA_DE00[finish.variation],
+  });
 }
 
 /** Boards have gaps and no grout, also in herringbone. */

@@ -2,7 +2,7 @@ import type { PairVerdict, Severity, Warning } from '../../engine/judge/assessme
 import type { PairTable, TableCell } from '../../engine/judge/pair-table';
 
 /** What is found between two finishes that is no verdict on their colors as such. */
-export type BetweenCode = 'weak-edge' | 'pair-splits';
+export type BetweenCode = 'weak-edge' | 'pair-splits' | 'patterns-compete' | 'woods-nearly-match';
 
 /** What a square shows. */
 export interface CellSign {
@@ -12,7 +12,7 @@ export interface CellSign {
 
 const GRADES: readonly (Severity | null)[] = [null, 'note', 'visible', 'grave'];
 
-/** The warnings between the finishes of a cell that the table has no verdict for: an edge, a match that parts. */
+/** The warnings between the finishes of a cell that the table has no verdict for: an edge, a match that parts, busy patterns, woods. */
 export const warningsBetween = (
   warnings: readonly Warning[],
   { rows }: PairTable,
@@ -38,4 +38,11 @@ export function signOf(warnings: readonly Warning[], table: PairTable, cell: Tab
 export const urgency = ({ kind, severity }: CellSign): number =>
   2 * GRADES.indexOf(severity) + (kind === 'cannot-tell' ? 1 : 0) + (kind === 'none' ? 0 : 0.5);
 
-const isBetween = (code: string): code is BetweenCode => code === 'weak-edge' || code === 'pair-splits';
+const BETWEEN: readonly string[] = [
+  'weak-edge',
+  'pair-splits',
+  'patterns-compete',
+  'woods-nearly-match',
+] satisfies readonly BetweenCode[];
+
+const isBetween = (code: string): code is BetweenCode => BETWEEN.includes(code);

@@ -109,6 +109,8 @@ export const WARNING_WORDS: { readonly [C in WarningCode]: string } = {
   'undertones-pull-apart': 'undertones that pull apart',
   'lacks-warm': 'nothing warm',
   'lacks-cool': 'nothing cool',
+  'patterns-compete': 'busy patterns that compete',
+  'woods-nearly-match': 'woods that nearly match',
   'weak-edge': 'an edge that is hard to see',
   'tinted-by-bounce': 'a surface tinted by its neighbors',
   'light-shift': 'a color that shifts with the light',

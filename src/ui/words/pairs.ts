@@ -35,6 +35,8 @@ export const MEETS_WORDS: { readonly [M in Meets]: string } = {
 const SIGN_WORDS: { readonly [V in PairVerdict | BetweenCode]: string } = {
   'weak-edge': 'an edge that is hard to see',
   'pair-splits': 'a match by day that parts in this light',
+  'patterns-compete': 'busy patterns that compete',
+  'woods-nearly-match': 'woods that nearly match',
   same: 'look the same',
   match: 'match closely',
   agree: 'whites that agree',
@@ -50,6 +52,8 @@ const SIGN_WORDS: { readonly [V in PairVerdict | BetweenCode]: string } = {
 export const FAULT_LETTERS: Partial<Record<CellSign['kind'], string>> = {
   'weak-edge': 'E',
   'pair-splits': 'P',
+  'patterns-compete': 'B',
+  'woods-nearly-match': 'W',
   'looks-dirty': 'D',
   'too-yellow': 'Y',
   'pulls-apart': 'U',

@@ -1,5 +1,6 @@
-import { labD65FromXyzD65, xyzD65FromLabD65, yFromLightness } from '../../color/lab';
+import { yFromLightness } from '../../color/lab';
 import { lrvPerY } from '../../color/lrv';
+import { mixedLab } from '../../color/mixed-lab';
 import type { Lab } from '../../color/types';
 import type { DecisionState, SurfaceId } from '../../surface';
 import type { JudgeInput } from '../input';
@@ -104,14 +105,10 @@ const averages = new WeakMap<SeenSurface, Lab<'D65-2'>>();
 export function averageOf(surface: SeenSurface): Lab<'D65-2'> {
   const known = averages.get(surface);
   if (known) return known;
-  let [x, y, z] = [0, 0, 0];
-  for (const { color, weight } of surface.colors) {
-    const xyz = xyzD65FromLabD65(color.lab);
-    x += weight * xyz.x;
-    y += weight * xyz.y;
-    z += weight * xyz.z;
-  }
-  const mean = labD65FromXyzD65({ x, y, z });
+  const mean = mixedLab(
+    surface.colors.map(({ color }) => color.lab),
+    surface.colors.map(({ weight }) => weight),
+  );
   averages.set(surface, mean);
   return mean;
 }

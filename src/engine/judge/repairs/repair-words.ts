@@ -10,6 +10,8 @@ const FAULTS: { readonly [C in WarningCode]: string } = {
   'undertones-pull-apart': 'the undertones that pull apart',
   'lacks-warm': 'the lack of warmth',
   'lacks-cool': 'the lack of cool',
+  'patterns-compete': 'the patterns that compete',
+  'woods-nearly-match': 'the woods that nearly match',
   'weak-edge': 'the edge that is hard to see',
   'tinted-by-bounce': 'the tint of the place',
   'light-shift': 'the shift in this light',
