@@ -5,7 +5,8 @@ import { presentSurfaces } from '../kitchen/present-surfaces';
 import { applyCommand } from '../model/apply-command';
 import { checkDaylight } from '../model/check-daylight';
 import { commandLabel } from '../model/command-label';
-import type { Command } from '../model/commands';
+import { type Command, optionById } from '../model/commands';
+import { NO_FINISH } from '../model/empty-surface';
 import { familyOf, isLaidAlike } from '../model/families';
 import type { Fixture, LampGroup } from '../model/fixture';
 import { record, redo, undo } from '../model/history';
@@ -18,6 +19,7 @@ import {
   LAMP_GROUPS,
   type Lamp,
   type Laying,
+  type Option,
   type Setting,
 } from '../model/project';
 import { problemTold } from '../ui/parts/told';
@@ -25,7 +27,7 @@ import { FIXTURES } from '../ui/words/fixtures';
 import { LAMPS, lampName } from '../ui/words/lamps';
 import { BAR } from '../ui/words/top-bar';
 import { type AppState, chosenOption, documentOf, projectOf, shownSetting, withHistory } from './state';
-import { createTryActions, type TryActions } from './try-out';
+import { createTryActions, type TryActions, type TryPlace } from './try-out';
 import { APP_WORDS } from './words';
 
 /** Changes of the document; each is one step to undo unless it continues the one before, and drops a change on trial. */
@@ -37,6 +39,10 @@ export interface Actions extends TryActions {
   readonly redo: () => void;
   readonly lay: (surfaces: readonly SurfaceId[], finish: string) => void;
   readonly layOwn: (surfaces: readonly SurfaceId[], finish: Finish) => void;
+  /** Lays it on trial, as `lay` would; nothing is changed until it is kept. */
+  readonly tryFinish: (surfaces: readonly SurfaceId[], finish: string, place: TryPlace) => void;
+  /** Takes what lies there off again. */
+  readonly empty: (surfaces: readonly SurfaceId[]) => void;
   readonly setState: (surfaces: readonly SurfaceId[], state: DecisionState) => void;
   readonly setLaying: (surfaces: readonly SurfaceId[], laying: Laying) => void;
   readonly setLevel: (group: LampGroup, level: number, continues: boolean) => void;
@@ -79,9 +85,8 @@ export function createActions(store: StoreApi<AppState>): Actions {
   const option = () => chosenOption(store.getState());
   const setting = () => shownSetting(store.getState());
   /** With what is of one family with them and laid alike, but not in this room: an island to come is to match. */
-  const withAbsent = (surfaces: readonly SurfaceId[]): readonly SurfaceId[] => {
+  const withAbsent = (surfaces: readonly SurfaceId[], { scheme }: Option = option()): readonly SurfaceId[] => {
     const { room } = store.getState();
-    const { scheme } = option();
     const absent = surfaces.flatMap((surface) =>
       familyOf(surface).filter(
         (one) => room && !presentSurfaces(room).includes(one) && isLaidAlike(scheme[one], scheme[surface]),
@@ -93,11 +98,21 @@ export function createActions(store: StoreApi<AppState>): Actions {
   const finishLabel = (id: string) =>
     projectOf(store.getState()).library.find((finish) => finish.id === id)?.label ?? id;
 
-  const changes: Omit<Actions, keyof TryActions> = {
+  const changes: Omit<Actions, keyof TryActions | 'tryFinish'> = {
     run,
     attempt,
     undo: () => store.setState((state) => withHistory(state, undo(state.history))),
     redo: () => store.setState((state) => withHistory(state, redo(state.history))),
+    empty: (surfaces) =>
+      together(
+        APP_WORDS.emptyLabel(surfaces),
+        withAbsent(surfaces).map((surface) => ({
+          kind: 'lay-finish',
+          option: option().id,
+          surface,
+          finish: NO_FINISH.id,
+        })),
+      ),
     lay: (surfaces, finish) =>
       together(
         APP_WORDS.layLabel(surfaces, finishLabel(finish)),
@@ -177,7 +192,18 @@ export function createActions(store: StoreApi<AppState>): Actions {
       });
     },
   };
-  return { ...droppingTry(store, changes), ...createTryActions(store) };
+  const tries = createTryActions(store);
+  return {
+    ...droppingTry(store, changes),
+    ...tries,
+    tryFinish: (surfaces, finish, place) => {
+      const state = store.getState();
+      // As it is kept: another trial is no part of what this one starts from.
+      const kept = optionById(documentOf(state), state.option) ?? chosenOption(state);
+      const commands = layOnSurfaces(kept, withAbsent(surfaces, kept), finish);
+      tries.tryChange(commands, APP_WORDS.layLabel(surfaces, finishLabel(finish)), place);
+    },
+  };
 }
 
 /** Every change starts from the document as it is kept: what is only tried goes first. To undo it, nothing else is taken back. */

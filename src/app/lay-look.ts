@@ -46,7 +46,7 @@ export function tryCarried(
 ): boolean {
   const commands = layingOn(documentOf(store.getState()), carried.option, carried, changes);
   const what = joined(changes.map(({ label, surfaces }) => LOOK.change(label, surfacesPhrase(surfaces).text)));
-  return actions.tryChange(commands, LOOK.tryLabel(what), carried.option).length === 0;
+  return actions.tryChange(commands, LOOK.tryLabel(what), { option: carried.option }).length === 0;
 }
 
 /** Commands that lay the look on an option, then its changes: what follows a surface does so by what lies there by then. */

@@ -19,6 +19,7 @@ export function withProject(state: AppState, project: Project, label: string): P
     movedEye: null,
     eyes: { ...state.eyes, places_mm: {} },
     drawer: null,
+    wishes: {},
     reading: null,
     picked: null,
     held: null,

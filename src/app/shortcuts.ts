@@ -89,7 +89,7 @@ function closeTopmost(store: StoreApi<AppState>): void {
   if (document.querySelector(':popover-open, dialog[open]')) return;
   store.setState((state) => {
     if (state.drawer) return { drawer: null };
-    if (state.tryOut) return { tryOut: null };
+    if (state.tryOut) return { tryOut: null, drawer: state.tryOut.reopens };
     if (state.panel) return { panel: null };
     if (state.held && state.picked) return { held: null };
     return state.aim ? { aim: null, picked: null } : { reading: null, picked: null };

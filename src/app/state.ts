@@ -1,4 +1,5 @@
 import type { Assessment } from '../engine/judge/assessment';
+import type { Wish } from '../engine/judge/shortlist/wish';
 import type { Unsettling } from '../engine/judge/unsettled';
 import type { Vec3 } from '../engine/light/types';
 import type { PatternTexture } from '../engine/pattern/types';
@@ -40,6 +41,10 @@ interface TryOut {
   readonly label: string;
   /** The option it is tried in. */
   readonly option: string;
+  /** One goes on trying from where the focus is. */
+  readonly keepsFocus: boolean;
+  /** The drawer that opens again when it is dropped; null for none. */
+  readonly reopens: SurfaceId | null;
 }
 
 /** Everything the page knows: the document with its history, what is looked at, and what the workers last said. */
@@ -77,6 +82,11 @@ export interface AppState extends SceneState {
   readonly drawer: SurfaceId | null;
   /** Counts how often a drawer was opened, so that each opening starts afresh. */
   readonly drawerOpened: number;
+  /**
+   * What one would like of each place, the most wanted first, by the sample the drawer was opened from. For as long as the page is open: a
+   * wish is a way to look through a library and decides nothing, so it is no part of the document and no step to undo.
+   */
+  readonly wishes: Readonly<Partial<Record<SurfaceId, readonly Wish[]>>>;
   readonly reading: SurfaceId | null;
   /** The place on `reading` that was picked in the picture; null when the surface was chosen as a whole. */
   readonly picked: PickedPlace | null;
@@ -137,6 +147,7 @@ export function initialState(project: Project, theme: Theme): AppState {
     theme,
     drawer: null,
     drawerOpened: 0,
+    wishes: {},
     reading: null,
     picked: null,
     point: null,

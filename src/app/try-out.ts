@@ -1,15 +1,28 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { Problem } from '../engine/result';
+import type { SurfaceId } from '../engine/surface';
 import { applyCommand } from '../model/apply-command';
 import type { Command } from '../model/commands';
 import { record } from '../model/history';
 import { problemTold } from '../ui/parts/told';
 import { type AppState, documentOf, withHistory } from './state';
 
+/** Where a change is tried, and what becomes of the drawer. */
+export interface TryPlace {
+  /** Unless the chosen one. */
+  readonly option?: string;
+  /** The drawer stays open: one goes on trying from it. */
+  readonly keepsDrawer?: boolean;
+  /** The focus stays where it is, too, instead of going to what keeps or drops the trial. */
+  readonly keepsFocus?: boolean;
+  /** The drawer closes for as long as the trial lasts, and opens again when it is dropped. */
+  readonly reopens?: SurfaceId;
+}
+
 /** What one can do with a change before it is made. Any other change of the document drops it. */
 export interface TryActions {
-  /** Puts a change on trial in place of one that is; what is wrong with it is told, and handed back. `option`: unless the chosen one. */
-  readonly tryChange: (commands: readonly Command[], label: string, option?: string) => readonly Problem[];
+  /** Puts a change on trial in place of one that is; what is wrong with it is told, and handed back. */
+  readonly tryChange: (commands: readonly Command[], label: string, place?: TryPlace) => readonly Problem[];
   /** Makes the change: one step to undo. */
   readonly keepTry: () => void;
   readonly dropTry: () => void;
@@ -17,7 +30,7 @@ export interface TryActions {
 
 export function createTryActions(store: StoreApi<AppState>): TryActions {
   return {
-    tryChange: (commands, label, option) => {
+    tryChange: (commands, label, { option, keepsDrawer = false, keepsFocus = false, reopens } = {}) => {
       const state = store.getState();
       const tried = applyCommand(documentOf(state), { kind: 'together', label, commands });
       if (!tried.ok) {
@@ -26,8 +39,8 @@ export function createTryActions(store: StoreApi<AppState>): TryActions {
         return [problem, ...(more ?? [])];
       }
       store.setState({
-        tryOut: { project: tried.value, label, option: option ?? state.option },
-        drawer: null,
+        tryOut: { project: tried.value, label, option: option ?? state.option, keepsFocus, reopens: reopens ?? null },
+        ...(keepsDrawer ? {} : { drawer: null }),
         pointed: [],
       });
       return [];
@@ -38,6 +51,6 @@ export function createTryActions(store: StoreApi<AppState>): TryActions {
       const { project, label } = state.tryOut;
       store.setState(withHistory(state, record(state.history, project, label)));
     },
-    dropTry: () => store.setState({ tryOut: null }),
+    dropTry: () => store.setState(({ tryOut, drawer }) => ({ tryOut: null, drawer: tryOut?.reopens ?? drawer })),
   };
 }

@@ -25,7 +25,7 @@ export function useHelp(option: Option): HelpSource {
         : null;
     },
     settingName: (id) => settingShortName(project.settings.find((one) => one.id === id)?.name ?? id),
-    onTry: isTrying ? null : (repair) => actions.tryChange(...tried(option, repair), option.id),
+    onTry: isTrying ? null : (repair) => actions.tryChange(...tried(option, repair), { option: option.id }),
   };
 }
 

@@ -6,6 +6,7 @@ const phrase = (surfaces: readonly SurfaceId[]) => surfacesPhrase(surfaces).text
 /** What the page itself says: labels of steps made of several commands, and of files. */
 export const APP_WORDS = {
   layLabel: (surfaces: readonly SurfaceId[], finish: string) => `${phrase(surfaces)}: ${finish}`,
+  emptyLabel: (surfaces: readonly SurfaceId[]) => `${phrase(surfaces)}: left empty`,
   stateLabel: (surfaces: readonly SurfaceId[], state: DecisionState) => `${phrase(surfaces)}: ${state}`,
   layingLabel: (surfaces: readonly SurfaceId[]) => `laying of the ${phrase(surfaces)}`,
   newProject: 'new project',

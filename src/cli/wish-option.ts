@@ -3,15 +3,13 @@ import type { Wish } from '../engine/judge/shortlist/wish';
 import { failure, type Result, success } from '../engine/result';
 import { SURFACES } from '../engine/surface';
 import { isSurfaceId } from '../model/decision-order';
+import { SHEENS } from '../model/sheens';
 
-/** Words for a sheen, gloss units at 60 degrees (levels of the MPI gloss scale; the names are loose, the numbers count). */
-const SHEENS: Readonly<Record<string, readonly [number, number]>> = {
-  matte: [0, 5],
+/** The words of the page, and some more that the trade has for a sheen (levels of the MPI gloss scale), gloss units at 60 degrees. */
+const SHEEN_WORDS: Readonly<Record<string, readonly [number, number]>> = {
+  ...Object.fromEntries(SHEENS.map(({ id, from, to }) => [id, [from, to] as const])),
   velvet: [5, 10],
   eggshell: [10, 25],
-  satin: [20, 35],
-  'semi-gloss': [35, 70],
-  gloss: [70, 85],
   'high-gloss': [85, 100],
 };
 const PRICES = ['$', '$$', '$$$'];
@@ -34,11 +32,11 @@ export function readWish(words: string): Result<Wish> {
     case 'lrv':
       return rangeOf(words, value, (from, to) => ({ kind, from, to }));
     case 'sheen': {
-      const named = SHEENS[value.toLowerCase()];
+      const named = SHEEN_WORDS[value.toLowerCase()];
       if (named) return success({ kind, from: named[0], to: named[1] });
       return /^[\d.]/.test(value)
         ? rangeOf(words, value, (from, to) => ({ kind, from, to }))
-        : unreadable(words, `Write gloss units, 10-25, or one of: ${Object.keys(SHEENS).join(', ')}.`);
+        : unreadable(words, `Write gloss units, 10-25, or one of: ${Object.keys(SHEEN_WORDS).join(', ')}.`);
     }
     case 'price': {
       const bands = value.split(',').map((band) => band.trim());

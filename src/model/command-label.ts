@@ -1,5 +1,6 @@
 import { surfaceName } from '../engine/judge/surface-words';
 import type { Command } from './commands';
+import { isEmpty } from './empty-surface';
 import type { Project } from './project';
 
 /** What a command does, in words for "Undo: ..." and for the log. `project` is the document before it. */
@@ -8,7 +9,7 @@ export function commandLabel(project: Project, command: Command): string {
   const lookName = (id: string) => project.looks?.find((look) => look.id === id)?.name ?? id;
   switch (command.kind) {
     case 'lay-finish':
-      return `${surfaceName(command.surface)}: ${finishName(command.finish)}`;
+      return `${surfaceName(command.surface)}: ${isEmpty(command) ? 'left empty' : finishName(command.finish)}`;
     case 'set-laying':
       return `laying of the ${surfaceName(command.surface)}`;
     case 'set-state':

@@ -15,7 +15,7 @@ export const followerOf = (surface: SurfaceId): SurfaceId | undefined => FOLLOWE
 /**
  * Lays a finish on a surface of an option. The plinth follows the base fronts and the upstand the counter if they had
  * the same finish and are still open or decided; what is fixed or ordered stays as it is, and what is empty stays empty.
- * The stand-in for nothing empties an open surface.
+ * The stand-in for nothing empties an open surface, and what follows it if that is open, too.
  */
 export function layFinishOn(project: Project, option: Option, command: LayFinish): Result<Option> {
   const { surface } = command;
@@ -31,14 +31,15 @@ export function layFinishOn(project: Project, option: Option, command: LayFinish
 
   const scheme: { -readonly [S in SurfaceId]: Placement } = { ...option.scheme, [surface]: placement };
   const follower = followerOf(surface);
-  if (follower && follows(option.scheme, follower, before.finish)) {
+  if (follower && follows(option.scheme, follower, before.finish, isEmpty(command))) {
     const its = option.scheme[follower];
     scheme[follower] = { ...its, finish: finish.id, laying: layingFor(finish, follower, project.library, its.laying) };
   }
   return success({ ...option, scheme });
 }
 
-function follows(scheme: Scheme, follower: SurfaceId, finish: string): boolean {
+function follows(scheme: Scheme, follower: SurfaceId, finish: string, isEmptied: boolean): boolean {
   const { finish: its, state } = scheme[follower];
-  return its === finish && !isEmpty(scheme[follower]) && (state === 'open' || state === 'decided');
+  const isLoose = state === 'open' || (state === 'decided' && !isEmptied);
+  return its === finish && !isEmpty(scheme[follower]) && isLoose;
 }

@@ -82,10 +82,10 @@ export const ANSWERS: { readonly [K in QuestionKind]: Answering<K> } = {
   },
   'carry-look': (asked, { settled }) => (settled?.room.hasStudy ? carryLook(asked, settled) : null),
   'relate-look': ({ look }) => relateLook(look),
-  'read-shortlist': ({ option, surface, setting }, { current, project }) => {
+  'read-shortlist': ({ setting, ...asked }, { current, project }) => {
     if (!project) return null;
-    if (setting === null) return shortlistNow(project, current, option, surface);
-    return current && !current.stale() ? shortlistInPlace(current, option, surface, setting) : null;
+    if (setting === null) return shortlistNow(project, current, asked);
+    return current && !current.stale() ? shortlistInPlace(current, asked, setting) : null;
   },
   'read-why': ({ option, surface, finish }, { current, project }) =>
     project && whyNow(project, current, option, surface, finish),

@@ -151,7 +151,7 @@ export function createStudio(events: StudioEvents): Studio {
       }),
     readNarrowings: (option) => ask('read-narrowings', { option }),
     readBalance: (option, setting) => ask('read-balance', { option, setting }),
-    readShortlist: (option, surface, setting) => ask('read-shortlist', { option, surface, setting }),
+    readShortlist: (asked) => ask('read-shortlist', asked),
     readWhy: (option, surface, finish) => ask('read-why', { option, surface, finish }),
     readStand: (option, finish) => ask('read-stand', { option, finish }),
     carryLook: (asked) => ask('carry-look', asked),

@@ -2,6 +2,7 @@ import type { SettingBalance } from '../engine/judge/balance-settings';
 import type { LookRelations } from '../engine/judge/relations/types';
 import type { Shortlist } from '../engine/judge/shortlist/types';
 import type { WhyPoint } from '../engine/judge/shortlist/why';
+import type { Wish } from '../engine/judge/shortlist/wish';
 import type { Vec3 } from '../engine/light/types';
 import type { PatternSample } from '../engine/pattern/sample';
 import type { SurfaceId } from '../engine/surface';
@@ -114,6 +115,8 @@ export interface ShortlistAsked {
   readonly surface: SurfaceId;
   /** A setting in which the best are to be judged in their place; null: samples are enough. */
   readonly setting: string | null;
+  /** What somebody would like, the most wanted first. */
+  readonly wishes: readonly Wish[];
 }
 
 export interface WhyAsked {

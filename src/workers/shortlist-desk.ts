@@ -1,24 +1,29 @@
 import type { InPlace } from '../engine/judge/shortlist/in-place';
-import { type Ranking, shortlist } from '../engine/judge/shortlist/shortlist';
+import { type Ranking, shortlist, wishing } from '../engine/judge/shortlist/shortlist';
 import type { Shortlist } from '../engine/judge/shortlist/types';
 import { type WhyPoint, whyPoints } from '../engine/judge/shortlist/why';
 import type { SurfaceId } from '../engine/surface';
 import { presentSurfaces } from '../kitchen/present-surfaces';
 import { meetingsOf } from '../kitchen/study/meetings';
-import { judgeInPlace } from '../kitchen/study/shortlist-in-place';
+import { bestOf, judgeInPlace } from '../kitchen/study/shortlist-in-place';
 import { rankSamples } from '../kitchen/study/shortlist-samples';
 import { changesWith } from '../model/changes-with';
 import type { Finish, Option, Project } from '../model/project';
 import type { InSlices, Job } from './job';
+import type { ShortlistAsked } from './questions';
 import { underSky } from './under-sky';
 
 /** A surface's candidates, and what was seen of the best so far. */
 interface Begun {
   readonly library: readonly Finish[];
+  /** Without wishes: they only put it in another order. */
   readonly ranking: Ranking;
-  /** By setting. */
+  /** By setting, then by finish; of all wishes there were. */
   readonly seen: Map<string, ReadonlyMap<string, InPlace>>;
 }
+
+/** What a shortlist is asked for, apart from the setting. */
+type Wanted = Omit<ShortlistAsked, 'setting'>;
 
 /** What was begun, the latest last, by all it depends on but the library. */
 const begun = new Map<string, Begun>();
@@ -26,35 +31,36 @@ const begun = new Map<string, Begun>();
 const MOST_BEGUN = 6;
 
 /** Everything of the library for a surface, as samples; and in place in those of the settings that were seen to already. */
-export function shortlistNow(project: Project, job: Job | null, option: string, surface: SurfaceId): Shortlist | null {
+export function shortlistNow(project: Project, job: Job | null, { option, surface, wishes }: Wanted): Shortlist | null {
   const found = begin(project, job, option, surface);
-  return found && listOf(found);
+  return found && listOf(found, wishing(found.ranking, wishes));
 }
 
 /** The same once the best are judged in a setting, which takes a while; null as soon as something newer is wanted. */
 export function* shortlistInPlace(
   job: Job,
-  option: string,
-  surface: SurfaceId,
+  { option, surface, wishes }: Wanted,
   setting: string,
 ): InSlices<Shortlist | null> {
   const { project } = job.show;
   const found = begin(project, job, option, surface);
   if (!found) return null;
-  if (!found.seen.has(setting)) {
+  const ranking = wishing(found.ranking, wishes);
+  const known = found.seen.get(setting);
+  if (!known || bestOf(ranking).some(({ candidate }) => !known.has(candidate.finish.id))) {
     const studied = yield* underSky(job, setting);
     if (!studied) return null;
-    const steps = judgeInPlace(project, found.ranking, studied);
+    const steps = judgeInPlace(project, ranking, studied, known);
     for (let step = steps.next(); ; step = steps.next()) {
       if (job.stale()) return null;
       if (step.done) {
-        found.seen.set(setting, step.value);
+        found.seen.set(setting, new Map([...(known ?? []), ...step.value]));
         break;
       }
       yield null;
     }
   }
-  return listOf(found);
+  return listOf(found, ranking);
 }
 
 /** All there is to say for and against one finish; null where it is not among those judged. */
@@ -110,12 +116,10 @@ function keyOf(
 const isSame = (a: readonly Finish[], b: readonly Finish[]): boolean =>
   a.length === b.length && a.every((finish, i) => finish === b[i]);
 
-function listOf({ ranking, seen }: Begun): Shortlist {
-  const byFinish = new Map<string, InPlace[]>();
-  for (const places of seen.values()) {
-    for (const [finish, place] of places) byFinish.set(finish, [...(byFinish.get(finish) ?? []), place]);
-  }
-  return shortlist(ranking, byFinish);
+/** What is said of a finish rests on these wishes alone: what was seen for others, and is not among the best now, counts as a sample. */
+function listOf(found: Begun, ranking: Ranking): Shortlist {
+  const best = bestOf(ranking).map(({ candidate }) => candidate.finish.id);
+  return shortlist(ranking, new Map(best.map((finish) => [finish, placesOf(found, finish)])));
 }
 
 const placesOf = ({ seen }: Begun, finish: string): InPlace[] =>

@@ -21,7 +21,7 @@ import type { StandReadings } from '../kitchen/study/stand-samples';
 import type { Room } from '../kitchen/types';
 import type { CopiedLook } from '../model/look';
 import type { Project } from '../model/project';
-import type { CarryAsked } from './questions';
+import type { CarryAsked, ShortlistAsked } from './questions';
 
 export type { PointReading, StandReading };
 
@@ -90,8 +90,8 @@ export interface Studio {
   carryLook(asked: CarryAsked): Promise<CarriedLook | null>;
   /** What relations a look yields; null where one of its colors cannot be. */
   relateLook(look: CopiedLook): Promise<LookRelations | null>;
-  /** Every finish for a surface, as samples; with a setting also the best in place there, which takes a while. Null: ask again later. */
-  readShortlist(option: string, surface: SurfaceId, setting: string | null): Promise<Shortlist | null>;
+  /** Every finish for a surface, as samples; with a setting also the best in place there, which takes a while. Null: ask again once more is there. */
+  readShortlist(asked: ShortlistAsked): Promise<Shortlist | null>;
   /** All there is to say for and against a finish on a surface; null where it is not in the library. */
   readWhy(option: string, surface: SurfaceId, finish: string): Promise<readonly WhyPoint[] | null>;
   /** What is left of the library for the open surfaces of an option; null before it is lit. */

@@ -30,18 +30,48 @@ test('the drawer of an open surface ranks every finish with its reason, and says
 });
 
 test('filters hide, and the library order is one step away', async () => {
-  await drawer(page).getByRole('button', { name: 'More filters' }).click();
+  await drawer(page).getByRole('button', { name: 'Filters' }).click();
   await drawer(page).getByLabel('LRV from').fill('60');
   await expect(row('TL-04')).toHaveCount(0);
   await expect(row('TL-01')).toHaveCount(1);
   await drawer(page).getByRole('button', { name: 'Clear filters' }).click();
   await expect(row('TL-04')).toHaveCount(1);
+  await drawer(page).getByRole('button', { name: 'Filters' }).click();
   await drawer(page)
     .locator('.choice', { hasText: /^Library$/ })
     .last()
     .click();
   await expect(section('clear')).toHaveCount(0);
   await expect(finishes(page).getByRole('option').first()).toHaveAttribute('data-finish', 'TL-01');
+  await drawer(page)
+    .locator('.choice', { hasText: /^By fit$/ })
+    .click();
+});
+
+test('a wish ranks and says what meets it; a finish is tried from its row, dropped, and the surface left empty', async () => {
+  await drawer(page).getByRole('button', { name: 'Wishes' }).click();
+  await drawer(page).getByRole('button', { name: 'Add wish' }).click();
+  await expect(row('EN-03')).toContainText('our wish: a quiet pattern.');
+  await expect(row('TL-03')).toContainText('Meets your wish: a quiet pattern.');
+  await drawer(page).getByRole('button', { name: 'Wishes (1)' }).click();
+
+  const bar = page.getByRole('region', { name: 'Change on trial' });
+  await row('EN-03').locator('[data-act=try]').click();
+  await expect(bar).toContainText('EN-03');
+  await expect(row('EN-03')).toContainText('on trial');
+  await expect(row('TL-01')).toHaveAttribute('aria-selected', 'true');
+  await row('TL-03').focus();
+  await page.keyboard.press('t');
+  await expect(bar).toContainText('TL-03');
+  await expect(row('TL-03')).toBeFocused();
+  await page.keyboard.press('t');
+  await expect(bar).toHaveCount(0);
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();
+
+  await drawer(page).getByRole('button', { name: 'Leave empty' }).click();
+  await expect(drawer(page)).toContainText('Nothing chosen yet');
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(row('TL-01')).toHaveAttribute('aria-selected', 'true');
   await page.keyboard.press('Escape');
 });
 

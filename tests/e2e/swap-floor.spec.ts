@@ -40,7 +40,10 @@ test('by mouse', async () => {
 
   await floor().click();
   await expect(drawer(page)).toHaveAccessibleName('Floor');
+  // What is fixed is not changed by one tap: it is tried, and kept on purpose.
   await finishes(page).getByRole('option', { name: /WD-01/ }).click();
+  await expect(page.getByRole('button', { name: /^Undo/ })).toBeDisabled();
+  await page.getByRole('button', { name: 'Keep' }).click();
   await settled(page);
   await expect(sentence(page)).not.toHaveText(before);
   await expect(nothingWarm()).toHaveCount(0);
@@ -99,7 +102,7 @@ test('by keyboard alone', async () => {
   await page.keyboard.press('Enter');
   const current = finishes(page).getByRole('option', { selected: true });
   await expect(current).toBeFocused();
-  // Arrow keys only move; the finish is laid by Enter.
+  // Arrow keys only move; the finish is tried by Enter, as the floor is fixed, and kept in the bar that then has the focus.
   const birch = finishes(page).getByRole('option', { name: /WD-01/ });
   for (let presses = 0; presses < 20; presses++) {
     if (await birch.evaluate((element) => element === document.activeElement)) break;
@@ -108,6 +111,10 @@ test('by keyboard alone', async () => {
   await expect(birch).toBeFocused();
   await expect(sentence(page)).toHaveText(before);
   await page.keyboard.press('Enter');
+  await page.keyboard.press('Tab');
+  await expect(page.getByRole('button', { name: 'Keep' })).toBeFocused();
+  await page.keyboard.press('Enter');
+  await expect(birch).toBeFocused();
   await settled(page);
   await expect(sentence(page)).not.toHaveText(before);
   await page.keyboard.press('Escape');

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { FinishClass } from '../../src/engine/finish/types';
+import { holdCandidates, shortlist, wishing } from '../../src/engine/judge/shortlist/shortlist';
+import type { Wish } from '../../src/engine/judge/shortlist/wish';
 import { SURFACES } from '../../src/engine/surface';
 import { isTooFlatFor } from '../../src/model/finish-candidates';
 import { finish, knownTo, laidFinish } from './finishes';
@@ -182,9 +184,10 @@ describe('the order', () => {
     });
     expect(acceptedIds(list)).toEqual(['first', 'both-later', 'unknown']);
     expect(list.accepted[0]!.reasons[0]).toBe(
-      'Of your wishes: light reflectance 5 to 15: met; price $: not met; "in stock": not met.',
+      'Meets 1 of 3 wishes: light reflectance 5 to 15. Misses: price $; "in stock".',
     );
-    expect(list.accepted[2]!.reasons.join(' ')).toContain('price $: not known');
+    expect(list.accepted[2]!.reasons.join(' ')).toContain('Not known: price $; "in stock".');
+    expect(list.accepted[2]!.wishes.map(({ is_met }) => is_met)).toEqual([false, null, null]);
   });
 
   it.each([
@@ -201,10 +204,46 @@ describe('the order', () => {
     const met = candidate(laidFinish('met', 'paint', [like]), 'wall');
     const not = candidate(laidFinish('a-not', unlikeClass, [unlike]), 'wall', { pattern: 'lively' });
     const list = listed('wall', [not, met], [floor], { wishes: [wish] });
-    expect(list.accepted.map(({ reasons }) => reasons.some((text) => /: met/.test(text)))).toContain(true);
+    expect(acceptedIds(list)).toEqual(['met', 'a-not']);
     const told = Object.fromEntries(list.accepted.map((row) => [row.finish, row.reasons.join(' ')]));
-    expect(told['met']).toMatch(/: met\./);
-    expect(told['a-not']).toMatch(/: not met\./);
+    expect(told['met']).toContain('Meets your wish: ');
+    expect(told['a-not']).toContain('Misses your wish: ');
+  });
+
+  it('puts what nobody knows between what is met and what is missed, and says so', () => {
+    const priced = (id: string, priceBand: string | null) =>
+      candidate(measured(id, 'paint', '50 0 0'), 'wall', { priceBand });
+    const list = listed('wall', [priced('a-missed', '$$$'), priced('b-unknown', null), priced('c-met', '$')], [], {
+      wishes: [{ kind: 'price', bands: ['$'] }],
+    });
+    expect(acceptedIds(list)).toEqual(['c-met', 'b-unknown', 'a-missed']);
+    expect(list.accepted[1]!.reasons.join(' ')).toContain('Not known whether it meets your wish: price $.');
+    expect(list.order.find(({ step }) => step === 'wishes')!.words).toContain('what is not known');
+  });
+
+  it('puts wishes given afterwards where it puts those given beforehand', () => {
+    const asked = {
+      project: 'test',
+      option: 'test',
+      candidates: ['TL-01', 'TL-02', 'LM-01', 'EN-02', 'EN-03', 'ST-05', 'WD-01'].map((id) =>
+        candidate(id, 'backsplash', { pattern: id < 'M' ? 'lively' : 'quiet' }),
+      ),
+      held: [held('floor', 'ST-01')],
+      around: [held('floor', 'ST-01'), held('wall', 'TL-02', 'open')],
+      laid: '',
+    };
+    const place = { surfaces: ['backsplash'], contrastFirst: false } as const;
+    const wishes: readonly Wish[] = [
+      { kind: 'no-lighter-than', surface: 'wall' },
+      { kind: 'pattern', pattern: 'quiet' },
+      { kind: 'price', bands: ['$'] },
+    ];
+    const before = holdCandidates({ ...asked, place: { ...place, wishes } });
+    const after = wishing(holdCandidates({ ...asked, place: { ...place, wishes: [] } }), wishes);
+    expect(shortlist(after)).toEqual(shortlist(before));
+    expect(shortlist(wishing(after, []))).toEqual(
+      shortlist(holdCandidates({ ...asked, place: { ...place, wishes: [] } })),
+    );
   });
 
   it('says of every accepted finish which step put it there', () => {

@@ -1,7 +1,8 @@
 import { expect, it } from 'vitest';
 import { createStore } from 'zustand/vanilla';
 import { createActions } from '../../src/app/actions';
-import { initialState, otherOption, projectOf, shownOption, shownSetting } from '../../src/app/state';
+import { documentOf, initialState, otherOption, projectOf, shownOption, shownSetting } from '../../src/app/state';
+import { isEmpty } from '../../src/model/empty-surface';
 import { undoLabel } from '../../src/model/history';
 import { LAMP_GROUPS } from '../../src/model/project';
 import { terrace } from './terrace';
@@ -89,4 +90,57 @@ it('copies the chosen option under a name that is free, shows it, and removes it
   actions.removeOption();
   expect(projectOf(store.getState()).options).toEqual(before);
   expect(before).toContain(shownOption(store.getState()));
+});
+
+it('tries a finish as it would lay it, one after another, and keeps it as one step', () => {
+  const { store, actions, scheme } = open();
+  const fronts = ['base-fronts', 'wall-fronts', 'tall-fronts', 'island-fronts', 'plinth'] as const;
+  store.setState({ drawer: 'base-fronts' });
+  actions.tryFinish(fronts, 'WD-07', { keepsDrawer: true, keepsFocus: true });
+  actions.tryFinish(['base-fronts'], 'WD-01', { keepsDrawer: true, keepsFocus: true });
+  // The first trial left no trace: the plinth keeps what it has by the document.
+  expect([scheme()['base-fronts'].finish, scheme().plinth.finish]).toEqual(['WD-01', 'PT-01']);
+  expect(store.getState().drawer).toBe('base-fronts');
+  expect(documentOf(store.getState())).toBe(store.getState().saved);
+  actions.dropTry();
+  expect(scheme()['base-fronts'].finish).toBe('PT-01');
+  expect(store.getState().drawer).toBe('base-fronts');
+
+  actions.tryFinish(['floor'], 'WD-01', { reopens: 'floor' });
+  expect(store.getState().drawer).toBeNull();
+  actions.dropTry();
+  expect(store.getState().drawer).toBe('floor');
+  actions.tryFinish(['floor'], 'WD-01', { reopens: 'floor' });
+  actions.keepTry();
+  expect([store.getState().drawer, scheme().floor.finish]).toEqual([null, 'WD-01']);
+  actions.undo();
+  expect(documentOf(store.getState())).toBe(store.getState().saved);
+});
+
+it('empties an open surface in one step and leaves one that is settled', () => {
+  const { store, actions, scheme } = open();
+  actions.empty(['backsplash']);
+  expect(isEmpty(scheme().backsplash)).toBe(true);
+  expect(undoLabel(store.getState().history)).toBe('Backsplash: left empty');
+  actions.undo();
+  expect(scheme().backsplash.finish).toBe('TL-01');
+  actions.empty(['floor']);
+  expect(scheme().floor.finish).toBe('ST-01');
+  expect(JSON.stringify(store.getState().told)).toContain('can only be open');
+});
+
+it('leaves what follows an emptied surface as it is where that is decided', () => {
+  const { actions, scheme } = open();
+  actions.setState(['counter', 'island-counter'], 'open');
+  actions.setState(['upstand'], 'decided');
+  const { finish } = scheme().upstand;
+  actions.empty(['counter', 'island-counter']);
+  expect(isEmpty(scheme().counter)).toBe(true);
+  expect(scheme().upstand).toMatchObject({ finish, state: 'decided' });
+  actions.setState(['upstand'], 'open');
+  actions.undo();
+  actions.undo();
+  actions.setState(['upstand'], 'open');
+  actions.empty(['counter', 'island-counter']);
+  expect(isEmpty(scheme().upstand)).toBe(true);
 });

@@ -1,20 +1,34 @@
 import { lazy, Suspense, useEffect, useMemo, useRef } from 'react';
-import type { SurfaceId } from '../../engine/surface';
+import type { Wish } from '../../engine/judge/shortlist/wish';
+import { type DecisionState, SURFACES, type SurfaceId } from '../../engine/surface';
 import { presentSurfaces } from '../../kitchen/present-surfaces';
+import { changesWith } from '../../model/changes-with';
+import { optionById } from '../../model/commands';
+import { decisionOrder } from '../../model/decision-order';
+import { isEmpty } from '../../model/empty-surface';
 import { familyOf } from '../../model/families';
 import { candidatesFor } from '../../model/finish-candidates';
 import { layingFor } from '../../model/laying';
 import { ledgeSamples } from '../../ui/ledge/ledge-samples';
 import { useApp, useAppState } from '../context';
-import { projectOf, shownOption } from '../state';
+import { documentOf, projectOf, shownOption } from '../state';
 import { usePaints } from '../use-option-paints';
 import { useShortlist } from '../use-shortlist';
+
+/** On a phone the drawer lies over the picture. */
+const COVERS_ALL = '(max-width: 43.99em)';
+/** What is not changed by one tap: it stays, or it is paid for. */
+const SETTLED: readonly DecisionState[] = ['fixed', 'ordered'];
+const NO_WISHES: readonly Wish[] = [];
 
 const Drawer = lazy(() => import('../../ui/drawer/Drawer').then((ui) => ({ default: ui.Drawer })));
 
 export function DrawerPane({ surface }: { readonly surface: SurfaceId }) {
   const { store, actions } = useApp();
   const option = useAppState(shownOption);
+  // What lies there by the document: a trial changes nothing.
+  const kept = useAppState((state) => optionById(documentOf(state), option.id) ?? option);
+  const isTrying = useAppState((state) => state.tryOut?.option === option.id);
   const library = useAppState((state) => projectOf(state).library);
   const room = useAppState((state) => state.room);
   const opened = useAppState((state) => state.drawerOpened);
@@ -28,8 +42,10 @@ export function DrawerPane({ surface }: { readonly surface: SurfaceId }) {
   const sample = [...rows.upright, ...rows.flat].find((one) => one.surfaces.includes(surface));
   // The order is that of the opening: a list that changes under the finger cannot be gone back in.
   // biome-ignore lint/correctness/useExhaustiveDependencies: only where and when the drawer was opened counts
-  const laidAtOpening = useMemo(() => option.scheme[surface].finish, [surface, opened]);
-  const laidNow = option.scheme[surface].finish;
+  const laidAtOpening = useMemo(() => kept.scheme[surface].finish, [surface, opened]);
+  const laidNow = kept.scheme[surface].finish;
+  const shownNow = option.scheme[surface].finish;
+  const tried = isTrying && shownNow !== laidNow ? shownNow : null;
   const candidates = useMemo(() => {
     const usual = candidatesFor(library, surface);
     // What lies there is always in the list, even when it is no usual choice; then one's own, then the like of it.
@@ -39,9 +55,19 @@ export function DrawerPane({ surface }: { readonly surface: SurfaceId }) {
     const like = usual.filter((finish) => finish.class === first?.class);
     return [...new Set([...(first ? [first] : []), ...own, ...like, ...usual, ...laid(laidNow)])];
   }, [library, surface, laidAtOpening, laidNow]);
-  const isFixed = option.scheme[surface].state === 'fixed';
-  const shortlist = useShortlist(surface, opened, !isFixed);
+  const isFixed = kept.scheme[surface].state === 'fixed';
+  const wishes = useAppState((state) => state.wishes[sample?.id ?? surface] ?? NO_WISHES);
+  const shortlist = useShortlist(surface, opened, wishes, !isFixed);
+  const others = useMemo(() => {
+    const changing = changesWith(kept, surface);
+    const present = room ? presentSurfaces(room) : SURFACES;
+    return decisionOrder(kept).filter(
+      (one) => present.includes(one) && !changing.includes(one) && !isEmpty(kept.scheme[one]),
+    );
+  }, [kept, surface, room]);
   if (!sample) return null;
+  const onlyTries = (surfaces: readonly SurfaceId[]) =>
+    surfaces.some((one) => SETTLED.includes(kept.scheme[one].state));
   const follow = (surfaces: readonly SurfaceId[]) => store.setState({ drawer: surfaces[0] ?? surface });
   return (
     <Suspense fallback={null}>
@@ -51,13 +77,39 @@ export function DrawerPane({ surface }: { readonly surface: SurfaceId }) {
         family={family}
         library={library}
         candidates={candidates}
-        shortlist={isFixed ? 'none' : shortlist}
+        shortlist={isFixed ? 'fixed' : shortlist}
+        wishing={{
+          others,
+          wishes,
+          onWishes: (next) => store.setState((state) => ({ wishes: { ...state.wishes, [sample.id]: next } })),
+        }}
+        laid={laidNow}
+        tried={tried}
+        onlyTries={onlyTries}
         onPoint={(surfaces) => store.setState({ pointed: surfaces })}
         paintOf={(finish, bake) =>
           paintOf(finish, layingFor(finish, surface, library, option.scheme[surface].laying), bake)
         }
         onLay={(surfaces, finish) => {
-          actions.lay(surfaces, finish);
+          // To choose what lies there already takes back what is on trial.
+          const liesThere = surfaces.every((one) => kept.scheme[one].finish === finish);
+          if (isTrying && liesThere) actions.dropTry();
+          else actions.lay(surfaces, finish);
+          follow(surfaces);
+        }}
+        onTry={(surfaces, finish) => {
+          if (finish === tried) return actions.dropTry();
+          const covers = window.matchMedia(COVERS_ALL).matches;
+          // What is settled for good needs an answer of its own: the bar takes the focus.
+          actions.tryFinish(
+            surfaces,
+            finish,
+            covers ? { reopens: surface } : { keepsDrawer: true, keepsFocus: !onlyTries(surfaces) },
+          );
+          if (!covers) follow(surfaces);
+        }}
+        onEmpty={(surfaces) => {
+          actions.empty(surfaces);
           follow(surfaces);
         }}
         onLayOwn={(surfaces, finish) => {

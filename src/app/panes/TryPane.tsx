@@ -9,5 +9,13 @@ export function TryPane() {
   const options = useAppState((state) => projectOf(state).options);
   if (!tryOut) return null;
   const name = options.find(({ id }) => id === tryOut.option)?.name ?? '';
-  return <TryBar label={tryOut.label} option={name} onKeep={actions.keepTry} onDrop={actions.dropTry} />;
+  return (
+    <TryBar
+      label={tryOut.label}
+      option={name}
+      onKeep={actions.keepTry}
+      onDrop={actions.dropTry}
+      takesFocus={!tryOut.keepsFocus}
+    />
+  );
 }

@@ -16,15 +16,19 @@ export interface StudiedSetting {
   readonly light: SettingLight;
 }
 
+/** The candidates of a ranking that are judged in their place: the first as samples. */
+export const bestOf = (ranking: Ranking) => acceptedOf(ranking).slice(0, MOST_IN_PLACE);
+
 /**
  * The best of a ranking laid and read in one setting, one by one: what each shows there. Yields after each, so that a worker can listen.
  * A finish that cannot be laid is left as a sample.
+ * @param known what was seen in this setting before, of the same place
  */
 export function* judgeInPlace(
   project: Project,
   ranking: Ranking,
   { name, study, light }: StudiedSetting,
-  most = MOST_IN_PLACE,
+  known: ReadonlyMap<string, InPlace> = new Map(),
 ): Generator<null, ReadonlyMap<string, InPlace>> {
   const option = project.options.find(({ id }) => id === ranking.asked.option)!;
   const { surfaces } = ranking.asked.place;
@@ -32,8 +36,13 @@ export function* judgeInPlace(
   const settled = ranking.held.map(({ surface }) => surface);
   const found = new Map<string, InPlace>();
   if (settled.length === 0) return found;
-  for (const { candidate } of acceptedOf(ranking).slice(0, most)) {
+  for (const { candidate } of bestOf(ranking)) {
     const { id } = candidate.finish;
+    const before = known.get(id);
+    if (before) {
+      found.set(id, before);
+      continue;
+    }
     const tried = withFinishOn(project, option, alike, id);
     const input = tried.ok ? judgeTried(tried.value, option.id, study, light) : null;
     if (input?.ok) {

@@ -12,9 +12,11 @@ import { DRAWER } from '../words/drawer';
 import { labelWithoutCode, STATE_MEANING, sheenWords, VARIATION_WORDS } from '../words/finishes';
 import { SHORTLIST } from '../words/shortlist';
 import { LayingForm } from './LayingForm';
-import { LibraryList } from './LibraryList';
-import { ShortlistList, type ShortlistView } from './ShortlistList';
+import { LibraryPart } from './LibraryPart';
+import { type Fold, LibraryFold, LibraryTools } from './LibraryTools';
+import { type NoShortlist, type ShortlistView, START_VIEW, shownLibrary } from './shortlist-view';
 import { TypeIn } from './TypeIn';
+import type { WishFieldsProps } from './WishFields';
 import './drawer.css';
 
 export interface DrawerProps {
@@ -23,10 +25,19 @@ export interface DrawerProps {
   readonly family: readonly SurfaceId[];
   readonly library: readonly Finish[];
   readonly candidates: readonly Finish[];
-  /** Null while it is worked out; `none` where what lies there stays. */
-  readonly shortlist: ShortlistView | 'none' | null;
+  /** Null while it is worked out. */
+  readonly shortlist: ShortlistView | NoShortlist | null;
+  readonly wishing: Omit<WishFieldsProps, 'finishes'>;
+  /** What lies there by the document, and what is on trial there instead; `sample` is what is shown. */
+  readonly laid: string;
+  readonly tried: string | null;
+  /** Whether choosing only tries: one of them is settled for good. */
+  readonly onlyTries: (surfaces: readonly SurfaceId[]) => boolean;
   readonly paintOf: (finish: Finish, bake: boolean) => SwatchPaint;
   readonly onLay: (surfaces: readonly SurfaceId[], finish: string) => void;
+  /** Tries a finish; the one on trial is dropped. */
+  readonly onTry: (surfaces: readonly SurfaceId[], finish: string) => void;
+  readonly onEmpty: (surfaces: readonly SurfaceId[]) => void;
   readonly onLayOwn: (surfaces: readonly SurfaceId[], finish: Finish) => void;
   readonly onState: (surfaces: readonly SurfaceId[], state: DecisionState) => void;
   readonly onLaying: (surfaces: readonly SurfaceId[], laying: Laying) => void;
@@ -48,7 +59,11 @@ const STATES: readonly DecisionState[] = ['open', 'decided', 'ordered', 'fixed']
 export function Drawer(props: DrawerProps) {
   const { sample, family } = props;
   const isNothing = isEmpty({ finish: sample.finish.id });
-  const [part, setPart] = useState<Part>('library');
+  const [wantedPart, setPart] = useState<Part>('library');
+  // What is empty is not laid.
+  const part = isNothing && wantedPart === 'laying' ? 'library' : wantedPart;
+  const [look, setLook] = useState(START_VIEW);
+  const [fold, setFold] = useState<Fold | null>(null);
   const [surfaces, setSurfaces] = useState<readonly SurfaceId[]>(sample.surfaces);
   const drawer = useRef<HTMLDivElement>(null);
   // The list comes a moment after the drawer; a focus that went elsewhere meanwhile stays there.
@@ -68,6 +83,17 @@ export function Drawer(props: DrawerProps) {
     if (next.length > 0) setSurfaces(family.filter((one) => next.includes(one)));
   };
   const classes = [...new Set(props.candidates.map((finish) => finish.class))];
+  const { shortlist, laid, tried, onTry } = props;
+  const view = shortlist === null || typeof shortlist === 'string' ? null : shortlist;
+  const shown = shownLibrary(
+    view,
+    props.library,
+    props.candidates,
+    look,
+    [laid, tried].filter((id) => id !== null),
+  );
+  const tools = { look, onLook: setLook, library: shown, wishing: view && props.wishing, fold, onFold: setFold };
+  const triesOnly = props.onlyTries(surfaces);
   return (
     <div
       ref={drawer}
@@ -107,10 +133,26 @@ export function Drawer(props: DrawerProps) {
             {DRAWER.reading}
           </button>
         )}
-        <button type="button" className="button" aria-label={DRAWER.close} onClick={props.onClose}>
+        {!isNothing && sample.state === 'open' && tried === null && (
+          <button type="button" className="button button-outlined" onClick={() => props.onEmpty(surfaces)}>
+            {DRAWER.leaveEmpty}
+          </button>
+        )}
+        <button type="button" className="button drawer-close" aria-label={DRAWER.close} onClick={props.onClose}>
           <X className="icon" aria-hidden="true" />
         </button>
       </div>
+      {family.length > 1 && (
+        <fieldset className="drawer-on">
+          <legend className="small quiet">{DRAWER.on}</legend>
+          {family.map((surface) => (
+            <label key={surface} className="check">
+              <input type="checkbox" checked={surfaces.includes(surface)} onChange={() => toggle(surface)} />
+              {surfaceName(surface)}
+            </label>
+          ))}
+        </fieldset>
+      )}
       <div className="drawer-tools">
         <Choices
           label={DRAWER.parts}
@@ -118,20 +160,25 @@ export function Drawer(props: DrawerProps) {
           chosen={part}
           onChoose={setPart}
         />
-        {family.length > 1 && (
-          <fieldset className="drawer-on">
-            <legend className="small quiet">{DRAWER.on}</legend>
-            {family.map((surface) => (
-              <label key={surface} className="check">
-                <input type="checkbox" checked={surfaces.includes(surface)} onChange={() => toggle(surface)} />
-                {surfaceName(surface)}
-              </label>
-            ))}
-          </fieldset>
-        )}
+        {part === 'library' && shortlist !== null && <LibraryTools {...tools} />}
       </div>
+      {part === 'library' && shortlist !== null && <LibraryFold {...tools} />}
       <div className="drawer-part">
-        {part === 'library' && <LibraryPart {...props} surfaces={surfaces} />}
+        {part === 'library' && (
+          <LibraryPart
+            shortlist={shortlist}
+            library={props.library}
+            shown={shown}
+            isRanked={view !== null && look.order === 'fit'}
+            chosen={laid}
+            tried={tried}
+            onlyTries={triesOnly ? SHORTLIST.settled : null}
+            paintOf={props.paintOf}
+            onChoose={({ id }) => (triesOnly ? onTry(surfaces, id) : props.onLay(surfaces, id))}
+            onTry={({ id }) => onTry(surfaces, id)}
+            onPoint={props.onPoint}
+          />
+        )}
         {part === 'type-in' && (
           <TypeIn
             library={props.library}
@@ -159,25 +206,6 @@ export function Drawer(props: DrawerProps) {
       </div>
     </div>
   );
-}
-
-/** The shortlist, or the plain library where what lies there stays. */
-function LibraryPart(props: DrawerProps & { readonly surfaces: readonly SurfaceId[] }) {
-  const { shortlist, candidates, library, sample, surfaces, paintOf, onLay, onPoint } = props;
-  const list = {
-    chosen: sample.finish.id,
-    paintOf,
-    onChoose: (finish: Finish) => onLay(surfaces, finish.id),
-  };
-  if (shortlist === 'none') return <LibraryList {...list} finishes={candidates} note={SHORTLIST.fixed} />;
-  if (shortlist === null) {
-    return (
-      <p className="library-none" role="status">
-        {SHORTLIST.waiting(library.length)}
-      </p>
-    );
-  }
-  return <ShortlistList {...list} view={shortlist} library={library} candidates={candidates} onPoint={onPoint} />;
 }
 
 /** Puts the focus on the finish to go on from in the list, or on the drawer where no list is shown. */

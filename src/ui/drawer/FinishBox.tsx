@@ -18,6 +18,8 @@ export interface FinishRow {
   readonly reason?: string;
   /** How it was judged. */
   readonly mark?: string;
+  /** What it makes of the wishes. */
+  readonly wishes?: string;
   readonly isRejected?: boolean;
   /** Settled surfaces that the reason speaks of. */
   readonly beside?: readonly SurfaceId[];
@@ -33,16 +35,20 @@ export interface FinishSection {
 interface FinishBoxProps {
   readonly sections: readonly FinishSection[];
   readonly chosen: string;
+  /** What is on trial there instead. */
+  readonly tried: string | null;
   /** `bake`: whether its pattern is wanted now, or only if it is there. */
   readonly paintOf: (finish: Finish, bake: boolean) => SwatchPaint;
   readonly onChoose: (finish: Finish) => void;
+  /** Tries a finish, or drops the one on trial. */
+  readonly onTry: (finish: Finish) => void;
   /** Told which surfaces to outline while a finish is pointed at or has the focus. */
   readonly onPoint?: (surfaces: readonly SurfaceId[]) => void;
   readonly onWhy?: (finish: Finish) => void;
 }
 
-/** Finishes to choose from. Arrow keys only move; a click, Enter or Space lays the finish at once, a question mark asks why. */
-export function FinishBox({ sections, chosen, paintOf, onChoose, onPoint, onWhy }: FinishBoxProps) {
+/** Finishes to choose from. Arrow keys only move; a click, Enter or Space chooses, T tries, a question mark asks why. */
+export function FinishBox({ sections, chosen, tried, paintOf, onChoose, onTry, onPoint, onWhy }: FinishBoxProps) {
   const box = useRef<HTMLDivElement>(null);
   const name = useId();
   const [active, setActive] = useState(chosen);
@@ -60,6 +66,9 @@ export function FinishBox({ sections, chosen, paintOf, onChoose, onPoint, onWhy 
     } else if (event.key === 'Enter' || event.key === ' ') {
       event.preventDefault();
       onChoose(finishes[at]!);
+    } else if (event.key.toLowerCase() === 't' && !event.ctrlKey && !event.metaKey && !event.altKey) {
+      event.preventDefault();
+      if (finishes[at]!.id !== chosen) onTry(finishes[at]!);
     } else if (event.key === '?' && onWhy) {
       event.preventDefault();
       event.stopPropagation();
@@ -71,6 +80,7 @@ export function FinishBox({ sections, chosen, paintOf, onChoose, onPoint, onWhy 
       key={row.finish.id}
       row={row}
       isChosen={row.finish.id === chosen}
+      isTried={row.finish.id === tried}
       isActive={row.finish === finishes[at]}
       paintOf={paintOf}
       onFocus={() => {
@@ -79,6 +89,7 @@ export function FinishBox({ sections, chosen, paintOf, onChoose, onPoint, onWhy 
       }}
       onPoint={onPoint}
       onChoose={() => onChoose(row.finish)}
+      onTry={() => onTry(row.finish)}
       onWhy={onWhy && (() => onWhy(row.finish))}
     />
   );
@@ -88,7 +99,7 @@ export function FinishBox({ sections, chosen, paintOf, onChoose, onPoint, onWhy 
       className={`finish-list ${onWhy ? 'finish-list-reasons' : ''}`}
       role="listbox"
       aria-label={DRAWER.list}
-      aria-description={onWhy && SHORTLIST.whyKey}
+      aria-description={onWhy ? SHORTLIST.keys : SHORTLIST.tryKey}
       tabIndex={-1}
       onKeyDown={move}
       onBlur={() => onPoint?.([])}
@@ -113,16 +124,19 @@ export function FinishBox({ sections, chosen, paintOf, onChoose, onPoint, onWhy 
 interface FinishOptionProps {
   readonly row: FinishRow;
   readonly isChosen: boolean;
+  readonly isTried: boolean;
   readonly isActive: boolean;
   readonly paintOf: FinishBoxProps['paintOf'];
   readonly onFocus: () => void;
   readonly onPoint: FinishBoxProps['onPoint'];
   readonly onChoose: () => void;
+  readonly onTry: () => void;
   readonly onWhy: (() => void) | undefined;
 }
 
-function FinishOption({ row, isChosen, isActive, paintOf, onFocus, onPoint, onChoose, onWhy }: FinishOptionProps) {
-  const { finish, reason, mark, isRejected, beside } = row;
+function FinishOption(props: FinishOptionProps) {
+  const { row, isChosen, isTried, isActive, paintOf, onFocus, onPoint, onChoose, onTry, onWhy } = props;
+  const { finish, reason, mark, wishes, isRejected, beside } = row;
   const facts = knownFacts(finish);
   const supply = [finish.supply?.price_band, finish.supply?.availability].filter(Boolean).join(' · ');
   const option = useRef<HTMLDivElement>(null);
@@ -137,42 +151,62 @@ function FinishOption({ row, isChosen, isActive, paintOf, onFocus, onPoint, onCh
       tabIndex={isActive ? 0 : -1}
       data-finish={finish.id}
       data-rejected={isRejected || undefined}
+      data-tried={isTried || undefined}
       onFocus={onFocus}
       onClick={onChoose}
       onPointerEnter={() => onPoint?.(beside ?? [])}
       onPointerLeave={() => onPoint?.([])}
     >
-      <Swatch paint={paintOf(finish, seen)} width={72} height={56} />
+      <Swatch paint={paintOf(finish, seen)} width={52} height={36} className="finish-swatch" />
       <span className="finish-words small">
-        <span className="finish-label">{labelWithoutCode(finish.label, finish.id)}</span>
+        <span className="finish-label">
+          {labelWithoutCode(finish.label, finish.id)}
+          {isChosen && <strong className="finish-current"> {DRAWER.current}</strong>}
+          {isTried && <strong className="finish-current"> {SHORTLIST.onTrial}</strong>}
+        </span>
         <span className="quiet">
           {finish.id}
           {facts && `, ${DRAWER.lrv(facts.lrv)}, ${undertoneLabel(facts)}`}, {PROVENANCE_SHORT[finish.provenance]}
-          {isChosen && <strong className="finish-current"> {DRAWER.current}</strong>}
+          {supply && <> · {supply}</>}
         </span>
-        {supply && <span className="quiet">{supply}</span>}
       </span>
       {reason && (
         <span className="finish-reason small">
-          {reason} {mark && <span className="quiet">({mark})</span>}
+          <span>
+            {reason} {mark && <span className="quiet">({mark})</span>}
+          </span>
+          {wishes && <span>{wishes}</span>}
         </span>
       )}
-      {onWhy && (
-        // For fingers and mice; keys have the question mark.
-        <span
-          className="finish-why small"
-          aria-hidden="true"
-          onClick={(event) => {
-            event.stopPropagation();
-            onWhy();
-          }}
-        >
-          {SHORTLIST.why}
-        </span>
-      )}
+      <span className="finish-acts small" aria-hidden="true">
+        {!isChosen && <Act words={isTried ? SHORTLIST.drop : SHORTLIST.try} onAct={onTry} name="try" />}
+        {onWhy && <Act words={SHORTLIST.why} onAct={onWhy} name="why" />}
+      </span>
     </div>
   );
 }
+
+interface ActProps {
+  readonly words: string;
+  readonly onAct: () => void;
+  readonly name: string;
+}
+
+/** For fingers and mice; an option of a list has no buttons in it, so keys have letters of their own. */
+const Act = ({ words, onAct, name }: ActProps) => (
+  // biome-ignore lint/a11y/useKeyWithClickEvents: the listbox around it listens to the keys
+  // biome-ignore lint/a11y/noStaticElementInteractions: hidden from readers, who have the keys
+  <span
+    className="finish-act"
+    data-act={name}
+    onClick={(event) => {
+      event.stopPropagation();
+      onAct();
+    }}
+  >
+    {words}
+  </span>
+);
 
 /** How many options stand in one row, from where they lie on screen. */
 function columnsOf(box: HTMLElement | null): number {

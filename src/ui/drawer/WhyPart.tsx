@@ -15,12 +15,18 @@ interface WhyPartProps {
   readonly paint: SwatchPaint;
   readonly readWhy: (finish: string) => Promise<readonly WhyPoint[] | null>;
   readonly onPoint: (surfaces: readonly SurfaceId[]) => void;
-  readonly onLay: () => void;
+  /** It lies there now. */
+  readonly isChosen: boolean;
+  readonly isTried: boolean;
+  /** Null where a finish can only be tried from here. */
+  readonly onLay: (() => void) | null;
+  readonly onTry: () => void;
   readonly onBack: () => void;
 }
 
 /** All there is to say for and against one finish, with its numbers. */
-export function WhyPart({ finish, list, paint, readWhy, onPoint, onLay, onBack }: WhyPartProps) {
+export function WhyPart(props: WhyPartProps) {
+  const { finish, list, paint, isChosen, isTried, readWhy, onPoint, onLay, onTry, onBack } = props;
   const [points, setPoints] = useState<readonly WhyPoint[] | null>(null);
   const back = useRef<HTMLButtonElement>(null);
   useEffect(() => back.current?.focus({ preventScroll: true }), []);
@@ -55,9 +61,20 @@ export function WhyPart({ finish, list, paint, readWhy, onPoint, onLay, onBack }
         <h3>
           {heading}, {finish.id}
         </h3>
-        <button type="button" className="button button-outlined" disabled={row?.is_laid} onClick={onLay}>
-          {row?.is_laid ? SHORTLIST.lies : SHORTLIST.lay}
-        </button>
+        {isChosen ? (
+          <p className="small">{SHORTLIST.lies}</p>
+        ) : (
+          <>
+            <button type="button" className="button button-outlined" onClick={onTry}>
+              {isTried ? SHORTLIST.drop : SHORTLIST.tryIt}
+            </button>
+            {onLay && (
+              <button type="button" className="button button-outlined" onClick={onLay}>
+                {SHORTLIST.lay}
+              </button>
+            )}
+          </>
+        )}
       </div>
       {row && (
         <p className="why-sum">

@@ -1,5 +1,7 @@
 import type { FinishClass } from '../../engine/finish/types';
+import type { Wish } from '../../engine/judge/shortlist/wish';
 import type { Finish } from '../../model/project';
+import { SHEENS, type SheenId } from '../../model/sheens';
 import { undertoneLabel } from '../words/findings';
 import { CLASS_WORDS } from '../words/finishes';
 import { knownFacts } from './finish-facts';
@@ -26,17 +28,6 @@ export const NO_FILTERS: FinishFilters = {
   available: 'all',
 };
 
-/** Gloss units at 60 degrees by the words in use here; the words are loose, the numbers count. */
-export const SHEENS = [
-  { id: 'flat', words: 'Flat, to 5 GU', from: 0, to: 5 },
-  { id: 'matte', words: 'Matte, 5 to 10 GU', from: 5, to: 10 },
-  { id: 'low', words: 'Low sheen, 10 to 20 GU', from: 10, to: 20 },
-  { id: 'satin', words: 'Satin, 20 to 35 GU', from: 20, to: 35 },
-  { id: 'semi', words: 'Semi-gloss, 35 to 70 GU', from: 35, to: 70 },
-  { id: 'gloss', words: 'Gloss, from 70 GU', from: 70, to: 100 },
-] as const;
-export type SheenId = (typeof SHEENS)[number]['id'];
-
 /** Whether a finish passes. One whose figure is not known yet is shown. */
 export function passes(finish: Finish, filters: FinishFilters): boolean {
   const { kind, sheen, price, available } = filters;
@@ -51,14 +42,35 @@ export function passes(finish: Finish, filters: FinishFilters): boolean {
 function isInLrv(finish: Finish, { lrvFrom, lrvTo }: FinishFilters): boolean {
   const lrv = knownFacts(finish)?.lrv;
   if (lrv === undefined) return true;
-  const [from, to] = [numberOf(lrvFrom, 0), numberOf(lrvTo, 100)];
+  const { from, to } = lrvRange(lrvFrom, lrvTo);
   return lrv >= from && lrv <= to;
 }
 
-/** What cannot be read as a number hides nothing. */
+/** A range of LRV as typed; what cannot be read as a number sets no bound. */
+export const lrvRange = (from: string, to: string): { readonly from: number; readonly to: number } => ({
+  from: numberOf(from, 0),
+  to: numberOf(to, 100),
+});
+
 function numberOf(text: string, otherwise: number): number {
   const value = Number(text.trim().replace(',', '.'));
-  return text.trim() === '' || !Number.isFinite(value) ? otherwise : value;
+  return text.trim() === '' || !Number.isFinite(value) ? otherwise : Math.min(100, Math.max(0, value));
+}
+
+/** How many filters are set, the search apart. */
+export const filterCount = (filters: FinishFilters): number => wishesOf(filters).length;
+
+/** The filters as wishes: what they would hide comes later instead. The search looks for words and is none. */
+export function wishesOf({ kind, lrvFrom, lrvTo, sheen, price, available }: FinishFilters): readonly Wish[] {
+  const range = lrvRange(lrvFrom, lrvTo);
+  const gloss = SHEENS.find(({ id }) => id === sheen);
+  return [
+    ...(kind === 'all' ? [] : [{ kind: 'class', class: kind } as const]),
+    ...(range.from > 0 || range.to < 100 ? [{ kind: 'lrv', ...range } as const] : []),
+    ...(gloss ? [{ kind: 'sheen', from: gloss.from, to: gloss.to } as const] : []),
+    ...(price === 'all' ? [] : [{ kind: 'price', bands: [price] } as const]),
+    ...(available === 'all' ? [] : [{ kind: 'availability', words: available } as const]),
+  ];
 }
 
 function fits(finish: Finish, search: string): boolean {

@@ -1,4 +1,5 @@
 import type { AcceptedFinish, RejectedFinish, Shortlist } from '../../engine/judge/shortlist/types';
+import { wishSentence } from '../../engine/judge/shortlist/wishes';
 import type { Finish } from '../../model/project';
 import { basisWords, SHORTLIST } from '../words/shortlist';
 import type { FinishRow, FinishSection } from './FinishBox';
@@ -66,6 +67,14 @@ function rowOf(finish: Finish, row: Told): FinishRow {
       beside: row.beside,
     };
   }
-  const [reason] = row.reasons;
-  return { finish, ...(reason === undefined ? {} : { reason }), mark: basisWords(row), beside: row.beside };
+  const wishes = row.wishes.length > 0 ? wishSentence(row.wishes) : null;
+  // The wishes have a line of their own, also where they decide.
+  const reason = row.reasons.find((one) => one !== wishes);
+  return {
+    finish,
+    ...(reason === undefined ? {} : { reason }),
+    ...(wishes && { wishes }),
+    mark: basisWords(row),
+    beside: row.beside,
+  };
 }

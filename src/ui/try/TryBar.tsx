@@ -8,13 +8,15 @@ export interface TryBarProps {
   readonly option: string;
   readonly onKeep: () => void;
   readonly onDrop: () => void;
+  /** Not where one goes on trying from a list. */
+  readonly takesFocus: boolean;
 }
 
 /**
  * Says what is on trial, with what can be done about it. What one pressed to try it is often gone by then, so the words take the focus
  * (and are read out); once the trial ends, the focus goes back, or to the findings.
  */
-export function TryBar({ label, option, onKeep, onDrop }: TryBarProps) {
+export function TryBar({ label, option, onKeep, onDrop, takesFocus }: TryBarProps) {
   const words = useRef<HTMLParagraphElement>(null);
   const text = TRY.trying(label, option);
   useEffect(() => {
@@ -25,7 +27,9 @@ export function TryBar({ label, option, onKeep, onDrop }: TryBarProps) {
     };
   }, []);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another trial is read out, too
-  useEffect(() => words.current?.focus({ preventScroll: true }), [text]);
+  useEffect(() => {
+    if (takesFocus) words.current?.focus({ preventScroll: true });
+  }, [text, takesFocus]);
   return (
     <section className="try-bar" aria-label={TRY.region}>
       <div className="try-words">

@@ -10,6 +10,7 @@ export const DRAWER = {
   reading: 'Show its reading',
   on: 'Lay it on',
   state: 'State',
+  leaveEmpty: 'Leave empty',
   search: 'Name, code, undertone',
   searchHint: 'birch, TL, bluish',
   classFilter: 'Material',

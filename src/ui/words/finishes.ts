@@ -1,6 +1,7 @@
 import type { ComponentRole, FinishClass, Provenance } from '../../engine/finish/types';
 import type { Layout, Variation } from '../../engine/pattern/types';
 import type { DecisionState } from '../../engine/surface';
+import { type SHEENS, type SheenId, sheenOf } from '../../model/sheens';
 
 /** Material classes in the trade's words. */
 export const CLASS_WORDS: { readonly [C in FinishClass]: string } = {
@@ -95,21 +96,22 @@ export const VARIATION_WORDS: { readonly [V in Variation]: string } = {
 };
 
 /** Gloss in gloss units at 60 degrees; the word is loose, the number counts. */
-export function sheenWords(glossGu: number): string {
-  const word =
-    glossGu <= 5
-      ? 'flat'
-      : glossGu <= 10
-        ? 'matte'
-        : glossGu <= 20
-          ? 'low sheen'
-          : glossGu <= 35
-            ? 'satin'
-            : glossGu <= 70
-              ? 'semi-gloss'
-              : 'gloss';
-  return `${word}, ${Math.round(glossGu)} GU`;
-}
+export const sheenWords = (glossGu: number): string => `${SHEEN_WORDS[sheenOf(glossGu)]}, ${Math.round(glossGu)} GU`;
+
+const SHEEN_WORDS: { readonly [S in SheenId]: string } = {
+  flat: 'flat',
+  matte: 'matte',
+  'low-sheen': 'low sheen',
+  satin: 'satin',
+  'semi-gloss': 'semi-gloss',
+  gloss: 'gloss',
+};
+
+/** A sheen to choose in a menu: "Satin, 20 to 35 GU". */
+export const sheenChoice = ({ id, from, to }: (typeof SHEENS)[number]): string => {
+  const word = `${SHEEN_WORDS[id].charAt(0).toUpperCase()}${SHEEN_WORDS[id].slice(1)}`;
+  return from === 0 ? `${word}, to ${to} GU` : to === 100 ? `${word}, from ${from} GU` : `${word}, ${from} to ${to} GU`;
+};
 
 /** The label without its code at the end, which is shown apart. */
 export function labelWithoutCode(label: string, code: string): string {

@@ -5,8 +5,8 @@ import { faultSentence } from '../pair-sentences';
 import { componentPhrase, inDecisionOrder, joined, surfacesPhrase } from '../surface-words';
 import { type Relation, spokenOf } from './relations';
 import type { FaultInLight, Standing } from './standing';
-import type { HeldSurface, RankStep, Shortlist, ShortlistPlace } from './types';
-import { wishWords } from './wishes';
+import type { HeldSurface, RankStep, Shortlist, ShortlistPlace, WishTold } from './types';
+import { wishSentence, wishWords } from './wishes';
 
 /** The steps in the order they are taken. */
 export const stepsOf = ({ contrastFirst }: Pick<ShortlistPlace, 'contrastFirst'>): readonly RankStep[] =>
@@ -26,7 +26,7 @@ export function orderWords(place: ShortlistPlace): Shortlist['order'] {
     wishes:
       place.wishes.length === 0
         ? 'then your wishes: none were given'
-        : `then your wishes in their order: ${place.wishes.map(wishWords).join('; ')}`,
+        : `then your wishes in their order: ${place.wishes.map(wishWords).join('; ')} (what is not known comes between what is met and what is missed)`,
     color: 'what is even in all of that from light to dark',
   };
   return stepsOf(place).map((step) => ({ step, words: words[step] }));
@@ -74,7 +74,7 @@ export function stepReasons(
     ),
     agreement: isAnythingHeld ? agreementReason(standing) : null,
     contrast: contrastReason(standing),
-    wishes: place.wishes.length === 0 ? null : wishReason(standing, place),
+    wishes: place.wishes.length === 0 ? null : wishSentence(wishesTold(standing, place)),
     color: null,
   };
 }
@@ -177,13 +177,9 @@ function contrastReason({ edges, nearest, levels }: Standing): string | null {
     : `It is about as light as ${where}.`;
 }
 
-function wishReason({ met }: Standing, { wishes }: ShortlistPlace): string {
-  const told = wishes.map((wish, i) => {
-    const is = met[i];
-    return `${wishWords(wish)}: ${is === null ? 'not known' : is ? 'met' : 'not met'}`;
-  });
-  return `Of your wishes: ${told.join('; ')}.`;
-}
+/** Wish by wish, what a candidate makes of it. */
+export const wishesTold = ({ met }: Standing, { wishes }: ShortlistPlace): readonly WishTold[] =>
+  wishes.map((wish, i) => ({ wish: wishWords(wish), is_met: met[i] ?? null }));
 
 /** Which step puts a row where it stands. */
 export function placedWords(step: RankStep, isFirst: boolean): string {

@@ -2,9 +2,18 @@ import { SURFACES } from '../../surface';
 import { faultCode } from '../claims';
 import { inDecisionOrder } from '../surface-words';
 import type { InPlace } from './in-place';
-import { besideOf, heldWords, orderWords, placedWords, rejectionReason, stepReasons, stepsOf } from './reasons';
+import {
+  besideOf,
+  heldWords,
+  orderWords,
+  placedWords,
+  rejectionReason,
+  stepReasons,
+  stepsOf,
+  wishesTold,
+} from './reasons';
 import { heldFinishes } from './relations';
-import { type Standing, standingOf, withPlaces } from './standing';
+import { type Standing, standingOf, withPlaces, withWishes } from './standing';
 import type {
   AcceptedFinish,
   Candidate,
@@ -15,6 +24,7 @@ import type {
   Shortlist,
   ShortlistPlace,
 } from './types';
+import type { Wish } from './wish';
 
 export interface ShortlistAsked {
   readonly project: string;
@@ -42,6 +52,15 @@ export function holdCandidates(asked: ShortlistAsked): Ranking {
   const finishes = heldFinishes(held);
   const standings = asked.candidates.map((one) => standingOf(one, held, finishes, asked.place, asked.around));
   return { asked, held, standings };
+}
+
+/** The same under other wishes, without holding anything anew. */
+export function wishing({ asked, held, standings }: Ranking, wishes: readonly Wish[]): Ranking {
+  return {
+    asked: { ...asked, place: { ...asked.place, wishes } },
+    held,
+    standings: standings.map((one) => withWishes(one, wishes, asked.around)),
+  };
 }
 
 /** The candidates that nothing turns down, in rank order. */
@@ -113,6 +132,7 @@ function acceptedRows(
       group: one.group,
       placed_by: placedBy,
       reasons: [...texts.filter((text) => text !== null), placedWords(placedBy, i === 0)],
+      wishes: wishesTold(one, place),
       basis: one.places.length > 0 ? 'installed' : 'sample',
       judged_in: one.places.map(({ setting }) => setting),
       failed_in: failedIn(one),

@@ -7,7 +7,8 @@ import { SEVERITY_RANK } from '../severity';
 import type { InPlace, InPlaceFault } from './in-place';
 import { type HeldFinish, mainOf, type Relation, relationsOf } from './relations';
 import type { Candidate, HeldSurface, RankStep, ShortlistGroup, ShortlistPlace } from './types';
-import { isMet } from './wishes';
+import type { Wish } from './wish';
+import { isMet, wishLevel } from './wishes';
 
 /** An edge that people have to find, between the candidate and a settled surface. */
 export interface CandidateEdge {
@@ -71,7 +72,7 @@ export function standingOf(
   const agrees = agreementOf(candidate, relations, finishes);
   const edges = edgesTo(candidate, held, place.surfaces);
   const nearest = nearestOf(candidate, finishes);
-  const met = place.wishes.map((wish) => isMet(wish, candidate, around));
+  const wished = wishedOf(candidate, place.wishes, around);
   const [main] = [colors[mainOf(colors)]!];
   return {
     candidate,
@@ -82,7 +83,7 @@ export function standingOf(
     agrees,
     nearest,
     edges,
-    met,
+    met: wished.met,
     levels: {
       clashes: [hasPart ? 1 : 0, hasMay ? 1 : 0, candidate.isTooFlat ? 1 : 0],
       agreement: [AGREEMENT.indexOf(agrees.kind), -new Set(agrees.with.map(({ held }) => held)).size],
@@ -90,10 +91,22 @@ export function standingOf(
         Math.max(0, ...edges.map(({ level }) => level)),
         nearest && Math.abs(nearest.dL) < PAIR.clearStep && agrees.kind === 'none' ? 1 : 0,
       ],
-      wishes: met.map((is) => (is ? 0 : 1)),
+      wishes: wished.levels,
       color: [-main.lab.l, main.lab.b, main.lab.a],
     },
   };
+}
+
+const wishedOf = (candidate: Candidate, wishes: readonly Wish[], around: readonly HeldSurface[]) => {
+  const met = wishes.map((wish) => isMet(wish, candidate, around));
+  return { met, levels: met.map(wishLevel) };
+};
+
+/** The same candidate under other wishes: nothing else of it depends on them. */
+export function withWishes(standing: Standing, wishes: readonly Wish[], around: readonly HeldSurface[]): Standing {
+  if (standing.candidate.notMade !== null) return standing;
+  const { met, levels } = wishedOf(standing.candidate, wishes, around);
+  return { ...standing, met, levels: { ...standing.levels, wishes: levels } };
 }
 
 /** What is not made for the place is held against nothing. */

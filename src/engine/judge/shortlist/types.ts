@@ -51,6 +51,12 @@ export type RejectionCode =
   | 'not-made-for-it'
   | Extract<WarningCode, 'white-looks-dirty' | 'too-yellow' | 'undertones-pull-apart'>;
 
+/** A wish in words, and whether a finish meets it; null: what is known of the finish does not say. */
+export interface WishTold {
+  readonly wish: string;
+  readonly is_met: boolean | null;
+}
+
 export interface AcceptedFinish {
   readonly finish: string;
   readonly label: string;
@@ -61,6 +67,8 @@ export interface AcceptedFinish {
   readonly placed_by: RankStep;
   /** In words, step by step; the one of `placed_by` first. */
   readonly reasons: readonly string[];
+  /** Wish by wish, in their order; none where none were given. */
+  readonly wishes: readonly WishTold[];
   /** Whether it was judged as a sample only, or in its place, too. */
   readonly basis: Basis;
   /** Settings in which it was judged in its place. */

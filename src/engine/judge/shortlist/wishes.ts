@@ -1,5 +1,6 @@
+import type { FinishClass } from '../../finish/types';
 import { surfacesPhrase } from '../surface-words';
-import type { Candidate, HeldSurface } from './types';
+import type { Candidate, HeldSurface, WishTold } from './types';
 import type { Wish } from './wish';
 
 /** Whether a wish is met; null where what is known of the finish does not say. */
@@ -27,11 +28,19 @@ export function isMet(wish: Wish, candidate: Candidate, around: readonly HeldSur
   }
 }
 
+/** Where the name of a class is short for what it is. */
+const CLASS_WORDS: { readonly [C in FinishClass]?: string } = {
+  engineered: 'engineered stone',
+  glazed: 'glazed tile',
+  vinyl: 'vinyl plank',
+  glass: 'glass, painted behind',
+};
+
 /** A wish in words: "light reflectance 60 to 80". */
 export function wishWords(wish: Wish): string {
   switch (wish.kind) {
     case 'class':
-      return wish.class;
+      return CLASS_WORDS[wish.class] ?? wish.class;
     case 'lrv':
       return `light reflectance ${wish.from} to ${wish.to}`;
     case 'sheen':
@@ -47,4 +56,24 @@ export function wishWords(wish: Wish): string {
     case 'no-darker-than':
       return `no darker than ${surfacesPhrase([wish.surface]).text}`;
   }
+}
+
+/** Where a wish puts a finish: met, then what nobody knows, then missed. Our judgement: an unknown may still turn out met. */
+export const wishLevel = (isMet: boolean | null): number => (isMet === null ? 1 : isMet ? 0 : 2);
+
+/** What a finish makes of the wishes, in words: "Meets 1 of 3 wishes: wood. Misses: price $. Not known: a quiet pattern." */
+export function wishSentence(told: readonly WishTold[]): string {
+  const listed = (is: boolean | null): string =>
+    told.flatMap(({ wish, is_met }) => (is_met === is ? [wish] : [])).join('; ');
+  const [met, missed, unknown] = [listed(true), listed(false), listed(null)];
+  if (told.length === 1) {
+    if (unknown) return `Not known whether it meets your wish: ${unknown}.`;
+    return met ? `Meets your wish: ${met}.` : `Misses your wish: ${missed}.`;
+  }
+  const count = told.filter(({ is_met }) => is_met).length;
+  const meets =
+    count === 0
+      ? `Meets none of ${told.length} wishes.`
+      : `Meets ${count === told.length ? 'all' : `${count} of`} ${told.length} wishes: ${met}.`;
+  return `${meets}${missed && ` Misses: ${missed}.`}${unknown && ` Not known: ${unknown}.`}`;
 }

@@ -1,0 +1,35 @@
+import type { Shortlist } from '../engine/judge/shortlist/types';
+
+export interface ShortlistAsking {
+  /** The list with what was seen in a setting, or as samples for null; null while that cannot be told. */
+  readonly read: (setting: string | null) => Promise<Shortlist | null>;
+  /** Where the best are to be judged in place, in this order. */
+  readonly settings: readonly string[];
+  /** Resolves when there may be another answer. */
+  readonly changed: () => Promise<void>;
+  readonly isWanted: () => boolean;
+  /** Told each list, and null where none can be told for now. */
+  readonly take: (list: Shortlist | null, hasMore: boolean) => void;
+}
+
+/**
+ * Asks for a shortlist step by step: as samples, then setting by setting. What cannot be told is asked again once something changed, and
+ * not before: an option that cannot be laid stays so until somebody lays something else.
+ */
+export async function followShortlist(asking: ShortlistAsking): Promise<void> {
+  const { read, settings, changed, isWanted, take } = asking;
+  for (const setting of [null, ...settings]) {
+    let list = await read(setting);
+    while (!list) {
+      if (!isWanted()) return;
+      if (setting === null) take(null, false);
+      await changed();
+      if (!isWanted()) return;
+      list = await read(setting);
+    }
+    if (!isWanted()) return;
+    const hasMore = list.held_against.length > 0 && setting !== settings.at(-1);
+    take(list, hasMore);
+    if (!hasMore) return;
+  }
+}

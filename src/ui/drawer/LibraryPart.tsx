@@ -1,0 +1,101 @@
+import { useState } from 'react';
+import { flushSync } from 'react-dom';
+import type { SurfaceId } from '../../engine/surface';
+import type { Finish } from '../../model/project';
+import type { SwatchPaint } from '../swatch/swatch-paint';
+import { DRAWER } from '../words/drawer';
+import { labelWithoutCode } from '../words/finishes';
+import { SHORTLIST } from '../words/shortlist';
+import { FinishBox } from './FinishBox';
+import type { NoShortlist, ShortlistView, ShownLibrary } from './shortlist-view';
+import { useFacts } from './use-facts';
+import { WhyPart } from './WhyPart';
+
+interface LibraryPartProps {
+  /** Null while it is worked out. */
+  readonly shortlist: ShortlistView | NoShortlist | null;
+  readonly library: readonly Finish[];
+  readonly shown: ShownLibrary;
+  readonly isRanked: boolean;
+  /** What lies there, apart from what is on trial. */
+  readonly chosen: string;
+  readonly tried: string | null;
+  /** Choosing only tries, and why. */
+  readonly onlyTries: string | null;
+  readonly paintOf: (finish: Finish, bake: boolean) => SwatchPaint;
+  readonly onChoose: (finish: Finish) => void;
+  readonly onTry: (finish: Finish) => void;
+  readonly onPoint: (surfaces: readonly SurfaceId[]) => void;
+}
+
+/** The finishes for a surface: as a shortlist with its reasons, or as the plain library has them. */
+export function LibraryPart(props: LibraryPartProps) {
+  const { shortlist, library, shown, isRanked, chosen, tried, onlyTries, paintOf, onChoose, onTry, onPoint } = props;
+  const [asked, setAsked] = useState<Finish | null>(null);
+  useFacts(library);
+  if (shortlist === null) {
+    return (
+      <p className="library-none" role="status">
+        {SHORTLIST.waiting(library.length)}
+      </p>
+    );
+  }
+  const view = typeof shortlist === 'string' ? null : shortlist;
+  if (asked && view) {
+    return (
+      <WhyPart
+        finish={asked}
+        list={view.list}
+        paint={paintOf(asked, true)}
+        isChosen={asked.id === chosen}
+        isTried={asked.id === tried}
+        readWhy={view.readWhy}
+        onPoint={onPoint}
+        onLay={onlyTries === null ? () => onChoose(asked) : null}
+        onTry={() => onTry(asked)}
+        onBack={() => {
+          flushSync(() => setAsked(null));
+          document.querySelector<HTMLElement>(`.finish-list [data-finish="${CSS.escape(asked.id)}"]`)?.focus();
+        }}
+      />
+    );
+  }
+  const onTrial = library.find(({ id }) => id === tried);
+  return (
+    <div className="library">
+      <div className="library-head small">
+        <p>
+          {shortlist === 'fixed' && SHORTLIST.fixed}
+          {shortlist === 'untold' && SHORTLIST.untold}
+          {view && isRanked && view.list.held_words} {view && onlyTries}{' '}
+          <span role="status" className="quiet">
+            {DRAWER.count(shown.shown.length, shown.all.length)}. {view?.isJudging && SHORTLIST.judging}{' '}
+            {onTrial && SHORTLIST.trying(labelWithoutCode(onTrial.label, onTrial.id))}
+          </span>
+        </p>
+        {view?.isOrderOld && isRanked && (
+          <p className="shortlist-again">
+            {SHORTLIST.changed}{' '}
+            <button type="button" className="button button-outlined" onClick={view.onOrderAgain}>
+              {SHORTLIST.again}
+            </button>
+          </p>
+        )}
+      </div>
+      {shown.shown.length === 0 ? (
+        <p className="library-none">{DRAWER.none}</p>
+      ) : (
+        <FinishBox
+          sections={shown.sections}
+          chosen={chosen}
+          tried={tried}
+          paintOf={paintOf}
+          onChoose={onChoose}
+          onTry={onTry}
+          onPoint={onPoint}
+          {...(view && { onWhy: setAsked })}
+        />
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,95 @@
+import { Choices } from '../parts/Choices';
+import { DRAWER } from '../words/drawer';
+import { SHORTLIST } from '../words/shortlist';
+import { FilterFields } from './FilterFields';
+import { filterCount, NO_FILTERS } from './finish-filters';
+import type { LibraryLook, ShownLibrary } from './shortlist-view';
+import { WishFields, type WishFieldsProps } from './WishFields';
+import { withWishesOf } from './wish-list';
+
+export type Fold = 'filters' | 'wishes';
+
+interface LibraryToolsProps {
+  readonly look: LibraryLook;
+  readonly onLook: (look: LibraryLook) => void;
+  readonly library: ShownLibrary;
+  /** Null where nothing is ranked. */
+  readonly wishing: Omit<WishFieldsProps, 'finishes'> | null;
+  readonly fold: Fold | null;
+  readonly onFold: (fold: Fold | null) => void;
+}
+
+const ORDERS = (['fit', 'library'] as const).map((id) => ({ id, name: SHORTLIST.orders[id] }));
+
+/** One row: the search, the order, and what opens the filters and the wishes. */
+export function LibraryTools({ look, onLook, wishing, fold, onFold }: LibraryToolsProps) {
+  const { filters, order } = look;
+  const isRanked = wishing !== null && order === 'fit';
+  const opener = (id: Fold, words: string) => (
+    <button
+      type="button"
+      className="button button-outlined"
+      aria-expanded={fold === id}
+      onClick={() => onFold(fold === id ? null : id)}
+    >
+      {words}
+    </button>
+  );
+  return (
+    <div className="library-tools">
+      <input
+        type="search"
+        className="input library-search"
+        aria-label={DRAWER.search}
+        value={filters.search}
+        placeholder={DRAWER.searchHint}
+        onChange={(event) => onLook({ ...look, filters: { ...filters, search: event.target.value } })}
+      />
+      {opener('filters', SHORTLIST.filters(filterCount(filters)))}
+      {isRanked && opener('wishes', SHORTLIST.wishesSet(wishing.wishes.length))}
+      {wishing && (
+        <Choices
+          label={SHORTLIST.order}
+          choices={ORDERS}
+          chosen={order}
+          onChoose={(id) => onLook({ ...look, order: id })}
+        />
+      )}
+    </div>
+  );
+}
+
+/** What is open of the tools, under their row. */
+export function LibraryFold({ look, onLook, library, wishing, fold, onFold }: LibraryToolsProps) {
+  const { filters, order, showsNotMade } = look;
+  const isRanked = wishing !== null && order === 'fit';
+  if (fold === 'wishes') return isRanked ? <WishFields {...wishing} finishes={library.all} /> : null;
+  if (fold === null) return null;
+  return (
+    <FilterFields
+      finishes={library.all}
+      filters={filters}
+      onFilters={(next) => onLook({ ...look, filters: next })}
+      onRank={
+        isRanked
+          ? () => {
+              wishing.onWishes(withWishesOf(wishing.wishes, filters));
+              onLook({ ...look, filters: { ...NO_FILTERS, search: filters.search } });
+              onFold('wishes');
+            }
+          : null
+      }
+    >
+      {isRanked && library.notMade > 0 && (
+        <label className="check">
+          <input
+            type="checkbox"
+            checked={showsNotMade}
+            onChange={() => onLook({ ...look, showsNotMade: !showsNotMade })}
+          />
+          {SHORTLIST.notMade(library.notMade)}
+        </label>
+      )}
+    </FilterFields>
+  );
+}
