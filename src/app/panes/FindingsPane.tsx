@@ -33,7 +33,9 @@ export function FindingsPane() {
   const isStale = useAppState((state) => state.stale.includes(shownOption(state).id));
   const reading = useAppState((state) => state.reading);
   const panel = useAppState((state) => state.panel);
-  const unsettled = useAppState(({ unsettling }) => (unsettling?.option === option.id ? unsettling.found.length : 0));
+  const unsettled = useAppState(({ unsettling, tryOut }) =>
+    unsettling?.option === option.id && !tryOut ? unsettling.found.length : 0,
+  );
   const isDark = useAppState((state) => darknessOf(projectOf(state).kitchen, shownSetting(state)) !== null);
   const help = useHelp(option);
   const cautions = useMemo(() => cautionsFor(project, option, assessment), [project, option, assessment]);

@@ -3,11 +3,11 @@ import { useApp, useAppState } from '../context';
 import { openDrawer } from '../open-drawer';
 import { shownOption } from '../state';
 
-/** What a change has unsettled, while that is so. */
+/** What a change has unsettled, while that is so; not beside the findings of something that is only tried. */
 export function UnsettledPane() {
   const { store } = useApp();
   const unsettling = useAppState((state) =>
-    state.unsettling?.option === shownOption(state).id ? state.unsettling : null,
+    state.unsettling?.option === shownOption(state).id && !state.tryOut ? state.unsettling : null,
   );
   if (!unsettling) return null;
   return (
