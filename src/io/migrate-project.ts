@@ -5,9 +5,9 @@ import { rowOfLamps } from './migrate-lamps';
  * Documents of older versions in the shape of the newest, as far as they have the shape of theirs; anything else comes back
  * as it is, for the schema to tell what is wrong.
  * Version 2 brought windows on any wall, lamps of every kind, and daylight by sky, place and hour; version 3 kitchens of any
- * layout as runs along walls; version 4 copied looks.
+ * layout as runs along walls; version 4 copied looks; version 5 the year of the house.
  */
-export const migrateProject = (value: unknown): unknown => toVersion4(toVersion3(toVersion2(value)));
+export const migrateProject = (value: unknown): unknown => toVersion5(toVersion4(toVersion3(toVersion2(value))));
 
 function toVersion2(value: unknown): unknown {
   if (!isRecord(value) || value['version'] !== 1) return value;
@@ -27,6 +27,10 @@ function toVersion3(value: unknown): unknown {
 
 function toVersion4(value: unknown): unknown {
   return isRecord(value) && value['version'] === 3 ? { ...value, version: 4 } : value;
+}
+
+function toVersion5(value: unknown): unknown {
+  return isRecord(value) && value['version'] === 4 ? { ...value, version: 5 } : value;
 }
 
 type Fields = Readonly<Record<string, unknown>>;

@@ -301,11 +301,12 @@ export const lookSchema = v.object({
 
 export const projectSchema = v.object({
   type: v.literal('upstand-project'),
-  version: v.literal(4),
+  version: v.literal(5),
   id: text,
   name: text,
   note: text,
   users: v.optional(v.array(v.picklist(USERS))),
+  year_built: v.optional(number),
   kitchen: kitchenSchema,
   settings: v.array(
     v.object({

@@ -39,6 +39,7 @@ export function applyCommand(project: Project, command: Command): Result<Project
     case 'set-fixtures':
     case 'set-kitchen':
     case 'set-users':
+    case 'set-year':
       return changeLight(project, command);
     case 'add-look':
     case 'edit-look':

@@ -15,10 +15,12 @@ export type Caution =
       readonly region: Region;
       readonly hasUnitsAbove: boolean;
     }
-  | { readonly code: 'glass' | 'acid' | 'lead-us' | 'lead' }
+  | { readonly code: 'glass' | 'acid' }
+  /** Old paint may be disturbed; `built`: year of the house, null where it is not known. */
+  | { readonly code: 'lead'; readonly region: Region; readonly built: number | null }
   | { readonly code: 'slip'; readonly polished: boolean }
-  /** A polished counter mirrors windows on these walls; `dark`: it shows them strongly. */
-  | { readonly code: 'glare'; readonly walls: readonly Wall[]; readonly dark: boolean }
+  /** Dark polished counters that mirror windows on these walls to those who stand before them. */
+  | { readonly code: 'glare'; readonly surfaces: readonly SurfaceId[]; readonly walls: readonly Wall[] }
   | { readonly code: 'load'; readonly thickness_mm: number; readonly weight_kg_m2: number; readonly region: Region }
   /** Which surfaces meet, and by how much LRV and Bowman-Sapolinski contrast they differ. */
   | {
@@ -37,6 +39,11 @@ const HARD: readonly FinishClass[] = ['stone', 'engineered', 'porcelain', 'glaze
 const POLISHED_GU = 70;
 /** Below this LRV a polished top shows what it mirrors more than itself. Our judgment. */
 const DARK_LRV = 20;
+/**
+ * Year from which paint on the walls of a house holds no added lead any more: US 16 CFR 1303 (40 CFR 745 counts homes before 1978);
+ * for the United Kingdom and Europe the rules that follow Directive 89/677/EEC, from memory.
+ */
+export const LEAD_UNTIL: { readonly [R in Region]: number } = { us: 1978, uk: 1992, eu: 1992 };
 /** Tops of this thickness are heavy, mm (common practice, no source); stone weighs about 2.7 kg/m2 per mm (from memory). */
 const HEAVY_MM = 30;
 const KG_M2_PER_MM = 2.7;
@@ -47,8 +54,19 @@ const CUT: readonly SurfaceId[] = [...COUNTERS, 'upstand', 'backsplash', 'floor'
 /** What is sanded before it is painted over. */
 const PAINTED: readonly SurfaceId[] = ['wall', 'ceiling', 'frame', 'base-fronts', 'wall-fronts', 'tall-fronts'];
 
-/** What to heed before ordering, from what is laid and what the room holds. The standing lines are not among them. */
-export function cautionsFor(project: Project, option: Option, assessment: Assessment | null): readonly Caution[] {
+/** Windows that a counter mirrors to those who look over it, by their walls. */
+export type MirroredWindows = ReadonlyMap<SurfaceId, readonly Wall[]>;
+
+/**
+ * What to heed before ordering, from what is laid and what the room holds. The standing lines are not among them. What rests on how light
+ * finishes are waits for the assessment.
+ */
+export function cautionsFor(
+  project: Project,
+  option: Option,
+  assessment: Assessment | null,
+  mirrored: MirroredWindows,
+): readonly Caution[] {
   const { kitchen } = project;
   const laid = (surface: SurfaceId): Finish | undefined =>
     surface.startsWith('island') && !kitchen.island
@@ -61,7 +79,7 @@ export function cautionsFor(project: Project, option: Option, assessment: Assess
     ...acid(laid),
     ...slip(laid('floor')),
     ...lead(project, option, laid),
-    ...glare(project, laid, assessment),
+    ...glare(laid, assessment, mirrored),
     ...load(project, laid),
     ...weakEdges(project, option, assessment),
   ];
@@ -98,22 +116,30 @@ function acid(laid: Laid): Caution[] {
 const slip = (floor: Finish | undefined): Caution[] =>
   floor && HARD.includes(floor.class) ? [{ code: 'slip', polished: floor.gloss_gu >= POLISHED_GU }] : [];
 
-/** Old paint is disturbed where something stays, so the house is no new one, and something else is painted over. */
+/**
+ * Old paint is disturbed where a house that is no new one is painted over: its year says that it is old, or, where that is not known,
+ * something in it stays.
+ */
 function lead(project: Project, option: Option, laid: Laid): Caution[] {
-  const stays = Object.values(option.scheme).some(({ state }) => state === 'fixed');
+  const { region } = project.kitchen;
+  const built = project.year_built ?? null;
+  const isOld =
+    built === null ? Object.values(option.scheme).some(({ state }) => state === 'fixed') : built < LEAD_UNTIL[region];
   const isPainted = PAINTED.some(
     (surface) => laid(surface)?.class === 'paint' && option.scheme[surface].state !== 'fixed',
   );
-  if (!stays || !isPainted) return [];
-  return [{ code: project.kitchen.region === 'us' ? 'lead-us' : 'lead' }];
+  return isOld && isPainted ? [{ code: 'lead', region, built }] : [];
 }
 
-function glare({ kitchen }: Project, laid: Laid, assessment: Assessment | null): Caution[] {
-  const polished = COUNTERS.filter((surface) => (laid(surface)?.gloss_gu ?? 0) >= POLISHED_GU);
-  const walls = [...new Set(kitchen.openings.map(({ wall }) => wall))];
-  if (polished.length === 0 || walls.length === 0) return [];
-  const dark = assessment?.surfaces.some((s) => polished.includes(s.surface) && s.average.lrv < DARK_LRV) ?? false;
-  return [{ code: 'glare', walls, dark }];
+/** Only what is polished and dark shows a window more than itself, and only where the window is mirrored to somebody. */
+function glare(laid: Laid, assessment: Assessment | null, mirrored: MirroredWindows): Caution[] {
+  const surfaces = COUNTERS.filter((surface) => {
+    const lrv = assessment?.surfaces.find((one) => one.surface === surface)?.average.lrv ?? null;
+    const isPolished = (laid(surface)?.gloss_gu ?? 0) >= POLISHED_GU;
+    return isPolished && lrv !== null && lrv < DARK_LRV && (mirrored.get(surface) ?? []).length > 0;
+  });
+  if (surfaces.length === 0) return [];
+  return [{ code: 'glare', surfaces, walls: [...new Set(surfaces.flatMap((surface) => mirrored.get(surface)!))] }];
 }
 
 /** A mitred edge is folded and makes a thin top look thick. */

@@ -6,6 +6,7 @@ import { checkKitchen } from './check-kitchen';
 import { checkLamp } from './check-lamp';
 import { checkText } from './check-number';
 import { checkFixtureBeams, checkGroup } from './check-project';
+import { checkYear } from './check-year';
 import type { Command, SetGroup } from './commands';
 import type { Kitchen } from './kitchen';
 import { type GroupSetting, LAMP_GROUPS, type Project, type Setting, USERS, type UserNeed } from './project';
@@ -24,7 +25,8 @@ type LightCommand = Extract<
       | 'set-openings'
       | 'set-fixtures'
       | 'set-kitchen'
-      | 'set-users';
+      | 'set-users'
+      | 'set-year';
   }
 >;
 
@@ -69,6 +71,8 @@ export function changeLight(project: Project, command: LightCommand): Result<Pro
       return changeKitchen(project, command.kitchen);
     case 'set-users':
       return setUsers(project, command.users);
+    case 'set-year':
+      return setYear(project, command.year_built);
   }
 }
 
@@ -85,6 +89,12 @@ function setUsers(project: Project, users: readonly UserNeed[]): Result<Project>
   const { users: _, ...rest } = project;
   const kept = USERS.filter((user) => users.includes(user));
   return success(kept.length > 0 ? { ...rest, users: kept } : rest);
+}
+
+/** What is not known leaves the field out. */
+function setYear(project: Project, year: number | null): Result<Project> {
+  const { year_built: _, ...rest } = project;
+  return year === null ? success(rest) : checked(checkYear(year, 'year_built'), { ...rest, year_built: year });
 }
 
 function setGroup(project: Project, command: SetGroup): Result<Project> {

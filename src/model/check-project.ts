@@ -7,6 +7,7 @@ import { checkKitchen } from './check-kitchen';
 import { checkLamp } from './check-lamp';
 import { checkLook } from './check-look';
 import { checkNumber, checkText, checkUnique } from './check-number';
+import { checkYear } from './check-year';
 import { isEmpty } from './empty-surface';
 import { JOINT_MM, SLAB_SHIFT_MM } from './laying';
 import {
@@ -26,6 +27,7 @@ export function checkProject(project: Project): readonly Problem[] {
   return [
     ...checkText(project.id, 'id'),
     ...checkText(project.name, 'name'),
+    ...(project.year_built === undefined ? [] : checkYear(project.year_built, 'year_built')),
     ...checkKitchen(project.kitchen, 'kitchen'),
     ...checkUnique(ids(project.settings), 'settings'),
     ...checkUnique(ids(project.lamps ?? []), 'lamps'),

@@ -42,6 +42,8 @@ export function commandLabel(project: Project, command: Command): string {
       return 'kitchen';
     case 'set-users':
       return 'who uses the kitchen';
+    case 'set-year':
+      return 'year of the house';
     case 'add-look':
       return `add look "${command.look.name}"`;
     case 'edit-look':

@@ -26,6 +26,8 @@ export type Command =
   | { readonly kind: 'set-fixtures'; readonly fixtures: readonly Fixture[] }
   | { readonly kind: 'set-kitchen'; readonly kitchen: Kitchen }
   | { readonly kind: 'set-users'; readonly users: readonly UserNeed[] }
+  /** Null: not known. */
+  | { readonly kind: 'set-year'; readonly year_built: number | null }
   | { readonly kind: 'copy-option'; readonly option: string; readonly id: string; readonly name: string }
   | { readonly kind: 'remove-option'; readonly option: string }
   | LookCommand

@@ -24,6 +24,8 @@ export interface Answers {
   readonly bearing_deg?: number;
   readonly lamps?: { readonly white: LampWhite; readonly kinds: readonly FixtureKind[] };
   readonly users?: readonly UserNeed[];
+  /** Year the house was built. */
+  readonly year_built?: number;
 }
 
 /**
@@ -53,13 +55,14 @@ export function newProject(answers: Answers, from: Project, id: string): Result<
       remedy: 'Choose another layout, or check the lengths of the room.',
     });
   }
-  const { beams: _, users: _users, ...rest } = from;
+  const { beams: _, users: _users, year_built: _year, ...rest } = from;
   const project: Project = {
     ...rest,
     id,
     name: 'New kitchen',
     note: '',
     ...usersOf(answers.users),
+    ...(answers.year_built !== undefined && { year_built: answers.year_built }),
     kitchen: withLamps(facing({ ...usual, site: from.kitchen.site }, answers.bearing_deg), answers.lamps?.kinds),
     settings: from.settings.map((setting) => lightOf(setting, answers.lamps?.white)),
     options: [openOption(from.options[0]!)],

@@ -143,12 +143,14 @@ export const USERS: readonly UserNeed[] = ['over-65', 'low-vision', 'wheelchair'
 /** The project document: everything one saves. Immutable; changed only by commands. */
 export interface Project {
   readonly type: 'upstand-project';
-  readonly version: 4;
+  readonly version: 5;
   readonly id: string;
   readonly name: string;
   readonly note: string;
   /** Whom the kitchen has to suit besides the usual; absent where nothing is known of them. */
   readonly users?: readonly UserNeed[];
+  /** Year the house was built; absent where it is not known. */
+  readonly year_built?: number;
   readonly kitchen: Kitchen;
   readonly settings: readonly Setting[];
   /** Lamps whose spectrum was given by the user; absent when there are none. */

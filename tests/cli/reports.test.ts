@@ -61,6 +61,10 @@ it('says in words what the JSON says in fields', () => {
     expect(flat).toContain(warning.why);
   }
   for (const surface of assessed.surfaces) expect(flat).toContain(surface.label);
+  expect(assessed.cautions.map(({ code }: { code: string }) => code)).toEqual(
+    expect.arrayContaining(['dust', 'heat', 'lead']),
+  );
+  for (const caution of assessed.cautions) expect(flat).toContain(caution.text);
   expect(lightText(lit).match(/ lx on average/g)).toHaveLength(lit.surfaces.length);
 });
 

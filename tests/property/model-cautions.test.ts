@@ -1,15 +1,17 @@
 import { describe, expect, it } from 'vitest';
+import scene from '../../scenes/one-wall.json';
 import type { Assessment } from '../../src/engine/judge/assessment';
 import { SURFACES, type SurfaceId } from '../../src/engine/surface';
-import { type Caution, cautionsFor } from '../../src/model/cautions';
+import { cautionsOf } from '../../src/kitchen/cautions-of';
+import { cautionText } from '../../src/model/caution-words';
+import type { Caution } from '../../src/model/cautions';
 import type { Kitchen } from '../../src/model/kitchen';
 import type { Finish, Option, Placement, Project } from '../../src/model/project';
-import { cautionText } from '../../src/ui/words/cautions';
 import { terrace } from '../ui/terrace';
 
 const project = terrace();
 const ours = (of: Project): Option => of.options.find((one) => one.id === 'our-floor')!;
-const cautions = (of: Project, assessment: Assessment | null = null) => cautionsFor(of, ours(of), assessment);
+const cautions = (of: Project, assessment: Assessment | null = null) => cautionsOf(of, ours(of), assessment);
 const codes = (of: Project) => cautions(of).map((caution) => caution.code);
 const find = <C extends Caution['code']>(of: Project, code: C, assessment: Assessment | null = null) =>
   cautions(of, assessment).find((caution): caution is Extract<Caution, { code: C }> => caution.code === code);
@@ -120,24 +122,54 @@ describe('lead', () => {
   });
 
   it('names the year 1978 in the United States alone', () => {
-    expect(textOf(inKitchen(project, { region: 'us' }), 'lead-us')).toContain('Built before 1978?');
+    expect(textOf(inKitchen(project, { region: 'us' }), 'lead')).toContain('Built before 1978?');
     expect(textOf(project, 'lead')).not.toContain('1978');
+  });
+
+  // 1978: 40 CFR 745. 1992: the rules that follow Directive 89/677/EEC, from memory.
+  it.each([
+    ['us', 1977, 1978],
+    ['uk', 1991, 1992],
+    ['eu', 1991, 1992],
+  ] as const)('knows the year of a house in %s: %i is old, %i is not', (region, old, young) => {
+    const built = (year_built: number, of = project) => inKitchen({ ...of, year_built }, { region });
+    expect(textOf(built(old), 'lead')).toContain(`Built in ${old}`);
+    expect(codes(built(young))).not.toContain('lead');
+    // An old house is one whether or not anything in it stays.
+    expect(codes(built(old, allOpen))).toContain('lead');
   });
 });
 
 describe('glare', () => {
-  const polished = lay(project, { counter: 'ST-05' });
+  const polished = lay(project, { counter: 'ST-05', 'island-counter': 'ST-05' });
+  const lrv = (value: number, surfaces: readonly SurfaceId[] = ['counter', 'island-counter']) =>
+    ({ surfaces: surfaces.map((surface) => ({ surface, average: { lrv: value } })) }) as unknown as Assessment;
+  const glare = (of: Project, assessment: Assessment | null = lrv(10)) => find(of, 'glare', assessment);
 
-  it('is mentioned for a polished top in a room with a window, with its wall', () => {
-    expect(codes(project)).not.toContain('glare');
-    expect(textOf(polished, 'glare')).toContain('on the left wall');
-    expect(codes(inKitchen(polished, { openings: [] }))).not.toContain('glare');
+  it('is warned of for a polished dark top that mirrors a window to somebody, with its wall', () => {
+    const found = glare(polished)!;
+    expect(found.surfaces).toContain('counter');
+    expect(cautionText(found)).toMatch(/^The counters? (is|are) dark and polished.* on the left wall/);
+    expect(glare(project)).toBeUndefined();
+    expect(glare(inKitchen(polished, { openings: [] }))).toBeUndefined();
   });
 
-  it('says more of a dark one', () => {
-    const lrv = (value: number) => ({ surfaces: [{ surface: 'counter', average: { lrv: value } }] });
-    const dark = (value: number) => find(polished, 'glare', lrv(value) as unknown as Assessment)!.dark;
-    expect([dark(19), dark(21)]).toEqual([true, false]);
+  it('is none of a light top, nor before it is known how light it is', () => {
+    expect([glare(polished, lrv(19)), glare(polished, lrv(21))].map((one) => one !== undefined)).toEqual([true, false]);
+    expect(glare(polished, null)).toBeUndefined();
+  });
+
+  it('is none of a honed top', () => {
+    expect(glare(made(polished, 'ST-05', { gloss_gu: 69 }))).toBeUndefined();
+    expect(glare(made(polished, 'ST-05', { gloss_gu: 70 }))).toBeDefined();
+  });
+
+  it('is none where the window stands behind those who look at the counter', () => {
+    const oneWall = scene as unknown as Kitchen;
+    const window = { ...oneWall.openings[0]!, center: 900, width: 800 };
+    const bare = inKitchen(polished, { ...oneWall, openings: [{ ...window, wall: 'front' }] });
+    expect(glare(inKitchen(bare, { openings: [{ ...window, wall: 'back' }] }))).toBeDefined();
+    expect(glare(bare)).toBeUndefined();
   });
 });
 

@@ -36,6 +36,7 @@ const answers: fc.Arbitrary<Answers> = fc.record(
       kinds: fc.subarray(['downlight', 'panel', 'strip', 'pendant', 'under-cabinet', 'hood'] as const),
     }),
     users: fc.subarray([...USERS]),
+    year_built: fc.integer({ min: 1500, max: 2100 }),
   },
   { requiredKeys: [] },
 );
@@ -55,6 +56,7 @@ describe('a new project', () => {
         }
         if (given.room) expect(project.kitchen.region).toBe(given.room.region);
         expect(project.users ?? []).toEqual(given.users ?? []);
+        expect(project.year_built).toBe(given.year_built);
         if (!given.lamps) expect(project.settings).toEqual(from.settings);
       }),
       { numRuns: 60 },

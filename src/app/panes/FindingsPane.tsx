@@ -1,7 +1,7 @@
 import { lazy, Suspense, useMemo, useState } from 'react';
 import type { Assessment } from '../../engine/judge/assessment';
 import type { SurfaceId } from '../../engine/surface';
-import { cautionsFor } from '../../model/cautions';
+import { cautionsOf } from '../../kitchen/cautions-of';
 import { isEmpty } from '../../model/empty-surface';
 import { Findings } from '../../ui/findings/Findings';
 import { readingText } from '../../ui/reading/copy-text';
@@ -38,7 +38,7 @@ export function FindingsPane() {
   );
   const isDark = useAppState((state) => darknessOf(projectOf(state).kitchen, shownSetting(state)) !== null);
   const help = useHelp(option);
-  const cautions = useMemo(() => cautionsFor(project, option, assessment), [project, option, assessment]);
+  const cautions = useMemo(() => cautionsOf(project, option, assessment), [project, option, assessment]);
   return (
     <Findings
       assessment={assessment}

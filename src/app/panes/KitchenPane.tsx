@@ -16,6 +16,7 @@ export function KitchenPane() {
   const { store, actions } = useApp();
   const kitchen = useAppState((state) => projectOf(state).kitchen);
   const users = useAppState((state) => projectOf(state).users) ?? NO_USERS;
+  const yearBuilt = useAppState((state) => projectOf(state).year_built ?? null);
   const unit = useAppState(lengthUnitOf);
   const drawing = useMemo(() => drawPlan(kitchen), [kitchen]);
   const rows = useMemo(() => planRows(kitchen), [kitchen]);
@@ -30,6 +31,8 @@ export function KitchenPane() {
       hints={hints}
       users={users}
       onUsers={(next) => actions.run({ kind: 'set-users', users: next })}
+      yearBuilt={yearBuilt}
+      onYearBuilt={(year) => actions.attempt({ kind: 'set-year', year_built: year })}
       unit={unit}
       onUnit={(lengthUnit) => store.setState({ lengthUnit })}
       onKitchen={(next, continues, lost = []) => {

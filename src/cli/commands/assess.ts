@@ -1,8 +1,11 @@
 import type { SettingBalance } from '../../engine/judge/balance-settings';
 import { type Result, success } from '../../engine/result';
+import { cautionsOf } from '../../kitchen/cautions-of';
 import { assessOption } from '../../kitchen/study/assess-option';
 import { balanceIn } from '../../kitchen/study/balance-in-setting';
 import { studySettings } from '../../kitchen/study/study-settings';
+import { withCautions } from '../../model/caution-words';
+import { optionById } from '../../model/commands';
 import type { Project } from '../../model/project';
 import { readArguments } from '../arguments';
 import { COMMON_OPTIONS, type Command, type Report } from '../command';
@@ -22,7 +25,7 @@ export const assess: Command = {
   name: 'assess',
   usage: 'assess PROJECT [--option ID] [--setting ID] [--all-settings] [--json]',
   summary:
-    'Undertones, pairs, balance and warnings of an option in its room and light; with --all-settings also what every setting ' +
+    'Undertones, pairs, balance, warnings and cautions of an option in its room and light; with --all-settings also what every setting ' +
     'makes of the balance.',
   run(args): Result<Report> {
     const given = readArguments(args, OPTIONS, 'The project file', this.usage);
@@ -33,12 +36,13 @@ export const assess: Command = {
     const { project, option, setting, notices } = opened.value;
     const found = assessOption(project, option, setting);
     if (!found.ok) return { ...found, problem: inFile(file, found.problem) };
-    const text = assessmentText(found.value);
-    if (!values['all-settings']) return success({ json: found.value, text, notices });
+    const told = withCautions(found.value, cautionsOf(project, optionById(project, option)!, found.value));
+    const text = assessmentText(told);
+    if (!values['all-settings']) return success({ json: told, text, notices });
     const balances = balanceInAll(project, option);
     if (!balances.ok) return { ...balances, problem: inFile(file, balances.problem) };
     return success({
-      json: { ...found.value, balance_by_setting: balances.value },
+      json: { ...told, balance_by_setting: balances.value },
       text: `${text}\n\n${balanceText(balances.value)}`,
       notices,
     });

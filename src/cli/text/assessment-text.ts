@@ -1,10 +1,11 @@
 import type { AssessedSurface, Assessment, InstalledRecord, Warning } from '../../engine/judge/assessment';
 import { surfaceName } from '../../engine/judge/surface-words';
+import type { ToldCaution } from '../../model/caution-words';
 import { undertoneText } from './color-text';
 import { fixed, labText, percent, temperatureText, wrapped } from './figures';
 
-/** An assessment as a plain text report: balance, warnings with their reasons, then surface by surface. */
-export function assessmentText(assessment: Assessment): string {
+/** An assessment as a plain text report: balance, warnings with their reasons, surface by surface, then what to heed. */
+export function assessmentText(assessment: Assessment & { readonly cautions: readonly ToldCaution[] }): string {
   const { project, option, setting, balance, warnings, surfaces } = assessment;
   const { installed, range } = balance;
   const [warm, leaning, cool, neutral] = installed.shares;
@@ -27,7 +28,11 @@ export function assessmentText(assessment: Assessment): string {
     'Surfaces:',
     ...surfaces.flatMap(surfaceLines),
     '',
-    'Planning aid only. A screen is not a sample: check physical samples in the room before ordering.',
+    'Before you order:',
+    ...assessment.cautions.map(({ text }) => wrapped(`- ${text}`, '  ')),
+    '',
+    'Planning aid only. Local codes, appliance manuals and licensed trades decide.',
+    'A screen is not a sample: check physical samples in the room before ordering.',
   ].join('\n');
 }
 

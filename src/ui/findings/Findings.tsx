@@ -1,9 +1,10 @@
 import { type ReactNode, useEffect, useRef, useState } from 'react';
 import type { Assessment, Severity, Warning } from '../../engine/judge/assessment';
 import type { SurfaceId } from '../../engine/surface';
+import { cautionText, withCautions } from '../../model/caution-words';
 import type { Caution } from '../../model/cautions';
 import { CopyButton } from '../parts/CopyButton';
-import { CAUTION_WORDS, cautionText } from '../words/cautions';
+import { CAUTIONS } from '../words/cautions';
 import { FINDINGS } from '../words/findings';
 import { PAIRS } from '../words/pairs';
 import { BalanceCard } from './BalanceCard';
@@ -129,7 +130,7 @@ export function Findings(props: FindingsProps) {
             )}
             <details className="fold">
               <summary>
-                {CAUTION_WORDS.title} ({props.cautions.length})
+                {CAUTIONS.title} ({props.cautions.length})
               </summary>
               <ul className="fold-list small">
                 {props.cautions.map(cautionText).map((text) => (
@@ -142,14 +143,14 @@ export function Findings(props: FindingsProps) {
               label={FINDINGS.copy}
               copied={FINDINGS.copied}
               disabled={busy || assessment.status !== 'done'}
-              text={() => `${JSON.stringify(assessment, null, 2)}\n`}
+              text={() => `${JSON.stringify(assessment && withCautions(assessment, props.cautions), null, 2)}\n`}
             />
           </>
         )}
       </section>
       <div className="findings-standing small">
-        <p>{CAUTION_WORDS.planning}</p>
-        <p>{CAUTION_WORDS.screen}</p>
+        <p>{CAUTIONS.planning}</p>
+        <p>{CAUTIONS.screen}</p>
       </div>
     </section>
   );

@@ -192,5 +192,8 @@ const ANSWERED_BY = {
 /** The answers without one of them. */
 function without(answers: Answers, id: StepId): Answers {
   const { [ANSWERED_BY[id]]: _, ...rest } = answers;
-  return rest;
+  if (id !== 'room') return rest;
+  // The year of the house is asked with the room.
+  const { year_built: _year, ...others } = rest;
+  return others;
 }

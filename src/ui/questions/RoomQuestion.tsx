@@ -9,6 +9,7 @@ import { ROOM_LENGTHS } from '../room/kitchen-lengths';
 import { LayoutChoice } from '../room/LayoutChoice';
 import { LengthField } from '../room/LengthField';
 import type { LengthUnit } from '../room/length-text';
+import { YearField } from '../room/YearField';
 import { KITCHEN } from '../words/kitchen';
 import { QUESTIONS } from '../words/questions';
 import type { QuestionProps } from './question-props';
@@ -71,6 +72,14 @@ export function RoomQuestion({ answers, onAnswers, region, unit, onUnit }: RoomQ
           );
         })}
       </div>
+      <YearField
+        year={answers.year_built ?? null}
+        onYear={(year) => {
+          const { year_built: _, ...rest } = answers;
+          onAnswers(year === null ? rest : { ...rest, year_built: year });
+          return [];
+        }}
+      />
     </>
   );
 }

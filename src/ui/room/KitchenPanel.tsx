@@ -26,6 +26,7 @@ import { PickField } from './PickField';
 import type { PlanEye } from './PlanView';
 import { RunForm } from './RunForm';
 import { WindowList } from './WindowList';
+import { YearField } from './YearField';
 import './kitchen-panel.css';
 
 export interface KitchenPanelProps {
@@ -37,6 +38,9 @@ export interface KitchenPanelProps {
   /** Whom the kitchen has to suit. */
   readonly users: readonly UserNeed[];
   readonly onUsers: (users: readonly UserNeed[]) => void;
+  /** Null: not known. */
+  readonly yearBuilt: number | null;
+  readonly onYearBuilt: (year: number | null) => readonly Problem[];
   readonly unit: LengthUnit;
   readonly onUnit: (unit: LengthUnit) => void;
   readonly onKitchen: OnKitchen;
@@ -125,6 +129,7 @@ export function KitchenPanel(props: KitchenPanelProps) {
             />
           </div>
           <p className="small quiet">{KITCHEN.regionNote}</p>
+          <YearField year={props.yearBuilt} onYear={props.onYearBuilt} />
           <div>
             <Fold title={KITCHEN.room} isOpen>
               <LengthFields {...form} lengths={ROOM_LENGTHS} />

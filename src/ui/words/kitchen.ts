@@ -36,6 +36,8 @@ export const KITCHEN = {
   regionTooLarge: 'Cabinets of this region do not go into the room. Make the room larger first.',
   roomTooSmall: 'No layout fits a room of this size.',
   roomRemedy: 'Give a larger length.',
+  yearBuilt: 'Year the house was built',
+  yearHint: 'Not known',
   unit: 'Lengths in',
   units: { mm: 'mm', in: 'inches' },
   unitName: { mm: 'mm', in: 'in' },

@@ -28,6 +28,7 @@ export const QUESTIONS = {
   room: 'How large is the room?',
   roomHint: 'A layout and three lengths, wall to wall. Everything else takes usual sizes.',
   lengths: 'Wall to wall',
+  yearWhy: 'Leave it empty if you do not know it. In old houses old paint may hold lead.',
 
   bearing: 'Which way does the window face?',
   bearingHint: 'Stand at the largest window and look out. The sun comes from the south at noon north of the tropics.',
