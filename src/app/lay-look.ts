@@ -1,11 +1,13 @@
 import type { StoreApi } from 'zustand/vanilla';
 import { joined, surfacesPhrase } from '../engine/judge/surface-words';
+import type { Problem } from '../engine/result';
 import type { CarriedLook } from '../kitchen/carry/carry-over';
-import type { RelationChange } from '../kitchen/carry/repair-relations';
+import type { RelationChange } from '../kitchen/carry/relation-repair';
 import { applyCommand } from '../model/apply-command';
 import { type Command, optionById } from '../model/commands';
 import { layOnSurfaces } from '../model/lay-on-surfaces';
 import type { Project } from '../model/project';
+import { problemTold } from '../ui/parts/told';
 import { LOOK } from '../ui/words/look';
 import type { Actions } from './actions';
 import { type AppState, documentOf, projectOf } from './state';
@@ -15,7 +17,8 @@ export const MOST_OPTIONS = 3;
 
 /**
  * Lays a carried look, and the changes that mend it, as a new option, which is then chosen; on the option itself where the
- * project has no room for one more. One step to undo. Gives the id of the option it lies on; null where it was refused.
+ * project has no room for one more. One step to undo. Gives the id of the option it lies on; what is refused is told on the page, and
+ * gives null.
  */
 export function layCarried(
   store: StoreApi<AppState>,
@@ -32,7 +35,7 @@ export function layCarried(
   const commands = layingOn(project, id, carried, changes, hasRoom ? [copy] : []);
   const label = LOOK.layLabel(carried.look.name);
   const problems = actions.attempt({ kind: 'together', label, commands });
-  if (problems.length > 0) return null;
+  if (!isDone(store, problems)) return null;
   store.setState({ option: id });
   return id;
 }
@@ -46,7 +49,13 @@ export function tryCarried(
 ): boolean {
   const commands = layingOn(documentOf(store.getState()), carried.option, carried, changes);
   const what = joined(changes.map(({ label, surfaces }) => LOOK.change(label, surfacesPhrase(surfaces).text)));
-  return actions.tryChange(commands, LOOK.tryLabel(what), { option: carried.option }).length === 0;
+  return isDone(store, actions.tryChange(commands, LOOK.tryLabel(what), { option: carried.option }));
+}
+
+/** Says on the page why something was refused. */
+function isDone(store: StoreApi<AppState>, [problem, ...more]: readonly Problem[]): boolean {
+  if (problem) store.setState({ told: problemTold(problem, more) });
+  return !problem;
 }
 
 /** Commands that lay the look on an option, then its changes: what follows a surface does so by what lies there by then. */

@@ -72,6 +72,10 @@ const TYPICAL_PERCENT: Partial<Record<SurfaceId, number>> = {
   hardware: 1,
 };
 
+/** How much of a typical overview some surfaces fill, 0-1. */
+export const typicalShare = (surfaces: readonly SurfaceId[]): number =>
+  surfaces.reduce((sum, surface) => sum + (TYPICAL_PERCENT[surface] ?? 0), 0) / 100;
+
 function typicalView(surfaces: readonly JudgedSurface[]): ViewWeights {
   const percent = surfaces.map((s) => TYPICAL_PERCENT[s.surface] ?? 0);
   const total = percent.reduce((sum, x) => sum + x, 0);

@@ -1,11 +1,16 @@
 import type { Warning } from '../../engine/judge/assessment';
 import { judge } from '../../engine/judge/judge';
-import { checkRelations } from '../../engine/judge/relations/check-relations';
+import { type Cause, causesOf, type NotAsThere } from '../../engine/judge/relations/causes';
+import { checkAmong } from '../../engine/judge/relations/check-relations';
+import { drawnSchemes } from '../../engine/judge/relations/draw-schemes';
+import { counted } from '../../engine/judge/relations/follows';
+import { inPlace } from '../../engine/judge/relations/in-place';
 import { relationsOf } from '../../engine/judge/relations/relations-of';
-import type { RelationScheme } from '../../engine/judge/relations/seen-scheme';
-import type { LeftOut, RelationCheck } from '../../engine/judge/relations/types';
+import { type RelationScheme, seenScheme } from '../../engine/judge/relations/seen-scheme';
+import type { InPlace, LeftOut, RelationCheck } from '../../engine/judge/relations/types';
 import { isRepairable } from '../../engine/judge/repairs/repairable';
 import { failure, type Result, success } from '../../engine/result';
+import type { SurfaceId } from '../../engine/surface';
 import { type Command, optionById } from '../../model/commands';
 import type { CopiedLook } from '../../model/look';
 import type { Option, Project } from '../../model/project';
@@ -13,10 +18,11 @@ import { presentSurfaces } from '../present-surfaces';
 import { judgeTried } from '../study/judge-tried';
 import type { RoomStudy } from '../study/room-study';
 import type { SettingLight } from '../study/setting-light';
-import { type KeptSurface, type LaidSurfaceOfLook, layLook } from './lay-look';
+import { type KeptSurface, type LaidLook, type LaidSurfaceOfLook, layLook } from './lay-look';
 import { lookScheme } from './look-scheme';
+import type { RelationRepair } from './relation-repair';
 import { relationScheme } from './relation-scheme';
-import { type RelationRepair, repairRelations } from './repair-relations';
+import { repairRelations } from './repair-relations';
 
 /** A look, and the scheme to take its relations from where that is known better than the look tells. */
 export interface GivenLook {
@@ -25,6 +31,12 @@ export interface GivenLook {
   readonly seen?: RelationScheme;
   /** The option of the same project that it is. */
   readonly option?: Option;
+}
+
+/** A relation that breaks as samples, and how it stands in place. */
+export interface BrokenRelation extends RelationCheck {
+  /** In the light of the setting; null where no reading says so, and for edges, which are of samples alone. */
+  readonly in_place: InPlace | null;
 }
 
 export interface CarriedLook {
@@ -37,8 +49,12 @@ export interface CarriedLook {
   /** Where the look's shares of the view come from. */
   readonly views: 'own' | 'typical';
   readonly holds: readonly RelationCheck[];
-  readonly breaks: readonly RelationCheck[];
+  readonly breaks: readonly BrokenRelation[];
+  /** Why they break, one entry for each surface that is not as in the look; every one that breaks stands under one of them. */
+  readonly causes: readonly Cause[];
   readonly cannot_tell: readonly RelationCheck[];
+  /** How many of each count: a step that follows from others of its list does not. */
+  readonly counts: { readonly holds: number; readonly breaks: number; readonly cannot_tell: number };
   /** What the look seems to have, but is not known well enough for. */
   readonly left_out: readonly LeftOut[];
   readonly laid: readonly LaidSurfaceOfLook[];
@@ -86,26 +102,27 @@ export function* carryOverInSteps(
   const there = laid?.value.project ?? project;
   const input = judgeTried(there, optionId, study, setting);
   if (!input.ok) return input;
-  const { relations, left_out } = relationsOf(given.seen ?? scheme.value);
-  const checks = checkRelations(relations, relationScheme(there, input.value));
+  yield;
+  const seen = given.seen ?? scheme.value;
+  const { relations, left_out } = relationsOf(seen);
+  yield;
+  const here = seenScheme(relationScheme(there, input.value));
+  const drawn = drawnSchemes(here);
+  yield;
+  const checks = checkAmong(relations, here, drawn);
   yield;
   const standing = (stands: RelationCheck['stands']) => checks.filter((check) => check.stands === stands);
-  const breaks = standing('breaks');
+  const [holds, cannot_tell] = [standing('holds'), standing('cannot-tell')];
+  const places = inPlace(standing('breaks'), here);
+  const breaks = standing('breaks').map((check) => ({ ...check, in_place: places.get(check.relation.id) ?? null }));
+  const causes = causesOf(seenScheme(seen), here, breaks, whyOf(laid?.ok ? laid.value : null, option));
+  yield;
   const { warnings } = judge(input.value);
+  yield;
   const present = presentSurfaces(study.room);
   const { id, name, source } = given.look;
-  const repairs =
-    breaks.length > 0
-      ? yield* repairRelations({
-          project: there,
-          option: optionId,
-          input: input.value,
-          checks,
-          warnings,
-          study,
-          setting,
-        })
-      : [];
+  const repairing = { project: there, option: optionId, scheme: here, drawn, checks, warnings, study, setting };
+  const repairs = breaks.length > 0 ? yield* repairRelations(repairing) : [];
   return success({
     look: { id, name, source },
     project: project.id,
@@ -113,9 +130,15 @@ export function* carryOverInSteps(
     setting: setting.id,
     as_is: asIs,
     views: given.seen && given.seen.input.overviews.length > 0 ? 'own' : 'typical',
-    holds: standing('holds'),
+    holds,
     breaks,
-    cannot_tell: standing('cannot-tell'),
+    causes,
+    cannot_tell,
+    counts: {
+      holds: countOf(holds),
+      breaks: causes.reduce((sum, { count }) => sum + count, 0),
+      cannot_tell: countOf(cannot_tell),
+    },
     left_out,
     laid: (laid?.value.laid ?? []).filter(({ surface }) => present.includes(surface)),
     kept: (laid?.value.kept ?? []).filter(({ surface }) => present.includes(surface)),
@@ -124,3 +147,14 @@ export function* carryOverInSteps(
     commands: laid?.value.commands ?? [],
   });
 }
+
+const countOf = (checks: readonly RelationCheck[]): number => counted(checks, ({ relation }) => relation).length;
+
+/** Why a surface of the option is not as in the look. */
+const whyOf =
+  (laid: LaidLook | null, { scheme }: Option) =>
+  (surface: SurfaceId): NotAsThere => {
+    if (scheme[surface].state === 'fixed' || scheme[surface].state === 'ordered') return 'stays';
+    const how = laid?.laid.find((one) => one.surface === surface)?.how;
+    return how === 'none' ? 'left' : how === 'nearest' ? 'stand-in' : 'other';
+  };

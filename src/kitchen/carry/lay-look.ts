@@ -4,26 +4,24 @@ import type { LaidFinish } from '../../engine/finish/types';
 import { type Result, success } from '../../engine/result';
 import { SURFACES, type SurfaceId } from '../../engine/surface';
 import { applyCommand } from '../../model/apply-command';
-import type { Command } from '../../model/commands';
+import { type Command, optionById } from '../../model/commands';
 import { isLaidAlike } from '../../model/families';
-import { candidatesFor } from '../../model/finish-candidates';
+import { candidatesFor, isTooFlatFor } from '../../model/finish-candidates';
 import { followerOf } from '../../model/lay-finish';
 import { layingFor } from '../../model/laying';
 import type { LookSurface } from '../../model/look';
 import type { Finish, Option, Placement, Project } from '../../model/project';
 import { layFinish } from '../study/lay-finish';
 import { libraryOf } from '../study/scheme';
+import { STAND_IN_DE00 } from './laid-words';
 import type { LookScheme } from './look-scheme';
-
-/** A picture's color is known to about this, CIEDE2000: what is farther off is no stand-in for it. */
-const PICTURE_REACH_DE00 = 10;
 
 /** A finish of the look's own class, or with a pattern as the look has, may be this much farther off. Our judgment. */
 const KIN_SLACK_DE00 = 2;
 
 /**
  * What became of one surface of the look. `same`: the finish itself; `nearest`: the nearest usual one of the library; `none`: nothing
- * near enough, so what lay there stays.
+ * near enough (`STAND_IN_DE00`), so what lay there stays, and relations are judged with that.
  */
 export type LaidSurfaceOfLook = {
   readonly surface: SurfaceId;
@@ -33,7 +31,8 @@ export type LaidSurfaceOfLook = {
   | { readonly how: 'same'; readonly de00: 0 }
   /** How far the finish is from the look's color, CIEDE2000 of the area means. */
   | { readonly how: 'nearest'; readonly de00: number }
-  | { readonly how: 'none'; readonly de00: null }
+  /** The nearest all the same, and how far that is; null where nothing is usual there. */
+  | { readonly how: 'none'; readonly de00: number | null; readonly nearest: string | null }
 );
 
 export interface KeptSurface {
@@ -69,9 +68,17 @@ export function layLook(look: LookScheme, project: Project, option: Option, from
       kept.push({ surface, why: 'not-in-look', label: labelBefore });
       continue;
     }
-    const found = finishFor(surface, wanted, wantedLaid, look, library, project.library);
-    if (!found) {
-      laid.push({ surface, how: 'none', finish: before.finish, label: labelBefore, de00: null });
+    const found = finishFor(surface, wanted, wantedLaid, library, project.library);
+    if (!found || found.de00 > STAND_IN_DE00) {
+      const { de00 = null, finish = null } = found ?? {};
+      laid.push({
+        surface,
+        how: 'none',
+        finish: before.finish,
+        label: labelBefore,
+        de00,
+        nearest: finish?.label ?? null,
+      });
       continue;
     }
     const { finish, how } = found;
@@ -85,17 +92,33 @@ export function layLook(look: LookScheme, project: Project, option: Option, from
     const isThere = finish.id === before.finish && (!from || isLaidAlike({ ...before, laying: laidAs }, before));
     if (!isThere) scheme[surface] = { ...before, finish: finish.id, laying: laidAs };
   }
-  const commands = Object.keys(scheme).length > 0 ? laying(option, scheme) : [];
+  const commands = Object.keys(scheme).length > 0 ? laying(option, scheme, look) : [];
   const done = applyCommand(project, { kind: 'together', label: '', commands });
-  return done.ok ? success({ project: done.value, laid, kept, commands }) : done;
+  if (!done.ok) return done;
+  const { scheme: after } = optionById(done.value, option.id)!;
+  // What the look does not name, but is of the same material as something it does, goes along, as by hand.
+  const followed = (surface: SurfaceId) => after[surface].finish !== option.scheme[surface].finish;
+  const along = kept.flatMap(({ surface, why }) => {
+    const leader = laid.find((one) => followerOf(one.surface) === surface);
+    return why === 'not-in-look' && leader && followed(surface) ? [{ ...leader, surface }] : [];
+  });
+  const stays = kept.filter(({ surface }) => along.every((one) => one.surface !== surface));
+  return success({ project: done.value, laid: [...laid, ...along], kept: stays, commands });
 }
 
-/** What follows another surface moves with it, so each is laid after it: as the look has it, or as it was. */
-const laying = (option: Option, scheme: Partial<Record<SurfaceId, Placement>>): readonly Command[] =>
+/**
+ * What follows another surface moves with it, so what the look names is laid after it: as the look has it, or, where that is nowhere
+ * near, as it was.
+ */
+const laying = (
+  option: Option,
+  scheme: Partial<Record<SurfaceId, Placement>>,
+  { of }: LookScheme,
+): readonly Command[] =>
   SURFACES.flatMap((surface): Command[] => {
     const { state } = option.scheme[surface];
     const mayFollow = SURFACES.some((one) => followerOf(one) === surface) && (state === 'open' || state === 'decided');
-    const wanted = scheme[surface] ?? (mayFollow ? option.scheme[surface] : undefined);
+    const wanted = scheme[surface] ?? (mayFollow && of.has(surface) ? option.scheme[surface] : undefined);
     if (!wanted) return [];
     return [{ kind: 'lay-finish', option: option.id, surface, finish: wanted.finish, laying: wanted.laying }];
   });
@@ -104,7 +127,6 @@ function finishFor(
   surface: SurfaceId,
   wanted: LookSurface,
   wantedLaid: LaidFinish,
-  look: LookScheme,
   library: ReadonlyMap<string, Finish>,
   list: readonly Finish[],
 ): { readonly finish: Finish; readonly how: 'same' | 'nearest'; readonly de00: number } | null {
@@ -119,10 +141,9 @@ function finishFor(
     return [{ finish, de00: away.average, by: Math.max(away.average, away.main) + (isKin ? 0 : KIN_SLACK_DE00) }];
   });
   ranked.sort((a, b) => a.by - b.by || (a.finish.id < b.finish.id ? -1 : 1));
-  const [nearest] = ranked;
-  if (!nearest) return null;
-  if (look.look.source === 'picture' && nearest.de00 > PICTURE_REACH_DE00) return null;
-  return { finish: nearest.finish, how: 'nearest', de00: nearest.de00 };
+  const usual = ranked.find(({ finish, de00 }) => de00 <= STAND_IN_DE00 && !isTooFlatFor(finish, surface));
+  const nearest = usual ?? ranked[0];
+  return nearest ? { finish: nearest.finish, how: 'nearest', de00: nearest.de00 } : null;
 }
 
 /** A library of another project may have another finish by that id. */

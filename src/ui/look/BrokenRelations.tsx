@@ -1,35 +1,57 @@
-import type { RelationCheck } from '../../engine/judge/relations/types';
 import { sentenceCase, surfacesPhrase } from '../../engine/judge/surface-words';
 import type { SurfaceId } from '../../engine/surface';
+import type { BrokenRelation, CarriedLook } from '../../kitchen/carry/carry-over';
 import { LOOK } from '../words/look';
 import { pointing } from './pointing';
 
 interface BrokenRelationsProps {
-  readonly checks: readonly RelationCheck[];
+  readonly carried: CarriedLook;
   readonly onPoint: (surfaces: readonly SurfaceId[]) => void;
 }
 
-/** What breaks: as it was there, as it is here, and by how much. */
-export function BrokenRelations({ checks, onPoint }: BrokenRelationsProps) {
+/** What breaks, one entry for each surface that explains it; what goes with it is folded. */
+export function BrokenRelations({ carried, onPoint }: BrokenRelationsProps) {
+  const { causes, breaks } = carried;
   return (
     <ul className="look-list">
-      {checks.map(({ relation, here, by, holds_in, kept }) => {
-        const stays = surfacesPhrase(kept);
-        // The sentence of the balance says what stays itself.
-        const saysStay = kept.length > 0 && !/\bstays?\b/.test(here);
-        return (
-          <li key={relation.id} className="look-broken" {...pointing(relation.surfaces, onPoint)}>
-            <p className="look-here">{here}</p>
-            <p className="small">
-              <span className="look-key">{LOOK.there}</span> {relation.text}
-            </p>
-            {by && !here.includes(by.text) && <p className="small">{sentenceCase(by.text)}.</p>}
-            <p className="small quiet">
-              {saysStay && LOOK.stays(sentenceCase(stays.text), stays.plural)} {LOOK.sure(relation.holds_in, holds_in)}
-            </p>
-          </li>
-        );
-      })}
+      {causes.map(({ surfaces, text, count, relations }) => (
+        <li key={relations.join()} className="look-broken" {...pointing(surfaces, onPoint)}>
+          <p className="look-here">{text}</p>
+          <details className="small">
+            <summary>{LOOK.goesWith(count)}</summary>
+            <ul className="look-lines">
+              {breaks
+                .filter(({ relation }) => relations.includes(relation.id))
+                .map((one) => (
+                  <li key={one.relation.id} {...pointing(one.relation.surfaces, onPoint)}>
+                    <BrokenOne {...one} />
+                  </li>
+                ))}
+            </ul>
+          </details>
+        </li>
+      ))}
     </ul>
+  );
+}
+
+/** As it is here, as it was there, by how much, and whether that shows in the room. */
+function BrokenOne({ relation, here, by, holds_in, in_place, kept }: BrokenRelation) {
+  const stays = surfacesPhrase(kept);
+  // The sentence of the balance says what stays itself.
+  const saysStay = kept.length > 0 && kept.length === relation.surfaces.length && !/\bstays?\b/.test(here);
+  return (
+    <>
+      <p>{here}</p>
+      <p>
+        <span className="look-key">{LOOK.there}</span> {relation.text}
+      </p>
+      {by && !here.includes(by.text) && <p>{sentenceCase(by.text)}.</p>}
+      <p className="quiet">
+        {in_place && `${LOOK.inPlace[in_place.stands]} `}
+        {saysStay && `${LOOK.stays(sentenceCase(stays.text), stays.plural)} `}
+        {LOOK.sure(relation.holds_in, holds_in)}
+      </p>
+    </>
   );
 }

@@ -1,4 +1,6 @@
-import { surfaceName } from '../../engine/judge/surface-words';
+import { sentenceCase, surfacesPhrase } from '../../engine/judge/surface-words';
+import type { SurfaceId } from '../../engine/surface';
+import { laidSentences } from '../../kitchen/carry/laid-words';
 import type { KeptSurface, LaidSurfaceOfLook } from '../../kitchen/carry/lay-look';
 import { LOOK } from '../words/look';
 
@@ -7,24 +9,36 @@ interface LaidListProps {
   readonly kept: readonly KeptSurface[];
 }
 
-/** Where the look could not be laid as it was: what stays, and what stands in for it. */
+/** Where the look could not be laid as it was: what stays, and what stands in for it. What is nowhere near stands open. */
 export function LaidList({ laid, kept }: LaidListProps) {
-  const lines = [
-    ...kept.map(({ surface, why }) => LOOK.kept(surfaceName(surface), LOOK.why[why])),
-    ...laid
-      .filter((one) => one.how === 'nearest')
-      .map(({ surface, label, de00 }) => LOOK.nearest(surfaceName(surface), label, de00)),
-    ...laid.filter(({ how }) => how === 'none').map(({ surface }) => LOOK.none(surfaceName(surface))),
-  ];
-  if (lines.length === 0) return null;
+  const missing = laidSentences(laid.filter(({ how }) => how === 'none'));
+  const lines = [...keptLines(kept), ...laidSentences(laid.filter(({ how }) => how === 'nearest'))];
   return (
-    <details className="fold">
-      <summary>{LOOK.laidHow}</summary>
-      <ul className="fold-list small">
-        {lines.map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
-    </details>
+    <>
+      {missing.map((line) => (
+        <p key={line} className="small">
+          {line}
+        </p>
+      ))}
+      {lines.length > 0 && (
+        <details className="fold">
+          <summary>{LOOK.laidHow}</summary>
+          <ul className="fold-list small">
+            {lines.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </>
   );
+}
+
+function keptLines(kept: readonly KeptSurface[]): readonly string[] {
+  const reasons = [...new Set(kept.map(({ why }) => why))];
+  return reasons.map((reason) => {
+    const surfaces: SurfaceId[] = kept.flatMap(({ surface, why }) => (why === reason ? [surface] : []));
+    const { text, plural } = surfacesPhrase(surfaces);
+    return LOOK.kept(sentenceCase(text), plural, LOOK.why[reason]);
+  });
 }

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { SurfaceId } from '../../engine/surface';
 import type { CarriedLook } from '../../kitchen/carry/carry-over';
-import type { RelationChange } from '../../kitchen/carry/repair-relations';
+import type { RelationChange } from '../../kitchen/carry/relation-repair';
 import { Menu } from '../drawer/Menu';
 import { Choices } from '../parts/Choices';
 import { OpenFileButton } from '../parts/OpenFileButton';
@@ -107,14 +107,15 @@ function CarriedPart(props: LookPanelProps) {
   if (carried === 'waiting' || carried === null) {
     return <p role="status">{carried === null ? LOOK.notYet : LOOK.working}</p>;
   }
-  const { holds, breaks, cannot_tell, repairs } = carried;
+  const { holds, breaks, cannot_tell, counts, repairs } = carried;
   const isLaid = carried.commands.length === 0;
   const isEmpty = holds.length + breaks.length + cannot_tell.length === 0;
   return (
     <section className="room-part look-result" aria-label={LOOK.result}>
       <p className="look-counts" role="status">
-        {isEmpty ? LOOK.noRelations : LOOK.counts(breaks.length, holds.length, cannot_tell.length)}
+        {isEmpty ? LOOK.noRelations : LOOK.counts(counts.breaks, counts.holds, counts.cannot_tell)}
       </p>
+      {!isEmpty && <p className="small quiet">{basisOf(carried)}</p>}
       {carried.look.source === 'picture' && <p className="small quiet">{LOOK.fromPictureNote}</p>}
       {!asIs && isLaid && !isEmpty && <p className="small quiet">{LOOK.laidAlready(optionName)}</p>}
       {!asIs && (
@@ -135,18 +136,29 @@ function CarriedPart(props: LookPanelProps) {
           )}
         </div>
       )}
-      <BrokenRelations checks={breaks} onPoint={props.onPoint} />
+      <BrokenRelations carried={carried} onPoint={props.onPoint} />
       {breaks.length > 0 && (
         <RepairList
           repairs={repairs}
           onTry={(repair) => props.onTry(carried, repair.changes)}
           onLay={(repair) => props.onLay(carried, repair.changes)}
           onPoint={props.onPoint}
-          checks={[...breaks, ...holds]}
+          checks={[...breaks, ...holds, ...cannot_tell]}
         />
       )}
       <RelationFolds carried={carried} onPoint={props.onPoint} />
       {!asIs && <LaidList laid={carried.laid} kept={carried.kept} />}
     </section>
   );
+}
+
+/** What the relations rest on, and whether what breaks shows in the room. */
+function basisOf({ breaks, views }: CarriedLook): string {
+  const read = breaks.flatMap(({ in_place }) => in_place ?? []);
+  const shown = read.filter(({ stands }) => stands === 'breaks').length;
+  return [
+    LOOK.basis,
+    ...(read.length === 0 ? [] : [shown === read.length ? LOOK.inPlaceAll : LOOK.inPlaceSome(shown, read.length)]),
+    ...(views === 'typical' ? [LOOK.typicalViews] : []),
+  ].join(' ');
 }

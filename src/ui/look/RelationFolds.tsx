@@ -11,13 +11,13 @@ interface RelationFoldsProps {
 
 /** What holds, what cannot be told, and what was not sure enough in the look: folded. */
 export function RelationFolds({ carried, onPoint }: RelationFoldsProps) {
-  const { holds, cannot_tell, left_out } = carried;
+  const { holds, cannot_tell, left_out, counts } = carried;
   return (
     <>
       {holds.length > 0 && (
         <details className="fold">
-          <summary>{LOOK.held(holds.length)}</summary>
-          {relationGroups(holds).map(({ title, checks }) => (
+          <summary>{LOOK.held(counts.holds)}</summary>
+          {relationGroups(holds).map(({ title, checks, also }) => (
             <div key={title}>
               <h4 className="look-group">{title}</h4>
               <ul className="fold-list small">
@@ -27,6 +27,7 @@ export function RelationFolds({ carried, onPoint }: RelationFoldsProps) {
                     {relation.kind === 'balance' && <> {here}</>}
                   </li>
                 ))}
+                {also > 0 && <li className="quiet">{LOOK.also(also)}</li>}
               </ul>
             </div>
           ))}
@@ -34,7 +35,7 @@ export function RelationFolds({ carried, onPoint }: RelationFoldsProps) {
       )}
       {cannot_tell.length > 0 && (
         <details className="fold">
-          <summary>{LOOK.open(cannot_tell.length)}</summary>
+          <summary>{LOOK.open(counts.cannot_tell)}</summary>
           <ul className="fold-list small">
             {cannot_tell.map(({ relation, here }) => (
               <li key={relation.id} {...pointing(relation.surfaces, onPoint)}>

@@ -1,9 +1,9 @@
+import { beyondRepair } from '../../engine/judge/relations/relation-names';
 import type { RelationCheck } from '../../engine/judge/relations/types';
 import { joined, surfacesPhrase } from '../../engine/judge/surface-words';
 import type { SurfaceId } from '../../engine/surface';
-import type { RelationRepair } from '../../kitchen/carry/repair-relations';
+import type { RelationRepair } from '../../kitchen/carry/relation-repair';
 import { LOOK } from '../words/look';
-import { capital } from '../words/numbers';
 import { pointing } from './pointing';
 
 interface RepairListProps {
@@ -15,13 +15,17 @@ interface RepairListProps {
   readonly onPoint: (surfaces: readonly SurfaceId[]) => void;
 }
 
+const EFFECTS = ['mends', 'costs', 'worsens', 'opens'] as const;
+
 /** One or two changes each, with what they mend and at what price. */
 export function RepairList({ repairs, checks, onTry, onLay, onPoint }: RepairListProps) {
   const textOf = (id: string) => checks.find(({ relation }) => relation.id === id)?.relation.text ?? id;
+  const beyond = beyondRepair(checks);
   return (
     <div className="look-repairs">
       <h3>{LOOK.repairs}</h3>
       <p className="small quiet">{repairs.length > 0 ? LOOK.repairsNote : LOOK.noRepairs}</p>
+      {beyond.length > 0 && <p className="small">{LOOK.beyond(joined(beyond))}</p>}
       <ul className="look-list">
         {repairs.map((repair) => {
           const surfaces = repair.changes.flatMap((change) => change.surfaces);
@@ -30,22 +34,20 @@ export function RepairList({ repairs, checks, onTry, onLay, onPoint }: RepairLis
             <li key={what} className="look-repair" {...pointing(surfaces, onPoint)}>
               <p>{what}</p>
               <details className="small">
-                <summary>
-                  {LOOK.mends(repair.mends.length)}, {LOOK.costs(repair.costs.length)}
-                </summary>
+                <summary>{LOOK.effect(repair.counts)}</summary>
                 <ul className="look-lines">
-                  {repair.mends.map((id) => (
-                    <li key={id}>
-                      {capital('mended')}: {textOf(id)}
-                    </li>
-                  ))}
-                  {repair.costs.map((id) => (
-                    <li key={id}>
-                      {capital('broken')}: {textOf(id)}
-                    </li>
-                  ))}
+                  {EFFECTS.flatMap((effect) =>
+                    repair[effect].map((id) => (
+                      <li key={id}>
+                        {LOOK.effects[effect]}: {textOf(id)}
+                      </li>
+                    )),
+                  )}
                 </ul>
               </details>
+              {repair.decided.length > 0 && (
+                <p className="small">{LOOK.decided(surfacesPhrase(repair.decided).text)}</p>
+              )}
               <div className="look-row">
                 <button type="button" className="button button-outlined" onClick={() => onTry(repair)}>
                   {LOOK.tryIt}

@@ -13,6 +13,8 @@ const SURFACES = {
 
 const relations = (count: number): string => `${count} ${count === 1 ? 'relation' : 'relations'}`;
 
+type Effect = Readonly<Record<'mends' | 'costs' | 'worsens' | 'opens', number>>;
+
 /** Words of the panel of a copied look. */
 export const LOOK = {
   title: 'Copied look',
@@ -44,15 +46,37 @@ export const LOOK = {
     `${breaks === 0 ? 'Nothing breaks' : `${relations(breaks)} ${breaks === 1 ? 'breaks' : 'break'}`}, ${holds} ${holds === 1 ? 'holds' : 'hold'}${open > 0 ? `, ${open} cannot be told` : ''}.`,
   noRelations: 'The look yields no relation that is sure enough: give it more surfaces, or surer colors.',
   there: 'There',
+  goesWith: (count: number) => `${relations(count)} ${count === 1 ? 'goes' : 'go'} with it`,
+  basis: 'Relations are of samples side by side.',
+  inPlaceAll: 'In this room and light all of it that can be read there shows, too.',
+  inPlaceSome: (shown: number, read: number) =>
+    `In this room and light ${shown} of the ${read} that can be read there ${shown === 1 ? 'shows' : 'show'}, too.`,
+  typicalViews: 'Nobody knows the look’s room: its shares of the view are those of a typical kitchen.',
+  inPlace: {
+    breaks: 'It shows in this room and light, too.',
+    holds: 'In this room and light it does not show.',
+    'cannot-tell': 'Whether it shows in this room and light is too close to call.',
+  },
+  also: (count: number) => `${count} more ${count === 1 ? 'step goes' : 'steps go'} with these.`,
   stays: (surfaces: string, plural: boolean) =>
     `${surfaces} ${plural ? 'stay' : 'stays'} as ${plural ? 'they are' : 'it is'}.`,
   sure: (there: number, here: number | null) =>
     `True of the look in ${Math.round(100 * there)}% of tries${here === null ? '' : `, here in ${Math.round(100 * here)}%`}.`,
   repairs: 'What would mend it',
-  repairsNote: 'Each was tried as samples and in this room and light before it is offered.',
-  noRepairs: 'No one or two changes from the library mend any of it without asking for something new.',
-  mends: (count: number) => `Mends ${relations(count)}`,
-  costs: (count: number) => (count === 0 ? 'breaks none' : `breaks ${relations(count)} that held`),
+  repairsNote:
+    'Each was tried as samples and in this room and light; none brings a new warning here, and none breaks more than it mends. ' +
+    'First what mends the whole (warm and cool, the pattern), then what mends most, less what it breaks.',
+  noRepairs: 'No one or two changes from the library mend more than they break, without asking for something new.',
+  beyond: (what: string) => `Nothing mends ${what} while the surfaces stay.`,
+  effect: ({ mends, costs, worsens, opens }: Effect) =>
+    [
+      `Mends ${mends}`,
+      costs === 0 ? 'breaks none' : `breaks ${costs}`,
+      ...(worsens > 0 ? [`makes ${worsens} worse`] : []),
+      ...(opens > 0 ? [`leaves ${opens} open`] : []),
+    ].join(', '),
+  effects: { mends: 'Mended', costs: 'Broken', worsens: 'Worse', opens: 'Left open' },
+  decided: (surfaces: string) => `That changes what is decided: ${surfaces}.`,
   change: (label: string, surfaces: string) => `${label} on ${surfaces}`,
   lay: 'Lay as a new option',
   tryIt: 'Try',
@@ -69,10 +93,8 @@ export const LOOK = {
   open: (count: number) => `Cannot be told (${count})`,
   leftOut: (count: number) => `Not sure enough in the look (${count})`,
   laidHow: 'What was laid',
-  nearest: (surface: string, label: string, de00: number) =>
-    `${surface}: ${label} is nearest in the library, ${de00.toFixed(1)} CIEDE2000 away.`,
-  none: (surface: string) => `${surface}: nothing in the library is within 10 CIEDE2000; it was left as it was.`,
-  kept: (surface: string, why: string) => `${surface}: stays, ${why}.`,
+  kept: (surfaces: string, plural: boolean, why: string) =>
+    `${surfaces} ${plural ? 'stay as they are' : 'stays as it is'}: ${why}.`,
   why: { fixed: 'fixed', ordered: 'ordered', 'not-in-look': 'not in the look' },
   fromPictureNote: 'From a picture: its colors are known to about plus or minus 10, so only relations are taken.',
 } as const;

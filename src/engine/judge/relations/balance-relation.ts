@@ -3,6 +3,7 @@ import type { BalanceVerdict } from '../assessment';
 import { type BalancePart, type Reading as BalanceReading, SCHEME, sampleReading } from '../balance';
 import { joined, sentenceCase, surfacesPhrase } from '../surface-words';
 import { type TemperatureClass, temperatureClass } from '../temperature-class';
+import { typicalShare } from '../view-weights';
 import type { RelationRule } from './rule';
 import type { SeenScheme, SeenSurface } from './seen-scheme';
 import type { Claim, Miss } from './types';
@@ -15,6 +16,14 @@ const CARRIER_MIN = 0.05;
 
 /** Share of the view under which nothing is left to speak of. Our judgment. */
 const NOTHING = 0.01;
+
+/**
+ * A look of which nobody knows the view has to name this share of a typical one: what it leaves out may be what brings the
+ * warmth. Our judgment.
+ */
+const NAMED_MIN = 0.75;
+
+const namedShare = ({ surfaces }: SeenScheme): number => typicalShare(surfaces.map(({ surface }) => surface));
 
 const partsOf = ({ surfaces, views }: SeenScheme): BalancePart[] =>
   surfaces.flatMap(({ surface, colors }) =>
@@ -54,7 +63,7 @@ const sumOf = (list: readonly { readonly share: number }[]): number => list.redu
 /** Warm and cool: the verdict by shares of the view, and which surfaces bring which. Shares only, never a mean. */
 export const balanceRule: RelationRule<'balance'> = {
   propose(scheme) {
-    if (scheme.surfaces.length === 0) return [];
+    if (scheme.surfaces.length === 0 || (scheme.isTypicalView && namedShare(scheme) < NAMED_MIN)) return [];
     const { shares, verdict } = sampleReading(partsOf(scheme));
     const warm = surfacesOf(carriersOf(scheme, 'warm'));
     const cool = surfacesOf(carriersOf(scheme, 'cool'));

@@ -15,9 +15,15 @@ export function checkRelations(
   options?: DrawOptions,
 ): readonly RelationCheck[] {
   const scheme = seenScheme(given);
-  const drawn = drawnSchemes(scheme, options);
-  return relations.map((relation) => checkOne(relation, scheme, drawn));
+  return checkAmong(relations, scheme, drawnSchemes(scheme, options));
 }
+
+/** The same, where the plausible errors of the scheme's colors are drawn already. */
+export const checkAmong = (
+  relations: readonly Relation[],
+  scheme: SeenScheme,
+  drawn: readonly SeenScheme[],
+): readonly RelationCheck[] => relations.map((relation) => checkOne(relation, scheme, drawn));
 
 function checkOne(relation: Relation, scheme: SeenScheme, drawn: readonly SeenScheme[]): RelationCheck {
   const { claim, numbers } = relation;
@@ -51,7 +57,3 @@ function checkOne(relation: Relation, scheme: SeenScheme, drawn: readonly SeenSc
     kept: inDecisionOrder(kept),
   };
 }
-
-/** The relations that do not hold by the colors as given: quick, for trying many changes. */
-export const brokenIn = (relations: readonly Relation[], scheme: SeenScheme): readonly Relation[] =>
-  relations.filter(({ claim, numbers }) => readClaim(claim, scheme, numbers)?.holds === false);

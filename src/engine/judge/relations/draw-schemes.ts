@@ -2,7 +2,7 @@ import { plausibleDraws } from '../plausible-draws';
 import { recoloredScheme, type SeenScheme } from './seen-scheme';
 
 /** As many as the findings are tried with. */
-const DRAWS = 200;
+export const DRAWS = 200;
 
 export interface DrawOptions {
   readonly draws?: number;

@@ -54,7 +54,8 @@ export const echoRule: RelationRule<'echo'> = {
         const [x, y] = [surfacesPhrase(one).text, surfacesPhrase(other).text];
         if (!meeting) return { here: `So do ${x} and ${y} here.`, by: { value: 0, unit: '', text: '' } };
         const by = missOf(meeting, how);
-        return { here: `Here ${GONE[how]}: ${by.text}.`, by };
+        const isWeaker = how === 'hue' && by.unit === 'CIEDE2000';
+        return { here: isWeaker ? `Here ${by.text}.` : `Here ${GONE[how]}: ${by.text}.`, by };
       },
     };
   },
@@ -119,7 +120,7 @@ function hueMiss(a: SeenSurface, b: SeenSurface): Miss {
     return { value: apart - PAIR.echoHueMax, unit: 'degrees of hue', text };
   }
   const { chroma } = differenceParts(x.lab, y.lab);
-  const text = `the hue is the same, but one is much stronger (${chroma.toFixed(1)} CIEDE2000 of chroma and hue, ${PAIR.echoChromaPartMax} would pass)`;
+  const text = `their hue is the same, but one is much stronger (${chroma.toFixed(1)} CIEDE2000 of chroma and hue, ${PAIR.echoChromaPartMax} would pass)`;
   return { value: chroma - PAIR.echoChromaPartMax, unit: 'CIEDE2000', text };
 }
 

@@ -1,3 +1,4 @@
+import { counted } from './follows';
 import { KINDS } from './rules';
 import type { RelationCheck, RelationKind } from './types';
 
@@ -12,13 +13,20 @@ const TITLES: Readonly<Record<RelationKind, string>> = {
   opposition: 'Opposites',
 };
 
+export interface RelationGroup {
+  readonly title: string;
+  /** Those that count. */
+  readonly checks: readonly RelationCheck[];
+  /** How many more go with them. */
+  readonly also: number;
+}
+
 /** Checks under the title of their kind, in the order of telling. */
-export function relationGroups(
-  checks: readonly RelationCheck[],
-): readonly { readonly title: string; readonly checks: readonly RelationCheck[] }[] {
+export function relationGroups(checks: readonly RelationCheck[]): readonly RelationGroup[] {
   const titles = [...new Set(KINDS.map((kind) => TITLES[kind]))];
   return titles.flatMap((title) => {
-    const own = checks.filter(({ relation }) => TITLES[relation.kind] === title);
-    return own.length > 0 ? [{ title, checks: own }] : [];
+    const all = checks.filter(({ relation }) => TITLES[relation.kind] === title);
+    const own = counted(all, ({ relation }) => relation);
+    return all.length > 0 ? [{ title, checks: own, also: all.length - own.length }] : [];
   });
 }

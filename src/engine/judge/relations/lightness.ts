@@ -8,7 +8,7 @@ import type { Claim, Step } from './types';
  * Steps of lightness, L*: from 10 on clear, the center of a published harmony term (Ou and Luo 2006); under 5 none, the foot of
  * the same term, read off it: our judgment.
  */
-const STEP = { clear: 10, none: 5 } as const;
+export const STEP = { clear: 10, none: 5 } as const;
 
 /** A change of places counts where the darker one has become lighter by more than this, L*. Our judgment. */
 const ORDER_SLACK = 0;
@@ -45,7 +45,11 @@ export const orderRule: RelationRule<'order'> = {
       ([a, b]) => averageOf(a.seen).l - averageOf(b.seen).l >= STEP.none,
     );
     if (pairs.length === 0) return [];
-    return [{ claim: { kind: 'order', pairs: pairs.map(([a, b]) => [a.surfaces, b.surfaces] as const) }, numbers: {} }];
+    const claim = { kind: 'order', pairs: pairs.map(([a, b]) => [a.surfaces, b.surfaces] as const) } as const;
+    const numbers = Object.fromEntries(
+      largeOnes(places).map(({ surfaces, seen }) => [levelOf(surfaces), averageOf(seen).l]),
+    );
+    return [{ claim, numbers }];
   },
   read({ pairs }, scheme) {
     const there = pairs.flatMap(([a, b]) => {
@@ -75,9 +79,14 @@ export const orderRule: RelationRule<'order'> = {
       },
     };
   },
-  say({ pairs }, _, may) {
-    const ranked = ranks(pairs).map((rank) => joined(rank.map((surfaces) => phrase(surfaces).text)));
-    return `From light to dark${may ? ', as it seems' : ''}: ${ranked.join('; then ')}.`;
+  say({ pairs }, numbers, may) {
+    const ladder = ranks(pairs);
+    const said = ladder.map((rank, i) => {
+      const names = joined(rank.map((surfaces) => phrase(surfaces).text));
+      const down = i === 0 ? null : stepDown(ladder[i - 1]!, rank, numbers);
+      return down === null ? names : `${names} (${down.toFixed(0)} L* darker)`;
+    });
+    return `From light to dark${may ? ', as it seems' : ''}: ${said.join('; then ')}.`;
   },
   open: ({ pairs }) =>
     `Which of ${joined(
@@ -86,6 +95,19 @@ export const orderRule: RelationRule<'order'> = {
         .map((s) => phrase(s).text),
     )} is lighter is too close to call.`,
 };
+
+const levelOf = ([first]: Surfaces): string => `l_${first}`;
+
+/** From the darkest of one rank to the lightest of the next, L*; null where that is no step, or not known. */
+function stepDown(
+  from: readonly Surfaces[],
+  to: readonly Surfaces[],
+  numbers: Readonly<Record<string, number>>,
+): number | null {
+  const levels = (rank: readonly Surfaces[]) => rank.map((surfaces) => numbers[levelOf(surfaces)] ?? Number.NaN);
+  const down = Math.min(...levels(from)) - Math.max(...levels(to));
+  return down >= STEP.none ? down : null;
+}
 
 /** Ranks that the pairs make: each stands behind the last one that is lighter. */
 function ranks(pairs: OrderClaim['pairs']): Surfaces[][] {

@@ -17,6 +17,8 @@ interface Ranked {
   readonly contrast: number;
   readonly rank: 0 | 1 | 2;
   readonly scale_mm: number | null;
+  /** Its pattern was told, be it none. */
+  readonly isKnown: boolean;
 }
 
 /** Greatest difference between colors of one surface that are more than lines. */
@@ -30,7 +32,7 @@ function ranked(scheme: SeenScheme): Ranked[] {
     .map(({ surfaces, seen }) => {
       const contrast = contrastOf(seen);
       const rank = contrast >= PATTERN.strong ? 2 : contrast >= PATTERN.shows ? 1 : 0;
-      return { surfaces, contrast, rank, scale_mm: seen.pattern?.scale_mm ?? null };
+      return { surfaces, contrast, rank, scale_mm: seen.pattern?.scale_mm ?? null, isKnown: seen.pattern !== null };
     });
 }
 
@@ -51,7 +53,8 @@ export const patternRule: RelationRule<'pattern'> = {
   propose(scheme) {
     const all = ranked(scheme);
     const leader = all.length > 0 ? leaderOf(all) : undefined;
-    if (leader === undefined) return [];
+    // One color each says nothing of patterns: a quiet look has to be known as such.
+    if (leader === undefined || (leader === null && !all.every(({ isKnown }) => isKnown))) return [];
     const contrast_de00 = leader?.contrast ?? Math.max(...all.map(({ contrast }) => contrast));
     return [{ claim: { kind: 'pattern', lead: leader?.surfaces ?? null } as const, numbers: { contrast_de00 } }];
   },
@@ -81,8 +84,9 @@ const strongest = (all: readonly Ranked[]): Ranked =>
 function quietWords(all: readonly Ranked[]) {
   const most = strongest(all);
   const text = `${most.contrast.toFixed(0)} CIEDE2000 within it, under ${PATTERN.shows} is quiet`;
+  const who = surfacesPhrase(most.surfaces);
   const here =
-    most.rank === 0 ? 'All are quiet here, too.' : `Here ${surfacesPhrase(most.surfaces).text} shows a pattern.`;
+    most.rank === 0 ? 'All are quiet here, too.' : `Here ${who.text} ${who.plural ? 'show' : 'shows'} a pattern.`;
   return { here, by: { value: Math.max(0, most.contrast - PATTERN.shows), unit: 'CIEDE2000', text } };
 }
 
@@ -93,7 +97,7 @@ function leadWords(all: readonly Ranked[], meant: readonly Ranked[], leader: Ran
   if (own.rank === 0) {
     const text = `${own.contrast.toFixed(0)} CIEDE2000 within it here, ${there.toFixed(0)} there`;
     const here = leader
-      ? `Here ${surfacesPhrase(leader.surfaces).text} leads the pattern.`
+      ? `Here ${leads(leader)} the pattern.`
       : `Here ${who.text} ${who.plural ? 'show' : 'shows'} none.`;
     return { here, by: { value: PATTERN.shows - own.contrast, unit: 'CIEDE2000', text } };
   }
@@ -106,7 +110,16 @@ function leadWords(all: readonly Ranked[], meant: readonly Ranked[], leader: Ran
   const text = `${rival.contrast.toFixed(0)} CIEDE2000 within ${surfacesPhrase(rival.surfaces).text}, ${own.contrast.toFixed(0)} within ${who.text}`;
   const limit = own.rank === 2 ? PATTERN.strong : PATTERN.shows;
   return {
-    here: `Here ${surfacesPhrase(rival.surfaces).text} competes with it.`,
+    here: `Here ${competes(rival)} with it.`,
     by: { value: rival.contrast - limit, unit: 'CIEDE2000', text },
   };
 }
+
+const leads = ({ surfaces }: Ranked): string => {
+  const { text, plural } = surfacesPhrase(surfaces);
+  return `${text} ${plural ? 'lead' : 'leads'}`;
+};
+const competes = ({ surfaces }: Ranked): string => {
+  const { text, plural } = surfacesPhrase(surfaces);
+  return `${text} ${plural ? 'compete' : 'competes'}`;
+};

@@ -1,6 +1,7 @@
 import { firmnessOf } from '../firmness';
 import { inDecisionOrder } from '../surface-words';
 import { type DrawOptions, drawnSchemes, shareWhere } from './draw-schemes';
+import { followedBy } from './follows';
 import { placesOf } from './places';
 import { KINDS, readClaim, ruleOf } from './rules';
 import { type RelationScheme, seenScheme } from './seen-scheme';
@@ -15,7 +16,7 @@ export function relationsOf(look: RelationScheme, options?: DrawOptions): LookRe
   const scheme = seenScheme(look);
   const places = placesOf(scheme);
   const drawn = drawnSchemes(scheme, options);
-  const relations: Relation[] = [];
+  const relations: Omit<Relation, 'follows_from'>[] = [];
   const leftOut: LeftOut[] = [];
   for (const kind of KINDS) {
     const rule = ruleOf(kind);
@@ -37,7 +38,8 @@ export function relationsOf(look: RelationScheme, options?: DrawOptions): LookRe
       }
     }
   }
-  return { relations, left_out: leftOut };
+  const following = relations.map((one) => ({ ...one, follows_from: followedBy(one.claim, relations) }));
+  return { relations: following, left_out: leftOut };
 }
 
 /** Of an order the pairs that are each firm: one pair too close to call does not spoil the rest. Null: nothing to take away. */

@@ -54,6 +54,8 @@ export interface Relation {
   readonly holds_in: number;
   readonly numbers: Readonly<Record<string, number>>;
   readonly claim: Claim;
+  /** Ids of the relations that it follows from; empty for one that stands by itself. */
+  readonly follows_from: readonly string[];
 }
 
 /** A relation that the look seems to have, but that its colors are not known well enough for. */
@@ -78,6 +80,13 @@ export interface Miss {
 }
 
 type RelationStands = 'holds' | 'breaks' | 'cannot-tell';
+
+/** How a relation stands with the colors read in place, in the light of a setting. */
+export interface InPlace {
+  readonly stands: RelationStands;
+  /** Share of plausible errors of the colors there under which it holds, 0-1. */
+  readonly holds_in: number;
+}
 
 /** What became of a relation in another scheme. */
 export interface RelationCheck {

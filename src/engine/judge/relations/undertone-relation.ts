@@ -18,7 +18,7 @@ interface Lean {
 const leans = new WeakMap<SampleColor, Lean>();
 
 /** Plain below the strength that earns a tinted name (ISCC-NBS); a color where the name is no longer one of white, gray, black. */
-function leanOf(color: SampleColor): Lean {
+export function leanOf(color: SampleColor): Lean {
   const known = leans.get(color);
   if (known) return known;
   const { level, word, name, strength } = undertoneOf(color.lab);

@@ -32,14 +32,19 @@ export const NO_CHOICE: readonly SurfaceId[] = ['appliance'];
  * moves, then the same class first, then by color and at last by id, so that neither the library's order nor names count.
  * What is fixed or ordered is left alone; what is empty is for the person to choose.
  */
-export function libraryChanges(project: Project, option: Option, present: readonly SurfaceId[]): LibraryChange[] {
-  return families(option, present)
+export function libraryChanges(
+  project: Project,
+  option: Option,
+  present: readonly SurfaceId[],
+  families = changeable(option, present),
+): LibraryChange[] {
+  return families
     .flatMap((family) => project.library.flatMap((finish) => changeOf(project, option, present, family, finish) ?? []))
     .sort(bySize);
 }
 
 /** Surfaces laid alike that may change, each family once. */
-function families(option: Option, present: readonly SurfaceId[]): readonly (readonly SurfaceId[])[] {
+export function changeable(option: Option, present: readonly SurfaceId[]): readonly (readonly SurfaceId[])[] {
   const known = new Map<SurfaceId, readonly SurfaceId[]>();
   for (const surface of SURFACES) {
     if (!present.includes(surface) || NO_CHOICE.includes(surface) || !mayChange(option, surface)) continue;
