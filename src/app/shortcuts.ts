@@ -88,7 +88,7 @@ export function listenToKeys(store: StoreApi<AppState>, actions: Actions): () =>
 function closeTopmost(store: StoreApi<AppState>): void {
   if (document.querySelector(':popover-open, dialog[open]')) return;
   store.setState((state) => {
-    if (state.drawer) return { drawer: null };
+    if (state.drawer) return { drawer: null, pointed: [] };
     if (state.tryOut) return { tryOut: null, drawer: state.tryOut.reopens };
     if (state.panel) return { panel: null };
     if (state.held && state.picked) return { held: null };

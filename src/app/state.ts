@@ -34,7 +34,7 @@ interface PickedPlace {
 export type RoomPanel = 'view' | 'light' | 'kitchen' | 'daylight' | 'lamps' | 'pairs' | 'look' | 'decisions';
 
 /** A change on trial: seen and judged as if it were made; the document knows nothing of it until it is kept. */
-interface TryOut {
+export interface TryOut {
   /** The document with the change. */
   readonly project: Project;
   /** What is tried, as the step to undo is called once it is kept. */
@@ -45,6 +45,8 @@ interface TryOut {
   readonly keepsFocus: boolean;
   /** The drawer that opens again when it is dropped; null for none. */
   readonly reopens: SurfaceId | null;
+  /** The findings of the option without it, in the light it began in; null where they were not known. */
+  readonly before: Assessment | null;
 }
 
 /** Everything the page knows: the document with its history, what is looked at, and what the workers last said. */

@@ -1,4 +1,5 @@
 import type { StoreApi } from 'zustand/vanilla';
+import type { Assessment } from '../engine/judge/assessment';
 import type { Problem } from '../engine/result';
 import type { SurfaceId } from '../engine/surface';
 import { applyCommand } from '../model/apply-command';
@@ -38,8 +39,10 @@ export function createTryActions(store: StoreApi<AppState>): TryActions {
         store.setState({ told: problemTold(problem, more) });
         return [problem, ...(more ?? [])];
       }
+      const id = option ?? state.option;
+      const before = findingsWithout(state, id);
       store.setState({
-        tryOut: { project: tried.value, label, option: option ?? state.option, keepsFocus, reopens: reopens ?? null },
+        tryOut: { project: tried.value, label, option: id, keepsFocus, reopens: reopens ?? null, before },
         ...(keepsDrawer ? {} : { drawer: null }),
         pointed: [],
       });
@@ -53,4 +56,11 @@ export function createTryActions(store: StoreApi<AppState>): TryActions {
     },
     dropTry: () => store.setState(({ tryOut, drawer }) => ({ tryOut: null, drawer: tryOut?.reopens ?? drawer })),
   };
+}
+
+/** What is found in an option as it is kept; null where that is not known yet. */
+function findingsWithout({ tryOut, assessments, stale }: AppState, option: string): Assessment | null {
+  if (tryOut) return tryOut.option === option ? tryOut.before : null;
+  const found = assessments[option];
+  return found && found.status !== 'pending' && !stale.includes(option) ? found : null;
 }

@@ -20,6 +20,12 @@ test('a repair is tried, dropped, tried again, kept, and undone as one step', as
   await expect(bar).toContainText('Trying in Our floor: backsplash');
   await expect(bar.locator('p').first()).toBeFocused();
   await expect(sentence(page)).not.toHaveText(before!);
+  await expect(bar).toContainText(/Against before: (clears|leaves a note of) 1 warning/, { timeout: 30_000 });
+  expect(
+    await findings(page)
+      .locator('.findings-body')
+      .evaluate((body) => body.scrollTop),
+  ).toBe(0);
   expect(await tile.textContent()).not.toBe(laid);
   await page.keyboard.press('Escape');
   await expect(bar).toBeHidden();
@@ -32,6 +38,8 @@ test('a repair is tried, dropped, tried again, kept, and undone as one step', as
   await tryIt.first().click();
   await bar.getByRole('button', { name: 'Keep' }).click();
   await expect(bar).toBeHidden();
+  // What one pressed to try it is gone, so the findings have the focus.
+  await expect(findings(page).getByRole('heading', { name: 'Balance in Our floor' })).toBeFocused();
   await expect(sentence(page)).not.toHaveText(before!);
   await page.getByRole('button', { name: /^Undo/ }).click();
   await expect(sentence(page)).toHaveText(before!);

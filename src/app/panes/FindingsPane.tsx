@@ -36,6 +36,7 @@ export function FindingsPane() {
   const unsettled = useAppState(({ unsettling, tryOut }) =>
     unsettling?.option === option.id && !tryOut ? unsettling.found.length : 0,
   );
+  const trial = useAppState(({ tryOut }) => (tryOut && !tryOut.keepsFocus ? tryOut.label : null));
   const isDark = useAppState((state) => darknessOf(projectOf(state).kitchen, shownSetting(state)) !== null);
   const help = useHelp(option);
   const cautions = useMemo(() => cautionsOf(project, option, assessment), [project, option, assessment]);
@@ -59,6 +60,7 @@ export function FindingsPane() {
       }
       notice={<UnsettledPane />}
       unsettled={unsettled}
+      trial={trial}
       inSettings={<BalancePane />}
       onPairs={() => store.setState({ panel: 'pairs', reading: null })}
       onReadings={() =>

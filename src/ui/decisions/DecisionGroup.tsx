@@ -1,6 +1,7 @@
 import type { DecisionState, SurfaceId } from '../../engine/surface';
 import type { Narrowing } from '../../kitchen/study/narrowing';
 import type { PathGroup } from '../../model/decision-path';
+import { pointing } from '../parts/pointing';
 import { DECISIONS, groupName, narrowingWords } from '../words/decisions';
 import { STATE_WORDS } from '../words/finishes';
 
@@ -23,11 +24,7 @@ export function DecisionGroup(props: DecisionGroupProps) {
   const change = state === 'open' ? DECISIONS.choose : DECISIONS.change;
   const turn = state === 'open' ? DECISIONS.decide : state === 'decided' ? DECISIONS.reopen : null;
   return (
-    <div
-      className={`decision-group ${state === 'open' ? '' : 'is-settled'}`}
-      onPointerEnter={() => onPoint(surfaces)}
-      onPointerLeave={() => onPoint([])}
-    >
+    <div className={`decision-group ${state === 'open' ? '' : 'is-settled'}`} {...pointing(surfaces, onPoint)}>
       <p>
         <b>{name}</b>
         <span className="decision-state">

@@ -2,6 +2,7 @@ import { useEffect, useRef } from 'react';
 import { surfaceName } from '../../engine/judge/surface-words';
 import type { Unsettled } from '../../engine/judge/unsettled';
 import type { SurfaceId } from '../../engine/surface';
+import { pointing } from '../parts/pointing';
 import { SeverityMark } from '../parts/SeverityMark';
 import { DECISIONS } from '../words/decisions';
 import './decisions.css';
@@ -29,7 +30,7 @@ export function UnsettledNotice({ changed, found, onOpen, onPoint, onLeave }: Un
       </p>
       <ul>
         {found.map(({ surface, warnings }) => (
-          <li key={surface} onPointerEnter={() => onPoint([surface])} onPointerLeave={() => onPoint([])}>
+          <li key={surface} {...pointing([surface], onPoint)}>
             <p className="small">
               <b>{surfaceName(surface)}.</b> {warnings.map(({ text }) => text).join(' ')}
             </p>

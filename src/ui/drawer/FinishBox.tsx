@@ -83,9 +83,9 @@ export function FinishBox({ sections, chosen, tried, paintOf, onChoose, onTry, o
       isTried={row.finish.id === tried}
       isActive={row.finish === finishes[at]}
       paintOf={paintOf}
-      onFocus={() => {
+      onFocus={(isByKeys) => {
         setActive(row.finish.id);
-        onPoint?.(row.beside ?? []);
+        if (isByKeys) onPoint?.(row.beside ?? []);
       }}
       onPoint={onPoint}
       onChoose={() => onChoose(row.finish)}
@@ -127,7 +127,8 @@ interface FinishOptionProps {
   readonly isTried: boolean;
   readonly isActive: boolean;
   readonly paintOf: FinishBoxProps['paintOf'];
-  readonly onFocus: () => void;
+  /** A tap leaves a focus behind that nobody sees. */
+  readonly onFocus: (isByKeys: boolean) => void;
   readonly onPoint: FinishBoxProps['onPoint'];
   readonly onChoose: () => void;
   readonly onTry: () => void;
@@ -152,7 +153,7 @@ function FinishOption(props: FinishOptionProps) {
       data-finish={finish.id}
       data-rejected={isRejected || undefined}
       data-tried={isTried || undefined}
-      onFocus={onFocus}
+      onFocus={(event) => onFocus(event.target.matches(':focus-visible'))}
       onClick={onChoose}
       onPointerEnter={() => onPoint?.(beside ?? [])}
       onPointerLeave={() => onPoint?.([])}

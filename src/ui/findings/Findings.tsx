@@ -31,6 +31,8 @@ export interface FindingsProps {
   readonly notice: ReactNode;
   /** How many decisions it has unsettled. */
   readonly unsettled: number;
+  /** What is on trial, begun from what stands here; null while nothing is. */
+  readonly trial: string | null;
   /** How the balance moves with the settings. */
   readonly inSettings: ReactNode;
   /** Opens the table of all pairs. */
@@ -59,12 +61,12 @@ export function Findings(props: FindingsProps) {
   const warned = assessment?.warnings.filter((one) => one.severity !== 'note' && !isQuestion(one)).length ?? 0;
   const isOpen = sheetOpen || inPlace !== null;
   const readingsButton = useFocusBack(inPlace !== null);
-  const body = useScrollFromTop(inPlace !== null);
+  const body = useScrollFromTop(inPlace !== null, props.trial, sheetOpen && props.unsettled > 0);
   return (
     <section className={`findings ${isOpen ? 'is-open' : ''}`} aria-label={FINDINGS.region} aria-busy={busy}>
       <div className="findings-head">
         <div className="findings-title">
-          <h2>{FINDINGS.balanceOf(props.optionName)}</h2>
+          <h2 tabIndex={-1}>{FINDINGS.balanceOf(props.optionName)}</h2>
           {/* A panel in the list's place has a button of its own to close it. */}
           {inPlace === null && (
             <button
@@ -166,14 +168,20 @@ function useUntried(assessment: Assessment | null): (warning: Warning) => boolea
     assessment?.status === 'pending' && warning.code !== 'low-light' && !tried.current.has(warningKey(warning));
 }
 
-/** The reading card and the list take each other's place: either is read from its top. */
-function useScrollFromTop(isReading: boolean) {
+/**
+ * The reading card and the list take each other's place: either is read from its top. So are the findings of what is tried, and a sheet
+ * that opens on what a change has unsettled, which stands there.
+ */
+function useScrollFromTop(isReading: boolean, trial: string | null, isNoticeShown: boolean) {
   const body = useRef<HTMLElement>(null);
-  const before = useRef(isReading);
+  const before = useRef({ isReading, trial, isNoticeShown });
+  // In braces: some browsers answer a scroll with a promise, which is no way to clean up.
   useEffect(() => {
-    if (before.current !== isReading) body.current?.scrollTo(0, 0);
-    before.current = isReading;
-  }, [isReading]);
+    const last = before.current;
+    const isTried = trial !== null && trial !== last.trial && !isReading;
+    if (isReading !== last.isReading || isTried || (isNoticeShown && !last.isNoticeShown)) body.current?.scrollTo(0, 0);
+    before.current = { isReading, trial, isNoticeShown };
+  }, [isReading, trial, isNoticeShown]);
   return body;
 }
 

@@ -1,6 +1,7 @@
 import { useId, useState } from 'react';
 import type { Assessment, Warning } from '../../engine/judge/assessment';
 import type { SurfaceId } from '../../engine/surface';
+import { pointing } from '../parts/pointing';
 import { SeverityMark } from '../parts/SeverityMark';
 import { BASIS_WORDS, FINDINGS, holdsInWords, SEVERITY_WORDS, WARNING_WORDS } from '../words/findings';
 import { capital } from '../words/numbers';
@@ -26,10 +27,7 @@ export function WarningItem({ warning, assessment, help, isSaid, isChecking, onP
   return (
     <li
       className={`warning ${isChecking ? '' : `warning-${warning.severity}`}`}
-      onPointerEnter={() => onPoint(warning.surfaces)}
-      onPointerLeave={() => onPoint([])}
-      onFocus={() => onPoint(warning.surfaces)}
-      onBlur={() => onPoint([])}
+      {...pointing(warning.surfaces, onPoint)}
     >
       <SeverityMark severity={isQuestion ? 'question' : isChecking ? 'note' : warning.severity} />
       <div className="warning-words">

@@ -1,4 +1,5 @@
 import { isEmpty } from '../../model/empty-surface';
+import { pointing } from '../parts/pointing';
 import { Swatch } from '../swatch/Swatch';
 import type { SwatchPaint } from '../swatch/swatch-paint';
 import { CLASS_SHORT, labelWithoutCode, STATE_WORDS } from '../words/finishes';
@@ -38,10 +39,7 @@ export function LedgeSampleButton(props: LedgeSampleButtonProps) {
       data-surfaces={sample.surfaces.join(' ')}
       data-outlined={props.isOutlined || undefined}
       onClick={props.onOpen}
-      onPointerEnter={() => props.onPoint(true)}
-      onPointerLeave={() => props.onPoint(false)}
-      onFocus={() => props.onPoint(true)}
-      onBlur={() => props.onPoint(false)}
+      {...pointing(sample.surfaces, (surfaces) => props.onPoint(surfaces.length > 0))}
     >
       <span className="sample-swatches">
         <Swatch paint={props.paint} width={SAMPLE_WIDTH} height={height} />

@@ -1,11 +1,18 @@
-import { useEffect, useRef } from 'react';
-import { TRY } from '../words/try-out';
+import { useEffect, useRef, useState } from 'react';
+import type { SurfaceId } from '../../engine/surface';
+import { type AgainstBefore, isNamedIn, type SettledMoved, TRY } from '../words/try-out';
+import { giveBack } from './give-back';
 import './try-bar.css';
 
 export interface TryBarProps {
   /** What is tried, and in which option. */
   readonly label: string;
   readonly option: string;
+  /** Every surface that it changes, and which of them were settled. */
+  readonly moves: readonly SurfaceId[];
+  readonly settled: readonly SettledMoved[];
+  /** What it does to the findings; null where those of before are not known. */
+  readonly against: AgainstBefore | 'comparing' | 'other-light' | null;
   readonly onKeep: () => void;
   readonly onDrop: () => void;
   /** Not where one goes on trying from a list. */
@@ -13,30 +20,53 @@ export interface TryBarProps {
 }
 
 /**
- * Says what is on trial, with what can be done about it. What one pressed to try it is often gone by then, so the words take the focus
- * (and are read out); once the trial ends, the focus goes back, or to the findings.
+ * Says what is on trial and what it does, with what can be done about it. What one pressed to try it is often gone by then, so the
+ * words take the focus (and are read out); once the trial ends, the focus goes back, or to the findings.
  */
-export function TryBar({ label, option, onKeep, onDrop, takesFocus }: TryBarProps) {
+export function TryBar(props: TryBarProps) {
+  const { label, option, moves, settled, against, onKeep, onDrop, takesFocus } = props;
   const words = useRef<HTMLParagraphElement>(null);
+  // Looked for before this bar is there: what was pressed goes when it comes.
+  const [began] = useState(() => document.activeElement);
   const text = TRY.trying(label, option);
-  useEffect(() => {
-    const before = document.activeElement;
-    return () => {
+  const isNamed = isNamedIn(label, moves);
+  useEffect(
+    () => () => {
       // What held the focus is taken away after this.
-      requestAnimationFrame(() => giveBack(before));
-    };
-  }, []);
+      requestAnimationFrame(() => giveBack(began));
+    },
+    [began],
+  );
   // biome-ignore lint/correctness/useExhaustiveDependencies: another trial is read out, too
   useEffect(() => {
-    if (takesFocus) words.current?.focus({ preventScroll: true });
+    if (!takesFocus) return;
+    words.current?.focus({ preventScroll: true });
+    // Where the page scrolls, the bar may be out of sight.
+    words.current?.scrollIntoView({ block: 'nearest' });
   }, [text, takesFocus]);
   return (
     <section className="try-bar" aria-label={TRY.region}>
       <div className="try-words">
         <p ref={words} tabIndex={-1}>
           <strong>{text}</strong>
+          {(!isNamed || settled.length > 0) && (
+            <span className="try-moves small">
+              {!isNamed && (
+                <>
+                  <span aria-hidden="true">{TRY.movesBriefly(moves)} </span>
+                  <span className="hidden-visually">{TRY.moves(moves)} </span>
+                </>
+              )}
+              <b>{settled.map(TRY.settled).join(' ')}</b>
+            </span>
+          )}
         </p>
-        <p className="small">{TRY.unkept}</p>
+        {against && (
+          <p className="small" aria-live="polite">
+            {againstWords(against)}
+          </p>
+        )}
+        <p className="small quiet">{TRY.unkept}</p>
       </div>
       <div className="try-buttons">
         <button type="button" className="button button-strong" onClick={onKeep}>
@@ -50,9 +80,7 @@ export function TryBar({ label, option, onKeep, onDrop, takesFocus }: TryBarProp
   );
 }
 
-function giveBack(before: Element | null): void {
-  if (document.activeElement !== document.body) return;
-  const isThere = before instanceof HTMLElement && before !== document.body && before.isConnected;
-  const to = isThere ? before : document.querySelector<HTMLElement>('.findings-body');
-  to?.focus({ preventScroll: true });
+function againstWords(against: NonNullable<TryBarProps['against']>): string {
+  if (against === 'comparing') return TRY.comparing;
+  return against === 'other-light' ? TRY.otherLight : TRY.against(against);
 }
