@@ -8,7 +8,8 @@ export default defineConfig({
   outputDir: 'test-results',
   timeout: 120_000,
   expect: { timeout: 30_000 },
-  workers: 1,
+  // A page works out its light on one core: two fill two. More would only share them.
+  workers: 2,
   reporter: [['list'], ['json', { outputFile: 'out/browser.json' }]],
   use: {
     baseURL: `http://localhost:${port}/`,

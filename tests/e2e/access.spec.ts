@@ -1,5 +1,5 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
+import { expectNoFindings } from './axe';
 import { choose, drawer, openPage, reading, sample } from './page';
 
 // Rules of axe-core for WCAG 2.0 to 2.2, A and AA, and its best practices.
@@ -12,14 +12,6 @@ test.beforeAll(async ({ browser }) => {
   page = await openPage(browser, { reducedMotion: 'reduce' });
 });
 test.afterAll(() => page.context().close());
-
-async function expectNoFindings(on: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page: on }).analyze();
-  const found = violations.map(
-    ({ id, help, nodes }) => `${id}: ${help}: ${nodes.map(({ target }) => target).join(' | ')}`,
-  );
-  expect(found).toEqual([]);
-}
 
 const SIZES = [
   { name: 'a desk', width: 1280, height: 800 },

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
+import { expectNoFindings } from './axe';
 import {
   canvas,
   drawer,
@@ -138,8 +138,7 @@ test('without WebGL 2: a flat drawing, in which axe finds nothing, and every fin
   const drawing = page.getByRole('img', { name: /^Flat drawing/ });
   await expect(drawing).toBeVisible();
   await expect(canvas(page)).toHaveCount(0);
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target).join(' | ')}`)).toEqual([]);
+  await expectNoFindings(page);
   await drawing
     .locator('rect', { has: page.locator('title', { hasText: /^Backsplash$/ }) })
     .first()

@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { PNG } from 'pngjs';
+import { expectNoFindings } from './axe';
 import { openPage } from './page';
 
 let page: Page;
@@ -23,11 +23,6 @@ function bands(): Buffer {
     png.data.set([r!, g!, b!, 255], 4 * i);
   }
   return PNG.sync.write(png);
-}
-
-async function expectNoFindings(): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target).join(' | ')}`)).toEqual([]);
 }
 
 const panel = () => page.getByRole('region', { name: 'Copied look', exact: true });
@@ -60,7 +55,7 @@ test('a look from points on a picture is kept as relations, carried over, and te
   }
   const yielded = dialog().getByRole('region', { name: 'Relations it yields' });
   await expect(yielded.getByText(/The floor is clearly lighter than the fronts/)).toBeVisible({ timeout: 15_000 });
-  await expectNoFindings();
+  await expectNoFindings(page);
   await dialog().getByRole('button', { name: 'Keep this look' }).click();
   await expect(dialog()).toBeHidden();
 
@@ -69,7 +64,7 @@ test('a look from points on a picture is kept as relations, carried over, and te
   await expect(panel().getByText(/Here the floor is cool and stays, so nothing warm is left/)).toBeVisible();
   await expect(page.getByRole('button', { name: 'Undo: add look "Look from a picture"' })).toBeEnabled();
 
-  await expectNoFindings();
+  await expectNoFindings(page);
 
   await panel().getByRole('button', { name: 'Lay as a new option' }).click();
   await expect(page.getByRole('radio', { name: 'Look from a picture, carried' })).toBeChecked();

@@ -1,5 +1,5 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
+import { expectNoFindings } from './axe';
 import { drawer, finishes, openPage, sample, settled } from './page';
 
 test.describe.configure({ mode: 'serial' });
@@ -10,11 +10,6 @@ test.beforeAll(async ({ browser }) => {
   page = await openPage(browser, { reducedMotion: 'reduce' });
 });
 test.afterAll(() => page.context().close());
-
-async function expectNoFindings(): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).include('.screen-findings').include('.screen-ledge').analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target).join(' | ')}`)).toEqual([]);
-}
 
 test('all pairs, by keyboard: squares are read out, outlined and explained', async () => {
   await page.getByRole('button', { name: 'All pairs in one table' }).focus();
@@ -39,7 +34,7 @@ test('all pairs, by keyboard: squares are read out, outlined and explained', asy
   await expect(sample(page, 'wall')).not.toHaveAttribute('data-outlined', 'true');
   await detail.getByText('Numbers').click();
   await expect(detail.getByText(/CIEDE2000/).first()).toBeVisible();
-  await expectNoFindings();
+  await expectNoFindings(page, '.screen-findings', '.screen-ledge');
 
   await page.keyboard.press('Escape');
   await expect(panel).toHaveCount(0);
@@ -51,7 +46,7 @@ test('decisions: what is next and left, and what changing an early one unsettles
   await page.getByRole('button', { name: 'Next to decide: fronts.' }).click();
   const panel = page.getByRole('region', { name: 'Decisions' });
   await expect(panel.getByText(/^Of \d+ finishes made for it, .* left\.$/).first()).toBeVisible();
-  await expectNoFindings();
+  await expectNoFindings(page, '.screen-findings', '.screen-ledge');
   await panel.getByRole('button', { name: 'Decide: backsplash' }).click();
   await expect(panel.getByRole('button', { name: 'Reopen: backsplash' })).toBeVisible();
   await settled(page);
@@ -63,7 +58,7 @@ test('decisions: what is next and left, and what changing an early one unsettles
   const notice = page.getByRole('status').filter({ hasText: 'works against' });
   await expect(notice).toContainText('Backsplash. The counters and the upstand look dirty');
   await expect(notice.getByRole('button', { name: 'Change: backsplash' })).toBeVisible();
-  await expectNoFindings();
+  await expectNoFindings(page, '.screen-findings', '.screen-ledge');
 
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(notice).toHaveCount(0);

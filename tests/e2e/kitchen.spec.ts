@@ -1,5 +1,5 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Locator, type Page, test } from '@playwright/test';
+import { expectNoFindings } from './axe';
 import { openPage, settled } from './page';
 
 test.describe.configure({ mode: 'serial' });
@@ -26,8 +26,7 @@ async function openPanel(): Promise<void> {
 }
 
 async function axeClean(): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target).join(' | ')}`)).toEqual([]);
+  await expectNoFindings(page);
   const sideways = await page.evaluate(
     () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
   );

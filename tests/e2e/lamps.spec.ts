@@ -1,5 +1,5 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
+import { expectNoFindings } from './axe';
 import { choose, findings, openPage, refined, settled, stillShot } from './page';
 
 test.describe.configure({ mode: 'serial' });
@@ -158,8 +158,7 @@ for (const [width, height] of [
   test(`axe finds nothing in the open lamp details at ${width} x ${height}, and nothing sticks out`, async () => {
     await page.setViewportSize({ width, height });
     await expect(panel()).toBeVisible();
-    const { violations } = await new AxeBuilder({ page }).analyze();
-    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target).join(' | ')}`)).toEqual([]);
+    await expectNoFindings(page);
     const sideways = await page.evaluate(
       () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
     );

@@ -1,9 +1,10 @@
 import { readFile } from 'node:fs/promises';
-import { crc32 } from 'node:zlib';
-import { AxeBuilder } from '@axe-core/playwright';
 import { type CDPSession, expect, type Page, test } from '@playwright/test';
 import { PNG } from 'pngjs';
+import { expectNoFindings } from './axe';
 import { canvas, choose, openPage, refined, settled, stillShot } from './page';
+import { picturesOnTheWay } from './pictures-on-the-way';
+import { soundChunks } from './sound-chunks';
 
 // How one looks at the room: hands, pen and keys, eye height, gray, and the picture as a file.
 
@@ -13,7 +14,8 @@ let page: Page;
 let hands: CDPSession;
 
 test.beforeAll(async ({ browser }) => {
-  page = await openPage(browser, { reducedMotion: 'reduce', hasTouch: true, acceptDownloads: true });
+  const options = { reducedMotion: 'reduce', hasTouch: true, acceptDownloads: true } as const;
+  page = await openPage(browser, options, { pixels: true });
   hands = await page.context().newCDPSession(page);
   await refined(page);
 });
@@ -35,11 +37,6 @@ async function expectMoved(act: () => Promise<void>): Promise<void> {
   const before = await stillShot(page);
   await act();
   expect((await stillShot(page)).bytes.equals(before.bytes)).toBe(false);
-}
-
-async function expectNoFindings(): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target).join(' | ')}`)).toEqual([]);
 }
 
 test('the rows at the foot take two lines at most, at every size, and nothing of the picture is lost to what opens', async () => {
@@ -162,34 +159,9 @@ test('the pen turns like a finger; hovering with it changes nothing', async () =
   await page.keyboard.press('1');
 });
 
-/** How many different pictures are drawn on the way from one place to another. */
-const picturesOnTheWay = () =>
-  page.evaluate(async () => {
-    const shown = document.querySelector('canvas')!;
-    const small = document.createElement('canvas');
-    const pen = small.getContext('2d', { willReadFrequently: true })!;
-    const seen = new Set<string>();
-    const radios = [...document.querySelectorAll<HTMLInputElement>('[aria-label="Viewpoint"] input')];
-    // A clock forty times as slow: a flight then takes several frames on a slow machine, too.
-    const real = performance.now.bind(performance);
-    const start_ms = real();
-    performance.now = () => start_ms + (real() - start_ms) / 40;
-    radios.find(({ checked }) => !checked)!.click();
-    for (let frame = 0; frame < 90; frame++) {
-      await new Promise((resolve) => requestAnimationFrame(resolve));
-      pen.clearRect(0, 0, 48, 30);
-      pen.drawImage(shown, 0, 0, 48, 30);
-      const { data } = pen.getImageData(0, 0, 48, 30);
-      // A canvas that was not drawn in this frame reads as empty.
-      if (data.some((value) => value > 0)) seen.add(data.join());
-    }
-    performance.now = real;
-    return seen.size;
-  });
-
 test('less motion: from one place to another there is no picture in between', async () => {
   test.setTimeout(240_000);
-  const atOnce = await picturesOnTheWay();
+  const atOnce = await picturesOnTheWay(page);
   expect(atOnce).toBeGreaterThan(0);
   // The place gone to, and perhaps the same once more when its mirrors are ready.
   expect(atOnce).toBeLessThanOrEqual(2);
@@ -197,7 +169,7 @@ test('less motion: from one place to another there is no picture in between', as
   await page.waitForFunction(() => !matchMedia('(prefers-reduced-motion: reduce)').matches);
   await stillShot(page);
   // So that one knows that a flight would have been seen.
-  expect(await picturesOnTheWay()).toBeGreaterThan(atOnce);
+  expect(await picturesOnTheWay(page)).toBeGreaterThan(atOnce);
   await page.emulateMedia({ reducedMotion: 'reduce' });
   await page.keyboard.press('1');
 });
@@ -218,12 +190,12 @@ test('in gray every pixel is neutral, a notice says so, and one press brings the
   }
   expect(colored).toBe(0);
   await page.locator('.stage-notes').evaluate((notes: HTMLElement) => notes.style.removeProperty('opacity'));
-  await expectNoFindings();
+  await expectNoFindings(page);
   await choose(page, 'Steps of lightness');
   await view().getByRole('checkbox', { name: 'Mark what is too bright' }).check();
   await expect(notice).toContainText('ten steps of lightness');
   await expect(notice).toContainText('Close stripes');
-  await expectNoFindings();
+  await expectNoFindings(page);
   await notice.getByRole('button', { name: 'Show it in color' }).click();
   await expect(notice).toHaveCount(0);
   await expect(view().getByRole('radio', { name: 'Color', exact: true })).toBeChecked();
@@ -239,14 +211,7 @@ test('a kept picture is a sound PNG file with the very pixels on screen and what
   expect(download.suggestedFilename()).toBe('kitchen-terrace-kitchen-our-floor-day-overcast.png');
   await expect(view().getByText(/^Saved as /)).toBeVisible();
   const file = await readFile(await download.path());
-  const types: string[] = [];
-  for (let at = 8; at < file.length; ) {
-    const length = file.readUInt32BE(at);
-    types.push(file.toString('latin1', at + 4, at + 8));
-    expect(file.readUInt32BE(at + 8 + length)).toBe(crc32(file.subarray(at + 4, at + 8 + length)));
-    at += 12 + length;
-  }
-  expect(types).toEqual([
+  expect(soundChunks(file)).toEqual([
     'IHDR',
     'sRGB',
     'gAMA',

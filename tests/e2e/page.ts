@@ -1,4 +1,11 @@
-import { type Browser, type BrowserContextOptions, expect, type Locator, type Page } from '@playwright/test';
+import {
+  type Browser,
+  type BrowserContextOptions,
+  expect,
+  type Locator,
+  type Page,
+  type Route,
+} from '@playwright/test';
 import { PNG } from 'pngjs';
 
 /** Notices of the renderer library that are no fault of the page; by exact text. */
@@ -26,13 +33,45 @@ export function watch(page: Page): Watch {
   return { problems, requests };
 }
 
+/** What a test needs of an opened page beyond the program itself; what nobody looks at is left out, as it takes most of the time. */
+export interface Needs {
+  /** The picture in as many pixels as the screen has; else in half as many across and down. */
+  readonly pixels?: boolean;
+  /** What would help is searched for once nothing changes any more; else the page never comes to that. */
+  readonly help?: boolean;
+}
+
 /** Opens the page with the demo project in a context of its own and waits for its complete findings. */
-export async function openPage(browser: Browser, options: BrowserContextOptions = {}): Promise<Page> {
-  const context = await browser.newContext(options);
-  const page = await context.newPage();
-  await page.goto('./');
+export async function openPage(
+  browser: Browser,
+  options: BrowserContextOptions = {},
+  needs: Needs = {},
+): Promise<Page> {
+  const page = await openAtOnce(browser, options, needs);
   await settled(page);
   return page;
+}
+
+/** The same without waiting for anything. */
+export async function openAtOnce(browser: Browser, options: BrowserContextOptions, needs: Needs = {}): Promise<Page> {
+  const context = await browser.newContext(options);
+  const page = await context.newPage();
+  if (!needs.pixels) await page.addInitScript(coarsen);
+  if (!needs.help) await page.route(/\/light\.worker[^/]*\.js$/, neverRest);
+  await page.goto('./');
+  return page;
+}
+
+/** Runs in the page before anything else. */
+function coarsen(): void {
+  Object.defineProperty(window, 'devicePixelRatio', { value: 0.5 });
+}
+
+/** The light worker as if something changed again and again: the rest before it searches for what would help never ends. */
+async function neverRest(route: Route): Promise<void> {
+  const response = await route.fetch();
+  const restless = 'const later = self.setTimeout; self.setTimeout = (act, ms) => (ms >= 1000 ? 0 : later(act, ms));';
+  await route.fulfill({ response, body: `${restless}\n${await response.text()}` });
 }
 
 export const findings = (page: Page): Locator => page.getByRole('region', { name: 'Findings', exact: true });
@@ -46,13 +85,15 @@ export const reading = (page: Page): Locator => page.getByRole('region', { name:
 export const option = (page: Page, name: string): Locator => page.getByRole('radio', { name, exact: true });
 
 /** Waits until the findings belong to the document and are complete. */
-export async function settled(page: Page): Promise<void> {
-  await expect(findings(page)).toHaveAttribute('aria-busy', 'false', { timeout: 60_000 });
-}
+export const settled = (page: Page): Promise<void> => idle(page, 'section[aria-label="Findings"]', 60_000);
 
 /** Waits until the picture's light has its full quality. */
-export async function refined(page: Page): Promise<void> {
-  await expect(page.locator('.stage-picture')).toHaveAttribute('aria-busy', 'false', { timeout: 90_000 });
+export const refined = (page: Page): Promise<void> => idle(page, '.stage-picture', 90_000);
+
+/** Looks twenty times a second: what one waits for by `expect` is looked at once a second only, after a while. */
+async function idle(page: Page, selector: string, timeout: number): Promise<void> {
+  const isIdle = (part: string) => document.querySelector(part)?.getAttribute('aria-busy') === 'false';
+  await page.waitForFunction(isIdle, selector, { polling: 50, timeout });
 }
 
 /** Clicks a radio button of a row of choices: what one sees and hits is its label. */
@@ -112,12 +153,15 @@ async function shot(page: Page): Promise<Shot> {
 export async function stillShot(page: Page): Promise<Shot> {
   let last = await shot(page);
   await expect
-    .poll(async () => {
-      const next = await shot(page);
-      const same = next.bytes.equals(last.bytes);
-      last = next;
-      return same;
-    })
+    .poll(
+      async () => {
+        const next = await shot(page);
+        const same = next.bytes.equals(last.bytes);
+        last = next;
+        return same;
+      },
+      { intervals: [100] },
+    )
     .toBe(true);
   return last;
 }

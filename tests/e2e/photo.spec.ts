@@ -1,18 +1,16 @@
 import { readFile } from 'node:fs/promises';
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { PNG } from 'pngjs';
 import { pngChunk } from '../../src/io/png-chunks';
 import { patch, photoOf, SIZE } from '../photo/pictures';
-import { choose, drawer, finishes, sample } from './page';
+import { expectNoFindings } from './axe';
+import { choose, drawer, finishes, openAtOnce, sample } from './page';
 
 test.describe.configure({ mode: 'serial' });
 
 let page: Page;
 test.beforeAll(async ({ browser }) => {
-  const context = await browser.newContext({ reducedMotion: 'reduce' });
-  page = await context.newPage();
-  await page.goto('./');
+  page = await openAtOnce(browser, { reducedMotion: 'reduce' });
 });
 test.afterAll(() => page.context().close());
 
@@ -76,7 +74,7 @@ test('a photo with a card becomes a finish: boxes by keys and by hand, colors, w
   await expect(meaning()).toContainText('Nothing is wrong with the photo');
   // Light skin of Ohta's chart has Lab 66.2, 14.5, 17.7 under D65.
   await expect(meaning()).toContainText(/Lab 6[567]\.\d, 1\d\.\d, 1\d\.\d/);
-  expect((await new AxeBuilder({ page }).include('form.photo').analyze()).violations).toEqual([]);
+  await expectNoFindings(page, 'form.photo');
 
   await choose(page, 'No card');
   await expect(meaning()).toContainText('Only what is sure is said');

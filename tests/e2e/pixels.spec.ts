@@ -32,7 +32,8 @@ interface Compared {
 let page: Page;
 
 test.beforeAll(async ({ browser }) => {
-  page = await openPage(browser, { viewport: { width: 1180, height: 860 }, reducedMotion: 'reduce' });
+  const options = { viewport: { width: 1180, height: 860 }, reducedMotion: 'reduce' } as const;
+  page = await openPage(browser, options, { pixels: true });
   await page.getByRole('button', { name: 'More' }).click();
   await page.getByRole('checkbox', { name: 'Sheen in the picture' }).uncheck();
   await page.keyboard.press('Escape');

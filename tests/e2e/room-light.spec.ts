@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { ies } from '../io/ies-text';
+import { expectNoFindings } from './axe';
 import { chosenOf, namesOf, openPage, refined, settled, stillShot } from './page';
 
 test.describe.configure({ mode: 'serial' });
@@ -197,8 +197,7 @@ for (const [width, height] of [
     for (const name of ['View', 'Light', 'Sun and windows', 'Lamps']) {
       await opener(name).click();
       await expect(page.locator('.room-panel')).toBeVisible();
-      const { violations } = await new AxeBuilder({ page }).analyze();
-      expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target).join(' | ')}`)).toEqual([]);
+      await expectNoFindings(page);
       const sideways = await page.evaluate(
         () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
       );

@@ -23,7 +23,7 @@ async function assessByCommand(option: string): Promise<unknown> {
 }
 
 test('the page and the command line say the same, number for number', async ({ browser }) => {
-  const page = await openPage(browser, { permissions: ['clipboard-read', 'clipboard-write'] });
+  const page = await openPage(browser, { permissions: ['clipboard-read', 'clipboard-write'] }, { help: true });
   await choose(page, 'Our floor');
   await settled(page);
   await page.evaluate(() => navigator.clipboard.writeText(''));

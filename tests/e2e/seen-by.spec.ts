@@ -18,7 +18,8 @@ let page: Page;
 
 test.beforeAll(async ({ browser }) => {
   test.setTimeout(240_000);
-  page = await openPage(browser, { viewport: { width: 1400, height: 1000 }, reducedMotion: 'reduce' });
+  const options = { viewport: { width: 1400, height: 1000 }, reducedMotion: 'reduce' } as const;
+  page = await openPage(browser, options, { pixels: true, help: true });
   await page.getByRole('button', { name: 'More' }).click();
   await page.getByRole('checkbox', { name: 'Sheen in the picture' }).uncheck();
   await page.keyboard.press('Escape');

@@ -1,5 +1,5 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
+import { expectNoFindings } from './axe';
 import { isEven, pixelAt } from './even-pixels';
 import { choose, colorCount, openPage, reading, refined, stillShot } from './page';
 
@@ -8,7 +8,8 @@ test.describe.configure({ mode: 'serial' });
 let page: Page;
 
 test.beforeAll(async ({ browser }) => {
-  page = await openPage(browser, { viewport: { width: 1400, height: 1000 }, reducedMotion: 'reduce' });
+  const options = { viewport: { width: 1400, height: 1000 }, reducedMotion: 'reduce' } as const;
+  page = await openPage(browser, options, { pixels: true });
   await page.getByRole('button', { name: 'More' }).click();
   await page.getByRole('checkbox', { name: 'Sheen in the picture' }).uncheck();
   await page.keyboard.press('Escape');
@@ -50,8 +51,7 @@ test('the stand stands in for the room and says what lying and standing do', asy
     /^Flat, the counter sample reads L\* [\d.]+ (lighter|darker) than the same piece upright\.$/,
   );
   expect(colorCount(await stillShot(page))).toBeGreaterThan(60);
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target).join(' | ')}`)).toEqual([]);
+  await expectNoFindings(page);
 });
 
 test('a pixel of a sample is what the engine computes there, and the card tells it lying and standing', async () => {
@@ -158,8 +158,7 @@ test('any finish is found by a word of its name, by keys, and one that is not th
   await expect(card).toContainText('Side by side');
   await input().fill('no such finish');
   await expect(card).toContainText('Nothing here has that name');
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target).join(' | ')}`)).toEqual([]);
+  await expectNoFindings(page);
   await card.getByRole('button', { name: 'Put away' }).click();
   await expect(card).toContainText('A perfect white is held there now.');
 });

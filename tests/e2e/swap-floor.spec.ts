@@ -9,7 +9,7 @@ let page: Page;
 let before: string;
 
 test.beforeAll(async ({ browser }) => {
-  page = await openPage(browser);
+  page = await openPage(browser, {}, { help: true });
   before = (await sentence(page).textContent())!;
 });
 test.afterAll(() => page.context().close());

@@ -4,7 +4,7 @@ import { findings, openPage, sample, sentence } from './page';
 // What would help with a warning, tried before it is made: dropped, then tried again, kept and undone.
 
 test('a repair is tried, dropped, tried again, kept, and undone as one step', async ({ browser }) => {
-  const page = await openPage(browser);
+  const page = await openPage(browser, {}, { help: true });
   const before = await sentence(page).textContent();
   expect(before).toContain('One warm surface would settle it');
   const help = findings(page).getByRole('button', { name: /^What would help/ });
