@@ -6,8 +6,8 @@ const port = Number(process.env.UPSTAND_TEST_PORT) || 4319;
 export default defineConfig({
   testDir: 'tests/e2e',
   outputDir: 'test-results',
-  timeout: 120_000,
-  expect: { timeout: 30_000 },
+  timeout: 240_000,
+  expect: { timeout: 60_000 },
   // A page works out its light on one core: two fill two. More would only share them.
   workers: 2,
   reporter: [['list'], ['json', { outputFile: 'out/browser.json' }]],

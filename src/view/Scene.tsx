@@ -103,7 +103,7 @@ export function Scene(props: SceneProps) {
     clearTimeout(timer.current);
     if (due === 0) invalidate();
     else if (due !== null) timer.current = setTimeout(() => invalidate(), due);
-    onFrame?.();
+    onFrame?.(due);
   }, 1);
   useEffect(() => () => clearTimeout(timer.current), []);
 

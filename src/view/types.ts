@@ -70,6 +70,7 @@ export interface PictureProps {
   readonly picker?: RefObject<((clientX: number, clientY: number) => PickedPoint | null) | null>;
   readonly onContextLost?: () => void;
   readonly onContextRestored?: () => void;
-  readonly onFrame?: () => void;
+  /** A frame was drawn; `due_ms`: after how many milliseconds another one follows by itself, null for none. */
+  readonly onFrame?: (due_ms: number | null) => void;
   readonly label: string;
 }

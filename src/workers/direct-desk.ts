@@ -8,6 +8,8 @@ import type { RoomBasis } from '../kitchen/study/room-study';
 export interface DirectDesk {
   readonly map: DirectMap | null;
   readonly done: boolean;
+  /** Coarse all over: before, part of it is missing. */
+  readonly isWhole: boolean;
   /** One slice of work; says how far the present stage is. */
   step(): { readonly stage: 'lattice' | 'refine' | 'done'; readonly share: number };
   /** What the picture needs now: texels, and light on props. */
@@ -19,6 +21,7 @@ export function createDirectDesk({ room, transport }: RoomBasis, layer: DirectLa
   const props = propDirect(room.light, transport, layer);
   let map: DirectMap | null = null;
   let done = false;
+  let isWhole = false;
   return {
     get map() {
       return map;
@@ -26,14 +29,19 @@ export function createDirectDesk({ room, transport }: RoomBasis, layer: DirectLa
     get done() {
       return done;
     },
+    get isWhole() {
+      return isWhole;
+    },
     step() {
       const next = steps.next();
       if (next.done) {
         map = next.value;
         done = true;
+        isWhole = true;
         return { stage: 'done', share: 1 };
       }
       map = next.value.map;
+      isWhole = next.value.stage !== 'lattice';
       return next.value;
     },
     light() {

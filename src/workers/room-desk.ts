@@ -40,6 +40,8 @@ export class RoomAtWork {
   #byNight: { basis: RoomBasis; study: RoomStudy | null };
   #sky: UnderSky | null = null;
   #lit: Lit = [false, false];
+  /** Layers that got finer while they were off, since the picture heard of them. */
+  readonly #untold = new Set<0 | 1>();
   readonly #skies = new Map<string, UnderSky>();
   #latest: RoomStudy | null = null;
 
@@ -67,19 +69,23 @@ export class RoomAtWork {
     const [daylight, lamps] = this.#lit;
     const isOther = daylight !== lit[0] || lamps !== lit[1];
     this.#lit = lit;
-    let isNew = false;
+    let isNews = this.#revision === 0;
     for (const layer of [0, 1] as const) {
       // In the dark the picture needs texels, too: those of lamps that are off.
       const isNeeded = lit[layer] || (layer === 1 && !lit[0]);
       if (!isNeeded) continue;
       if (layer === 1) this.#lamps ??= createDirectDesk(this.basis, DIRECT_LAYERS[1]);
       const desk = this.#desk(layer);
-      if (!desk || desk.map) continue;
-      isNew = true;
+      if (!desk) continue;
       // Half a lattice would be shown as if it were all: it is drawn to its end even when it is no longer wanted.
-      while (desk.step().stage === 'lattice') await this.pause();
+      while (!desk.isWhole) {
+        desk.step();
+        this.#untold.add(layer);
+        await this.pause();
+      }
+      isNews ||= this.#untold.has(layer);
     }
-    if (isNew || this.#revision === 0) this.#postLight();
+    if (isNews) this.#postLight();
     else if (isOther) this.#postLight('none');
     return !stale();
   }
@@ -131,7 +137,10 @@ export class RoomAtWork {
       let sent = 0;
       while (desk && !desk.done) {
         const { stage, share } = desk.step();
-        if (desk.done || (stage === 'refine' && share >= (sent + 1) / REFINEMENTS)) {
+        if (!lit[layer]) this.#untold.add(layer);
+        // Of light that is off the picture hears once, at its best: each state of it would be drawn for nothing to be seen.
+        const isFiner = lit[layer] && stage === 'refine' && share >= (sent + 1) / REFINEMENTS;
+        if (desk.done || isFiner) {
           sent = Math.floor(share * REFINEMENTS);
           this.#postLight(layer);
         }
@@ -169,6 +178,7 @@ export class RoomAtWork {
     const { basis } = this;
     const lights = ([0, 1] as const).map((layer) => {
       const desk = only === undefined || only === layer ? this.#desk(layer) : null;
+      if (desk) this.#untold.delete(layer);
       return desk?.map ? desk.light() : null;
     });
     const [daylight, lamps] = lights;

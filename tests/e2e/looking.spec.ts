@@ -160,7 +160,6 @@ test('the pen turns like a finger; hovering with it changes nothing', async () =
 });
 
 test('less motion: from one place to another there is no picture in between', async () => {
-  test.setTimeout(240_000);
   const atOnce = await picturesOnTheWay(page);
   expect(atOnce).toBeGreaterThan(0);
   // The place gone to, and perhaps the same once more when its mirrors are ready.

@@ -85,10 +85,10 @@ export const reading = (page: Page): Locator => page.getByRole('region', { name:
 export const option = (page: Page, name: string): Locator => page.getByRole('radio', { name, exact: true });
 
 /** Waits until the findings belong to the document and are complete. */
-export const settled = (page: Page): Promise<void> => idle(page, 'section[aria-label="Findings"]', 60_000);
+export const settled = (page: Page): Promise<void> => idle(page, 'section[aria-label="Findings"]', 180_000);
 
 /** Waits until the picture's light has its full quality. */
-export const refined = (page: Page): Promise<void> => idle(page, '.stage-picture', 90_000);
+export const refined = (page: Page): Promise<void> => idle(page, '.stage-picture', 180_000);
 
 /** Looks twenty times a second: what one waits for by `expect` is looked at once a second only, after a while. */
 async function idle(page: Page, selector: string, timeout: number): Promise<void> {

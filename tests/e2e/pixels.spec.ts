@@ -42,7 +42,6 @@ test.afterAll(() => page.context().close());
 
 for (const setting of SETTINGS) {
   test(`every pixel compared is what the engine computes: ${setting}`, async () => {
-    test.setTimeout(240_000);
     if (setting === 'clear') await choose(page, 'Clear, afternoon');
     if (setting === 'evening') await choose(page, 'Evening');
     if (setting === 'dinner') await choose(page, 'Dinner');

@@ -17,7 +17,6 @@ type Eye = (typeof EYES)[number];
 let page: Page;
 
 test.beforeAll(async ({ browser }) => {
-  test.setTimeout(240_000);
   const options = { viewport: { width: 1400, height: 1000 }, reducedMotion: 'reduce' } as const;
   page = await openPage(browser, options, { pixels: true, help: true });
   await page.getByRole('button', { name: 'More' }).click();
@@ -36,7 +35,6 @@ async function seeBy(eye: Eye): Promise<void> {
 }
 
 test('shows each eye its picture, and every pixel compared is what the engine computes', async () => {
-  test.setTimeout(240_000);
   // What would help is found last.
   await expect(findings(page).getByRole('button', { name: 'Copy findings' })).toBeEnabled({ timeout: 60_000 });
   const said = await findings(page).textContent();

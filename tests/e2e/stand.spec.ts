@@ -55,7 +55,6 @@ test('the stand stands in for the room and says what lying and standing do', asy
 });
 
 test('a pixel of a sample is what the engine computes there, and the card tells it lying and standing', async () => {
-  test.setTimeout(180_000);
   const surfaces = new Set<string>();
   for (const { x, y, pixel } of await evenPlaces(24)) {
     await page.keyboard.press('Escape');

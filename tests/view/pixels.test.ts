@@ -35,7 +35,7 @@ function compare(
   const aspect = width / picture.height;
   let worst = 0;
   let compared = 0;
-  for (let y = 3; y < picture.height; y += 7) {
+  for (let y = 3; y < picture.height; y += 14) {
     for (let x = 4; x < width; x += 9) {
       const at = (dx: number, dy: number) => {
         const direction = rayThrough(pose, aspect, (2 * (x + dx)) / width - 1, 1 - (2 * (y + dy)) / picture.height);
@@ -73,7 +73,7 @@ it.each([
 ])('shows the exact colour at %s', async (_, pose) => {
   const picture = await shown({ ...asChange(pose), besideTint: null, sheen: false, size: SIZE });
   const { worst, compared } = compare(picture, pose, 0, 0, picture.width);
-  expect(compared).toBeGreaterThan(1500);
+  expect(compared).toBeGreaterThan(750);
   expect(worst).toBeLessThanOrEqual(1);
 });
 
@@ -82,7 +82,7 @@ it('shows the exact colour where only half floats can be interpolated', async ()
   try {
     const picture = await shown({ ...asChange(CLOSE), sheen: false, size: SIZE }, phone);
     const { worst, compared } = compare(picture, CLOSE, 0, 0, picture.width);
-    expect(compared).toBeGreaterThan(1500);
+    expect(compared).toBeGreaterThan(750);
     expect(worst).toBeLessThanOrEqual(1);
     expect(phone.problems.filter((text) => !text.startsWith('THREE.Clock:'))).toEqual([]);
   } finally {
@@ -95,7 +95,7 @@ it('shows each look exactly in its half of a split picture', async () => {
   const left = compare(picture, CLOSE, 0, 0, 320);
   const right = compare(picture, CLOSE, 0.8, 320, 320);
   const swapped = compare(picture, CLOSE, 0, 320, 320);
-  expect(Math.min(left.compared, right.compared)).toBeGreaterThan(700);
+  expect(Math.min(left.compared, right.compared)).toBeGreaterThan(350);
   expect(left.worst).toBeLessThanOrEqual(1);
   expect(right.worst).toBeLessThanOrEqual(1);
   // The comparison can tell the two looks apart.
@@ -224,8 +224,8 @@ it('holds no more on the graphics card after many changes than before', async ()
   await shown({ ...base, besideTint: 0.5, outlined: [3] });
   await shown({ ...base, tint: 0, besideTint: null, outlined: [] });
   const before = await counted();
-  for (let i = 0; i < 4; i++) {
-    await shown({ ...base, tint: i / 4, besideTint: 0.5, outlined: [3, i] });
+  for (let i = 0; i < 2; i++) {
+    await shown({ ...base, tint: i / 2, besideTint: 0.5, outlined: [3, i] });
     await shown({ ...base, tint: 0, besideTint: null, outlined: [] });
   }
   expect(await counted()).toEqual(before);
@@ -235,7 +235,6 @@ it('holds no more on the graphics card after many changes than before', async ()
 it('draws nothing while nothing changes', async () => {
   await shown({ ...asChange(ACROSS), size: SIZE });
   const drawn = await lab.page.evaluate(async () => {
-    await new Promise((resolve) => setTimeout(resolve, 800));
     const before = window.lab.frames();
     await new Promise((resolve) => setTimeout(resolve, 1000));
     return window.lab.frames() - before;

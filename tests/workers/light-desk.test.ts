@@ -77,6 +77,37 @@ async function until(found: (message: FromLight) => boolean): Promise<FromLight>
 const isComplete = (of: number) => (message: FromLight) =>
   message.kind === 'readings' && message.revision === of && message.complete;
 
+/** Whether the picture is told the light of lamps, however fine. */
+const tellsLamps = (message: FromLight) => message.kind === 'light' && message.light.direct[1] !== null;
+
+it('tells of lamps that are off once, at their best, and of those that go on meanwhile at once', async () => {
+  const told: FromLight[] = [];
+  let rests = 0;
+  const own = createLightDesk(
+    (message) => told.push(message),
+    pause,
+    () => {
+      rests++;
+      return pause();
+    },
+  );
+  const isSettled = (of: number) => told.some(isComplete(of));
+  own.receive(show(project));
+  while (!isSettled(revision)) await pause();
+  // Daylight gets finer first, in steps; then lamps are drawn, of which nothing is said while they are off.
+  const finest = () => told.findLast((message) => message.kind === 'light');
+  while (!(finest() as { light: { isFinal: boolean } }).light.isFinal) await pause();
+  for (let i = 0; i < 3; i++) await pause();
+  expect(told.some(tellsLamps)).toBe(false);
+  own.receive(show(project, ['our-floor'], 'evening'));
+  while (!told.some((message) => message.kind === 'look' && message.revision === revision)) await pause();
+  expect(told.filter(tellsLamps)).toHaveLength(1);
+
+  own.receive(show(project));
+  while (rests === 0) await pause();
+  expect(told.filter(tellsLamps)).toHaveLength(2);
+});
+
 describe('the light desk', () => {
   beforeAll(async () => {
     desk.receive(show(project));

@@ -43,6 +43,7 @@ export interface LabChange {
 }
 
 let frames = 0;
+let isDue = false;
 const picks: (PickedPoint | null)[] = [];
 const events: string[] = [];
 const element = document.getElementById('root')!;
@@ -60,8 +61,9 @@ let props: PictureProps = {
   onPick: (point) => picks.push(point),
   onContextLost: () => events.push('lost'),
   onContextRestored: () => events.push('restored'),
-  onFrame: () => {
+  onFrame: (due_ms) => {
     frames++;
+    isDue = due_ms !== null;
   },
   label: 'A small room',
 };
@@ -73,12 +75,15 @@ const render = () =>
     </StrictMode>,
   );
 
-/** A frame drawn already under way says nothing: waits until a whole quarter of a second passes without one. */
+/** How many screen refreshes without a frame mean that none is under way. */
+const STILL = 6;
+
+/** A frame drawn already under way says nothing: waits until none is due and none has come for a while. */
 async function settled(): Promise<void> {
-  let before = -1;
-  while (frames !== before) {
-    before = frames;
-    await new Promise((resolve) => setTimeout(resolve, 250));
+  for (let still = 0; still < STILL; ) {
+    const before = frames;
+    await new Promise((resolve) => requestAnimationFrame(resolve));
+    still = frames === before && !isDue ? still + 1 : 0;
   }
 }
 
