@@ -52,6 +52,18 @@ describe('light on the worktops', () => {
     expect(advice({ daylight: false, lamps: true })).toBe(false);
   });
 
+  it('notes in one line what daylight alone gives where lamps could be on, and only what falls short of the least', () => {
+    const burning = { daylight: true, lamps: false, hasLampsOff: true };
+    const [warning, ...more] = warningsOf(inLight(250, 120, { burning }));
+    expect(more).toEqual([]);
+    expect(warning).toMatchObject({ severity: 'note', surfaces: ['counter', 'island-counter'] });
+    expect(warning!.text).toBe(
+      'By daylight alone the counters get as little as about 120 lx: for work there lamps are on by day, too.',
+    );
+    expect(warningsOf(inLight(400, 299, { burning }))[0]).toMatchObject({ surfaces: ['island-counter'] });
+    expect(warningsOf(inLight(400, 300, { burning }))).toEqual([]);
+  });
+
   it('notes no more of lamps that were dimmed on purpose', () => {
     const [warning] = warningsOf(inLight(60, 250, { burning: { daylight: false, lamps: true, isDimmed: true } }));
     expect(warning).toMatchObject({ severity: 'note' });

@@ -57,6 +57,8 @@ export interface Burning {
   readonly isDimmed?: boolean;
   /** There is daylight, but the sun is down; or there is no window for it. */
   readonly noDaylightFor?: 'night' | 'window';
+  /** No lamp is on, and the room has some that could be. */
+  readonly hasLampsOff?: boolean;
   /** Lamps are on, but the room has none of them. */
   readonly hasNoLamp?: boolean;
 }

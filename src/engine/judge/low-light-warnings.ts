@@ -16,9 +16,12 @@ export function lowLightWarnings(input: JudgeInput): Warning[] {
   if (isDark(input)) return input.surfaces.length === 0 ? [] : [darkWarning(input)];
   const found = lowLights(input);
   if (found.length === 0) return [];
-  const { daylight, lamps, isDimmed } = input.burning;
+  const { daylight, lamps, isDimmed, hasLampsOff } = input.burning;
+  const isShort = found.some((f) => f.severity === 'visible');
+  // By day one works by lamps where there are some: nothing has to change, so it is one line, and none where daylight nearly does.
+  if (hasLampsOff) return isShort ? [byDaylightAlone(found.filter((f) => f.severity === 'visible'))] : [];
   // Who dims lamps for dinner knows that it is dim.
-  const severity: Severity = !isDimmed && found.some((f) => f.severity === 'visible') ? 'visible' : 'note';
+  const severity: Severity = !isDimmed && isShort ? 'visible' : 'note';
   const surfaces = inDecisionOrder(found.map((f) => f.surface));
   const each = surfaces.map((surface) => found.find((f) => f.surface === surface)!);
   const advice = daylight && !lamps ? ' Switch lamps on for work.' : '';
@@ -34,6 +37,22 @@ export function lowLightWarnings(input: JudgeInput): Warning[] {
     },
   ];
 }
+
+const byDaylightAlone = (found: readonly LowLight[]): Warning => {
+  const surfaces = inDecisionOrder(found.map((f) => f.surface));
+  const least = found.reduce((most, one) => (one.illuminance_lx < most.illuminance_lx ? one : most));
+  const who = surfacesPhrase(surfaces);
+  const lux = `${surfaces.length > 1 ? 'as little as ' : ''}about ${luxBelow(least.illuminance_lx)}`;
+  return {
+    code: 'low-light',
+    severity: 'note',
+    surfaces,
+    text: `By daylight alone ${who.text} ${who.plural ? 'get' : 'gets'} ${lux}: for work there lamps are on by day, too.`,
+    why: `Mean illuminance, where ${WORKTOP_LX.least} lx is recommended; ${joined(found.map(atItsDarkest))}. ${SOURCE}`,
+    basis: 'installed',
+    holds_in: null,
+  };
+};
 
 const recommended = (found: readonly LowLight[]): string =>
   found.some((f) => f.severity === 'visible')

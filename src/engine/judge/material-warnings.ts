@@ -3,7 +3,7 @@ import { BUSY, type BusyGroup, groupKey } from './busy-patterns';
 import { isLooseFinish } from './cannot-tell';
 import type { Holds } from './claims';
 import { compareWords } from './compare-words';
-import { firmnessOf } from './firmness';
+import { firmnessOf, isOpenQuestion } from './firmness';
 import { type NearWoods, WOODS } from './near-woods';
 import { AS_SAMPLE, oneDecimal } from './number-words';
 import { inDecisionOrder, joined, sentenceCase, surfacesPhrase } from './surface-words';
@@ -43,29 +43,34 @@ const spreadWords = ({ judged, spread }: BusyGroup['members'][number]): string =
 
 /** Woods close but unlike; where boards or what is known of the colors leave it open, a question. */
 export const woodWarnings = (all: readonly NearWoods[], holds: Holds): Warning[] =>
-  all.map((woods) => {
+  all.flatMap((woods) => {
     const { key, first, second, firstSurfaces, secondSurfaces, de00, boards, isMasked, lean } = woods;
     const holdsIn = holds.woods(key);
+    // Nearly all that the colors may be says that they are not: then it is no question.
+    if (holdsIn !== null && !isOpenQuestion(holdsIn)) return [];
     const isRough = [first, second].some(({ finish }) => isLooseFinish(finish));
     const open = isMasked || firmnessOf(holdsIn) === 'open' || (holdsIn === null && isRough);
     const one = surfacesPhrase(firstSurfaces).text;
     const other = surfacesPhrase(secondSurfaces);
     const are = other.plural ? 'are' : 'is';
-    return {
-      code: open ? 'cannot-tell' : 'woods-nearly-match',
-      severity: open ? 'note' : 'visible',
-      surfaces: inDecisionOrder([...firstSurfaces, ...secondSurfaces]),
-      text: open
-        ? `Cannot tell whether the wood of ${other.text} passes for that of ${one} or looks like a match that failed. Take several boards of both: ${lowerFirst(compareWords('by the window', firstSurfaces, secondSurfaces))}`
-        : `${sentenceCase(other.text)} ${are} nearly the wood of ${one}, but ${lean}: that may look like a match that failed.`,
-      reason: 'Two woods go together where they are alike, or where they differ so clearly that one sees it is meant.',
-      why:
-        `Area means ${oneDecimal(de00)} CIEDE2000 apart, ${AS_SAMPLE} (alike up to ${WOODS.alike}, Paravina et al. 2015; clearly different from ` +
-        `${WOODS.different}, or from ${WOODS.step} L*, our judgment); single boards of both may differ by ${oneDecimal(boards)} (one standard deviation). ` +
-        'That woods match or differ clearly is common practice, no source.',
-      basis: 'sample',
-      holds_in: holdsIn,
-    };
+    return [
+      {
+        code: open ? 'cannot-tell' : 'woods-nearly-match',
+        severity: open ? 'note' : 'visible',
+        surfaces: inDecisionOrder([...firstSurfaces, ...secondSurfaces]),
+        text: open
+          ? `Cannot tell whether the wood of ${other.text} passes for that of ${one} or looks like a match that failed. Take several boards of both: ${lowerFirst(compareWords('by the window', firstSurfaces, secondSurfaces))}`
+          : `${sentenceCase(other.text)} ${are} nearly the wood of ${one}, but ${lean}: that may look like a match that failed.`,
+        reason:
+          'Two woods go together where they are alike, or where they differ so clearly that one sees it is meant.',
+        why:
+          `Area means ${oneDecimal(de00)} CIEDE2000 apart, ${AS_SAMPLE} (alike up to ${WOODS.alike}, Paravina et al. 2015; clearly different from ` +
+          `${WOODS.different}, or from ${WOODS.step} L*, our judgment); single boards of both may differ by ${oneDecimal(boards)} (one standard deviation). ` +
+          'That woods match or differ clearly is common practice, no source.',
+        basis: 'sample',
+        holds_in: holdsIn,
+      },
+    ];
   });
 
 const lowerFirst = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;

@@ -7,17 +7,19 @@ import type { JudgeInput } from './input';
 import { byFinish, groupedBy, type PlaceFault, placeFaults } from './installed-faults';
 import { AS_INSTALLED, aboutShare, oneDecimal, timesAcceptable } from './number-words';
 import type { InstalledPair } from './pairs';
-import { inDecisionOrder, sentenceCase, surfaceName, surfacesPhrase } from './surface-words';
+import { inDecisionOrder, joined, sentenceCase, surfaceName, surfacesPhrase } from './surface-words';
 import { tintWord } from './tint-words';
 
 /**
- * Tint by bounce: each finish at its worst, finishes that read alike from one source together, with the white pairs that
- * only the place turns into a fault.
+ * Tint by bounce: each finish at its worst, those that one source tints alike in one finding, all notes in one, with the white pairs that
+ * only the place turns into a fault. Whether there is a slight tint is not worth a question.
  */
 export function bounceWarnings(input: JudgeInput, pairs: readonly InstalledPair[], holds: Holds): Warning[] {
   const rough = new Set(input.surfaces.filter((s) => isLooseFinish(s.finish)).map((s) => s.surface));
   const told = bounceTints(input).map((tint) => asFirmAs(tint, rough.has(tint.surface), holds));
-  const worst = byFinish(told).flatMap(atWorst);
+  const worst = byFinish(told)
+    .flatMap(atWorst)
+    .filter(({ firmness }) => firmness !== 'open');
   const faults = placeFaults(pairs, holds);
   const tinted = new Set(worst.map((tint) => tint.finish));
   return [
@@ -59,16 +61,31 @@ function atWorst(group: readonly ToldTint[]): ToldTint[] {
   return visible.length > 0 ? visible : [...group];
 }
 
-/**
- * Visible tints read alike if one source changes the same name into the same; notes if the tint is of one color, or if
- * none of them can be told.
- */
+/** Visible tints are alike if one source lends one color; notes all are: what nobody has to change is said in one line. */
 const likeness = (tint: ToldTint): string =>
-  tint.severity === 'visible'
-    ? `${tint.sampleName}>${tint.installedName}|${tint.source?.surface}`
-    : tint.firmness === 'open'
-      ? 'open'
-      : `note|${hueOf(tint)}|${tint.isMixed}`;
+  tint.severity === 'visible' ? `${tint.source?.surface}|${hueOf(tint)}|${tint.isMixed}` : 'note';
+
+/** A long list says no more than its strongest. */
+const NAMED_READINGS = 2;
+
+/** "The wall reads yellowish white here; the sample is white." Several readings in one sentence, the strongest first. */
+function readsSentence(group: readonly ToldTint[], isMay: boolean, apart: string): string {
+  const readings = groupedBy(
+    [...group].sort((x, y) => y.chromaPart - x.chromaPart),
+    ({ sampleName, installedName }) => `${sampleName}>${installedName}`,
+  );
+  const named = readings.slice(0, NAMED_READINGS);
+  const clauses = named.map((same) => {
+    const who = surfacesPhrase(inDecisionOrder(same.map(({ surface }) => surface)));
+    return `${who.text} ${isMay ? 'may read' : who.plural ? 'read' : 'reads'} ${same[0]!.installedName}`;
+  });
+  const samples = [...new Set(named.map(([one]) => one!.sampleName))];
+  const are = new Set(named.flat().map(({ finish }) => finish)).size > 1 ? 'the samples are' : 'the sample is';
+  const others = readings.slice(NAMED_READINGS).flat();
+  const more = surfacesPhrase(inDecisionOrder(others.map(({ surface }) => surface)));
+  const alike = others.length > 0 ? ` ${sentenceCase(more.text)} ${more.plural ? 'are' : 'is'} tinted alike.` : '';
+  return `${sentenceCase(joined(clauses))} here${apart}; ${are} ${joined(samples)}.${alike}`;
+}
 
 /** From this share on a source is most of a tint. */
 const MOST = 0.5;
@@ -97,20 +114,16 @@ function tintWarning(group: readonly ToldTint[], faults: readonly PlaceFault[]):
   const surfaces = inDecisionOrder(group.map((t) => t.surface));
   const who = surfacesPhrase(surfaces);
   const source = ` ${sourceSentence(group, worst)}`;
-  const sample = new Set(group.map((t) => t.finish)).size > 1 ? 'the samples are' : 'the sample is';
-  const apart = worst.isMixed ? ', the mix of lights left aside' : '';
+  const apart = group.some((t) => t.isMixed) ? ', the mix of lights left aside' : '';
   const holdsIn = leastOf(group.map((t) => t.holdsIn));
   const isOneHue = new Set(group.map(hueOf)).size === 1;
   const tint = isOneHue ? `a ${tintOf(worst)} tint`.replace(/^a (?=[aeiou])/, 'an ') : 'some tint';
   const firmness = group.some((t) => t.firmness === 'may') && holdsIn === null ? 'may' : firmnessOf(holdsIn);
-  const [reads, picks] =
-    firmness === 'may' ? ['may read', 'may pick'] : who.plural ? ['read', 'pick'] : ['reads', 'picks'];
+  const picks = firmness === 'may' ? 'may pick' : who.plural ? 'pick' : 'picks';
   const text =
-    firmness === 'open'
-      ? `Cannot tell whether ${who.text} ${who.plural ? 'pick' : 'picks'} up ${tint} here${apart}: the numbers stand too close to the limit. Hold the samples there.`
-      : worst.severity === 'visible'
-        ? `${sentenceCase(who.text)} ${reads} ${worst.installedName} here${apart}; ${sample} ${worst.sampleName}.${source}`
-        : `${sentenceCase(who.text)} ${picks} up ${tint} here${apart}.${source}`;
+    worst.severity === 'visible'
+      ? `${readsSentence(group, firmness === 'may', apart)}${source}`
+      : `${sentenceCase(who.text)} ${picks} up ${tint} here${apart}.${source}`;
   const beside = inDecisionOrder(faults.map((f) => f.other.surface.surface).filter((s) => !surfaces.includes(s)));
   const pairs =
     beside.length > 0
@@ -119,7 +132,7 @@ function tintWarning(group: readonly ToldTint[], faults: readonly PlaceFault[]):
   const beyond = timesAcceptable(worst.chromaPart, BOUNCE.note);
   const where = surfaces.length > 1 ? `on the ${surfaceName(worst.surface).toLowerCase()}` : 'there';
   return {
-    code: firmness === 'open' ? 'cannot-tell' : 'tinted-by-bounce',
+    code: 'tinted-by-bounce',
     severity: worst.severity,
     surfaces,
     text,

@@ -130,6 +130,7 @@ function burningOf({ levels, daylight }: SettingLight, { room }: RoomStudy): Jud
       : isNight
         ? { noDaylightFor: 'night' }
         : {}),
+    hasLampsOff: lit.length === 0 && room.light.lamps.length > 0,
     hasNoLamp: lit.length > 0 && there.length === 0,
   };
 }
