@@ -162,7 +162,8 @@ function weakEdges(project: Project, option: Option, assessment: Assessment | nu
   for (const { edge } of edgesBetween(finishOf, true)) {
     const lrv = [there.get(edge[0])!, there.get(edge[1])!] as const;
     const severity = edgeSeverity(...lrv);
-    if (severity === null || (severity === 'note' && !isForUser)) continue;
+    const isMeant = finishOf(edge[0]) === finishOf(edge[1]);
+    if (severity === null || ((severity === 'note' || isMeant) && !isForUser)) continue;
     const key = JSON.stringify(edge.map(finishOf));
     const known = found.get(key) ?? { one: new Set(), other: new Set(), lrv };
     known.one.add(edge[0]);

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { schemeVerdict } from '../../src/engine/judge/balance';
+import type { JudgeInput } from '../../src/engine/judge/input';
 import { judge } from '../../src/engine/judge/judge';
 import { sampleColor } from '../../src/engine/judge/sample-color';
 import { temperatureClass } from '../../src/engine/judge/temperature-class';
+import type { SurfaceId } from '../../src/engine/surface';
 import { finish, laidFinish } from './finishes';
 import { inPlace, type Row, relaid, scheme, tinted } from './schemes';
 
@@ -183,6 +185,17 @@ describe('balance as installed', () => {
     const { balance } = judge(cast);
     expect(balance.installed.verdict).toBe('lacks-warm');
     expect(balance.installed.shares[2]).toBeCloseTo(balance.cool_share, 6);
+  });
+
+  it('does not count a white as cool that reads yellowish because other places are yellower still', () => {
+    const cast = (input: JudgeInput, surface: SurfaceId, b: number) => {
+      const s = input.surfaces.find((x) => x.surface === surface)!;
+      const components = s.finish.components.map((c) => tinted(c.labD65, { l: 100, a: 0, b }));
+      return inPlace(input, surface, { placeWhite: { l: 100, a: 0, b }, components });
+    };
+    const uneven = rows.reduce((input, [surface]) => cast(input, surface, surface === 'wall' ? 3 : 14), scheme(rows));
+    const { balance } = judge(uneven);
+    expect(balance.installed.shares[2]).toBeLessThanOrEqual(balance.cool_share + 1e-9);
   });
 
   it('notes where the light tips the scheme, without changing its verdict', () => {

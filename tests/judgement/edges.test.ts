@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { bowmanSapolinski, edgeSeverity, weakEdges } from '../../src/engine/judge/edges';
 import { judge } from '../../src/engine/judge/judge';
+import { edgesWorsened } from '../../src/engine/judge/repairs/edges-worsened';
 import { type Row, scheme } from './schemes';
 
 describe('Bowman-Sapolinski contrast', () => {
@@ -64,6 +65,16 @@ describe('weak edges of kitchens', () => {
       ['island-fronts', 'EN-01', 10],
     ];
     expect(weakEdges(scheme(waterfall))).toEqual([]);
+    expect(weakEdges({ ...scheme(waterfall), lowVision: true })).toMatchObject([{ difference: 0, severity: 'grave' }]);
+  });
+
+  it('says where an edge that was weak gets weaker, by a point or more', () => {
+    const of = (floor: string) => weakEdges(scheme(kitchen({ fronts: 'PT-01', floor })));
+    expect(edgesWorsened(of('TL-07'), of('ST-01'))).toEqual([
+      expect.stringMatching(/^The edge between the floor and /),
+    ]);
+    expect(edgesWorsened(of('ST-01'), of('TL-07'))).toEqual([]);
+    expect(edgesWorsened(of('WD-01'), of('ST-01'))).toEqual([]);
   });
 
   it('names the surfaces and the points in words', () => {

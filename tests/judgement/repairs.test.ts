@@ -142,7 +142,19 @@ describe('what a repair may change', () => {
   });
 });
 
+const laidOn = (project: Project, surface: SurfaceId): string =>
+  project.options.find(({ id }) => id === OPTION)!.scheme[surface].finish;
+const classOf = (finish: string) => library.find(({ id }) => id === finish)!.class;
+const isHere = (project: Project, finish: string): boolean =>
+  Object.values(project.options.find(({ id }) => id === OPTION)!.scheme).some((placed) => placed.finish === finish);
+
 describe('the search', () => {
+  it('offers a white that is here already before one that brings another finish', () => {
+    const { repairs } = search(withLaid({ wall: 'PT-07' }));
+    expect(repairs[0]!.changes[0]!.surfaces).toContain('wall');
+    expect(isHere(withLaid({ wall: 'PT-07' }), repairs[0]!.finish)).toBe(true);
+  });
+
   it('finds the same whatever the order of the library and the names in it, the smallest change first', () => {
     const project = withLaid({ backsplash: 'TL-02' });
     const renamed = {
@@ -159,7 +171,12 @@ describe('the search', () => {
     const found = bare(project);
     expect(found.length).toBeGreaterThan(0);
     expect(bare(renamed)).toEqual(found);
-    const moves = found.map(({ changes }) => changes[0]!.moved_de00);
-    expect(moves).toEqual([...moves].sort((x, y) => x - y));
+    // What clears everything comes before what leaves a note or holds from some places only; of either, what lies here already, then the smallest.
+    const order = search(project).repairs.map(({ softened, otherwise_from, changes, surface, finish }) => [
+      softened.length + otherwise_from.length > 0 ? 1 : 0,
+      isHere(project, finish) && classOf(finish) === classOf(laidOn(project, surface)) ? 0 : 1,
+      changes[0]!.moved_de00,
+    ]);
+    expect(order).toEqual([...order].sort((x, y) => x[0]! - y[0]! || x[1]! - y[1]! || x[2]! - y[2]!));
   });
 });

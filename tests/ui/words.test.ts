@@ -44,7 +44,7 @@ it('speaks plainly: no exclamation marks, no promises of exact match, compliance
 it('says how firmly a finding holds without claiming more than was tried', () => {
   expect(findings.holdsInWords(null, 'pending')).toMatch(/still being worked out/);
   expect(findings.holdsInWords(null, 'done')).toMatch(/rests on the room and its lamps/);
-  expect(findings.holdsInWords(1, 'done')).toMatch(/^True in all /);
+  expect(findings.holdsInWords(1, 'done')).toMatch(/^It stays so /);
   expect(findings.holdsInWords(0.9, 'done')).toBe('True in 9 of 10 tries within what is known.');
   expect(findings.holdsInWords(0.97, 'done')).toMatch(/nearly all/);
   expect(findings.holdsInWords(0.01, 'done')).toMatch(/almost none/);

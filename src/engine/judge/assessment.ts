@@ -193,6 +193,8 @@ export interface Repair {
   readonly softened: readonly FindingRef[];
   /** Viewpoints from which a new balance is another still. */
   readonly otherwise_from: readonly string[];
+  /** What was warned of before and gets worse, in sentences. */
+  readonly worsens: readonly string[];
   readonly adds: readonly WarningCode[];
   readonly added: readonly AddedFinding[];
   /** Settings in which it was run, the one on screen first. */

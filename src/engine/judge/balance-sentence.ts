@@ -18,6 +18,8 @@ export function balanceSentence(of: {
   readonly open: readonly SurfaceId[];
   /** Surfaces of some size without a finish: what they bring is not known. */
   readonly empty?: readonly SurfaceId[];
+  /** Large surfaces are far apart in lightness: no quiet kitchen, whatever its colors. */
+  readonly isStark?: boolean;
 }): string {
   const whole = sentenceOfChosen(of);
   if (!of.empty?.length || of.verdict === 'nothing-chosen') return whole;
@@ -46,6 +48,8 @@ function sentenceOfChosen(of: Parameters<typeof balanceSentence>[0]): string {
       return `Everything ${may ? 'may lean' : 'leans'} warm${who}. A cooler or cleaner surface would rest the eye${open}.`;
     }
     case 'muted':
+      if (of.isStark)
+        return `Light against dark in near-neutral colors: ${may ? 'little' : 'nothing'} in it leans far to warm or cool.`;
       return `A quiet, near-neutral kitchen${may ? ' by and large' : ''}: ${may ? 'little' : 'nothing'} in it leans far to warm or cool.`;
     case 'nothing-chosen':
       return 'Nothing is chosen yet, so there is no warm or cool to weigh.';

@@ -11,7 +11,7 @@ import type { InstalledReading, JudgedSurface, JudgeInput } from './input';
 import type { PlacedColor } from './pairs';
 import { surfacesTint, withoutTint } from './place-tint';
 import type { SampleColor } from './sample-color';
-import { TEMPERATURE_CLASSES, type TemperatureClass, temperatureClass } from './temperature-class';
+import { areAlike, TEMPERATURE_CLASSES, type TemperatureClass, temperatureClass } from './temperature-class';
 import { meanWeights, type ViewWeights, viewWeights } from './view-weights';
 
 /** Area shares, sum 1. */
@@ -144,6 +144,7 @@ export function judgeBalance(
       carriers: held,
       open: openSurfaces(input, views),
       empty,
+      isStark: isStark(classed),
     }),
     installed: { shares: [shown.warm, shown.leaning, shown.cool, shown.neutral], verdict: installed.verdict },
     range: { warm: range(perView.map((r) => r.shares.warm)), cool: range(perView.map((r) => r.shares.cool)) },
@@ -151,6 +152,14 @@ export function judgeBalance(
     holds_in: null,
   };
   return { balance, carriers: held, otherwiseFrom, isPartial: empty.length > 0 };
+}
+
+/** Lightness steps between surfaces of some size from which on a kitchen is not quiet, however gray: L* and share. Our judgment. */
+const STARK = { apart: 55, share: 0.08 } as const;
+
+function isStark(parts: readonly { readonly weight: number; readonly lab: Lab<'D65-2'> }[]): boolean {
+  const large = parts.filter(({ weight }) => weight >= STARK.share).map(({ lab }) => lab.l);
+  return large.length > 0 && Math.max(...large) - Math.min(...large) >= STARK.apart;
 }
 
 /** Does the scheme ask for a warm or a cool surface? */
@@ -214,6 +223,8 @@ function carriers(parts: readonly { surface: SurfaceId; kind: TemperatureClass; 
 /**
  * Shares as installed, the cast taken off: what the mix of lights makes of each place, place by place, then the mean tint
  * over what is seen. Eyes adapt to what is in view, but a place by the window and one under a lamp have no common cast.
+ * A color counts as warm or cool only where it is that with the cast, too, or without any tint: a white that reads yellowish
+ * beside a floor is not cool because other places are yellower still (our judgment).
  * Null before the light is known.
  * @param componentsOf colors of a surface's components in a place; as read unless given
  */
@@ -246,10 +257,15 @@ export function installedReading(
     seen.flatMap(({ finish, reading, components, weight }) => {
       const whole = finish.components.reduce((sum, c) => sum + c.share, 0);
       return finish.components.map((component, i) => {
-        const lab = withoutTint(withoutTint(components[i] ?? reading.average, reading.lightWhite), cast);
-        const kind = temperatureClass(lab, () => undertoneOf(lab).strength);
+        const withCast = withoutTint(components[i] ?? reading.average, reading.lightWhite);
+        const lab = withoutTint(withCast, cast);
+        const own = withoutTint(components[i] ?? reading.average, reading.placeWhite);
+        const seen = classOf(lab);
+        const kind = [withCast, own].some((one) => areAlike(classOf(one), seen)) ? seen : 'neutral';
         return { weight: ((weight / total) * component.share) / whole, kind, lab };
       });
     }),
   );
 }
+
+const classOf = (lab: Lab<'D65-2'>): TemperatureClass => temperatureClass(lab, () => undertoneOf(lab).strength);

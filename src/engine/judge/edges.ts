@@ -36,7 +36,7 @@ const OVER_FLOOR: readonly (readonly [SurfaceId, SurfaceId])[] = [
 /** Fronts that stand on a toe kick where there is one. */
 const ON_PLINTH: readonly SurfaceId[] = ['base-fronts', 'tall-fronts', 'island-fronts'];
 
-/** Two finishes that meet along an edge, with the light reflectance of both. */
+/** Two surfaces, or several laid alike, that meet along an edge, with the light reflectance of both sides. */
 export interface Edge {
   /** Same two finishes, same key: one finding, wherever they meet. */
   readonly key: string;
@@ -79,7 +79,7 @@ export function edgeSeverity(y1: number, y2: number): Severity | null {
 const GRAVER: Readonly<Record<Severity, Severity>> = { note: 'visible', visible: 'grave', grave: 'grave' };
 
 /**
- * Edges of the kitchen between different finishes. The floor ends at a toe kick of another finish, not at the fronts above it.
+ * Edges of the kitchen, those between surfaces of one finish, too. The floor ends at a toe kick of another finish, not at the fronts above it.
  * @param finishOf id of the finish on a surface; undefined where the kitchen has none
  * @param overFloor whether counters seen over the floor count
  */
@@ -92,12 +92,12 @@ export function edgesBetween(
     ON_PLINTH.includes(front) && plinth !== undefined && plinth !== finishOf(front);
   return [...EDGES, ...(overFloor ? OVER_FLOOR : [])].flatMap((edge, i) => {
     const [a, b] = edge.map(finishOf);
-    if (a === undefined || b === undefined || a === b || (edge[0] === 'floor' && isCovered(edge[1]))) return [];
+    if (a === undefined || b === undefined || (edge[0] === 'floor' && isCovered(edge[1]))) return [];
     return [{ edge, isOverFloor: i >= EDGES.length }];
   });
 }
 
-/** Every edge of the kitchen between different finishes, merged where the same two finishes meet. */
+/** Every edge of the kitchen that counts, merged where the same two finishes meet. */
 function edgesOf(input: JudgeInput): Edge[] {
   const bySurface = new Map(input.surfaces.map((s) => [s.surface, s.finish]));
   const merged = new Map<string, Omit<Edge, 'key' | 'lrv'> & { first: SurfaceId[]; second: SurfaceId[] }>();
@@ -105,6 +105,8 @@ function edgesOf(input: JudgeInput): Edge[] {
     const [one, other] = met;
     const a = bySurface.get(one)!;
     const b = bySurface.get(other)!;
+    // One finish on both sides is how it was meant; who sees badly still has to find the edge.
+    if (a.id === b.id && !input.lowVision) continue;
     const key = JSON.stringify([a.id, b.id, isOverFloor]);
     const edge = merged.get(key);
     if (edge) {

@@ -80,9 +80,7 @@ export const edgeWarnings = (edges: readonly WeakEdge[], holds: Holds): Warning[
       text: open
         ? `Cannot tell from here whether the edge between ${edgePhrase(edge)} is easy to see. ${compareWords('by the window', edge.first, edge.second)}`
         : edgeText(edge, firmness === 'may'),
-      reason:
-        'What tells an edge is that one side throws back clearly more light than the other; these two are nearly as ' +
-        `light or as dark as each other.${edge.forLowVision ? ' It weighs more here: someone with low vision uses this kitchen.' : ''}`,
+      reason: `What tells an edge is that one side throws back clearly more light than the other; ${isNear(edge) ? 'these two are nearly as light or as dark as each other' : 'these two differ, but by less than that'}.${edge.forLowVision ? ' It weighs more here: someone with low vision uses this kitchen.' : ''}`,
       why:
         `Light reflectance ${oneDecimal(edge.lrv[0])} against ${oneDecimal(edge.lrv[1])}, ${oneDecimal(edge.difference)} points apart, ` +
         `area means, D65, 10 degree (BS 8300-2, written for buildings other than homes, wants ${EDGE.wanted}; ` +
@@ -93,9 +91,18 @@ export const edgeWarnings = (edges: readonly WeakEdge[], holds: Holds): Warning[
     };
   });
 
+/** Points of LRV below which two sides are as light as each other to a glance. Our judgment. */
+const NEAR = 5;
+
+const isNear = ({ difference }: WeakEdge): boolean => difference < NEAR;
+
+const isOneFinish = ({ finishes: [one, other] }: WeakEdge): boolean => one.id === other.id;
+
 function edgeText(edge: WeakEdge, may: boolean): string {
   const points = edge.difference < 1 ? 'less than one point' : `${oneDecimal(edge.difference)} points`;
-  const differ = `they differ by ${edge.isWeak && edge.difference >= 1 ? 'only ' : ''}${points} of light reflectance.`;
+  const differ = isOneFinish(edge)
+    ? 'both are the same finish.'
+    : `they differ by ${edge.isWeak && edge.difference >= 1 ? 'only ' : ''}${points} of light reflectance.`;
   if (edge.isOverFloor) {
     return `Where one looks down on it, ${edgePhrase(edge)} ${may ? 'may be' : 'are'} hard to tell apart with low vision: ${differ}`;
   }

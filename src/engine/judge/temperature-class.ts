@@ -26,3 +26,9 @@ export function temperatureClass(lab: Lab<'D65-2'>, strength: () => number): Tem
   if (u < PAIR.namedStrength) return 'neutral';
   return least > 0 ? 'leaning' : 'cool';
 }
+
+const DIRECTION: { readonly [C in TemperatureClass]: number } = { cool: -1, neutral: 0, leaning: 1, warm: 1 };
+
+/** Whether two classes are on the same side of neutral. */
+export const areAlike = (one: TemperatureClass, other: TemperatureClass): boolean =>
+  DIRECTION[one] === DIRECTION[other];

@@ -1,4 +1,4 @@
-import type { PairFinding, PairVerdict } from '../../engine/judge/assessment';
+import type { Basis, PairFinding, PairVerdict } from '../../engine/judge/assessment';
 import { componentPhrase, sentenceCase } from '../../engine/judge/surface-words';
 import type { SurfaceId } from '../../engine/surface';
 import { BASIS_WORDS, FINDINGS, PAIR_WORDS } from '../words/findings';
@@ -16,15 +16,15 @@ const isStep = (pair: PairFinding): boolean => pair.verdict === 'none';
 
 /** What was looked at and found fine, folded away. */
 export function FineList({ pairs, onPoint }: FineListProps) {
-  const fine = pairs.filter((pair) => FINE.includes(pair.verdict) || isStep(pair));
+  const fine = onBothBases(pairs.filter((pair) => FINE.includes(pair.verdict) || isStep(pair)));
   if (fine.length === 0) return null;
   return (
     <details className="fold">
       <summary>{FINDINGS.fine(fine.length)}</summary>
       <ul className="fold-list small">
-        {fine.map((pair) => (
+        {fine.map(({ key, pair, bases }) => (
           <li
-            key={`${pair.a.surface}-${pair.a.component}-${pair.b.surface}-${pair.b.component}-${pair.basis}`}
+            key={key}
             onPointerEnter={() => onPoint([pair.a.surface, pair.b.surface])}
             onPointerLeave={() => onPoint([])}
           >
@@ -32,11 +32,30 @@ export function FineList({ pairs, onPoint }: FineListProps) {
             {componentPhrase(pair.b.component, [pair.b.surface]).text}{' '}
             {isStep(pair) ? FINDINGS.clearStep : PAIR_WORDS[pair.verdict]}{' '}
             <span className="quiet">
-              ({decimal(pair.de00)} dE00, {BASIS_WORDS[pair.basis]})
+              ({bases.map(([basis, de00]) => `${decimal(de00)} dE00, ${BASIS_WORDS[basis]}`).join('; ')})
             </span>
           </li>
         ))}
       </ul>
     </details>
   );
+}
+
+interface FinePair {
+  readonly key: string;
+  readonly pair: PairFinding;
+  /** On what it was judged so, with the difference there. */
+  readonly bases: readonly (readonly [basis: Basis, de00: number])[];
+}
+
+/** Two colors that come out alike as samples and in place, once. */
+function onBothBases(pairs: readonly PairFinding[]): FinePair[] {
+  const found = new Map<string, FinePair>();
+  for (const pair of pairs) {
+    const { a, b, verdict, basis, de00 } = pair;
+    const key = [a.surface, a.component, b.surface, b.component, verdict].join('-');
+    const known = found.get(key);
+    found.set(key, { key, pair: known?.pair ?? pair, bases: [...(known?.bases ?? []), [basis, de00]] });
+  }
+  return [...found.values()];
 }

@@ -1,5 +1,12 @@
 import { useId, useState } from 'react';
-import type { Assessment, FindingRef, Repair, RepairChange, Warning } from '../../engine/judge/assessment';
+import type {
+  AddedFinding,
+  Assessment,
+  FindingRef,
+  Repair,
+  RepairChange,
+  Warning,
+} from '../../engine/judge/assessment';
 import { isRepairable } from '../../engine/judge/repairs/repairable';
 import { Swatch } from '../swatch/Swatch';
 import type { SwatchPaint } from '../swatch/swatch-paint';
@@ -79,7 +86,8 @@ interface RepairItemProps {
 }
 
 function RepairItem({ repair, setting, help }: RepairItemProps) {
-  const { changes, cleared, softened, added, otherwise_from, changes_decided } = repair;
+  const { changes, cleared, softened, added, worsens, otherwise_from, changes_decided } = repair;
+  const brought = byText(added);
   const { onTry } = help;
   return (
     <li className="help">
@@ -98,15 +106,16 @@ function RepairItem({ repair, setting, help }: RepairItemProps) {
       {softened.length > 0 && <p>{REPAIRS.softens(softened)}</p>}
       {otherwise_from.length > 0 && <p>{REPAIRS.mayNot(otherwise_from)}</p>}
       {changes_decided && <p>{REPAIRS.decided}</p>}
-      {added.length > 0 && (
+      {worsens.map((text) => (
+        <p key={text}>{text}</p>
+      ))}
+      {brought.length > 0 && (
         <div>
           <p>{REPAIRS.brings}:</p>
           <ul className="help-adds">
-            {added.map((one) => (
-              <li key={`${one.setting} ${one.text}`}>
-                {one.setting === setting
-                  ? REPAIRS.adds(one)
-                  : REPAIRS.addsElsewhere(one, help.settingName(one.setting))}
+            {brought.map(([text, settings]) => (
+              <li key={text}>
+                {settings.includes(setting) ? text : REPAIRS.addsElsewhere(text, settings.map(help.settingName))}
               </li>
             ))}
           </ul>
@@ -124,4 +133,11 @@ function RepairItem({ repair, setting, help }: RepairItemProps) {
       )}
     </li>
   );
+}
+
+/** What is brought, each sentence once with the settings it is said in. */
+function byText(added: readonly AddedFinding[]): (readonly [text: string, settings: readonly string[]])[] {
+  const settings = new Map<string, string[]>();
+  for (const { text, setting } of added) settings.set(text, [...(settings.get(text) ?? []), setting]);
+  return [...settings];
 }

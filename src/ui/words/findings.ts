@@ -60,7 +60,7 @@ export const FINDINGS = {
   noLight: 'No light is on',
   tipsTo: (verdict: string) => `The light tips it: ${verdict}`,
   otherwiseFrom: (viewpoints: readonly string[]) =>
-    `The answer is another one ${listed(viewpoints.map(fromViewpoint))}.`,
+    `It comes out differently ${listed(viewpoints.map(fromViewpoint))}.`,
   copy: 'Copy findings',
   copied: 'Copied as JSON, with every number',
   dark: (name: string) => `No light is on in ${name.toLowerCase()}: only the samples are judged, in neutral light.`,
@@ -144,7 +144,7 @@ export function holdsInWords(share: number | null, status: Assessment['status'])
       : 'How firmly it holds is still being worked out.';
   }
   const tenths = Math.round(share * 10);
-  if (share >= 0.995) return 'True in all tries within what is known.';
+  if (share >= 0.995) return 'It stays so however far the colors may be off.';
   if (tenths === 10) return 'True in nearly all tries within what is known.';
   if (tenths === 0) return 'True in almost none of the tries within what is known.';
   return `True in ${tenths} of 10 tries within what is known.`;

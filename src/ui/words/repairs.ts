@@ -1,4 +1,4 @@
-import type { AddedFinding, FindingRef, RepairChange } from '../../engine/judge/assessment';
+import type { FindingRef, RepairChange } from '../../engine/judge/assessment';
 import { faultsPhrase } from '../../engine/judge/repairs/repair-words';
 import { surfacesPhrase } from '../../engine/judge/surface-words';
 import { fromViewpoint } from '../../engine/judge/viewpoint-words';
@@ -13,8 +13,8 @@ export const REPAIRS = {
   moves: ({ moved_de00 }: RepairChange) => `Moves the color by ${decimal(moved_de00)} CIEDE2000.`,
   clears: (refs: readonly FindingRef[]) => `Clears ${faultsPhrase(refs)}.`,
   softens: (refs: readonly FindingRef[]) => `Leaves a note of ${faultsPhrase(refs)}.`,
-  adds: ({ text }: AddedFinding) => text,
-  addsElsewhere: ({ text }: AddedFinding, setting: string) => `In ${setting.toLowerCase()} light: ${text}`,
+  addsElsewhere: (text: string, settings: readonly string[]) =>
+    `In ${listed(settings.map((one) => one.toLowerCase()))} light: ${text}`,
   brings: 'It brings',
   mayNot: (viewpoints: readonly string[]) =>
     `It may not be enough: ${listed(viewpoints.map(fromViewpoint))} the balance is another.`,

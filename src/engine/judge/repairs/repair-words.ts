@@ -33,11 +33,12 @@ export function repairText(of: {
   readonly cleared: readonly FindingRef[];
   readonly softened: readonly FindingRef[];
   readonly added: readonly AddedFinding[];
+  readonly worsens: readonly string[];
   readonly decided: readonly SurfaceId[];
   /** Viewpoints from which the new balance is another. */
   readonly otherwiseFrom: readonly string[];
 }): string {
-  const { changes, cleared, softened, added, decided, otherwiseFrom } = of;
+  const { changes, cleared, softened, added, worsens, decided, otherwiseFrom } = of;
   const does = [
     ...(cleared.length > 0 ? [`clears ${faultsPhrase(cleared)}`] : []),
     ...(softened.length > 0 ? [`leaves a note of ${faultsPhrase(softened)}`] : []),
@@ -48,7 +49,9 @@ export function repairText(of: {
       ? [`It may not be enough: ${joined(otherwiseFrom.map(fromViewpoint))} the balance is another.`]
       : []),
     ...(decided.length > 0 ? [`That changes what is decided: ${surfacesPhrase(decided).text}.`] : []),
-    ...(added.length > 0 ? [`It brings: ${added.map(({ text }) => text).join(' ')}`] : []),
+    ...worsens,
+    // One thing brought in several settings is said once.
+    ...(added.length > 0 ? [`It brings: ${[...new Set(added.map(({ text }) => text))].join(' ')}`] : []),
   ].join(' ');
 }
 

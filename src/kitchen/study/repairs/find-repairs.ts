@@ -8,7 +8,7 @@ import { type Offer, RepairSearch } from './search';
 /**
  * The assessment, done: for every warning that a finish may clear the smallest changes of the library that do. Yields every few
  * milliseconds. Every change is screened as samples; what passes is run as installed, smallest first, and in every other setting,
- * before it is offered. What is open comes first; something decided is changed only where nothing open will do.
+ * before it is offered. What is open comes first, and what clears a warning from everywhere before what leaves some of it; something decided is changed only where nothing open will do.
  */
 export function* findRepairs(from: JudgedOption, others: readonly OtherSetting[]): Generator<null, Assessment> {
   const { held, setting } = from;
@@ -20,7 +20,10 @@ export function* findRepairs(from: JudgedOption, others: readonly OtherSetting[]
     yield* search.screen(wanted);
     const offers = new Map<LibraryChange, Offer>();
     for (const warning of wanted) {
-      for (const offer of yield* search.offersFor(warning)) offers.set(offer.change, offer);
+      for (const offer of yield* search.offersFor(warning)) {
+        const known = offers.get(offer.change);
+        if (!known || known.grade > offer.grade) offers.set(offer.change, offer);
+      }
     }
     const settings = [setting.id, ...others.map((other) => other.setting.id)];
     repairs.push(...[...offers.values()].sort(inOrder).map((offer) => repairRecord(offer, from, settings)));
@@ -36,7 +39,9 @@ export function* findRepairs(from: JudgedOption, others: readonly OtherSetting[]
 }
 
 const inOrder = (one: Offer, other: Offer): number =>
-  Number(one.change.isDecided) - Number(other.change.isDecided) || bySize(one.change, other.change);
+  Number(one.change.isDecided) - Number(other.change.isDecided) ||
+  one.grade - other.grade ||
+  bySize(one.change, other.change);
 
 const isOf = (ref: FindingRef, { code, surfaces }: Warning): boolean =>
   ref.code === code && String(ref.surfaces) === String(surfaces);

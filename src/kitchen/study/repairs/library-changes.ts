@@ -21,6 +21,8 @@ export interface LibraryChange {
   /** How far the area average moves, CIEDE2000. */
   readonly moved_de00: number;
   readonly isSameClass: boolean;
+  /** Of the same class and on another surface of the option already: one finish fewer. */
+  readonly isHere: boolean;
   readonly color: Lab<'D65-2'>;
 }
 
@@ -28,8 +30,8 @@ export interface LibraryChange {
 export const NO_CHOICE: readonly SurfaceId[] = ['appliance'];
 
 /**
- * Every change of one family of an option to another usual finish of the library, smallest first: by how far the area average
- * moves, then the same class first, then by color and at last by id, so that neither the library's order nor names count.
+ * Every change of one family of an option to another usual finish of the library. First what lies elsewhere in the option and is of the
+ * same class (our judgment: it brings no further finish), then smallest first: by how far the area average moves, then the same class first, then by color and at last by id, so that neither the library's order nor names count.
  * What is fixed or ordered is left alone; what is empty is for the person to choose.
  */
 export function libraryChanges(
@@ -78,6 +80,7 @@ function changeOf(
   const to = layFinish(library, after.scheme[family[0]!]);
   if (surfaces.length === 0 || !from.ok || !to.ok || !surfaces.every((surface) => mayChange(option, surface)))
     return null;
+  const isSameClass = library.get(before.finish)?.class === finish.class;
   const color = averageComponent(to.value.components).labD65;
   return {
     project: changed.value,
@@ -86,13 +89,15 @@ function changeOf(
     finish,
     isDecided: surfaces.some((surface) => option.scheme[surface].state === 'decided'),
     moved_de00: differenceCiede2000(averageComponent(from.value.components).labD65, color),
-    isSameClass: library.get(before.finish)?.class === finish.class,
+    isSameClass,
+    isHere: isSameClass && present.some((surface) => option.scheme[surface].finish === finish.id),
     color,
   };
 }
 
-/** Smallest first, see `libraryChanges`. */
+/** What is here, then smallest first, see `libraryChanges`. */
 export const bySize = (one: LibraryChange, other: LibraryChange): number =>
+  Number(other.isHere) - Number(one.isHere) ||
   one.moved_de00 - other.moved_de00 ||
   Number(other.isSameClass) - Number(one.isSameClass) ||
   one.color.l - other.color.l ||

@@ -1,4 +1,6 @@
 import type { FindingRef, Repair, RepairChange, Unrepaired, Warning } from '../../../engine/judge/assessment';
+import { weakEdges } from '../../../engine/judge/edges';
+import { edgesWorsened } from '../../../engine/judge/repairs/edges-worsened';
 import { repairText, unrepairedText } from '../../../engine/judge/repairs/repair-words';
 import { answersLack } from '../../../engine/judge/repairs/repairable';
 import type { JudgedOption } from './judged-option';
@@ -9,13 +11,14 @@ import { addedIn } from './trial';
 /** What is offered, as the assessment tells it. `settings`: those it was run in, the one on screen first. */
 export function repairRecord(
   { change, trial, elsewhere }: Offer,
-  { option }: JudgedOption,
+  { option, input }: JudgedOption,
   settings: readonly string[],
 ): Repair {
   const cleared = trial.findings.cleared.filter(({ code }) => answersLack(code, trial.balance)).map(refTo);
   const softened = trial.findings.softened.map(refTo);
   const added = [...trial.findings.addedNotes.map((note) => addedIn(settings[0]!, note)), ...elsewhere];
   const changes = [changeRecord(change)];
+  const worsens = edgesWorsened(weakEdges(input), trial.weakEdges);
   const decided = change.surfaces.filter((surface) => option.scheme[surface].state === 'decided');
   return {
     surface: change.surfaces[0]!,
@@ -26,10 +29,11 @@ export function repairRecord(
     cleared,
     softened,
     otherwise_from: trial.otherwiseFrom,
+    worsens,
     adds: codesOf(added),
     added,
     settings,
-    text: repairText({ changes, cleared, softened, added, decided, otherwiseFrom: trial.otherwiseFrom }),
+    text: repairText({ changes, cleared, softened, added, worsens, decided, otherwiseFrom: trial.otherwiseFrom }),
   };
 }
 

@@ -26,6 +26,8 @@ export interface Offer {
   readonly trial: HeldTrial;
   /** Grave and visible warnings it raises in other settings. */
   readonly elsewhere: readonly AddedFinding[];
+  /** Of the warning it was found for. */
+  readonly grade: Grade;
 }
 
 /** A change that would clear a warning but for another it raises. */
@@ -38,7 +40,7 @@ export interface Miss {
  * How good a trial is for a warning: 0 clears it and all is well; 1 leaves a note of it, or holds from most places only; 2 raises a
  * warning in another setting.
  */
-type Grade = 0 | 1 | 2;
+export type Grade = 0 | 1 | 2;
 
 /** A change with what it would make of the findings, nearly. */
 interface Screened {
@@ -97,9 +99,10 @@ export class RepairSearch {
       );
       const { clean, doubtful } = yield* this.#runSmallest(warning, candidates);
       const found = yield* this.#hold(warning, clean);
-      const isClear = found.some((offer) => grade(warning, offer.trial, offer.elsewhere) === 0);
+      const isClear = found.some((offer) => offer.grade === 0);
       const more = isClear ? [] : yield* this.#hold(warning, doubtful.slice(0, MOST_DOUBTFUL));
-      if (found.length + more.length > 0) return onePerFamily([...found, ...more]).slice(0, MOST_OFFERS);
+      const all = [...found, ...more].sort((one, other) => one.grade - other.grade);
+      if (all.length > 0) return onePerFamily(all).slice(0, MOST_OFFERS);
     }
     return [];
   }
@@ -148,9 +151,9 @@ export class RepairSearch {
 
   /** Of changes that were run, those that help firmly, one a family, best first. */
   *#hold(warning: Warning, changes: readonly LibraryChange[]): Generator<null, readonly Offer[]> {
-    const byGrade: readonly Offer[][] = [[], [], []];
+    const offers: Offer[] = [];
     for (const change of changes) {
-      if (byGrade[0]!.some((offer) => familyKey(offer.change) === familyKey(change))) continue;
+      if (offers.some((offer) => offer.grade === 0 && familyKey(offer.change) === familyKey(change))) continue;
       const trial = this.#held.get(change) ?? holdTrial(this.#nominal.get(change)!, this.from.held);
       this.#held.set(change, trial);
       yield null;
@@ -163,11 +166,10 @@ export class RepairSearch {
       if (raises || !isFirm || !helps || !answersLack(warning.code, balance)) continue;
       const elsewhere = this.#elsewhere.get(change) ?? (yield* this.#raisedElsewhere(change));
       this.#elsewhere.set(change, elsewhere);
-      byGrade[grade(warning, trial, elsewhere)]!.push({ change, trial, elsewhere });
+      offers.push({ change, trial, elsewhere, grade: gradeOf(warning, trial, elsewhere) });
     }
-    const [clear, partly, costly] = byGrade as [Offer[], Offer[], Offer[]];
-    const good = [...clear, ...partly];
-    return onePerFamily(good.length > 0 ? good : costly).slice(0, MOST_OFFERS);
+    const good = offers.filter((offer) => offer.grade < 2).sort((one, other) => one.grade - other.grade);
+    return onePerFamily(good.length > 0 ? good : offers).slice(0, MOST_OFFERS);
   }
 
   /** Whether findings clear or soften a warning; the nominal ones may know it by another name. */
@@ -189,6 +191,8 @@ export class RepairSearch {
 
   /** The smallest is kept: changes come in that order. */
   #miss(warning: Warning, change: LibraryChange, raises: Warning): void {
+    // The same thing said again of the new finish is nothing near.
+    if (raises.code === warning.code && String(raises.surfaces) === String(warning.surfaces)) return;
     const known = this.#nearest.get(warning);
     if (!known || change.moved_de00 < known.change.moved_de00) this.#nearest.set(warning, { change, raises });
   }
@@ -224,7 +228,7 @@ export class RepairSearch {
   }
 }
 
-function grade(warning: Warning, { findings, otherwiseFrom }: HeldTrial, elsewhere: readonly AddedFinding[]): Grade {
+function gradeOf(warning: Warning, { findings, otherwiseFrom }: HeldTrial, elsewhere: readonly AddedFinding[]): Grade {
   if (elsewhere.length > 0) return 2;
   return findings.cleared.includes(warning) && otherwiseFrom.length === 0 ? 0 : 1;
 }

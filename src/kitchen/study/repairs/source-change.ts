@@ -1,3 +1,4 @@
+import { hueApartDeg } from '../../../engine/color/hue-apart';
 import { chromaOf, yFromLightness } from '../../../engine/color/lab';
 import type { Lab } from '../../../engine/color/types';
 import { averageComponent } from '../../../engine/finish/average';
@@ -48,6 +49,7 @@ const isLack = ({ code }: Warning): boolean => code === 'lacks-warm' || code ===
 /** Whether a change is worth a look for a warning: where it could be cured, and for a lack with something of what lacks. */
 export function mayHelp(from: JudgedOption, warning: Warning, change: LibraryChange): boolean {
   if (!isAbout(from, warning, change)) return false;
+  if (warning.code === 'undertones-pull-apart') return !leansMore(from, change);
   if (!isLack(warning)) return true;
   const laid = layFinish(libraryOf(change.project), change.option.scheme[change.surfaces[0]!]);
   if (!laid.ok) return false;
@@ -56,6 +58,20 @@ export function mayHelp(from: JudgedOption, warning: Warning, change: LibraryCha
     ? kinds.includes('warm')
     : kinds.some((kind) => kind === 'cool' || kind === 'neutral');
 }
+
+/**
+ * Whether a change keeps the hue and leans further: the rules would take it for a color of its own, meant to contrast, but nobody
+ * would take it for the cure of a lean. Our judgment.
+ */
+function leansMore(from: JudgedOption, { surfaces, color }: LibraryChange): boolean {
+  const before = layFinish(libraryOf(from.project), from.option.scheme[surfaces[0]!]);
+  if (!before.ok) return false;
+  const was = averageComponent(before.value.components).labD65;
+  return hueApartDeg(was, color) < SAME_HUE && chromaOf(color) > chromaOf(was);
+}
+
+/** Degrees within which two hues are the same lean. Our judgment. */
+const SAME_HUE = 60;
 
 /** Whether a change could take a tint away: it lies on what throws it, and throws less color. */
 export function throwsLess(from: JudgedOption, warning: Warning, change: LibraryChange): boolean {

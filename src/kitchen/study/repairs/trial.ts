@@ -1,4 +1,5 @@
 import type { AddedFinding, Assessment, Balance, Warning } from '../../../engine/judge/assessment';
+import { type WeakEdge, weakEdges } from '../../../engine/judge/edges';
 import { holdsIn } from '../../../engine/judge/holds';
 import type { JudgeInput } from '../../../engine/judge/input';
 import { judge } from '../../../engine/judge/judge';
@@ -29,6 +30,7 @@ export interface HeldTrial {
   readonly balance: Balance;
   /** A balance it brings about stands under plausible errors; true of one that was there before. */
   readonly isFirm: boolean;
+  readonly weakEdges: readonly WeakEdge[];
   /** Viewpoints from which a balance it brings about is another. */
   readonly otherwiseFrom: readonly string[];
 }
@@ -52,6 +54,7 @@ export function holdTrial({ input, assessment }: NominalTrial, before: Assessmen
   return {
     findings: compareFindings(before.warnings, held.warnings),
     balance: held.balance,
+    weakEdges: weakEdges(input),
     isFirm: isSame || isBalanceFirm(held.balance),
     otherwiseFrom: isSame ? [] : held.balance.otherwise_from,
   };
