@@ -178,8 +178,19 @@ test('Esc in the questions keeps the present project', async () => {
   const name = await page.locator('.bar-project').textContent();
   await button('More').click();
   await button('New project').click();
-  await button('Skip', questions()).click();
+  await questions().getByRole('checkbox', { name: 'Floor', exact: true }).check();
+  await button('Next', questions()).click();
+  // What was answered is not dropped without a word.
   await page.keyboard.press('Escape');
+  await expect(questions()).toContainText('Your answers are dropped.');
+  await expect(button('Keep answering', questions())).toBeFocused();
+  await page.keyboard.press('Escape');
+  await expect(questions()).not.toContainText('Your answers are dropped.');
+  // Its drawings are in inches, so the lengths of the room are, unless one chose.
+  await questions().getByRole('combobox', { name: 'Region' }).selectOption({ label: 'North America' });
+  await expect(questions().getByRole('textbox', { name: /^Width, in/ })).toBeVisible();
+  await page.keyboard.press('Escape');
+  await button('Leave', questions()).click();
   await expect(questions()).toHaveCount(0);
   await expect(page.locator('.bar-project')).toHaveText(name!);
 });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { inUnit, lengthText, lengthWords, parseLength } from '../../src/ui/room/length-text';
+import { boundsText, inUnit, lengthText, lengthWords, parseLength } from '../../src/ui/room/length-text';
 
 // 1 in = 25.4 mm exactly (international yard and pound agreement, 1959; NIST SP 811 appendix B); 1 ft = 12 in.
 describe('lengths as people type them', () => {
@@ -117,5 +117,33 @@ describe('lengths as people type them', () => {
     expect(inUnit('Only 914.4 mm are left.', 'in')).toBe('Only 36 in are left.');
     expect(inUnit('Give a number from 254 to 508 mm.', 'in')).toBe('Give a number from 10 to 20 in.');
     expect(inUnit('Only 914 mm are left.', 'mm')).toBe('Only 914 mm are left.');
+  });
+});
+
+describe('what may stand in a field', () => {
+  // 1500 mm is 59.06 in, 12000 mm is 472.4 in; 20 mm is 0.79 in, 60 mm is 2.36 in; of quarters one lies between 5 and 10 mm.
+  it.each([
+    [1500, 12000, 'in', '60', '472'],
+    [20, 60, 'in', '1', '2 1/4'],
+    [914.4, 1828.8, 'in', '36', '72'],
+    [5, 10, 'in', '3/16', '3/8'],
+    [1500, 12000, 'mm', '1500', '12000'],
+  ] as const)('%d to %d mm in %s', (least, most, unit, from, to) => {
+    expect(boundsText([least, most], unit)).toEqual([from, to]);
+  });
+
+  it('may be typed as it is said, in either unit', () => {
+    const range = fc.tuple(fc.integer({ min: 0, max: 5000 }), fc.integer({ min: 25, max: 20000 }));
+    fc.assert(
+      fc.property(range, fc.constantFrom('mm', 'in'), ([least, size], unit) => {
+        const most = least + size;
+        for (const text of boundsText([least, most], unit)) {
+          const mm = parseLength(text, unit)!;
+          // A tenth of a millimeter, to which what is typed is read.
+          expect(mm).toBeGreaterThanOrEqual(least - 0.05);
+          expect(mm).toBeLessThanOrEqual(most + 0.05);
+        }
+      }),
+    );
   });
 });

@@ -9,7 +9,7 @@ import * as findings from '../../src/ui/words/findings';
 import * as finishes from '../../src/ui/words/finishes';
 import * as fixtures from '../../src/ui/words/fixtures';
 import * as ledge from '../../src/ui/words/ledge';
-import { decimal, labText, percent } from '../../src/ui/words/numbers';
+import { decimal, labText, percent, seenShare } from '../../src/ui/words/numbers';
 import * as picture from '../../src/ui/words/picture';
 import * as problems from '../../src/ui/words/problems';
 import * as reading from '../../src/ui/words/reading';
@@ -89,4 +89,19 @@ it('writes numbers with a true minus and never a negative zero', () => {
   expect(labText([85.12, -0.84, -0.02])).toBe('85.1, −0.8, 0.0');
   expect(decimal(-0.04)).toBe('0.0');
   expect(percent(0.485)).toBe('49%');
+});
+
+it('a little that is seen is not none', () => {
+  expect([0, 0.001, 0.00499, 0.005, 0.0149, 1].map(seenShare)).toEqual([
+    '0%',
+    'under 1%',
+    'under 1%',
+    '1%',
+    '1%',
+    '100%',
+  ]);
+  expect(findings.FINDINGS.saidAbove('warm', 0, true)).toBe('Nothing you see is warm, as samples.');
+  expect(findings.FINDINGS.saidAbove('warm', 0.003, false)).toBe(
+    'Under 1% of what you see is warm, if the colors are as given.',
+  );
 });

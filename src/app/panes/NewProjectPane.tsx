@@ -4,14 +4,14 @@ import { NewProject } from '../../ui/questions/NewProject';
 import { useApp, useAppState } from '../context';
 import { saveProject } from '../files';
 import { startNewProject } from '../start-new-project';
-import { isUnsaved, lengthUnitOf, projectOf } from '../state';
+import { isUnsaved, projectOf } from '../state';
 
 /** The questions of a new project. */
 export function NewProjectPane() {
   const { store } = useApp();
   const library = useAppState((state) => projectOf(state).library);
   const region = useAppState((state) => projectOf(state).kitchen.region);
-  const unit = useAppState(lengthUnitOf);
+  const unit = useAppState((state) => state.lengthUnit);
   const unsaved = useAppState(isUnsaved);
   return (
     <NewProject

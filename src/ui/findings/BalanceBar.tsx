@@ -1,6 +1,6 @@
 import { useId } from 'react';
 import { FINDINGS } from '../words/findings';
-import { percent } from '../words/numbers';
+import { seenShare } from '../words/numbers';
 
 export type Shares = readonly [warm: number, leaning: number, neutral: number, cool: number];
 
@@ -92,10 +92,10 @@ function Row({ head, shares }: { readonly head: string; readonly shares: Shares 
   return (
     <tr>
       <th scope="row">{head}</th>
-      <td>{percent(warm)}</td>
-      <td>{percent(leaning)}</td>
-      <td>{percent(neutral)}</td>
-      <td>{percent(cool)}</td>
+      <td>{seenShare(warm)}</td>
+      <td>{seenShare(leaning)}</td>
+      <td>{seenShare(neutral)}</td>
+      <td>{seenShare(cool)}</td>
     </tr>
   );
 }

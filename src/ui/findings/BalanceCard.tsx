@@ -1,6 +1,6 @@
 import type { Balance } from '../../engine/judge/assessment';
 import { BALANCE_WORDS, FINDINGS } from '../words/findings';
-import { percent } from '../words/numbers';
+import { seenShare } from '../words/numbers';
 import { BalanceBar } from './BalanceBar';
 
 interface BalanceCardProps {
@@ -24,7 +24,7 @@ export function BalanceCard({ balance, isDark }: BalanceCardProps) {
           : FINDINGS.verdicts(BALANCE_WORDS[balance.verdict], BALANCE_WORDS[balance.installed.verdict])}{' '}
         {!isDark &&
           isWide(balance) &&
-          FINDINGS.ranges(balance.range.warm.map(percent), balance.range.cool.map(percent))}{' '}
+          FINDINGS.ranges(balance.range.warm.map(seenShare), balance.range.cool.map(seenShare))}{' '}
         {balance.otherwise_from.length > 0 && FINDINGS.otherwiseFrom(balance.otherwise_from)}
       </p>
     </div>

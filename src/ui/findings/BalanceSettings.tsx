@@ -1,6 +1,6 @@
 import { type SettingBalance, settingsSentence } from '../../engine/judge/balance-settings';
 import { BALANCE_WORDS, FINDINGS } from '../words/findings';
-import { capital, percent } from '../words/numbers';
+import { capital, seenShare } from '../words/numbers';
 
 interface BalanceSettingsProps {
   /** The project's settings, by id and short name; the one on screen is marked. */
@@ -41,7 +41,7 @@ export function BalanceSettings({ settings, current, balances, onOpen }: Balance
                     <span className="balance-verdict">{balance ? verdictOf(balance) : '…'}</span>
                   </th>
                   {(['warm', 'leaning', 'neutral', 'cool'] as const).map((kind) => (
-                    <td key={kind}>{balance?.shares ? percent(balance.shares[kind]) : ''}</td>
+                    <td key={kind}>{balance?.shares ? seenShare(balance.shares[kind]) : ''}</td>
                   ))}
                 </tr>
               );

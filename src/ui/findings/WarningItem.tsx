@@ -1,5 +1,6 @@
 import { useId, useState } from 'react';
 import type { Assessment, Warning } from '../../engine/judge/assessment';
+import { firmnessOf } from '../../engine/judge/firmness';
 import type { SurfaceId } from '../../engine/surface';
 import { pointing } from '../parts/pointing';
 import { SeverityMark } from '../parts/SeverityMark';
@@ -31,7 +32,7 @@ export function WarningItem({ warning, assessment, help, isSaid, isChecking, onP
     >
       <SeverityMark severity={isQuestion ? 'question' : isChecking ? 'note' : warning.severity} />
       <div className="warning-words">
-        <p id={`${id}-text`}>{isSaid ? FINDINGS.saidAbove(capital(WARNING_WORDS[warning.code])) : warning.text}</p>
+        <p id={`${id}-text`}>{isSaid ? saidAbove(warning, assessment) : warning.text}</p>
         <div className="warning-foot">
           <span className="small quiet">
             {isChecking
@@ -65,4 +66,12 @@ export function WarningItem({ warning, assessment, help, isSaid, isChecking, onP
       </div>
     </li>
   );
+}
+
+/** What stands in the place of a sentence that is the headline already: the figure it rests on. */
+function saidAbove({ code, holds_in }: Warning, { balance }: Assessment): string {
+  const isFirm = firmnessOf(holds_in) === 'firm';
+  if (code === 'lacks-warm') return FINDINGS.saidAbove('warm', balance.warm_share, isFirm);
+  if (code === 'lacks-cool') return FINDINGS.saidAbove('cool', balance.cool_share, isFirm);
+  return `${capital(WARNING_WORDS[code])}.`;
 }

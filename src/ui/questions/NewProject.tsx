@@ -12,6 +12,7 @@ import { problemWords } from '../words/problems';
 import { QUESTIONS } from '../words/questions';
 import { BearingQuestion } from './BearingQuestion';
 import { LampsQuestion } from './LampsQuestion';
+import { LeaveQuestion } from './LeaveQuestion';
 import type { QuestionProps } from './question-props';
 import { RoomQuestion } from './RoomQuestion';
 import { StaysQuestion } from './StaysQuestion';
@@ -23,7 +24,8 @@ export interface NewProjectProps {
   readonly candidates: (surface: SurfaceId) => readonly Finish[];
   /** Region of the present project. */
   readonly region: Region;
-  readonly unit: LengthUnit;
+  /** Null: nobody chose one. */
+  readonly unit: LengthUnit | null;
   readonly onUnit: (unit: LengthUnit) => void;
   /** The present project has changes that are in no file. */
   readonly isUnsaved: boolean;
@@ -45,7 +47,10 @@ const goesIn = ({ layout, region, ...size }: NonNullable<Answers['room']>): bool
 const STEPS = ['stays', 'room', 'bearing', 'lamps', 'users'] as const;
 type StepId = (typeof STEPS)[number];
 
-/** Five questions, one at a time, each of which may be skipped; Esc keeps the present project. */
+/**
+ * Five questions, one at a time, each of which may be skipped; Esc keeps the present project. Where something was answered it asks first:
+ * the answers go with the questions.
+ */
 export function NewProject(props: NewProjectProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   const heading = useRef<HTMLHeadingElement>(null);
@@ -54,6 +59,13 @@ export function NewProject(props: NewProjectProps) {
   const [answers, setAnswers] = useState<Answers>({});
   const [refused, setRefused] = useState<readonly Problem[]>([]);
   const [wasSaved, setWasSaved] = useState(false);
+  const [isLeaving, setIsLeaving] = useState(false);
+  const close = () => dialog.current?.close();
+  const leave = () => (Object.keys(answers).length > 0 ? setIsLeaving(true) : close());
+  const stay = () => {
+    setIsLeaving(false);
+    heading.current?.focus();
+  };
   // Fields with something that cannot be read hold Next back: leaving them would drop it without a word.
   const form = useRef<HTMLFormElement>(null);
   useEffect(() => dialog.current?.showModal(), []);
@@ -70,7 +82,7 @@ export function NewProject(props: NewProjectProps) {
     if (!isLast) return setStep(step + 1);
     const problems = props.onMake(kept);
     setRefused(problems);
-    if (problems.length === 0) dialog.current?.close();
+    if (problems.length === 0) close();
   };
   const next = () => {
     // What is typed is taken when its field is left.
@@ -89,7 +101,18 @@ export function NewProject(props: NewProjectProps) {
       className="questions"
       aria-labelledby={title}
       onClose={props.onClose}
-      onKeyDown={(event) => event.key === 'Escape' && event.stopPropagation()}
+      onKeyDown={(event) => {
+        if (event.key !== 'Escape') return;
+        event.stopPropagation();
+        // A browser lets a second press close the dialog without asking, unless it never hears of it.
+        event.preventDefault();
+        if (isLeaving) stay();
+        else leave();
+      }}
+      onCancel={(event) => {
+        event.preventDefault();
+        leave();
+      }}
     >
       <div className="questions-head">
         <p id={title} className="small quiet">
@@ -136,8 +159,9 @@ export function NewProject(props: NewProjectProps) {
             ))}
           </div>
         )}
-        <div className="questions-foot">
-          <button type="button" className="button button-plain" onClick={() => dialog.current?.close()}>
+        {isLeaving && <LeaveQuestion onLeave={close} onStay={stay} />}
+        <div className="questions-foot" hidden={isLeaving}>
+          <button type="button" className="button button-plain" onClick={leave}>
             {QUESTIONS.cancel}
           </button>
           <span className="questions-ways">

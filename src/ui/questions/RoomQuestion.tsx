@@ -8,7 +8,7 @@ import { Choices } from '../parts/Choices';
 import { ROOM_LENGTHS } from '../room/kitchen-lengths';
 import { LayoutChoice } from '../room/LayoutChoice';
 import { LengthField } from '../room/LengthField';
-import type { LengthUnit } from '../room/length-text';
+import { type LengthUnit, unitOfRegion } from '../room/length-text';
 import { YearField } from '../room/YearField';
 import { KITCHEN } from '../words/kitchen';
 import { QUESTIONS } from '../words/questions';
@@ -17,7 +17,8 @@ import type { QuestionProps } from './question-props';
 interface RoomQuestionProps extends QuestionProps {
   /** Region of the present project: what is usual until another one is chosen. */
   readonly region: Region;
-  readonly unit: LengthUnit;
+  /** Null: nobody chose one, and it is as is usual in the region. */
+  readonly unit: LengthUnit | null;
   readonly onUnit: (unit: LengthUnit) => void;
 }
 
@@ -28,8 +29,10 @@ const UNITS = (['mm', 'in'] as const).map((id) => ({ id, name: KITCHEN.units[id]
 const LENGTHS = (['width', 'depth', 'height'] as const).map((key, i) => [key, ROOM_LENGTHS[i]!] as const);
 
 /** Layout, region and the room from wall to wall. */
-export function RoomQuestion({ answers, onAnswers, region, unit, onUnit }: RoomQuestionProps) {
+export function RoomQuestion(props: RoomQuestionProps) {
+  const { answers, onAnswers, region, onUnit } = props;
   const room = answers.room ?? usualAnswer('l-island', region);
+  const unit = props.unit ?? unitOfRegion(room.region);
   const put = (next: RoomAnswer) => onAnswers({ ...answers, room: next });
   /** Lengths that nobody gave follow layout and region. */
   const choose = (layout: LayoutId, next: Region) => {

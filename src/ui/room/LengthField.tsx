@@ -4,7 +4,7 @@ import type { Problem } from '../../engine/result';
 import { useDrag } from '../picture/use-drag';
 import { KITCHEN } from '../words/kitchen';
 import { problemAtField } from './field-problem';
-import { inUnit, type LengthUnit, lengthText, lengthWords, MM_PER_INCH, parseLength } from './length-text';
+import { boundsText, inUnit, type LengthUnit, lengthText, lengthWords, MM_PER_INCH, parseLength } from './length-text';
 import './length-field.css';
 
 interface LengthFieldProps {
@@ -24,6 +24,7 @@ interface LengthFieldProps {
   readonly basis?: unknown;
 }
 
+const OTHER_UNIT: { readonly [U in LengthUnit]: LengthUnit } = { mm: 'in', in: 'mm' };
 const STEP_MM: { readonly [U in LengthUnit]: number } = { mm: 10, in: MM_PER_INCH / 2 };
 
 /**
@@ -33,6 +34,7 @@ const STEP_MM: { readonly [U in LengthUnit]: number } = { mm: 10, in: MM_PER_INC
 export function LengthField(props: LengthFieldProps) {
   const { label, unit, value, usual, basis } = props;
   const [least, most] = props.allowed;
+  const [from, to] = boundsText(props.allowed, unit);
   const id = useId();
   const [typed, setTyped] = useState<Typed | null>(null);
   const [refused, setRefused] = useState<string | null>(null);
@@ -45,7 +47,7 @@ export function LengthField(props: LengthFieldProps) {
   const give = (mm: number, as: string, goesOn = false) => {
     const said =
       mm < least - TOLERANCE_MM || mm > most + TOLERANCE_MM
-        ? KITCHEN.notAllowed(lengthWords(mm, unit), lengthText(least, unit), lengthWords(most, unit))
+        ? KITCHEN.notAllowed(lengthWords(mm, unit), from, `${to} ${unit}`)
         : problemWords(props.onValue(Math.min(most, Math.max(least, mm)), goesOn), label, unit);
     setRefused(said);
     if (said === null) setTyped(null);
@@ -54,7 +56,8 @@ export function LengthField(props: LengthFieldProps) {
   const take = () => {
     if (!isTyped || refused !== null) return;
     const mm = parseLength(typed.text, unit);
-    if (mm === null) setRefused(KITCHEN.notLength[unit]);
+    // What is there is allowed: the example is one that would be taken.
+    if (mm === null) setRefused(KITCHEN.notLength[unit](lengthText(value, unit), lengthWords(value, OTHER_UNIT[unit])));
     else if (lengthText(mm, unit) === lengthText(value, unit)) setTyped(null);
     else give(mm, typed.text);
   };
@@ -63,10 +66,10 @@ export function LengthField(props: LengthFieldProps) {
     const way = event.key === 'ArrowUp' ? 1 : event.key === 'ArrowDown' ? -1 : 0;
     if (way === 0 || event.altKey || event.ctrlKey || event.metaKey) return;
     event.preventDefault();
-    const from = (isTyped ? parseLength(typed.text, unit) : null) ?? value;
+    const start = (isTyped ? parseLength(typed.text, unit) : null) ?? value;
     const by = STEP_MM[unit];
     // The next mark of the ruler, so that steps from an odd value become even ones.
-    const next = way > 0 ? Math.floor(from / by + 1 + 1e-3) * by : Math.ceil(from / by - 1 - 1e-3) * by;
+    const next = way > 0 ? Math.floor(start / by + 1 + 1e-3) * by : Math.ceil(start / by - 1 - 1e-3) * by;
     if (next >= 0) give(next, lengthText(next, unit), continues());
   };
   const isUnusual = usual !== undefined && lengthText(usual, unit) !== lengthText(value, unit);
@@ -110,7 +113,7 @@ export function LengthField(props: LengthFieldProps) {
         )}
       </div>
       <p id={`${id}-allowed`} className="small quiet length-allowed">
-        {KITCHEN.between(lengthText(least, unit), lengthText(most, unit), KITCHEN.unitName[unit])}
+        {KITCHEN.between(from, to, KITCHEN.unitName[unit])}
       </p>
       {wrong !== null && (
         <p id={`${id}-wrong`} className="small field-wrong" role="alert">

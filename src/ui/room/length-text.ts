@@ -28,6 +28,25 @@ export function lengthText(mm: number, unit: LengthUnit): string {
 /** A length in a sentence: `914 mm`, `36 1/2 in`. */
 export const lengthWords = (mm: number, unit: LengthUnit): string => `${lengthText(mm, unit)} ${unit}`;
 
+/**
+ * What may stand in a field at all, as its hint says it: in inches at whole ones, or at quarters where the range is small, rounded inward
+ * so that what is said may be typed; at sixteenths where even that leaves nothing.
+ */
+export function boundsText([least, most]: readonly [number, number], unit: LengthUnit): readonly [string, string] {
+  if (unit === 'in') {
+    for (const by of [1, 1 / 4].slice(most - least < WIDE_MM ? 1 : 0)) {
+      // What is a whole number of parts stays it, whatever is lost in division.
+      const parts = (mm: number) => Math.round((mm / MM_PER_INCH / by) * 1e6) / 1e6;
+      const [from, to] = [Math.ceil(parts(least)), Math.floor(parts(most))];
+      if (from < to) return [lengthText(from * by * MM_PER_INCH, unit), lengthText(to * by * MM_PER_INCH, unit)];
+    }
+  }
+  return [lengthText(least, unit), lengthText(most, unit)];
+}
+
+/** From such a range on nobody asks for parts of an inch, mm. */
+const WIDE_MM = 24 * MM_PER_INCH;
+
 const commonFactor = (a: number, b: number): number => (b === 0 ? a : commonFactor(b, a % b));
 
 const NUMBER = String.raw`(?:\d+(?:[.,]\d+)?|[.,]\d+)`;

@@ -9,7 +9,7 @@ import type {
   WarningCode,
 } from '../../engine/judge/assessment';
 import { fromViewpoint } from '../../engine/judge/viewpoint-words';
-import { capital, listed } from './numbers';
+import { capital, listed, percent } from './numbers';
 
 const fromTo = (range: readonly string[]) => [...new Set(range)].join(' to ');
 
@@ -26,7 +26,10 @@ export const FINDINGS = {
   asInstalled: 'Installed',
   pending: 'Still working: these may change.',
   waiting: 'Reading the room. Findings come with the first light.',
-  saidAbove: (name: string) => `${name}, as said above.`,
+  saidAbove: (of: 'warm' | 'cool', share: number, isFirm: boolean) => {
+    const seen = share === 0 ? 'Nothing' : share < 0.01 ? 'Under 1% of what' : `Only ${percent(share)} of what`;
+    return `${seen} you see is ${of}, ${isFirm ? 'as samples' : 'if the colors are as given'}.`;
+  },
   why: 'Why',
   hideWhy: 'Hide why',
   readings: 'Readings',

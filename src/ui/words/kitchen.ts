@@ -49,8 +49,8 @@ export const KITCHEN = {
   pickHint: 'Click a part to go to its fields.',
   between: (from: string, to: string, unit: string) => `${from} to ${to} ${unit}`,
   notLength: {
-    mm: 'This is no length. Type it as 914 or 36 in.',
-    in: 'This is no length. Type it as 36 1/2, 3\' 0" or 914 mm.',
+    mm: (example: string, inInches: string) => `This is no length. Type it as ${example} or ${inInches}.`,
+    in: (example: string, inMm: string) => `This is no length. Type it as ${example}, ${example}" or ${inMm}.`,
   },
   notAllowed: (given: string, from: string, to: string) =>
     `${given} is outside ${from} to ${to}. Give a length between them.`,

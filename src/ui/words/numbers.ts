@@ -20,6 +20,9 @@ export const brief = (value: number): string => signed(hundredth.format(value));
 /** A share 0-1 in percent. */
 export const percent = (share: number): string => `${whole.format(share * 100)}%`;
 
+/** A share of what is seen: what is there, however little, is not none. */
+export const seenShare = (share: number): string => (share > 0 && share < 0.005 ? 'under 1%' : percent(share));
+
 /** L*, a*, b* side by side. */
 export const labText = (lab: readonly [number, number, number]): string =>
   `${decimal(lab[0])}, ${decimal(lab[1])}, ${decimal(lab[2])}`;

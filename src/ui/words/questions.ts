@@ -13,6 +13,9 @@ export const QUESTIONS = {
   next: 'Next',
   make: 'Make the project',
   cancel: 'Keep the present project',
+  leave: 'Leave the questions? Your answers are dropped.',
+  leaveYes: 'Leave',
+  leaveNo: 'Keep answering',
   unsaved:
     'The present project has changes that are not saved. Undo brings it back as long as this page is open; Save keeps it as a file.',
   save: 'Save it now',
