@@ -1,4 +1,5 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, useRef } from 'react';
+import { useCovered } from './parts/use-covered';
 import './styles/tokens.css';
 import './styles/base.css';
 import './styles/controls.css';
@@ -17,6 +18,10 @@ export interface ScreenProps {
 
 /** One picture, one ledge of samples, one column of findings; everything else is a step away. */
 export function Screen({ bar, banner, picture, ledge, drawer, findings }: ScreenProps) {
+  const ledgeBox = useRef<HTMLDivElement>(null);
+  const drawerBox = useRef<HTMLDivElement>(null);
+  const isDrawerOpen = drawer !== null && drawer !== false;
+  useCovered(ledgeBox, drawerBox, isDrawerOpen);
   return (
     <div className="screen">
       <header className="screen-bar">{bar}</header>
@@ -25,9 +30,13 @@ export function Screen({ bar, banner, picture, ledge, drawer, findings }: Screen
         <section className="screen-picture" aria-label={PICTURE.region}>
           {picture}
         </section>
-        <div className="screen-ledge">
+        <div ref={ledgeBox} className="screen-ledge">
           {ledge}
-          {drawer && <div className="screen-drawer">{drawer}</div>}
+          {isDrawerOpen && (
+            <div ref={drawerBox} className="screen-drawer">
+              {drawer}
+            </div>
+          )}
         </div>
         <div className="screen-findings">{findings}</div>
       </main>

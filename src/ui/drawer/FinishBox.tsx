@@ -96,7 +96,7 @@ export function FinishBox({ sections, chosen, tried, paintOf, onChoose, onTry, o
   return (
     <div
       ref={box}
-      className={`finish-list ${onWhy ? 'finish-list-reasons' : ''}`}
+      className={`finish-list ${onWhy ? '' : 'finish-list-plain'}`}
       role="listbox"
       aria-label={DRAWER.list}
       aria-description={onWhy ? SHORTLIST.keys : SHORTLIST.tryKey}
@@ -162,8 +162,8 @@ function FinishOption(props: FinishOptionProps) {
       <span className="finish-words small">
         <span className="finish-label">
           {labelWithoutCode(finish.label, finish.id)}
-          {isChosen && <strong className="finish-current"> {DRAWER.current}</strong>}
-          {isTried && <strong className="finish-current"> {SHORTLIST.onTrial}</strong>}
+          {isChosen && <strong className="finish-current">{DRAWER.current}</strong>}
+          {isTried && <strong className="finish-current">{SHORTLIST.onTrial}</strong>}
         </span>
         <span className="quiet">
           {finish.id}
@@ -174,9 +174,9 @@ function FinishOption(props: FinishOptionProps) {
       {reason && (
         <span className="finish-reason small">
           <span>
-            {reason} {mark && <span className="quiet">({mark})</span>}
+            {reason} {mark && <span className="finish-mark quiet">({mark})</span>}
           </span>
-          {wishes && <span>{wishes}</span>}
+          {wishes && <span className="finish-wishes">{wishes}</span>}
         </span>
       )}
       <span className="finish-acts small" aria-hidden="true">

@@ -70,7 +70,10 @@ export function LibraryPart(props: LibraryPartProps) {
           {view && isRanked && view.list.held_words} {view && onlyTries}{' '}
           <span role="status" className="quiet">
             {DRAWER.count(shown.shown.length, shown.all.length)}. {view?.isJudging && SHORTLIST.judging}{' '}
-            {onTrial && SHORTLIST.trying(labelWithoutCode(onTrial.label, onTrial.id))}
+            {onTrial && (
+              // The bar of the trial says it to who sees it.
+              <span className="hidden-visually">{SHORTLIST.trying(labelWithoutCode(onTrial.label, onTrial.id))}</span>
+            )}
           </span>
         </p>
         {view?.isOrderOld && isRanked && (

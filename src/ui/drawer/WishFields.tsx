@@ -36,66 +36,68 @@ export function WishFields({ finishes, others, wishes, onWishes }: WishFieldsPro
   const kinds = KINDS.filter((one) => one === 'lrv' || valuesOf(one, finishes, others).length > 0);
   return (
     <div className="library-fold">
-      <form
-        className="fold-fields"
-        onSubmit={(event) => {
-          event.preventDefault();
-          if (wish) onWishes(withWish(wishes, wish));
-        }}
-      >
-        <Menu<Kind>
-          label={SHORTLIST.wishFor}
-          value={kind}
-          choices={kinds.map((one) => [one, SHORTLIST.wishKinds[one]] as const)}
-          onChoose={setKind}
-        />
-        {kind === 'lrv' ? (
-          <div className="filter-range">
-            <NumberText
-              label={SHORTLIST.lrvFrom}
-              value={range.from}
-              onChange={(from) => setRange({ ...range, from })}
-            />
-            <NumberText label={SHORTLIST.lrvTo} value={range.to} onChange={(to) => setRange({ ...range, to })} />
-          </div>
-        ) : (
-          <Menu<string> label={SHORTLIST.wishValue} value={chosen ?? ''} choices={choices} onChoose={setValue} />
-        )}
-        <button type="submit" className="button button-outlined fold-button" disabled={wish === null}>
-          {SHORTLIST.addWish}
-        </button>
-      </form>
-      {wishes.length > 0 && (
-        <ol className="wish-list" aria-label={SHORTLIST.wishes}>
-          {wishes.map((one, i) => (
-            <li key={wishWords(one)} className="wish small">
-              <span>
-                {i + 1}. {wishWords(one)}
-              </span>
-              {i > 0 && (
+      <div className="wish-fields">
+        <form
+          className="fold-fields"
+          onSubmit={(event) => {
+            event.preventDefault();
+            if (wish) onWishes(withWish(wishes, wish));
+          }}
+        >
+          <Menu<Kind>
+            label={SHORTLIST.wishFor}
+            value={kind}
+            choices={kinds.map((one) => [one, SHORTLIST.wishKinds[one]] as const)}
+            onChoose={setKind}
+          />
+          {kind === 'lrv' ? (
+            <div className="filter-range">
+              <NumberText
+                label={SHORTLIST.lrvFrom}
+                value={range.from}
+                onChange={(from) => setRange({ ...range, from })}
+              />
+              <NumberText label={SHORTLIST.lrvTo} value={range.to} onChange={(to) => setRange({ ...range, to })} />
+            </div>
+          ) : (
+            <Menu<string> label={SHORTLIST.wishValue} value={chosen ?? ''} choices={choices} onChoose={setValue} />
+          )}
+          <button type="submit" className="button button-outlined fold-button" disabled={wish === null}>
+            {SHORTLIST.addWish}
+          </button>
+        </form>
+        {wishes.length > 0 && (
+          <ol className="wish-list" aria-label={SHORTLIST.wishes}>
+            {wishes.map((one, i) => (
+              <li key={wishWords(one)} className="wish small">
+                <span>
+                  {i + 1}. {wishWords(one)}
+                </span>
+                {i > 0 && (
+                  <button
+                    type="button"
+                    className="button wish-button"
+                    aria-label={SHORTLIST.earlier(wishWords(one))}
+                    title={SHORTLIST.earlier(wishWords(one))}
+                    onClick={() => onWishes(withEarlier(wishes, i))}
+                  >
+                    <ArrowUp className="icon" aria-hidden="true" />
+                  </button>
+                )}
                 <button
                   type="button"
                   className="button wish-button"
-                  aria-label={SHORTLIST.earlier(wishWords(one))}
-                  title={SHORTLIST.earlier(wishWords(one))}
-                  onClick={() => onWishes(withEarlier(wishes, i))}
+                  aria-label={SHORTLIST.dropWish(wishWords(one))}
+                  title={SHORTLIST.dropWish(wishWords(one))}
+                  onClick={() => onWishes(wishes.filter((other) => other !== one))}
                 >
-                  <ArrowUp className="icon" aria-hidden="true" />
+                  <X className="icon" aria-hidden="true" />
                 </button>
-              )}
-              <button
-                type="button"
-                className="button wish-button"
-                aria-label={SHORTLIST.dropWish(wishWords(one))}
-                title={SHORTLIST.dropWish(wishWords(one))}
-                onClick={() => onWishes(wishes.filter((other) => other !== one))}
-              >
-                <X className="icon" aria-hidden="true" />
-              </button>
-            </li>
-          ))}
-        </ol>
-      )}
+              </li>
+            ))}
+          </ol>
+        )}
+      </div>
       <p className="small quiet">{SHORTLIST.wishRule}</p>
     </div>
   );

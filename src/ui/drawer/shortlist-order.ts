@@ -68,7 +68,7 @@ function rowOf(finish: Finish, row: Told): FinishRow {
     };
   }
   const wishes = row.wishes.length > 0 ? wishSentence(row.wishes) : null;
-  // The wishes have a line of their own, also where they decide.
+  // The wishes have a line of their own.
   const reason = row.reasons.find((one) => one !== wishes);
   return {
     finish,

@@ -65,7 +65,7 @@ export interface AcceptedFinish {
   readonly group: ShortlistGroup;
   /** The step that puts it below the one before it (the first: above the one after it). */
   readonly placed_by: RankStep;
-  /** In words, step by step; the one of `placed_by` first. */
+  /** In words, step by step: what may clash first, else what it agrees with, or the contrast that places it. */
   readonly reasons: readonly string[];
   /** Wish by wish, in their order; none where none were given. */
   readonly wishes: readonly WishTold[];
