@@ -18,8 +18,8 @@ interface Begun {
   readonly library: readonly Finish[];
   /** Without wishes: they only put it in another order. */
   readonly ranking: Ranking;
-  /** By setting, then by finish; of all wishes there were. */
-  readonly seen: Map<string, ReadonlyMap<string, InPlace>>;
+  /** By setting, then by finish, of all wishes there were; null for what could not be laid. */
+  readonly seen: Map<string, ReadonlyMap<string, InPlace | null>>;
 }
 
 /** What a shortlist is asked for, apart from the setting. */
@@ -47,14 +47,16 @@ export function* shortlistInPlace(
   if (!found) return null;
   const ranking = wishing(found.ranking, wishes);
   const known = found.seen.get(setting);
-  if (!known || bestOf(ranking).some(({ candidate }) => !known.has(candidate.finish.id))) {
+  const best = bestOf(ranking).map(({ candidate }) => candidate.finish.id);
+  if (!known || best.some((finish) => !known.has(finish))) {
     const studied = yield* underSky(job, setting);
     if (!studied) return null;
     const steps = judgeInPlace(project, ranking, studied, known);
     for (let step = steps.next(); ; step = steps.next()) {
       if (job.stale()) return null;
       if (step.done) {
-        found.seen.set(setting, new Map([...(known ?? []), ...step.value]));
+        const looked = best.map((finish) => [finish, step.value.get(finish) ?? null] as const);
+        found.seen.set(setting, new Map([...(known ?? []), ...looked]));
         break;
       }
       yield null;

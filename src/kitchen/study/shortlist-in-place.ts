@@ -22,13 +22,13 @@ export const bestOf = (ranking: Ranking) => acceptedOf(ranking).slice(0, MOST_IN
 /**
  * The best of a ranking laid and read in one setting, one by one: what each shows there. Yields after each, so that a worker can listen.
  * A finish that cannot be laid is left as a sample.
- * @param known what was seen in this setting before, of the same place
+ * @param known what was seen in this setting before, of the same place; null for what could not be laid
  */
 export function* judgeInPlace(
   project: Project,
   ranking: Ranking,
   { name, study, light }: StudiedSetting,
-  known: ReadonlyMap<string, InPlace> = new Map(),
+  known: ReadonlyMap<string, InPlace | null> = new Map(),
 ): Generator<null, ReadonlyMap<string, InPlace>> {
   const option = project.options.find(({ id }) => id === ranking.asked.option)!;
   const { surfaces } = ranking.asked.place;
@@ -39,10 +39,8 @@ export function* judgeInPlace(
   for (const { candidate } of bestOf(ranking)) {
     const { id } = candidate.finish;
     const before = known.get(id);
-    if (before) {
-      found.set(id, before);
-      continue;
-    }
+    if (before) found.set(id, before);
+    if (before !== undefined) continue;
     const tried = withFinishOn(project, option, alike, id);
     const input = tried.ok ? judgeTried(tried.value, option.id, study, light) : null;
     if (input?.ok) {

@@ -134,7 +134,14 @@ export function Drawer(props: DrawerProps) {
           </button>
         )}
         {!isNothing && sample.state === 'open' && tried === null && (
-          <button type="button" className="button button-outlined" onClick={() => props.onEmpty(surfaces)}>
+          <button
+            type="button"
+            className="button button-outlined"
+            onClick={() => {
+              props.onEmpty(surfaces);
+              drawer.current?.focus({ preventScroll: true });
+            }}
+          >
             {DRAWER.leaveEmpty}
           </button>
         )}

@@ -10,6 +10,7 @@ import { labelWithoutCode, PROVENANCE_SHORT } from '../words/finishes';
 import { SHORTLIST } from '../words/shortlist';
 import { knownFacts } from './finish-facts';
 import { nextIndex } from './next-index';
+import './finish-list.css';
 
 /** A finish in the list, and what is said of it there. */
 export interface FinishRow {

@@ -6,6 +6,7 @@ import { filterCount, NO_FILTERS } from './finish-filters';
 import type { LibraryLook, ShownLibrary } from './shortlist-view';
 import { WishFields, type WishFieldsProps } from './WishFields';
 import { withWishesOf } from './wish-list';
+import './library-fold.css';
 
 export type Fold = 'filters' | 'wishes';
 
@@ -30,6 +31,7 @@ export function LibraryTools({ look, onLook, wishing, fold, onFold }: LibraryToo
       type="button"
       className="button button-outlined"
       aria-expanded={fold === id}
+      data-fold={id}
       onClick={() => onFold(fold === id ? null : id)}
     >
       {words}
@@ -59,6 +61,12 @@ export function LibraryTools({ look, onLook, wishing, fold, onFold }: LibraryToo
   );
 }
 
+/** For a button that goes once it was pressed; a field that one is in keeps the focus. */
+function focusOpener(fold: Fold): void {
+  if (document.activeElement instanceof HTMLButtonElement)
+    document.querySelector<HTMLElement>(`.library-tools [data-fold="${fold}"]`)?.focus();
+}
+
 /** What is open of the tools, under their row. */
 export function LibraryFold({ look, onLook, library, wishing, fold, onFold }: LibraryToolsProps) {
   const { filters, order, showsNotMade } = look;
@@ -69,13 +77,18 @@ export function LibraryFold({ look, onLook, library, wishing, fold, onFold }: Li
     <FilterFields
       finishes={library.all}
       filters={filters}
-      onFilters={(next) => onLook({ ...look, filters: next })}
+      onFilters={(next) => {
+        onLook({ ...look, filters: next });
+        // What clears them goes with them.
+        if (filterCount(next) === 0 && filterCount(filters) > 0) focusOpener('filters');
+      }}
       onRank={
         isRanked
           ? () => {
               wishing.onWishes(withWishesOf(wishing.wishes, filters));
               onLook({ ...look, filters: { ...NO_FILTERS, search: filters.search } });
               onFold('wishes');
+              focusOpener('wishes');
             }
           : null
       }

@@ -69,7 +69,14 @@ export function WhyPart(props: WhyPartProps) {
               {isTried ? SHORTLIST.drop : SHORTLIST.tryIt}
             </button>
             {onLay && (
-              <button type="button" className="button button-outlined" onClick={onLay}>
+              <button
+                type="button"
+                className="button button-outlined"
+                onClick={() => {
+                  onLay();
+                  back.current?.focus();
+                }}
+              >
                 {SHORTLIST.lay}
               </button>
             )}

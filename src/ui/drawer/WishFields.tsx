@@ -1,5 +1,5 @@
 import { ArrowUp, X } from 'lucide-react';
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import type { FinishClass } from '../../engine/finish/types';
 import type { Wish } from '../../engine/judge/shortlist/wish';
 import { wishWords } from '../../engine/judge/shortlist/wishes';
@@ -27,6 +27,7 @@ type Kind = Wish['kind'];
 
 /** What one would like of a finish: put together in one row, and listed below in the order in which it counts. */
 export function WishFields({ finishes, others, wishes, onWishes }: WishFieldsProps) {
+  const form = useRef<HTMLFormElement>(null);
   const [kind, setKind] = useState<Kind>('pattern');
   const [value, setValue] = useState('');
   const [range, setRange] = useState({ from: '', to: '' });
@@ -38,6 +39,7 @@ export function WishFields({ finishes, others, wishes, onWishes }: WishFieldsPro
     <div className="library-fold">
       <div className="wish-fields">
         <form
+          ref={form}
           className="fold-fields"
           onSubmit={(event) => {
             event.preventDefault();
@@ -79,7 +81,11 @@ export function WishFields({ finishes, others, wishes, onWishes }: WishFieldsPro
                     className="button wish-button"
                     aria-label={SHORTLIST.earlier(wishWords(one))}
                     title={SHORTLIST.earlier(wishWords(one))}
-                    onClick={() => onWishes(withEarlier(wishes, i))}
+                    onClick={() => {
+                      onWishes(withEarlier(wishes, i));
+                      // The first has no such button.
+                      if (i === 1) form.current?.querySelector('select')?.focus();
+                    }}
                   >
                     <ArrowUp className="icon" aria-hidden="true" />
                   </button>
@@ -89,7 +95,10 @@ export function WishFields({ finishes, others, wishes, onWishes }: WishFieldsPro
                   className="button wish-button"
                   aria-label={SHORTLIST.dropWish(wishWords(one))}
                   title={SHORTLIST.dropWish(wishWords(one))}
-                  onClick={() => onWishes(wishes.filter((other) => other !== one))}
+                  onClick={() => {
+                    onWishes(wishes.filter((other) => other !== one));
+                    form.current?.querySelector('select')?.focus();
+                  }}
                 >
                   <X className="icon" aria-hidden="true" />
                 </button>
