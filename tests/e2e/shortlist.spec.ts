@@ -37,7 +37,6 @@ test('filters hide, and the library order is one step away', async () => {
   await expect(row('TL-01')).toHaveCount(1);
   await drawer(page).getByRole('button', { name: 'Clear filters' }).click();
   await expect(row('TL-04')).toHaveCount(1);
-  await drawer(page).getByRole('button', { name: 'Filters' }).click();
   await drawer(page)
     .locator('.choice', { hasText: /^Library$/ })
     .last()
@@ -63,18 +62,13 @@ test('a wish ranks and says what meets it; a finish is tried from its row, dropp
   await expect(bar).toContainText('EN-03');
   await expect(row('EN-03')).toContainText('on trial');
   await expect(row('TL-01')).toHaveAttribute('aria-selected', 'true');
-  await row('TL-03').focus();
-  await page.keyboard.press('t');
-  await expect(bar).toContainText('TL-03');
-  await expect(row('TL-03')).toBeFocused();
-  await page.keyboard.press('t');
+  await row('EN-03').press('t');
   await expect(bar).toHaveCount(0);
+  await expect(row('EN-03')).toBeFocused();
   await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();
 
   await drawer(page).getByRole('button', { name: 'Leave empty' }).click();
   await expect(drawer(page)).toContainText('Nothing chosen yet');
-  await page.getByRole('button', { name: /^Undo/ }).click();
-  await expect(row('TL-01')).toHaveAttribute('aria-selected', 'true');
   await page.keyboard.press('Escape');
 });
 
