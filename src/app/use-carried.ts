@@ -1,13 +1,18 @@
 import { useEffect, useState } from 'react';
+import type { Problem } from '../engine/result';
 import type { CarriedLook } from '../kitchen/carry/carry-over';
 import type { CopiedLook } from '../model/look';
 import { useApp, useAppState } from './context';
 import { projectOf, shownOption } from './state';
 
-type Carried = CarriedLook | 'waiting' | null;
+type Carried = CarriedLook | Problem | 'waiting' | null;
+
+/** What was shown anew in between is asked for again, this much later and so often; then it cannot be told. */
+const AGAIN_MS = 1000;
+const MOST_TIMES = 4;
 
 /**
- * A look carried to the option on screen; `waiting` while it is worked out, null where it cannot be told. Asked for once the findings
+ * A look carried to the option on screen; `waiting` while it is worked out, null where it cannot be told, or what is wrong. Asked for once the findings
  * are held, when the workers have the document it belongs to; what would help comes later and is not waited for.
  */
 export function useCarried(look: CopiedLook | string | null, asIs: boolean): Carried {
@@ -19,7 +24,9 @@ export function useCarried(look: CopiedLook | string | null, asIs: boolean): Car
     const { status = 'pending' } = state.assessments[option] ?? {};
     return status !== 'pending' && !state.stale.includes(option);
   });
-  const [answer, setAnswer] = useState<{ readonly to: object; readonly carried: CarriedLook | null } | null>(null);
+  const [answer, setAnswer] = useState<{ readonly to: object; readonly carried: CarriedLook | Problem | null } | null>(
+    null,
+  );
   const [asked, setAsked] = useState<object | null>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another document or setting makes another answer
   useEffect(() => {
@@ -27,11 +34,18 @@ export function useCarried(look: CopiedLook | string | null, asIs: boolean): Car
     const question = {};
     setAsked(question);
     let isWanted = true;
-    void carryLook({ option, look, asIs }).then((carried) => {
-      if (isWanted) setAnswer({ to: question, carried });
-    });
+    let timer = 0;
+    const ask = (times: number) =>
+      void carryLook({ option, look, asIs }).then((found) => {
+        if (!isWanted) return;
+        if (found) setAnswer({ to: question, carried: found.ok ? found.value : found.problem });
+        else if (times < MOST_TIMES) timer = window.setTimeout(ask, AGAIN_MS, times + 1);
+        else setAnswer({ to: question, carried: null });
+      });
+    ask(1);
     return () => {
       isWanted = false;
+      clearTimeout(timer);
     };
   }, [carryLook, look, option, asIs, isReady, project, setting]);
   return asked !== null && answer?.to === asked ? answer.carried : 'waiting';

@@ -5,6 +5,7 @@ import type { WhyPoint } from '../engine/judge/shortlist/why';
 import type { Wish } from '../engine/judge/shortlist/wish';
 import type { Vec3 } from '../engine/light/types';
 import type { PatternSample } from '../engine/pattern/sample';
+import type { Result } from '../engine/result';
 import type { SurfaceId } from '../engine/surface';
 import type { CarriedLook } from '../kitchen/carry/carry-over';
 import type { FinishInLights } from '../kitchen/study/finish-in-lights';
@@ -36,8 +37,8 @@ export interface Questions {
   readonly 'read-lights': { readonly asks: LightsAsked; readonly gets: FinishInLights };
   /** A finish of the library as a sample flat on the worktop and upright there, in the light of an option. */
   readonly 'read-stand': { readonly asks: StandAsked; readonly gets: StandReading };
-  /** A look carried over to an option, or held against it as it stands. */
-  readonly 'carry-look': { readonly asks: CarryAsked; readonly gets: CarriedLook };
+  /** A look carried over to an option, or held against it as it stands; or why that cannot be. */
+  readonly 'carry-look': { readonly asks: CarryAsked; readonly gets: Result<CarriedLook> };
   /** What relations a look yields. */
   readonly 'relate-look': { readonly asks: { readonly look: CopiedLook }; readonly gets: LookRelations };
 }

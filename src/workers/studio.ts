@@ -5,7 +5,7 @@ import type { LookRelations } from '../engine/judge/relations/types';
 import type { Shortlist } from '../engine/judge/shortlist/types';
 import type { WhyPoint } from '../engine/judge/shortlist/why';
 import type { Vec3 } from '../engine/light/types';
-import type { Problem } from '../engine/result';
+import type { Problem, Result } from '../engine/result';
 import type { SurfaceId } from '../engine/surface';
 import type { CarriedLook } from '../kitchen/carry/carry-over';
 import type { Look, RoomLight } from '../kitchen/look';
@@ -87,7 +87,7 @@ export interface Studio {
   /** What a setting makes of the balance of an option; takes a while. Null when something newer came in between: ask again. */
   readBalance(option: string, setting: string): Promise<SettingBalance | null>;
   /** A look (or an option of the project) carried over to an option; null where it is dark or not lit yet. */
-  carryLook(asked: CarryAsked): Promise<CarriedLook | null>;
+  carryLook(asked: CarryAsked): Promise<Result<CarriedLook> | null>;
   /** What relations a look yields; null where one of its colors cannot be. */
   relateLook(look: CopiedLook): Promise<LookRelations | null>;
   /** Every finish for a surface, as samples; with a setting also the best in place there, which takes a while. Null: ask again once more is there. */

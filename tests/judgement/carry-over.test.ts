@@ -2,8 +2,10 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { judge } from '../../src/engine/judge/judge';
 import { checkRelations } from '../../src/engine/judge/relations/check-relations';
 import { relationsOf } from '../../src/engine/judge/relations/relations-of';
+import { compareFindings } from '../../src/engine/judge/repairs/compare-findings';
 import { type CarriedLook, carryOver, type GivenLook } from '../../src/kitchen/carry/carry-over';
 import { lookOfOption } from '../../src/kitchen/carry/look-of-option';
+import { lookScheme } from '../../src/kitchen/carry/look-scheme';
 import { relationScheme } from '../../src/kitchen/carry/relation-scheme';
 import { judgeTried } from '../../src/kitchen/study/judge-tried';
 import { type RoomStudy, studyRoomNow } from '../../src/kitchen/study/room-study';
@@ -105,6 +107,99 @@ describe('a look copied from over birch, carried to the slate that stays', () =>
       }
     }
   });
+});
+
+/** A look of declared colors, CIELAB D65, invented. */
+const declared = (lab: readonly [number, number, number]): LookSurface['colors'] => [
+  { role: 'base', share: 1, color: { kind: 'lab', lab, illuminant: 'D65', observer_deg: 2 }, provenance: 'declared' },
+];
+const inLab = (colors: Partial<Record<LookSurface['surface'], readonly [number, number, number]>>): CopiedLook =>
+  look(
+    Object.entries(colors).map(([surface, lab]) => ({
+      surface: surface as LookSurface['surface'],
+      colors: declared(lab),
+    })),
+  );
+
+// Looks over floors they were not made for: what is offered is applied as the page does it, and read again.
+it.each<[string, CopiedLook, string]>([
+  [
+    'white over oak, over slate',
+    inLab({
+      counter: [93, 0, 2],
+      floor: [70, 6, 22],
+      'base-fronts': [94, -1, 3],
+      backsplash: [95, 0, 1],
+      wall: [92, 0, 4],
+      hardware: [35, 0, 1],
+    }),
+    'ST-01',
+  ],
+  [
+    'sage over terracotta, over birch',
+    inLab({
+      counter: [80, 1, 6],
+      floor: [50, 25, 28],
+      'base-fronts': [62, -9, 8],
+      backsplash: [90, 1, 8],
+      wall: [90, 1, 8],
+    }),
+    'WD-01',
+  ],
+  [
+    'all dark, over limestone',
+    inLab({
+      counter: [20, 0, 0],
+      floor: [25, 1, 2],
+      'base-fronts': [22, 0, -1],
+      backsplash: [28, 0, 1],
+      wall: [30, 0, 0],
+    }),
+    'ST-02',
+  ],
+  [
+    'colors that no finish is near',
+    inLab({
+      counter: [90, 0, 1],
+      floor: [70, 6, 22],
+      'base-fronts': [75, 30, 5],
+      backsplash: [60, 50, -20],
+      wall: [85, 15, 5],
+    }),
+    'TL-07',
+  ],
+])('every repair of %s does what it says, and loses no more than it mends', (_, given, floor) => {
+  const target = got(
+    applyCommand(project, { kind: 'lay-finish', option: 'our-floor', surface: 'floor', finish: floor }),
+  );
+  const found = got(carryOver({ look: given }, target, 'our-floor', study, setting));
+  const told = found.causes.flatMap((cause) => cause.relations);
+  expect([...told].sort()).toEqual(found.breaks.map(({ relation }) => relation.id).sort());
+  for (const one of found.laid) {
+    if (one.how === 'none') expect(optionById(target, 'our-floor')!.scheme[one.surface].finish).toBe(one.finish);
+    else expect(one.de00).toBeLessThanOrEqual(10);
+  }
+  const laid = got(applyCommand(target, { kind: 'together', label: '', commands: found.commands }));
+  const { relations } = relationsOf(got(lookScheme(given)));
+  const before = judge(tried(laid, 'our-floor')).warnings;
+  for (const { changes, mends, costs, opens, counts, text } of found.repairs) {
+    let changed = laid;
+    for (const { surfaces, finish } of changes) {
+      changed = got(withFinishOn(changed, optionById(changed, 'our-floor')!, surfaces, finish));
+    }
+    const input = tried(changed, 'our-floor');
+    const checks = checkRelations(relations, relationScheme(changed, input));
+    const stands = (id: string) => checks.find(({ relation }) => relation.id === id)!.stands;
+    expect(mends.map(stands), text).toEqual(mends.map(() => 'holds'));
+    expect(costs.map(stands), text).toEqual(costs.map(() => 'breaks'));
+    expect(opens.map(stands), text).toEqual(opens.map(() => 'cannot-tell'));
+    const others = [...found.holds.map(({ relation }) => relation.id)].filter(
+      (id) => ![...costs, ...opens].includes(id),
+    );
+    expect(others.map(stands), text).toEqual(others.map(() => 'holds'));
+    expect(counts.mends, text).toBeGreaterThanOrEqual(counts.costs + counts.worsens + counts.opens);
+    expect(compareFindings(before, judge(input).warnings).added, text).toEqual([]);
+  }
 });
 
 describe('looks that say little', () => {

@@ -1,6 +1,6 @@
 import type { Warning } from '../../engine/judge/assessment';
 import { judge } from '../../engine/judge/judge';
-import { checkAmong } from '../../engine/judge/relations/check-relations';
+import { checkInSteps } from '../../engine/judge/relations/check-relations';
 import { drawnSchemes } from '../../engine/judge/relations/draw-schemes';
 import { byWorth, counted, isWorse, isWorthIt, type Outcome } from '../../engine/judge/relations/follows';
 import { readClaim } from '../../engine/judge/relations/rules';
@@ -158,7 +158,7 @@ function* run({ changes }: Tried, given: Given): Generator<undefined, Run | null
   const after = replacedSurfaces(given.scheme, seen);
   const errors = drawnSchemes({ ...after, surfaces: seen, placed: changes.flatMap((one) => one.seen.placed) });
   const drawn = given.drawn.map((scheme, i) => replacedSurfaces(scheme, errors[i]!.surfaces));
-  const now = checkAmong(
+  const now = yield* checkInSteps(
     checks.map(({ relation }) => relation),
     after,
     drawn,

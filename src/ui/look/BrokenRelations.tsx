@@ -14,9 +14,10 @@ export function BrokenRelations({ carried, onPoint }: BrokenRelationsProps) {
   const { causes, breaks } = carried;
   return (
     <ul className="look-list">
-      {causes.map(({ surfaces, text, count, relations }) => (
+      {causes.map(({ surfaces, text, whole, count, relations }) => (
         <li key={relations.join()} className="look-broken" {...pointing(surfaces, onPoint)}>
           <p className="look-here">{text}</p>
+          {whole !== null && <p className="look-here">{whole}</p>}
           <details className="small">
             <summary>{LOOK.goesWith(count)}</summary>
             <ul className="look-lines">

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import type { Problem } from '../../engine/result';
 import type { SurfaceId } from '../../engine/surface';
 import type { CarriedLook } from '../../kitchen/carry/carry-over';
 import type { RelationChange } from '../../kitchen/carry/relation-repair';
@@ -28,8 +29,8 @@ export interface LookPanelProps {
   readonly optionName: string;
   readonly asIs: boolean;
   readonly onAsIs: (asIs: boolean) => void;
-  /** `waiting` while it is worked out; null where it cannot be told. */
-  readonly carried: CarriedLook | 'waiting' | null;
+  /** `waiting` while it is worked out; null where it cannot be told; or what is wrong with a color. */
+  readonly carried: CarriedLook | Problem | 'waiting' | null;
   /** The project has room for one more option. */
   readonly hasRoom: boolean;
   readonly onLay: (carried: CarriedLook, changes: readonly RelationChange[]) => void;
@@ -107,6 +108,7 @@ function CarriedPart(props: LookPanelProps) {
   if (carried === 'waiting' || carried === null) {
     return <p role="status">{carried === null ? LOOK.notYet : LOOK.working}</p>;
   }
+  if ('code' in carried) return <p role="status">{`${carried.text} ${carried.remedy}`}</p>;
   const { holds, breaks, cannot_tell, counts, repairs } = carried;
   const isLaid = carried.commands.length === 0;
   const isEmpty = holds.length + breaks.length + cannot_tell.length === 0;

@@ -4,6 +4,7 @@ import { PAIR } from '../pair';
 import { inDecisionOrder, joined, sentenceCase, surfacesPhrase } from '../surface-words';
 import { counted } from './follows';
 import { STEP } from './lightness';
+import { patternRank } from './pattern-relation';
 import { placesOf } from './places';
 import { readClaim } from './rules';
 import { averageOf, mainColor, replacedSurfaces, type SeenScheme, type SeenSurface } from './seen-scheme';
@@ -19,6 +20,8 @@ export interface Cause {
   readonly surfaces: readonly SurfaceId[];
   /** "The floor stays, and is darker than in the look." */
   readonly text: string;
+  /** What that makes of warm and cool, or of the pattern; null where it leaves the whole alone. */
+  readonly whole: string | null;
   /** Ids of the relations that go with it, the gravest first. */
   readonly relations: readonly string[];
   /** How many of them count: what follows from another of them does not. */
@@ -100,6 +103,7 @@ const countOf = (checks: readonly RelationCheck[]): number => counted(checks, ({
 const causeOf = (checks: readonly RelationCheck[], surfaces: readonly SurfaceId[], text: string): Cause => ({
   surfaces,
   text,
+  whole: checks.find(({ relation: { kind } }) => kind === 'balance' || kind === 'pattern')?.here ?? null,
   relations: checks.map(({ relation }) => relation.id),
   count: countOf(checks),
 });
@@ -134,7 +138,7 @@ function placeText({ surfaces, there, here }: Place, why: (surface: SurfaceId) =
   const who = surfacesPhrase(surfaces);
   const [is, was] = [here, there.find(({ surface }) => surface === here.surface)!];
   const be = who.plural ? 'are' : 'is';
-  const differs = joined([...lightnessWords(was, is), ...hueWords(was, is)]);
+  const differs = joined([...lightnessWords(was, is), ...hueWords(was, is), ...patternWords(was, is)]);
   const how = differs === '' ? `${be} another finish than in the look` : `${be} ${differs}`;
   switch (why(here.surface)) {
     case 'stays':
@@ -164,3 +168,9 @@ function hueWords(was: SeenSurface, is: SeenSurface): readonly string[] {
 }
 
 const leanWords = ({ sort, word }: ReturnType<typeof leanOf>): string => (sort === 'plain' ? `plain ${word}` : word);
+
+function patternWords(was: SeenSurface, is: SeenSurface): readonly string[] {
+  const [there, here] = [patternRank(was), patternRank(is)];
+  if (there === here || was.pattern === null) return [];
+  return [`${here > there ? 'busier' : 'quieter'} in pattern`];
+}

@@ -15,15 +15,23 @@ export function checkRelations(
   options?: DrawOptions,
 ): readonly RelationCheck[] {
   const scheme = seenScheme(given);
-  return checkAmong(relations, scheme, drawnSchemes(scheme, options));
+  const drawn = drawnSchemes(scheme, options);
+  return relations.map((relation) => checkOne(relation, scheme, drawn));
 }
 
-/** The same, where the plausible errors of the scheme's colors are drawn already. */
-export const checkAmong = (
+/** The same, where the plausible errors of the scheme's colors are drawn already. In slices: each reads a relation in every draw. */
+export function* checkInSteps(
   relations: readonly Relation[],
   scheme: SeenScheme,
   drawn: readonly SeenScheme[],
-): readonly RelationCheck[] => relations.map((relation) => checkOne(relation, scheme, drawn));
+): Generator<undefined, readonly RelationCheck[]> {
+  const checks: RelationCheck[] = [];
+  for (const relation of relations) {
+    checks.push(checkOne(relation, scheme, drawn));
+    yield;
+  }
+  return checks;
+}
 
 function checkOne(relation: Relation, scheme: SeenScheme, drawn: readonly SeenScheme[]): RelationCheck {
   const { claim, numbers } = relation;

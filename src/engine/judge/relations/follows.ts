@@ -40,9 +40,15 @@ export function counted<T>(list: readonly T[], relationOf: (one: T) => Relation)
   });
 }
 
-/** The whole before its parts: warm and cool and the pattern, then order and edges, then the rest. Our judgment. */
-const WHOLE: readonly RelationKind[] = ['balance', 'pattern'];
-const FRAME: readonly RelationKind[] = ['order', 'edge'];
+/**
+ * Gravest first: warm and cool and the pattern make the whole; order, edges and undertones are what one names a look by; the rest is
+ * how far. Our judgment.
+ */
+const GRAVITY: readonly (readonly RelationKind[])[] = [
+  ['balance', 'pattern'],
+  ['order', 'edge', 'undertone'],
+  ['step', 'echo', 'opposition'],
+];
 
 /** What a change does to the relations of a look, each thing counted once. */
 export interface Outcome {
@@ -62,23 +68,24 @@ const netOf = ({ mends, costs, worsens, opens }: Outcome, kinds?: readonly Relat
   return count(mends) - count(costs) - count(worsens) - count(opens);
 };
 
+const netsOf = (outcome: Outcome): readonly number[] => GRAVITY.map((kinds) => netOf(outcome, kinds));
+
 /**
- * Lexical, never one score: what mends the whole, net of what it breaks; then most in all, net; then most of order and
- * edges, net; then what breaks least. Negative where the first is worth more.
+ * Lexical, never one score: net of what is lost, most of the gravest, then most of the next, then of the rest; then what loses least.
+ * Negative where the first is worth more.
  */
-export const byWorth = (a: Outcome, b: Outcome): number =>
-  netOf(b, WHOLE) - netOf(a, WHOLE) ||
-  netOf(b) - netOf(a) ||
-  netOf(b, FRAME) - netOf(a, FRAME) ||
-  lossesOf(a) - lossesOf(b);
+export function byWorth(a: Outcome, b: Outcome): number {
+  const [one, other] = [netsOf(a), netsOf(b)];
+  const differs = one.findIndex((net, i) => net !== other[i]);
+  return differs >= 0 ? other[differs]! - one[differs]! : lossesOf(a) - lossesOf(b);
+}
 
 const lossesOf = ({ costs, worsens, opens }: Outcome): number => costs.length + worsens.length + opens.length;
 
-/** Mends more than it loses; as many only where what it mends is graver. */
+/** Never loses more than it mends, nor anything graver. */
 export function isWorthIt(outcome: Outcome): boolean {
-  const net = netOf(outcome);
-  if (outcome.mends.length === 0 || net < 0) return false;
-  return net > 0 || netOf(outcome, WHOLE) > 0 || (netOf(outcome, WHOLE) === 0 && netOf(outcome, FRAME) > 0);
+  const first = netsOf(outcome).find((net) => net !== 0) ?? 0;
+  return first > 0 && netOf(outcome) >= 0;
 }
 
 /**

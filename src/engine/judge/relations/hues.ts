@@ -1,8 +1,9 @@
 import { chromaOf } from '../../color/lab';
+import type { PairVerdict } from '../assessment';
 import { MINOR_SHARE } from '../component-record';
 import { judgePair, PAIR } from '../pair';
 import type { SampleColor } from '../sample-color';
-import type { SeenSurface } from './seen-scheme';
+import { mainColor, type SeenSurface } from './seen-scheme';
 import type { EchoKind } from './types';
 
 /** A lean that has a name, or more. */
@@ -27,6 +28,19 @@ export interface Echo {
 export const isAtLeast = (echo: EchoKind | null, wanted: EchoKind): boolean =>
   echo !== null && ECHO_RANK[echo] >= ECHO_RANK[wanted];
 
+/** Surfaces look alike, or agree as whites, by what covers most of them; a fleck or a vein can take up a hue. */
+function echoOf(verdict: PairVerdict, isMain: boolean, isNamedHue: boolean): EchoKind | null {
+  switch (verdict) {
+    case 'same':
+    case 'match':
+      return isMain ? 'alike' : isNamedHue ? 'hue' : null;
+    case 'agree':
+      return isMain ? 'whites' : null;
+    default:
+      return verdict === 'relates' ? 'hue' : null;
+  }
+}
+
 /** The strongest echo between two surfaces by their samples; null where none of their colors answers one of the other's. */
 export function echoBetween(a: SeenSurface, b: SeenSurface): Echo | null {
   let found: Echo | null = null;
@@ -37,14 +51,8 @@ export function echoBetween(a: SeenSurface, b: SeenSurface): Echo | null {
         { color: other, lab: other.lab },
         { anchorY: null },
       );
-      const how =
-        verdict === 'same' || verdict === 'match'
-          ? 'alike'
-          : verdict === 'agree'
-            ? 'whites'
-            : verdict === 'relates'
-              ? 'hue'
-              : null;
+      const isMain = one === mainColor(a) && other === mainColor(b);
+      const how = echoOf(verdict, isMain, isNamed(one) && isNamed(other));
       if (how && (!found || ECHO_RANK[how] > ECHO_RANK[found.how])) found = { how, one, other, numbers };
     }
   }

@@ -26,13 +26,24 @@ function contrastOf(seen: SeenSurface): number {
   return Math.max(0, ...pairsAmong(majorColors(seen)).map(([a, b]) => differenceCiede2000(a.lab, b.lab)));
 }
 
+/** Of a surface: 0 none that shows, 1 one that shows, 2 a strong one. */
+export function patternRank(seen: SeenSurface): 0 | 1 | 2 {
+  const contrast = contrastOf(seen);
+  return contrast >= PATTERN.strong ? 2 : contrast >= PATTERN.shows ? 1 : 0;
+}
+
 function ranked(scheme: SeenScheme): Ranked[] {
   return placesOf(scheme)
     .filter(({ isLarge }) => isLarge)
     .map(({ surfaces, seen }) => {
-      const contrast = contrastOf(seen);
-      const rank = contrast >= PATTERN.strong ? 2 : contrast >= PATTERN.shows ? 1 : 0;
-      return { surfaces, contrast, rank, scale_mm: seen.pattern?.scale_mm ?? null, isKnown: seen.pattern !== null };
+      const rank = patternRank(seen);
+      return {
+        surfaces,
+        contrast: contrastOf(seen),
+        rank,
+        scale_mm: seen.pattern?.scale_mm ?? null,
+        isKnown: seen.pattern !== null,
+      };
     });
 }
 

@@ -12,7 +12,16 @@ import type { Claim, LeftOut, LookRelations, Relation } from './types';
  * them is said with "may", in more than a quarter left out. So of a picture, whose colors are known to about plus or minus
  * ten, only what survives that remains. The order of the surfaces does not matter.
  */
-export function relationsOf(look: RelationScheme, options?: DrawOptions): LookRelations {
+export function relationsOf(...given: Parameters<typeof relationsInSteps>): LookRelations {
+  const steps = relationsInSteps(...given);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/** The same in slices, a relation each. */
+export function* relationsInSteps(look: RelationScheme, options?: DrawOptions): Generator<undefined, LookRelations> {
   const scheme = seenScheme(look);
   const places = placesOf(scheme);
   const drawn = drawnSchemes(scheme, options);
@@ -36,6 +45,7 @@ export function relationsOf(look: RelationScheme, options?: DrawOptions): LookRe
         const text = rule.say(claim, numbers, firmness === 'may');
         relations.push({ id, kind, surfaces, text, wording: firmness, holds_in, numbers, claim });
       }
+      yield;
     }
   }
   const following = relations.map((one) => ({ ...one, follows_from: followedBy(one.claim, relations) }));
