@@ -2,7 +2,7 @@ import type { Problem } from '../engine/result';
 import { type Bounds, checkNumber } from './check-number';
 
 /** Years a house may have been built in; the oldest that people live in are older, and old enough by then. */
-export const YEAR_BOUNDS: Bounds = [1500, 2100, ''];
+const YEAR_BOUNDS: Bounds = [1500, 2100, ''];
 
 /** What is wrong with the year of a house. */
 export function checkYear(year: number, path: string): readonly Problem[] {

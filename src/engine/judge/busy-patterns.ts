@@ -39,6 +39,8 @@ const LARGE: readonly SurfaceId[] = [
   'wall',
 ];
 
+export const isLarge = (surface: SurfaceId): boolean => LARGE.includes(surface);
+
 interface WeighedLab {
   readonly lab: Lab<'D65-2'>;
   /** Of its surface, 0-1. */
@@ -46,7 +48,7 @@ interface WeighedLab {
 }
 
 /** How far colors stray from their mean (mixed as light), root mean square by shares, CIEDE2000. Lines are left out. */
-export function colorSpread(all: readonly WeighedLab[]): number {
+function colorSpread(all: readonly WeighedLab[]): number {
   const colors = all.filter(({ share }) => share >= MINOR_SHARE);
   const shares = colors.map(({ share }) => share);
   const total = shares.reduce((sum, share) => sum + share, 0);
@@ -91,10 +93,10 @@ export interface BusyGroup {
 export const groupKey = ({ surfaces }: Pick<BusyGroup, 'surfaces'>): string => surfaces.join('|');
 
 /** Large surfaces with a busy pattern. */
-export function busySurfaces(placed: readonly PlacedColor[]): BusySurface[] {
+function busySurfaces(placed: readonly PlacedColor[]): BusySurface[] {
   const bySurface = new Map<JudgedSurface, PlacedColor[]>();
   for (const one of placed) {
-    if (!LARGE.includes(one.surface.surface)) continue;
+    if (!isLarge(one.surface.surface)) continue;
     bySurface.set(one.surface, [...(bySurface.get(one.surface) ?? []), one]);
   }
   return [...bySurface].flatMap(([judged, own]) => {

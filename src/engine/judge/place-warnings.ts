@@ -63,7 +63,7 @@ function atWorst(group: readonly ToldTint[]): ToldTint[] {
 
 /** Visible tints are alike if one source lends one color; notes all are: what nobody has to change is said in one line. */
 const likeness = (tint: ToldTint): string =>
-  tint.severity === 'visible' ? `${tint.source?.surface}|${hueOf(tint)}|${tint.isMixed}` : 'note';
+  tint.severity === 'visible' ? `${tint.source?.surface}|${hueOf(tint)}` : 'note';
 
 /** A long list says no more than its strongest. */
 const NAMED_READINGS = 2;

@@ -18,7 +18,7 @@ export const stepsOf = ({ contrastFirst }: Pick<ShortlistPlace, 'contrastFirst'>
 export function orderWords(place: ShortlistPlace): Shortlist['order'] {
   const words: Readonly<Record<RankStep, string>> = {
     clashes:
-      'first what nothing settled clashes with, then what may clash, then what a vein, a fleck or a fitting clashes with; in each, paint too flat for the place comes last',
+      'first what nothing settled clashes with, then what may clash, then what a vein, a fleck or a fitting clashes with; in each, a busy pattern beside another and a wood that nearly matches one come later, paint too flat for the place last',
     agreement: 'then whites that agree, hues that echo, what matches',
     contrast: place.contrastFirst
       ? 'then edges that are easy to see, before agreement, because of who uses the kitchen'
@@ -69,7 +69,8 @@ export function stepReasons(
 ): Readonly<Record<RankStep, string | null>> {
   return {
     clashes: joinedReasons(
-      isAnythingHeld ? clashReason(standing, spokenOf(place.surfaces)) : null,
+      isAnythingHeld && !saysMaterialsOnly(standing) ? clashReason(standing, spokenOf(place.surfaces)) : null,
+      ...standing.materials.map(({ text }) => text),
       standing.candidate.isTooFlat ? TOO_FLAT : null,
     ),
     agreement: isAnythingHeld ? agreementReason(standing) : null,
@@ -78,6 +79,9 @@ export function stepReasons(
     color: null,
   };
 }
+
+/** That nothing clashes would read ill before what may compete. */
+const saysMaterialsOnly = ({ group, materials }: Standing): boolean => group === 'clear' && materials.length > 0;
 
 const TOO_FLAT = 'It is flat paint, which marks and does not wash: ask for its color with a sheen.';
 

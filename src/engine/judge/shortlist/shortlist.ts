@@ -122,7 +122,8 @@ function acceptedRows(
   return sorted.map((one, i) => {
     const placedBy = differing(steps, one, sorted[i === 0 ? 1 : i - 1]);
     const said = stepReasons(one, place, isAnythingHeld);
-    const first: RankStep = one.group !== 'clear' ? 'clashes' : placedBy === 'contrast' ? 'contrast' : 'agreement';
+    const isAgainst = one.group !== 'clear' || one.materials.length > 0;
+    const first: RankStep = isAgainst ? 'clashes' : placedBy === 'contrast' ? 'contrast' : 'agreement';
     const texts = [said[first], ...steps.filter((step) => step !== first).map((step) => said[step])];
     return {
       finish: one.candidate.finish.id,

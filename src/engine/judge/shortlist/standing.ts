@@ -5,6 +5,7 @@ import { gravity } from '../pair-groups';
 import { isNearWhite } from '../sample-color';
 import { SEVERITY_RANK } from '../severity';
 import type { InPlace, InPlaceFault } from './in-place';
+import { type MaterialPoint, materialPoints } from './materials';
 import { type HeldFinish, mainOf, type Relation, relationsOf } from './relations';
 import type { Candidate, HeldSurface, RankStep, ShortlistGroup, ShortlistPlace } from './types';
 import type { Wish } from './wish';
@@ -23,6 +24,8 @@ export interface CandidateEdge {
 export interface Standing {
   readonly candidate: Candidate;
   readonly relations: readonly Relation[];
+  /** What speaks against its pattern or wood. */
+  readonly materials: readonly MaterialPoint[];
   /** The gravest of what turns it down, as a sample or else in its place; null where nothing does. */
   readonly rejectedBy: Relation | FaultInLight | null;
   /** What it shows in its place, setting by setting; none: it was judged as a sample. */
@@ -69,7 +72,8 @@ export function standingOf(
   const rejecting = relations.filter(({ bearing }) => bearing === 'rejects');
   const hasPart = relations.some(({ bearing }) => bearing === 'part');
   const hasMay = relations.some(({ bearing }) => bearing === 'may');
-  const agrees = agreementOf(candidate, relations, finishes);
+  const materials = materialPoints(candidate, held, place.surfaces);
+  const agrees = agreementOf(candidate, relations.filter(isNoNearWood(materials)), finishes);
   const edges = edgesTo(candidate, held, place.surfaces);
   const nearest = nearestOf(candidate, finishes);
   const wished = wishedOf(candidate, place.wishes, around);
@@ -77,6 +81,7 @@ export function standingOf(
   return {
     candidate,
     relations,
+    materials,
     rejectedBy: rejecting.length === 0 ? null : rejecting.reduce((worst, r) => (weigh(r) > weigh(worst) ? r : worst)),
     places: [],
     group: hasPart ? 'part' : hasMay ? 'compare' : 'clear',
@@ -85,7 +90,7 @@ export function standingOf(
     edges,
     met: wished.met,
     levels: {
-      clashes: [hasPart ? 1 : 0, hasMay ? 1 : 0, candidate.isTooFlat ? 1 : 0],
+      clashes: [hasPart ? 1 : 0, hasMay ? 1 : 0, materials.length > 0 ? 1 : 0, candidate.isTooFlat ? 1 : 0],
       agreement: [AGREEMENT.indexOf(agrees.kind), -new Set(agrees.with.map(({ held }) => held)).size],
       contrast: [
         Math.max(0, ...edges.map(({ level }) => level)),
@@ -96,6 +101,12 @@ export function standingOf(
     },
   };
 }
+
+/** Woods that nearly match echo each other only by numbers: that is no agreement. */
+const isNoNearWood =
+  (materials: readonly MaterialPoint[]) =>
+  ({ held }: Relation): boolean =>
+    !materials.some(({ kind, finishes }) => kind === 'wood' && finishes.includes(held.finish));
 
 const wishedOf = (candidate: Candidate, wishes: readonly Wish[], around: readonly HeldSurface[]) => {
   const met = wishes.map((wish) => isMet(wish, candidate, around));
@@ -113,6 +124,7 @@ export function withWishes(standing: Standing, wishes: readonly Wish[], around: 
 const unfit = (candidate: Candidate): Standing => ({
   candidate,
   relations: [],
+  materials: [],
   rejectedBy: null,
   places: [],
   group: 'clear',
@@ -136,13 +148,13 @@ export function withPlaces(standing: Standing, places: readonly InPlace[]): Stan
   const firm = faults
     .filter(({ fault }) => fault.isFirm)
     .reduce<FaultInLight | null>((worst, one) => (worst && graveness(worst) >= graveness(one) ? worst : one), null);
-  const [part, may, flat] = standing.levels.clashes;
+  const [part, may, ...rest] = standing.levels.clashes;
   return {
     ...standing,
     places: told,
     rejectedBy: firm,
     group: standing.group === 'clear' && faults.length > 0 ? 'compare' : standing.group,
-    levels: { ...standing.levels, clashes: [part!, faults.length > 0 ? 1 : may!, flat!] },
+    levels: { ...standing.levels, clashes: [part!, faults.length > 0 ? 1 : may!, ...rest] },
   };
 }
 

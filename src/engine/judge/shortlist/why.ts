@@ -1,7 +1,9 @@
 import type { SurfaceId } from '../../surface';
+import { BUSY } from '../busy-patterns';
 import { faultCode, isAssurance } from '../claims';
 import { MINOR_SHARE } from '../component-record';
 import { bowmanSapolinski, EDGE } from '../edges';
+import { WOODS } from '../near-woods';
 import { AS_INSTALLED, AS_SAMPLE, oneDecimal, percent } from '../number-words';
 import { PAIR } from '../pair';
 import { faultSentence } from '../pair-sentences';
@@ -18,7 +20,7 @@ import type { ShortlistPlace } from './types';
 /** One thing there is to say of a candidate beside something settled. */
 export interface WhyPoint {
   /** What follows from it: see `Bearing`; an edge only ranks, and so does what may be in place. */
-  readonly kind: Bearing | 'edge' | 'in-place' | 'not-made';
+  readonly kind: Bearing | 'edge' | 'in-place' | 'material' | 'not-made';
   readonly beside: readonly SurfaceId[];
   /** The first setting it shows in; null: as a sample. */
   readonly setting: string | null;
@@ -59,6 +61,7 @@ export function whyPoints(
   return [
     ...notMadePoints(standing),
     ...points,
+    ...materialWhys(standing),
     ...edgePoints(standing, held),
     ...inPlacePoints(places, asked.place),
   ].sort((x, y) => KINDS.indexOf(x.kind) - KINDS.indexOf(y.kind));
@@ -70,6 +73,7 @@ const KINDS: readonly WhyPoint['kind'][] = [
   'in-place',
   'may',
   'part',
+  'material',
   'agrees',
   'echoes',
   'matches',
@@ -89,6 +93,18 @@ const notMadePoints = ({ candidate: { notMade } }: Standing): WhyPoint[] =>
           why: 'What is usual for the place (common practice, no source).',
         },
       ];
+
+const materialWhys = ({ materials }: Standing): WhyPoint[] =>
+  materials.map(({ kind, surfaces, text }) => ({
+    kind: 'material',
+    beside: surfaces,
+    setting: null,
+    text,
+    why:
+      kind === 'pattern'
+        ? `Busy from ${BUSY.spread} CIEDE2000 by which colors stray from their mean, in figures from ${BUSY.figureMm} mm, less than ${BUSY.sizesApart} times apart in size (our judgment); that one pattern leads is common practice, no source.`
+        : `Area means over ${WOODS.alike} and under ${WOODS.different} CIEDE2000 apart, less than ${WOODS.step} L* (our judgment); that woods match or differ clearly is common practice, no source.`,
+  }));
 
 function pointOf(relation: Relation, { surfaces }: ShortlistPlace): WhyPoint {
   const { judgment, bearing, held, own, other } = relation;
