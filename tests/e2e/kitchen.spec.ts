@@ -187,7 +187,7 @@ test('Esc in the questions keeps the present project', async () => {
   await page.keyboard.press('Escape');
   await expect(questions()).not.toContainText('Your answers are dropped.');
   // Its drawings are in inches, so the lengths of the room are, unless one chose.
-  await questions().getByRole('combobox', { name: 'Region' }).selectOption({ label: 'North America' });
+  await questions().getByRole('combobox', { name: 'Usual sizes of' }).selectOption({ label: 'North America' });
   await expect(questions().getByRole('textbox', { name: /^Width, in/ })).toBeVisible();
   await page.keyboard.press('Escape');
   await button('Leave', questions()).click();

@@ -4,11 +4,19 @@ import { findings, openPage, sample, sentence } from './page';
 // What would help with a warning, tried before it is made: dropped, then tried again, kept and undone.
 
 test('a repair is tried, dropped, tried again, kept, and undone as one step', async ({ browser }) => {
-  const page = await openPage(browser, {}, { help: true });
+  const page = await openPage(browser, { hasTouch: true }, { help: true });
   const before = await sentence(page).textContent();
   expect(before).toContain('One warm surface would settle it');
   const help = findings(page).getByRole('button', { name: /^What would help/ });
-  await help.first().click();
+  const outlined = page.locator('[data-outlined]');
+  await findings(page).locator('.warning p').first().hover();
+  await expect(outlined.first()).toBeVisible();
+  await page.mouse.move(0, 0);
+  await expect(outlined).toHaveCount(0);
+  // A tap leaves the focus behind, but nothing outlined.
+  await help.first().tap();
+  await expect(help.first()).toBeFocused();
+  await expect(outlined).toHaveCount(0);
   const tryIt = findings(page).getByRole('button', { name: /^Try .*backsplash/ });
   // The library is looked through once the picture is at full quality.
   await expect(tryIt.first()).toBeVisible({ timeout: 90_000 });
