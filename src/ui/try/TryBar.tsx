@@ -51,22 +51,14 @@ export function TryBar(props: TryBarProps) {
           <strong>{text}</strong>
           {(!isNamed || settled.length > 0) && (
             <span className="try-moves small">
-              {!isNamed && (
-                <>
-                  <span aria-hidden="true">{TRY.movesBriefly(moves)} </span>
-                  <span className="hidden-visually">{TRY.moves(moves)} </span>
-                </>
-              )}
-              <b>{settled.map(TRY.settled).join(' ')}</b>
+              {!isNamed && <Moves moves={moves} />} <b>{settled.map(TRY.settled).join(' ')}</b>
             </span>
           )}
         </p>
-        {against && (
-          <p className="small" aria-live="polite">
-            {againstWords(against)}
-          </p>
-        )}
-        <p className="small quiet">{TRY.unkept}</p>
+        <p className="small">
+          {against && <span aria-live="polite">{againstWords(against)}</span>}{' '}
+          <span className="quiet">{TRY.unkept}</span>
+        </p>
       </div>
       <div className="try-buttons">
         <button type="button" className="button button-strong" onClick={onKeep}>
@@ -77,6 +69,18 @@ export function TryBar(props: TryBarProps) {
         </button>
       </div>
     </section>
+  );
+}
+
+/** All that moves, in as many words as fit into a line. */
+function Moves({ moves }: Pick<TryBarProps, 'moves'>) {
+  const [all, brief] = [TRY.moves(moves), TRY.movesBriefly(moves)];
+  if (all === brief) return all;
+  return (
+    <>
+      <span aria-hidden="true">{brief}</span>
+      <span className="hidden-visually">{all}</span>
+    </>
   );
 }
 

@@ -46,7 +46,7 @@ export const TRY = {
     return more > 1 ? `It changes ${named.slice(0, MOST_NAMED).join(', ')} and ${more} more.` : TRY.moves(surfaces);
   },
   settled: ({ state, surfaces }: SettledMoved) => `Changes ${SETTLED[state]}: ${phrase(surfaces)}.`,
-  unkept: 'Shown and judged as if it were made. Nothing is changed until you keep it.',
+  unkept: 'Nothing is changed until you keep it.',
   comparing: 'Against before: still comparing.',
   otherLight: 'Against before: go back to the light this began in to compare.',
   against: ({ clears, eases, brings }: AgainstBefore) => {
