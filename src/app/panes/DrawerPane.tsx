@@ -106,7 +106,9 @@ export function DrawerPane({ surface }: { readonly surface: SurfaceId }) {
             finish,
             covers ? { reopens: surface } : { keepsDrawer: true, keepsFocus: !onlyTries(surfaces) },
           );
-          if (!covers) follow(surfaces);
+          // The picture is at the top of the page.
+          if (covers) window.scrollTo({ top: 0 });
+          else follow(surfaces);
         }}
         onEmpty={(surfaces) => {
           actions.empty(surfaces);
