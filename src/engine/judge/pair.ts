@@ -6,7 +6,7 @@ import type { Lab } from '../color/types';
 import { wid } from '../color/wid';
 import { warmth } from '../naming/warmth';
 import type { PairVerdict, Severity } from './assessment';
-import type { SampleColor } from './sample-color';
+import { isBeige, type SampleColor } from './sample-color';
 import { atMost } from './severity';
 import { inDomainOfWhites, isPlainGray, judgeWhites, WHITES } from './whites';
 
@@ -115,13 +115,16 @@ export function judgePair(a: PairSide, b: PairSide, context: PairContext): PairJ
     Object.assign(numbers, { hue_apart_deg: hueApart, strength_weaker: weaker, strength_stronger: stronger });
     if (weaker >= PAIR.namedStrength) {
       if (mayEcho) return found('relates');
-      if (stronger < PAIR.colorStrength && a.color.mayLean && b.color.mayLean) {
+      if ([a, b].every(({ color }) => isLean(color)) && a.color.mayLean && b.color.mayLean) {
         return found('pulls-apart', light.lab.l < PAIR.hueSeenFrom ? 'note' : 'visible');
       }
     }
   }
   return found('none');
 }
+
+/** A lean, not a color meant as such: below that strength, or beige. */
+export const isLean = (color: SampleColor): boolean => color.strength() < PAIR.colorStrength || isBeige(color);
 
 /** A gray beside a white is meant as one, the more so where it comes in any color. */
 function gravestFor(suffering: SampleColor): Severity {

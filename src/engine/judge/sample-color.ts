@@ -132,6 +132,23 @@ export const luminanceOf = (color: SampleColor): number => yFromLightness(color.
 export const isNearWhite = (color: SampleColor): boolean =>
   color.lab.l >= 80 && color.munsellChroma() <= color.whiteChromaMax;
 
+/**
+ * Beige: between L* 65 and 87, hue from yellowish pink to yellow (CIELAB, degrees), Munsell chroma up to 3. The trade takes it for a neutral
+ * though its strength is over that of a color. Kelly and Judd's dictionary has beige in blocks 33, 79, 89 and 90; the limits are our judgment.
+ */
+const BEIGE = { darkest: 65, lightest: 87, chromaMax: 3, from: 40, to: 100 } as const;
+
+export const isBeige = (color: SampleColor): boolean => {
+  const hue = hueDegOf(color.lab);
+  return (
+    color.lab.l >= BEIGE.darkest &&
+    color.lab.l <= BEIGE.lightest &&
+    hue >= BEIGE.from &&
+    hue <= BEIGE.to &&
+    color.munsellChroma() <= BEIGE.chromaMax
+  );
+};
+
 interface LookedUp {
   readonly chroma: number;
   readonly strength: number;

@@ -5,7 +5,7 @@ import { isLoose, isWithheld } from '../cannot-tell';
 import { faultCode, isAlike, isAssurance } from '../claims';
 import { MINOR_SHARE } from '../component-record';
 import { type Firmness, firmnessOf, isOpenQuestion } from '../firmness';
-import { judgePair, PAIR, type PairJudgment, type PairSide } from '../pair';
+import { isLean, judgePair, PAIR, type PairJudgment, type PairSide } from '../pair';
 import { isFitting, isNearWhite, type SampleColor } from '../sample-color';
 import { inDomainOfWhites, WHITES } from '../whites';
 import { faultHoldsAtLeast, huesOppose, whitesPart } from './firmly';
@@ -176,5 +176,5 @@ function isPlainlyNone(a: SampleColor, b: SampleColor): boolean {
   if (isBetween && !isLoose(a) && !isLoose(b)) return true;
   const [s, t] = [a.strength(), b.strength()];
   if (Math.min(s, t) < PAIR.namedStrength) return true;
-  return along < COS_NEAR_OPPOSED * product && Math.max(s, t) >= PAIR.colorStrength;
+  return along < COS_NEAR_OPPOSED * product && [a, b].some((color) => !isLean(color));
 }
