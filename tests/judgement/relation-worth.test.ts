@@ -105,6 +105,7 @@ describe('what a change is worth', () => {
     const by = (value: number, unit: string) => ({ value, unit, text: '' });
     expect(isWorse(by(3, 'L*'), by(12, 'L*'))).toBe(false);
     expect(isWorse(by(3, 'L*'), by(14, 'L*'))).toBe(true);
-    expect(isWorse(by(3, 'L*'), by(90, 'degrees of hue'))).toBe(false);
+    expect(isWorse(by(3, 'L*'), by(90, 'CIEDE2000'))).toBe(false);
+    expect(isWorse(by(3, 'undertone strength'), by(90, 'degrees of hue'))).toBe(true);
   });
 });

@@ -117,7 +117,8 @@ function repairLines(repairs: readonly RelationRepair[], { breaks }: CarriedLook
   }
   return [
     'Repairs, each run as samples and as installed in this setting, where none brings a new warning.',
-    'First what mends the whole (warm and cool, the pattern), then what mends most, less what it breaks:',
+    'First what mends the whole (warm and cool, the pattern), then order, edges and undertones, then',
+    'the rest; each less what it loses:',
     ...repairs.map(({ text }) => wrapped(text, '  ')),
     ...settled,
   ];

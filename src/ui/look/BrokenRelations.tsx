@@ -25,7 +25,7 @@ export function BrokenRelations({ carried, onPoint }: BrokenRelationsProps) {
                 .filter(({ relation }) => relations.includes(relation.id))
                 .map((one) => (
                   <li key={one.relation.id} {...pointing(one.relation.surfaces, onPoint)}>
-                    <BrokenOne {...one} />
+                    <BrokenOne check={one} isSaid={one.here === whole} />
                   </li>
                 ))}
             </ul>
@@ -37,13 +37,14 @@ export function BrokenRelations({ carried, onPoint }: BrokenRelationsProps) {
 }
 
 /** As it is here, as it was there, by how much, and whether that shows in the room. */
-function BrokenOne({ relation, here, by, holds_in, in_place, kept }: BrokenRelation) {
+function BrokenOne({ check, isSaid }: { readonly check: BrokenRelation; readonly isSaid: boolean }) {
+  const { relation, here, by, holds_in, in_place, kept } = check;
   const stays = surfacesPhrase(kept);
   // The sentence of the balance says what stays itself.
   const saysStay = kept.length > 0 && kept.length === relation.surfaces.length && !/\bstays?\b/.test(here);
   return (
     <>
-      <p>{here}</p>
+      {!isSaid && <p>{here}</p>}
       <p>
         <span className="look-key">{LOOK.there}</span> {relation.text}
       </p>

@@ -1,4 +1,4 @@
-import { beyondRepair } from '../../engine/judge/relations/relation-names';
+import { beyondRepair, relationName } from '../../engine/judge/relations/relation-names';
 import type { RelationCheck } from '../../engine/judge/relations/types';
 import { joined, surfacesPhrase } from '../../engine/judge/surface-words';
 import type { SurfaceId } from '../../engine/surface';
@@ -19,7 +19,10 @@ const EFFECTS = ['mends', 'costs', 'worsens', 'opens'] as const;
 
 /** One or two changes each, with what they mend and at what price. */
 export function RepairList({ repairs, checks, onTry, onLay, onPoint }: RepairListProps) {
-  const textOf = (id: string) => checks.find(({ relation }) => relation.id === id)?.relation.text ?? id;
+  const textOf = (id: string) => {
+    const found = checks.find(({ relation }) => relation.id === id);
+    return found ? relationName(found.relation) : id;
+  };
   const beyond = beyondRepair(checks);
   return (
     <div className="look-repairs">

@@ -65,7 +65,7 @@ export const LOOK = {
   repairs: 'What would mend it',
   repairsNote:
     'Each was tried as samples and in this room and light; none brings a new warning here, and none breaks more than it mends. ' +
-    'First what mends the whole (warm and cool, the pattern), then what mends most, less what it breaks.',
+    'First what mends the whole (warm and cool, the pattern), then order, edges and undertones, then the rest; each less what it loses.',
   noRepairs: 'No one or two changes from the library mend more than they break, without asking for something new.',
   beyond: (what: string) => `Nothing mends ${what} while the surfaces stay.`,
   effect: ({ mends, costs, worsens, opens }: Effect) =>

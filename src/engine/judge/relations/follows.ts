@@ -102,6 +102,8 @@ const WORSE: Readonly<Record<string, number>> = {
   'undertone strength': 2,
 };
 
-/** Whether a broken relation is missed by much more than before. */
+/** Whether a broken relation is missed by much more than before; a color that is not the look's is worse than none. */
 export const isWorse = (before: Miss, after: Miss): boolean =>
-  before.unit === after.unit && after.value > before.value + (WORSE[after.unit] ?? 0);
+  before.unit === after.unit
+    ? after.value > before.value + (WORSE[after.unit] ?? 0)
+    : before.unit === 'undertone strength' && after.unit === 'degrees of hue';

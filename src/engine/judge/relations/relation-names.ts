@@ -20,7 +20,7 @@ export function relationName({ claim }: Relation): string {
     case 'edge':
       return `the edge between ${the(claim.one)} and ${the(claim.other)}`;
     case 'undertone':
-      return `the undertone of ${the(claim.of)}`;
+      return `${claim.sort === 'color' ? 'the hue' : 'the undertone'} of ${the(claim.of)}`;
     case 'echo':
       return `the echo between ${the(claim.one)} and ${the(claim.other)}`;
     case 'opposition':
