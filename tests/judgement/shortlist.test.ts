@@ -274,3 +274,9 @@ describe('the sheen', () => {
     expect(isTooFlatFor({ class: 'laminate', gloss_gu: 4 }, 'base-fronts')).toBe(false);
   });
 });
+
+it('does not put the finish of the floor first for what stands on it: the edge between them would go', () => {
+  const list = listed('base-fronts', ['WD-01', 'PT-02'], [held('floor', 'WD-01', 'fixed'), held('counter', 'EN-01')]);
+  expect(acceptedIds(list)).toEqual(['PT-02', 'WD-01']);
+  expect(list.accepted[1]!.reasons.join(' ')).toContain('Its edge to the floor may be hard to see: 0 points');
+});

@@ -120,7 +120,7 @@ function mayText({ judgment, own, other, held }: Relation, surfaces: readonly Su
     : `It may lean another way than ${there.text}: ${why}.`;
 }
 
-function agreementReason({ agrees, candidate }: Standing): string {
+function agreementReason({ agrees, candidate }: Standing): string | null {
   const { kind, same } = agrees;
   const sides = joined(sidesOf(agrees.with));
   const own = same.length > 0 ? `It is the finish of ${surfacesPhrase(spokenOf(same)).text} already` : null;
@@ -133,9 +133,10 @@ function agreementReason({ agrees, candidate }: Standing): string {
     case 'matches':
       return own ? `${own}.` : `It matches ${sides}: hardly anybody tells them apart.`;
     default:
+      // Of most of a library there is nothing to tell: said of every one it would tell nothing.
       return candidate.colors.some(isLoose)
         ? 'Nothing can be said of what it agrees with: its color is not known well enough.'
-        : 'It neither agrees with, echoes nor matches anything that is settled.';
+        : null;
   }
 }
 

@@ -73,8 +73,8 @@ export function standingOf(
   const hasPart = relations.some(({ bearing }) => bearing === 'part');
   const hasMay = relations.some(({ bearing }) => bearing === 'may');
   const materials = materialPoints(candidate, held, place.surfaces);
-  const agrees = agreementOf(candidate, relations.filter(isNoNearWood(materials)), finishes);
   const edges = edgesTo(candidate, held, place.surfaces);
+  const agrees = agreementOf(candidate, relations.filter(isNoNearWood(materials)), finishes, edges);
   const nearest = nearestOf(candidate, finishes);
   const wished = wishedOf(candidate, place.wishes, around);
   const [main] = [colors[mainOf(colors)]!];
@@ -169,13 +169,21 @@ const isKnown = ({ relations }: Standing, { pair: { a, b } }: InPlaceFault): boo
 const weigh = ({ judgment }: Relation): number =>
   gravity(judgment) + (judgment.severity ? SEVERITY_RANK[judgment.severity] : 0);
 
-/** Whites that agree come before hues that echo, these before a match: the order in which the trade asks. Our judgment. */
+/**
+ * Whites that agree come before hues that echo, these before a match: the order in which the trade asks. The finish of the far side of
+ * an edge that one has to find agrees with nothing: the two would run into each other. Our judgment.
+ */
 function agreementOf(
   { finish, colors }: Candidate,
   relations: readonly Relation[],
   finishes: readonly HeldFinish[],
+  edges: readonly CandidateEdge[],
 ): Agreement {
-  const same = finishes.filter((one) => one.finish === finish.id).flatMap(({ surfaces }) => surfaces);
+  const merges = edges.filter(({ level }) => level === 2).map(({ surface }) => surface);
+  const same = finishes
+    .filter((one) => one.finish === finish.id)
+    .flatMap(({ surfaces }) => surfaces)
+    .filter((surface) => !merges.includes(surface));
   // The same white agrees with itself, any other color matches.
   const sameKind: AgreementKind = isNearWhite(colors[mainOf(colors)]!) ? 'agrees' : 'matches';
   for (const kind of AGREEMENT) {

@@ -142,6 +142,13 @@ function pointOf(relation: Relation, { surfaces }: ShortlistPlace): WhyPoint {
 const caseWords = (atLeast: number): string =>
   atLeast >= 0.995 ? 'nearly all' : atLeast > 0 ? `at least ${percent(atLeast)} of the` : 'too few';
 
+/** Opposed hues of which one is a color of its own: no fault by the rules, and not nothing either. */
+const isMeantContrast = ({ verdict, numbers }: Relation['judgment']): boolean =>
+  verdict === 'none' &&
+  numbers['hue_apart_deg']! >= PAIR.opposedHueMin &&
+  numbers['strength_weaker']! >= PAIR.namedStrength &&
+  numbers['strength_stronger']! >= PAIR.colorStrength;
+
 function plainText({ bearing, judgment }: Relation, there: string): string {
   switch (bearing) {
     case 'agrees':
@@ -155,6 +162,8 @@ function plainText({ bearing, judgment }: Relation, there: string): string {
         ? `It may go with ${there}; the numbers do not settle it.`
         : `It may lean another way than ${there}.`;
     default:
+      if (isMeantContrast(judgment))
+        return `Its hue is opposite that of ${there}, but one of them is a color of its own: that looks meant.`;
       return judgment.verdict === 'none'
         ? `Beside ${there} it is neither related nor opposed.`
         : `What it has with ${there} is not sure enough to count.`;
