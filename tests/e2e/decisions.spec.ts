@@ -68,7 +68,5 @@ test('decisions: what is next and left, and what changing an early one unsettles
 
 test('the balance in every light is worked out when it is unfolded', async () => {
   await page.getByText('In every light of this project').click();
-  await expect(page.getByText('In all of these lights the answer is that of the samples.')).toBeVisible({
-    timeout: 30_000,
-  });
+  await expect(page.getByText('In all of these lights the answer is that of the samples.')).toBeVisible();
 });

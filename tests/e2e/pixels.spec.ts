@@ -1,6 +1,7 @@
 import { expect, type Page, test } from '@playwright/test';
 import { isEven, pixelAt, type Rgb } from './even-pixels';
 import { choose, openPage, reading, refined, type Shot, settled, stillShot } from './page';
+import { readPlace } from './read-place';
 
 // The picture is the engine's light, pixel for pixel: at points all over the room the pixel on screen is compared with what
 // the light worker computes there by its own code in double precision. Tolerance: 1 code value of 255, for rounding.
@@ -66,24 +67,10 @@ async function compareView({ name, close }: View): Promise<Compared[]> {
   const foot = (await page.locator('.stage-foot').boundingBox())!;
   const compared: Compared[] = [];
   for (const [x, y] of evenPoints(picture, foot.y)) {
-    await closeReading();
     // In the middle of the pixel: its corner may lie on the face next to it, where a bevel is two pixels wide.
-    await page.mouse.click(picture.left + x + 0.5, picture.top + y + 0.5);
-    // The first is the place's own; a white held there follows.
-    const shown = reading(page)
-      .getByText(/^rgb\(/)
-      .first();
-    try {
-      await shown.waitFor({ timeout: 5000 });
-    } catch {
-      // A window or a lamp: nothing with a finish to be read.
-      continue;
-    }
-    const surface = await reading(page)
-      .getByRole('combobox', { name: /^Surface/ })
-      .inputValue();
-    if (BRUSHED.test(surface) || (!close && !PLAIN.test(surface))) continue;
-    const engine = (await shown.textContent())!.match(/\d+/g)!.map(Number) as unknown as Rgb;
+    const read = await readPlace(page, picture.left + x + 0.5, picture.top + y + 0.5);
+    if (!read || BRUSHED.test(read.surface) || (!close && !PLAIN.test(read.surface))) continue;
+    const { surface, rgb: engine } = read;
     const one = { where: `${name}, ${x}, ${y}`, surface, pixel: pixelAt(picture, x, y), engine };
     expect(worstOf(one), JSON.stringify(one)).toBeLessThanOrEqual(1);
     compared.push(one);

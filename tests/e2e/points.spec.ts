@@ -1,6 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
 import { expectNoFindings } from './axe';
-import { openPage, reading, refined } from './page';
+import { openPage, reading } from './page';
 
 test.describe.configure({ mode: 'serial' });
 
@@ -8,7 +8,6 @@ let page: Page;
 
 test.beforeAll(async ({ browser }) => {
   page = await openPage(browser, { reducedMotion: 'reduce' });
-  await refined(page);
 });
 test.afterAll(() => page.context().close());
 

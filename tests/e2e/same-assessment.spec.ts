@@ -28,7 +28,7 @@ test('the page and the command line say the same, number for number', async ({ b
   await settled(page);
   await page.evaluate(() => navigator.clipboard.writeText(''));
   // Ready once what would help is found, too.
-  await findings(page).getByRole('button', { name: 'Copy findings' }).click({ timeout: 60_000 });
+  await findings(page).getByRole('button', { name: 'Copy findings' }).click({ timeout: 180_000 });
   await expect(findings(page).getByText('Copied as JSON')).toBeVisible();
   const onPage = JSON.parse(await page.evaluate(() => navigator.clipboard.readText()));
   expect(onPage.status).toBe('done');

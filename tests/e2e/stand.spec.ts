@@ -2,6 +2,7 @@ import { expect, type Page, test } from '@playwright/test';
 import { expectNoFindings } from './axe';
 import { isEven, pixelAt } from './even-pixels';
 import { choose, colorCount, openPage, reading, refined, stillShot } from './page';
+import { readPlace } from './read-place';
 
 test.describe.configure({ mode: 'serial' });
 
@@ -57,24 +58,10 @@ test('the stand stands in for the room and says what lying and standing do', asy
 test('a pixel of a sample is what the engine computes there, and the card tells it lying and standing', async () => {
   const surfaces = new Set<string>();
   for (const { x, y, pixel } of await evenPlaces(24)) {
-    await page.keyboard.press('Escape');
-    await expect(reading(page)).toBeHidden();
-    await page.mouse.click(x, y);
-    const shown = reading(page)
-      .getByText(/^rgb\(/)
-      .first();
-    const isSample = await shown.waitFor({ timeout: 1500 }).then(
-      () => true,
-      // The backing is nothing one could order: it is not read.
-      () => false,
-    );
-    if (!isSample) continue;
-    const surface = await reading(page)
-      .getByRole('combobox', { name: /^Surface/ })
-      .inputValue();
+    const read = await readPlace(page, x, y);
     // What has a pattern shows a mean of it at a distance.
-    if (!/-fronts$|^(wall|ceiling)$/.test(surface)) continue;
-    const engine = figures((await shown.textContent())!);
+    if (!read || !/-fronts$|^(wall|ceiling)$/.test(read.surface)) continue;
+    const { surface, rgb: engine } = read;
     surfaces.add(surface);
     for (let k = 0; k < 3; k++) expect(Math.abs(pixel[k]! - engine[k]!), `${surface} ${x} ${y}`).toBeLessThanOrEqual(1);
     await expect(reading(page)).toContainText('On the sample stand');
@@ -118,17 +105,7 @@ test('a comparison white is held at a place in the color the card says, and Esc 
   const places = await evenPlaces(40);
   let held = 0;
   for (const { x, y } of places) {
-    await page.mouse.click(x, y);
-    const found = await input()
-      .waitFor({ timeout: 1500 })
-      .then(
-        () => true,
-        () => false,
-      );
-    if (!found) continue;
-    const surface = await reading(page)
-      .getByRole('combobox', { name: /^Surface/ })
-      .inputValue();
+    const surface = (await readPlace(page, x, y))?.surface ?? '';
     if (!/^(wall|tall-fronts|wall-fronts)$/.test(surface)) continue;
     await input().fill('Cream');
     const card = reading(page).getByRole('region', { name: 'Hold beside it' });

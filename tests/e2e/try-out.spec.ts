@@ -19,7 +19,7 @@ test('a repair is tried, dropped, tried again, kept, and undone as one step', as
   await expect(outlined).toHaveCount(0);
   const tryIt = findings(page).getByRole('button', { name: /^Try .*backsplash/ });
   // The library is looked through once the picture is at full quality.
-  await expect(tryIt.first()).toBeVisible({ timeout: 90_000 });
+  await expect(tryIt.first()).toBeVisible({ timeout: 180_000 });
   const tile = sample(page, 'backsplash');
   const laid = await tile.textContent();
   const bar = page.getByRole('region', { name: 'Change on trial' });
@@ -28,7 +28,7 @@ test('a repair is tried, dropped, tried again, kept, and undone as one step', as
   await expect(bar).toContainText('Trying in Our floor: backsplash');
   await expect(bar.locator('p').first()).toBeFocused();
   await expect(sentence(page)).not.toHaveText(before!);
-  await expect(bar).toContainText(/Against before: (clears|leaves a note of) 1 warning/, { timeout: 30_000 });
+  await expect(bar).toContainText(/Against before: (clears|leaves a note of) 1 warning/, { timeout: 180_000 });
   expect(
     await findings(page)
       .locator('.findings-body')
