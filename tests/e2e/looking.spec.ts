@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { type CDPSession, expect, type Page, test } from '@playwright/test';
 import { PNG } from 'pngjs';
 import { expectNoFindings } from './axe';
-import { canvas, choose, openPage, refined, settled, stillShot } from './page';
+import { canvas, choose, openPage, refined, settled, sharpen, stillShot } from './page';
 import { picturesOnTheWay } from './pictures-on-the-way';
 import { soundChunks } from './sound-chunks';
 
@@ -15,7 +15,7 @@ let hands: CDPSession;
 
 test.beforeAll(async ({ browser }) => {
   const options = { reducedMotion: 'reduce', hasTouch: true, acceptDownloads: true } as const;
-  page = await openPage(browser, options, { pixels: true });
+  page = await openPage(browser, options);
   hands = await page.context().newCDPSession(page);
   await refined(page);
 });
@@ -175,6 +175,7 @@ test('less motion: from one place to another there is no picture in between', as
 
 test('in gray every pixel is neutral, a notice says so, and one press brings the colors back', async () => {
   await settled(page);
+  await sharpen(page);
   await choose(page, 'Gray');
   const notice = page.locator('.stage-mode');
   await expect(notice).toContainText('Shown in gray.');

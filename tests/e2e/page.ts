@@ -64,8 +64,14 @@ export async function openAtOnce(browser: Browser, options: BrowserContextOption
 
 /** Runs in the page before anything else. */
 function coarsen(): void {
-  Object.defineProperty(window, 'devicePixelRatio', { value: 0.5 });
+  Object.defineProperty(window, 'devicePixelRatio', { value: 0.5, writable: true });
 }
+
+/** The picture in as many pixels as the screen has, from the next change of it on. */
+export const sharpen = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    Object.assign(window, { devicePixelRatio: 1 });
+  });
 
 /** The light worker as if something changed again and again: the rest before it searches for what would help never ends. */
 async function neverRest(route: Route): Promise<void> {
