@@ -1,5 +1,5 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
+import { expectNoFindings } from './axe';
 import { drawer, finishes, openPage, sample } from './page';
 
 test.describe.configure({ mode: 'serial' });
@@ -53,8 +53,7 @@ test('a wish ranks and says what meets it; a finish is tried from its row, dropp
   await drawer(page).getByRole('button', { name: 'Add wish' }).click();
   await expect(row('EN-03')).toContainText('our wish: a quiet pattern.');
   await expect(row('TL-03')).toContainText('Meets your wish: a quiet pattern.');
-  const { violations } = await new AxeBuilder({ page }).include('.drawer').analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target).join(' | ')}`)).toEqual([]);
+  await expectNoFindings(page, '.drawer');
   await drawer(page).getByRole('button', { name: 'Wishes (1)' }).click();
 
   const bar = page.getByRole('region', { name: 'Change on trial' });
