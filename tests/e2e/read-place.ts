@@ -13,11 +13,8 @@ export interface PlaceRead {
  * lamp, what samples stand on.
  */
 export async function readPlace(page: Page, x: number, y: number): Promise<PlaceRead | null> {
-  // A finish held at a place is put away first.
-  await expect(async () => {
-    await page.keyboard.press('Escape');
-    await expect(reading(page)).toBeHidden({ timeout: 500 });
-  }).toPass();
+  await page.keyboard.press('Escape');
+  await expect(reading(page)).toBeHidden();
   await page.mouse.click(x, y);
   // What is pressed opens its reading at once; the numbers of the place follow.
   await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));
