@@ -1,13 +1,7 @@
 import { PAIR } from '../../engine/judge/pair';
 import { sentenceCase, surfacesPhrase } from '../../engine/judge/surface-words';
 import type { SurfaceId } from '../../engine/surface';
-import type { LaidSurfaceOfLook } from './lay-look';
-
-/**
- * What is farther from the look's color than this is no stand-in for it, CIEDE2000: about as far as a picture's color is known. Our
- * judgment, no source.
- */
-export const STAND_IN_DE00 = 10;
+import { type LaidSurfaceOfLook, STAND_IN_DE00 } from './lay-look';
 
 /** Up to this far, CIEDE2000, a stand-in passes for a shade of the same color. Our judgment, no source. */
 const SHADE_DE00 = 5;

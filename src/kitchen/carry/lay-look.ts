@@ -13,8 +13,13 @@ import type { LookSurface } from '../../model/look';
 import type { Finish, Option, Placement, Project } from '../../model/project';
 import { layFinish } from '../study/lay-finish';
 import { libraryOf } from '../study/scheme';
-import { STAND_IN_DE00 } from './laid-words';
 import type { LookScheme } from './look-scheme';
+
+/**
+ * What is farther from the look's color than this is no stand-in for it, CIEDE2000: about as far as a picture's color is known. Our
+ * judgment, no source.
+ */
+export const STAND_IN_DE00 = 10;
 
 /** A finish of the look's own class, or with a pattern as the look has, may be this much farther off. Our judgment. */
 const KIN_SLACK_DE00 = 2;
