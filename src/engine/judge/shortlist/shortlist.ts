@@ -123,7 +123,9 @@ function acceptedRows(
     const placedBy = differing(steps, one, sorted[i === 0 ? 1 : i - 1]);
     const said = stepReasons(one, place, isAnythingHeld);
     const isAgainst = one.group !== 'clear' || one.materials.length > 0;
-    const first: RankStep = isAgainst ? 'clashes' : placedBy === 'contrast' ? 'contrast' : 'agreement';
+    // That nothing clashes is what its heading says: what sets it apart comes first.
+    const isContrastFirst = placedBy === 'contrast' || said.agreement === null;
+    const first: RankStep = isAgainst ? 'clashes' : isContrastFirst && said.contrast ? 'contrast' : 'agreement';
     const texts = [said[first], ...steps.filter((step) => step !== first).map((step) => said[step])];
     return {
       finish: one.candidate.finish.id,
