@@ -33,7 +33,7 @@ interface Compared {
 let page: Page;
 
 test.beforeAll(async ({ browser }) => {
-  const options = { viewport: { width: 1180, height: 860 }, reducedMotion: 'reduce' } as const;
+  const options = { viewport: { width: 1180, height: 720 }, reducedMotion: 'reduce' } as const;
   page = await openPage(browser, options, { pixels: true });
   await page.getByRole('button', { name: 'More' }).click();
   await page.getByRole('checkbox', { name: 'Sheen in the picture' }).uncheck();

@@ -18,7 +18,7 @@ type Eye = (typeof EYES)[number];
 let page: Page;
 
 test.beforeAll(async ({ browser }) => {
-  const options = { viewport: { width: 1400, height: 1000 }, reducedMotion: 'reduce' } as const;
+  const options = { viewport: { width: 1040, height: 760 }, reducedMotion: 'reduce' } as const;
   page = await openPage(browser, options, { pixels: true, help: true });
   await page.getByRole('button', { name: 'More' }).click();
   await page.getByRole('checkbox', { name: 'Sheen in the picture' }).uncheck();
