@@ -8,6 +8,7 @@ import { isLooseFinish } from './cannot-tell';
 import type { Holds } from './claims';
 import { type Firmness, firmnessOf } from './firmness';
 import type { InstalledReading, JudgedSurface, JudgeInput } from './input';
+import { isLarge } from './large-surfaces';
 import type { PlacedColor } from './pairs';
 import { surfacesTint, withoutTint } from './place-tint';
 import type { SampleColor } from './sample-color';
@@ -127,7 +128,7 @@ export function judgeBalance(
     v.viewpoint !== null && perView[i]!.verdict !== whole.verdict ? [v.viewpoint] : [],
   );
   const held = carriers(classed);
-  const empty = (input.empty ?? []).filter((surface) => COLOR_CARRIERS.includes(surface));
+  const empty = (input.empty ?? []).filter(isLarge);
   const firmness = howFirm(whole.verdict);
   const { warm, leaning, cool, neutral } = whole.shares;
   const shown = installed.shares;
@@ -186,23 +187,11 @@ export function restsOnLooseColors(input: JudgeInput): boolean {
 function openSurfaces(input: JudgeInput, views: readonly ViewWeights[]): SurfaceId[] {
   const weights = meanWeights(views);
   return input.surfaces.flatMap(({ surface, state }, i) =>
-    state === 'open' && weights[i]! >= OPEN_MIN && COLOR_CARRIERS.includes(surface) ? [surface] : [],
+    state === 'open' && weights[i]! >= OPEN_MIN && isLarge(surface) ? [surface] : [],
   );
 }
 
 const OPEN_MIN = 0.03;
-const COLOR_CARRIERS: readonly SurfaceId[] = [
-  'counter',
-  'island-counter',
-  'floor',
-  'base-fronts',
-  'wall-fronts',
-  'tall-fronts',
-  'island-fronts',
-  'backsplash',
-  'wall',
-];
-
 const range = (xs: readonly number[]): readonly [number, number] => [Math.min(...xs), Math.max(...xs)];
 
 /** Surfaces that carry a class, largest share first; a surface counts from a twentieth of the view. */

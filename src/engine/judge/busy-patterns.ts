@@ -5,6 +5,7 @@ import type { LaidFinish } from '../finish/types';
 import type { SurfaceId } from '../surface';
 import { MINOR_SHARE } from './component-record';
 import type { JudgedSurface } from './input';
+import { isLarge } from './large-surfaces';
 import { areApart, type Meets, meetsOf, nearest } from './meets';
 import type { PlacedColor } from './pairs';
 import { isWoodOrPrint } from './sample-color';
@@ -25,21 +26,6 @@ export const BUSY = {
   /** From this many times the size on two figures are of different kinds to the eye: large veins over fine specks. */
   sizesApart: 10,
 } as const;
-
-/** Surfaces large enough that a pattern on them counts. */
-const LARGE: readonly SurfaceId[] = [
-  'counter',
-  'island-counter',
-  'floor',
-  'base-fronts',
-  'wall-fronts',
-  'tall-fronts',
-  'island-fronts',
-  'backsplash',
-  'wall',
-];
-
-export const isLarge = (surface: SurfaceId): boolean => LARGE.includes(surface);
 
 interface WeighedLab {
   readonly lab: Lab<'D65-2'>;

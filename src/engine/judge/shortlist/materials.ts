@@ -1,5 +1,6 @@
 import type { SurfaceId } from '../../surface';
-import { areSizesAlike, isBusy, isLarge } from '../busy-patterns';
+import { areSizesAlike, isBusy } from '../busy-patterns';
+import { isLarge } from '../large-surfaces';
 import { isNearMiss, isWood } from '../near-woods';
 import { isFitting } from '../sample-color';
 import { inDecisionOrder, surfacesPhrase } from '../surface-words';
