@@ -217,3 +217,13 @@ describe('balance as installed', () => {
     });
   });
 });
+
+it('calls near-neutral colors quiet only where they are not light against dark', () => {
+  const gray = (l: number): Row[] => [
+    ['base-fronts', laidFinish(`gray-${l}`, 'paint', [`base 1 ${l} 0 0`]), 45],
+    ['wall', laidFinish('white', 'paint', ['base 1 93 0 0']), 55],
+  ];
+  const said = (l: number) => judge(scheme(gray(l))).balance;
+  expect(said(39)).toMatchObject({ verdict: 'muted', sentence: expect.stringMatching(/quiet, near-neutral/) });
+  expect(said(37)).toMatchObject({ verdict: 'muted', sentence: expect.stringMatching(/^Light against dark/) });
+});

@@ -1,7 +1,7 @@
 import type { SurfaceId } from '../surface';
 import type { BalanceVerdict } from './assessment';
 import type { Firmness } from './firmness';
-import { sentenceCase, surfacesPhrase } from './surface-words';
+import { lowerFirst, sentenceCase, surfacesPhrase } from './surface-words';
 import type { TemperatureClass } from './temperature-class';
 
 /** Surfaces named as the carriers of a class: enough to see why, few enough to read. */
@@ -25,8 +25,6 @@ export function balanceSentence(of: {
   if (!of.empty?.length || of.verdict === 'nothing-chosen') return whole;
   return `So far: ${lowerFirst(whole)} Nothing is chosen yet for ${surfacesPhrase(of.empty).text}.`;
 }
-
-const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 function sentenceOfChosen(of: Parameters<typeof balanceSentence>[0]): string {
   const { verdict, firmness, carriers } = of;

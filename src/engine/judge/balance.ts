@@ -155,12 +155,12 @@ export function judgeBalance(
   return { balance, carriers: held, otherwiseFrom, isPartial: empty.length > 0 };
 }
 
-/** Lightness steps between surfaces of some size from which on a kitchen is not quiet, however gray: L* and share. Our judgment. */
+/** How far apart in L* colors have to be that each fill such a share of the view, for a kitchen to be stark and not quiet. Our judgment. */
 const STARK = { apart: 55, share: 0.08 } as const;
 
 function isStark(parts: readonly { readonly weight: number; readonly lab: Lab<'D65-2'> }[]): boolean {
   const large = parts.filter(({ weight }) => weight >= STARK.share).map(({ lab }) => lab.l);
-  return large.length > 0 && Math.max(...large) - Math.min(...large) >= STARK.apart;
+  return Math.max(...large) - Math.min(...large) >= STARK.apart;
 }
 
 /** Does the scheme ask for a warm or a cool surface? */

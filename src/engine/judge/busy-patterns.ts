@@ -1,6 +1,5 @@
 import { differenceCiede2000 } from '../color/difference';
-import { mixedLab } from '../color/mixed-lab';
-import type { Lab } from '../color/types';
+import { meanLab, type WeighedLab } from '../color/mixed-lab';
 import type { LaidFinish } from '../finish/types';
 import type { SurfaceId } from '../surface';
 import { MINOR_SHARE } from './component-record';
@@ -27,21 +26,11 @@ export const BUSY = {
   sizesApart: 10,
 } as const;
 
-interface WeighedLab {
-  readonly lab: Lab<'D65-2'>;
-  /** Of its surface, 0-1. */
-  readonly share: number;
-}
-
 /** How far colors stray from their mean (mixed as light), root mean square by shares, CIEDE2000. Lines are left out. */
 function colorSpread(all: readonly WeighedLab[]): number {
   const colors = all.filter(({ share }) => share >= MINOR_SHARE);
-  const shares = colors.map(({ share }) => share);
-  const total = shares.reduce((sum, share) => sum + share, 0);
-  const mean = mixedLab(
-    colors.map(({ lab }) => lab),
-    shares,
-  );
+  const total = colors.reduce((sum, { share }) => sum + share, 0);
+  const mean = meanLab(colors);
   return Math.sqrt(
     colors.reduce((sum, { lab, share }) => sum + (share / total) * differenceCiede2000(lab, mean) ** 2, 0),
   );

@@ -79,7 +79,8 @@ export function edgeSeverity(y1: number, y2: number): Severity | null {
 const GRAVER: Readonly<Record<Severity, Severity>> = { note: 'visible', visible: 'grave', grave: 'grave' };
 
 /**
- * Edges of the kitchen, those between surfaces of one finish, too. The floor ends at a toe kick of another finish, not at the fronts above it.
+ * Edges of the kitchen, those between surfaces of one finish, too. The floor ends at a toe kick of another finish, not at the
+ * fronts above it.
  * @param finishOf id of the finish on a surface; undefined where the kitchen has none
  * @param overFloor whether counters seen over the floor count
  */

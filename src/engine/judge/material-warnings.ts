@@ -6,7 +6,7 @@ import { compareWords } from './compare-words';
 import { firmnessOf, isOpenQuestion } from './firmness';
 import { type NearWoods, WOODS } from './near-woods';
 import { AS_SAMPLE, oneDecimal } from './number-words';
-import { inDecisionOrder, joined, sentenceCase, surfacesPhrase } from './surface-words';
+import { inDecisionOrder, joined, lowerFirst, sentenceCase, surfacesPhrase } from './surface-words';
 
 /**
  * Busy patterns that meet: visible where they touch, a note where they are only seen together. That they do harm is never certain, so
@@ -72,5 +72,3 @@ export const woodWarnings = (all: readonly NearWoods[], holds: Holds): Warning[]
       },
     ];
   });
-
-const lowerFirst = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;

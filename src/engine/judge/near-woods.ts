@@ -1,5 +1,5 @@
 import { differenceCiede2000 } from '../color/difference';
-import { mixedLab } from '../color/mixed-lab';
+import { meanLab, type WeighedLab } from '../color/mixed-lab';
 import type { Lab } from '../color/types';
 import type { LaidFinish } from '../finish/types';
 import type { SurfaceId } from '../surface';
@@ -65,18 +65,7 @@ const isMasked = (de00: number, boards: number): boolean => de00 - WOODS.alike <
 
 /** Whether two woods of these colors are close but unlike. */
 export const isNearMiss = (one: readonly WeighedLab[], other: readonly WeighedLab[]): boolean =>
-  isNear(differenceOf(meanOf(one), meanOf(other)));
-
-interface WeighedLab {
-  readonly lab: Lab<'D65-2'>;
-  readonly share: number;
-}
-
-const meanOf = (colors: readonly WeighedLab[]): Lab<'D65-2'> =>
-  mixedLab(
-    colors.map(({ lab }) => lab),
-    colors.map(({ share }) => share),
-  );
+  isNear(differenceOf(meanLab(one), meanLab(other)));
 
 /** Whether a finish is wood, or a print of it, that the rule is for. */
 export const isWood = (finish: LaidFinish): boolean => finish.class !== 'metal' && isWoodOrPrint(finish);
@@ -121,4 +110,4 @@ export function nearWoods(placed: readonly PlacedColor[]): NearWoods[] {
 const woodsKey = (a: JudgedSurface, b: JudgedSurface): string => `${a.finish.id}|${b.finish.id}`;
 
 const meanOn = (surface: JudgedSurface, placed: readonly PlacedColor[]): Lab<'D65-2'> =>
-  meanOf(placed.flatMap((one) => (one.surface === surface ? [one.color] : [])));
+  meanLab(placed.flatMap((one) => (one.surface === surface ? [one.color] : [])));

@@ -93,5 +93,8 @@ export function componentPhrase(role: ComponentRole, surfaces: readonly SurfaceI
   return part === null ? whole : { text: `the ${part} of ${whole.text}`, plural: /s$/.test(part) };
 }
 
+/** A sentence to go on inside another. */
+export const lowerFirst = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
+
 /** First letter in upper case: a phrase becomes the start of a sentence. */
 export const sentenceCase = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -50,7 +50,7 @@ export type PhotoProblemCode = 'sample-too-small' | 'card-too-small' | 'card-bla
 
 /** Fewer pixels than this are no area. Our judgment. */
 const LEAST_PIXELS = 64;
-/** More of a card than this in the sample's box would count as a color of the sample. Our judgement. */
+/** More of a card than this in the sample's box would count as a color of the sample. Our judgment. */
 const MOST_OVERLAP = 0.02;
 /** More blocks say nothing more of a pattern. */
 const MOST_BLOCKS = 160_000;

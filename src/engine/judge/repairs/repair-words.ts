@@ -1,6 +1,6 @@
 import type { SurfaceId } from '../../surface';
 import type { AddedFinding, FindingRef, RepairChange, WarningCode } from '../assessment';
-import { joined, sentenceCase, surfacesPhrase } from '../surface-words';
+import { joined, lowerFirst, sentenceCase, surfacesPhrase } from '../surface-words';
 import { fromViewpoint } from '../viewpoint-words';
 
 /** What a warning is of, as the end of "clears ...". */
@@ -67,5 +67,3 @@ export function unrepairedText(nearest: NearMiss | null, isSettled: boolean): st
   if (!nearest) return 'Nothing in the library clears this.';
   return `Nothing in the library clears this without raising another warning. Nearest: ${layPhrase(nearest.change)}; then ${lowerFirst(nearest.raises)}`;
 }
-
-const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

@@ -8,7 +8,7 @@ import { AS_INSTALLED, AS_SAMPLE, oneDecimal, percent } from '../number-words';
 import { PAIR } from '../pair';
 import { faultSentence } from '../pair-sentences';
 import { pairWhy } from '../pair-why';
-import { componentPhrase, joined, surfacesPhrase } from '../surface-words';
+import { componentPhrase, joined, lowerFirst, surfacesPhrase } from '../surface-words';
 import { WHITES } from '../whites';
 import { faultHoldsAtLeast } from './firmly';
 import type { InPlace } from './in-place';
@@ -103,7 +103,7 @@ const materialWhys = ({ materials }: Standing): WhyPoint[] =>
     why:
       kind === 'pattern'
         ? `Busy from ${BUSY.spread} CIEDE2000 by which colors stray from their mean, in figures from ${BUSY.figureMm} mm, less than ${BUSY.sizesApart} times apart in size (our judgment); that one pattern leads is common practice, no source.`
-        : `Area means over ${WOODS.alike} and under ${WOODS.different} CIEDE2000 apart, less than ${WOODS.step} L* (our judgment); that woods match or differ clearly is common practice, no source.`,
+        : `Area means over ${WOODS.alike} (Paravina et al. 2015) and under ${WOODS.different} CIEDE2000 apart, less than ${WOODS.step} L* (our judgment); that woods match or differ clearly is common practice, no source.`,
   }));
 
 function pointOf(relation: Relation, { surfaces }: ShortlistPlace): WhyPoint {
@@ -213,9 +213,7 @@ function inPlacePoints(places: readonly InPlace[], { surfaces }: ShortlistPlace)
   }
   return [...bySentence.values()].map(({ names, point }) => ({
     ...point,
-    text: `In place, in ${joined(names.map((name) => `“${name}”`))}: ${lowerCase(point.text)}`,
-    why: names.length > 1 ? `In “${names[0]}”: ${lowerCase(point.why)}` : point.why,
+    text: `In place, in ${joined(names.map((name) => `“${name}”`))}: ${lowerFirst(point.text)}`,
+    why: names.length > 1 ? `In “${names[0]}”: ${lowerFirst(point.why)}` : point.why,
   }));
 }
-
-const lowerCase = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;

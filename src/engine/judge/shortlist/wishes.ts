@@ -58,7 +58,7 @@ export function wishWords(wish: Wish): string {
   }
 }
 
-/** Where a wish puts a finish: met, then what nobody knows, then missed. Our judgement: an unknown may still turn out met. */
+/** Where a wish puts a finish: met, then what nobody knows, then missed. Our judgment: an unknown may still turn out met. */
 export const wishLevel = (isMet: boolean | null): number => (isMet === null ? 1 : isMet ? 0 : 2);
 
 /** What a finish makes of the wishes, in words: "Meets 1 of 3 wishes: wood. Misses: price $. Not known: a quiet pattern." */

@@ -8,7 +8,8 @@ import { type Offer, RepairSearch } from './search';
 /**
  * The assessment, done: for every warning that a finish may clear the smallest changes of the library that do. Yields every few
  * milliseconds. Every change is screened as samples; what passes is run as installed, smallest first, and in every other setting,
- * before it is offered. What is open comes first, and what clears a warning from everywhere before what leaves some of it; something decided is changed only where nothing open will do.
+ * before it is offered. What is open comes first, and what clears a warning from everywhere before what leaves some of it; something
+ * decided is changed only where nothing open will do.
  */
 export function* findRepairs(from: JudgedOption, others: readonly OtherSetting[]): Generator<null, Assessment> {
   const { held, setting } = from;
