@@ -5,7 +5,7 @@ export interface ShortlistAsking {
   readonly read: (setting: string | null) => Promise<Shortlist | null>;
   /** Where the best are to be judged in place, in this order. */
   readonly settings: readonly string[];
-  /** Resolves when there may be another answer. */
+  /** Resolves when there may be another answer; whoever asks for the next one waits for this one no more. */
   readonly changed: () => Promise<void>;
   readonly isWanted: () => boolean;
   /** Told each list, and null where none can be told for now. */
@@ -19,12 +19,15 @@ export interface ShortlistAsking {
 export async function followShortlist(asking: ShortlistAsking): Promise<void> {
   const { read, settings, changed, isWanted, take } = asking;
   for (const setting of [null, ...settings]) {
+    // From before it is read: what changes meanwhile is not in the answer.
+    let change = changed();
     let list = await read(setting);
     while (!list) {
       if (!isWanted()) return;
       if (setting === null) take(null, false);
-      await changed();
+      await change;
       if (!isWanted()) return;
+      change = changed();
       list = await read(setting);
     }
     if (!isWanted()) return;

@@ -12,8 +12,8 @@ const AGAIN_MS = 1000;
 const MOST_TIMES = 4;
 
 /**
- * A look carried to the option on screen; `waiting` while it is worked out, null where it cannot be told, or what is wrong. Asked for once the findings
- * are held, when the workers have the document it belongs to; what would help comes later and is not waited for.
+ * A look carried to the option on screen; `waiting` while it is worked out, null where it cannot be told, or what is wrong. Asked for
+ * once the findings are held, when the workers have the document it belongs to; what would help comes later and is not waited for.
  */
 export function useCarried(look: CopiedLook | string | null, asIs: boolean): Carried {
   const { carryLook } = useApp();

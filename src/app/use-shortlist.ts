@@ -47,6 +47,7 @@ export function useShortlist(
       settings: [setting, ...project.settings.map(({ id }) => id).filter((id) => id !== setting)],
       changed: () =>
         new Promise((resolve) => {
+          stop();
           stop = store.subscribe((state, before) => {
             if (FROM_WORKERS.every((part) => state[part] === before[part])) return;
             stop();

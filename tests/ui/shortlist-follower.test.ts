@@ -79,3 +79,23 @@ it('asks nothing more once it is not wanted', async () => {
   await done;
   expect(asked).toEqual([null]);
 });
+
+it('does not miss what changes while it reads', async () => {
+  let change = () => {};
+  let reads = 0;
+  await followShortlist({
+    read: async () => {
+      if (++reads > 1) return alone;
+      change();
+      return null;
+    },
+    settings: [],
+    changed: () =>
+      new Promise((resolve) => {
+        change = resolve;
+      }),
+    isWanted: () => true,
+    take: () => {},
+  });
+  expect(reads).toBe(2);
+});
