@@ -30,17 +30,17 @@ async function typeIn(surface: string, lab: string, name: string): Promise<void>
 
 test('a warm backsplash under any name turns the balance, and a cool one does not', async () => {
   const before = (await sentence(page).textContent())!;
-  await expect(findings(page).getByText(/^Nothing you see is warm/)).toBeVisible();
+  await expect(findings(page).getByText(/^Nothing large you see is warm/)).toBeVisible();
   expect(await warmShare()).toBe(0);
 
   // Strong orange, named as if it were cool: only the numbers may count.
   await typeIn('backsplash', '60, 35, 50', 'Ice blue');
-  await expect(findings(page).getByText(/^Nothing you see is warm/)).toHaveCount(0);
+  await expect(findings(page).getByText(/^Nothing large you see is warm/)).toHaveCount(0);
   await expect(sentence(page)).not.toHaveText(before);
   expect(await warmShare()).toBeGreaterThan(3);
 
   await typeIn('backsplash', '60, -12, -28', 'Warm terracotta');
-  await expect(findings(page).getByText(/^Nothing you see is warm/)).toBeVisible();
+  await expect(findings(page).getByText(/^Nothing large you see is warm/)).toBeVisible();
   expect(await warmShare()).toBe(0);
 
   await page.getByRole('button', { name: /^Undo: .*terracotta/ }).click();

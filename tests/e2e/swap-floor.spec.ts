@@ -15,7 +15,7 @@ test.beforeAll(async ({ browser }) => {
 test.afterAll(() => page.context().close());
 
 const basis = () => findings(page).getByText(/^Read in /);
-const nothingWarm = () => findings(page).getByText(/^Nothing you see is warm/);
+const nothingWarm = () => findings(page).getByText(/^Nothing large you see is warm/);
 const floor = () => sample(page, 'floor');
 
 /** Undoes until nothing is left, and counts the steps. */

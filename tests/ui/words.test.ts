@@ -100,7 +100,7 @@ it('a little that is seen is not none', () => {
     '1%',
     '100%',
   ]);
-  expect(findings.FINDINGS.saidAbove('warm', 0, true)).toBe('Nothing you see is warm, as samples.');
+  expect(findings.FINDINGS.saidAbove('warm', 0, true)).toBe('Nothing large you see is warm, as samples.');
   expect(findings.FINDINGS.saidAbove('warm', 0.003, false)).toBe(
     'Under 1% of what you see is warm, if the colors are as given.',
   );

@@ -27,7 +27,7 @@ export const FINDINGS = {
   pending: 'Still working: these may change.',
   waiting: 'Reading the room. Findings come with the first light.',
   saidAbove: (of: 'warm' | 'cool', share: number, isFirm: boolean) => {
-    const seen = share === 0 ? 'Nothing' : share < 0.01 ? 'Under 1% of what' : `Only ${percent(share)} of what`;
+    const seen = share === 0 ? 'Nothing large' : share < 0.01 ? 'Under 1% of what' : `Only ${percent(share)} of what`;
     return `${seen} you see is ${of}, ${isFirm ? 'as samples' : 'if the colors are as given'}.`;
   },
   why: 'Why',
