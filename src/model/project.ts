@@ -43,6 +43,8 @@ export interface Finish {
   /** Root mean square CIEDE2000 by which the colors may be off, where that is known to be more than usual for the provenance. */
   readonly uncertainty_de00?: number;
   readonly note?: string;
+  /** Words of one's own to find it by. */
+  readonly tags?: readonly string[];
   readonly supply?: Supply;
 }
 
