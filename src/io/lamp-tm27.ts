@@ -2,7 +2,7 @@ import { failure, type Problem, type Result, success } from '../engine/result';
 import { placeIn } from './place-problem';
 import { fileStem, type ReadLamp, wavelengthProblem } from './read-lamp';
 import { cellNumber } from './table-cells';
-import { elementsNamed, readXml, type XmlElement } from './xml-text';
+import { elementsNamed, readXml, type XmlElement } from './xml-reader';
 
 /** Quantities of IES TM-27 that a surface or a filter has and no lamp. */
 const NOT_OF_LAMPS = /^(reflectance|transmittance|absorptance|r-factor|t-factor)$/i;
