@@ -4,6 +4,8 @@ import type { StoreApi } from 'zustand/vanilla';
 import type { SamplePaints } from '../ui/swatch/sample-paints';
 import type { Studio } from '../workers/studio';
 import type { Actions } from './actions';
+import type { LibraryShelf } from './keeping/library-shelf';
+import type { ProjectShelf } from './keeping/shelf';
 import type { AppState } from './state';
 
 /** What the panes work with; made once at start. */
@@ -11,6 +13,9 @@ export interface App {
   readonly store: StoreApi<AppState>;
   readonly actions: Actions;
   readonly paints: SamplePaints;
+  /** What is kept in this browser. */
+  readonly projects: ProjectShelf;
+  readonly libraries: LibraryShelf;
   readonly readLights: Studio['readLights'];
   readonly readStand: Studio['readStand'];
   readonly readBalance: Studio['readBalance'];

@@ -2,12 +2,18 @@ import { createRoot } from 'react-dom/client';
 import { createStore } from 'zustand/vanilla';
 import { parseProject } from '../io/project-file';
 import { BootProblem } from '../ui/parts/BootProblem';
+import { problemTold } from '../ui/parts/told';
 import { createSamplePaints } from '../ui/swatch/sample-paints';
 import type { Studio, StudioEvents } from '../workers/studio';
 import { AppScreen } from './AppScreen';
 import { createActions } from './actions';
 import { AppContext } from './context';
 import { followHeld } from './held-follower';
+import { databaseOpener } from './keeping/database';
+import { createLibraryShelf } from './keeping/library-shelf';
+import { openNews } from './keeping/news';
+import { createProjectShelf } from './keeping/project-shelf';
+import { storeProblem } from './keeping/store-error';
 import { followPoint } from './point-follower';
 import { createSampleBaker } from './sample-baker';
 import { listenToKeys } from './shortcuts';
@@ -61,8 +67,13 @@ export function startApp(
   followPoint(store, studio.readPoint);
   followHeld(store, studio.readHeld, bake);
   followUnsettled(store);
+  const open = databaseOpener();
+  const news = openNews();
+  const fail = (error: unknown) => store.setState({ told: problemTold(storeProblem(error)) });
+  const libraries = createLibraryShelf(open, news, fail);
+  const projects = createProjectShelf(store, open, news, fail);
   root.render(
-    <AppContext value={{ store, actions, paints, ...studio }}>
+    <AppContext value={{ store, actions, paints, projects, libraries, ...studio }}>
       <AppScreen />
     </AppContext>,
   );

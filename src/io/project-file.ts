@@ -25,8 +25,14 @@ export function parseProject(text: string, file?: string): Result<Project> {
   const located = locateJson(text, file);
   if (!located.ok) return located;
   const { value, lines } = located.value;
-  const placed = (problem: Problem): Problem => placeProblem(problem, lines, file);
+  return projectOfJson(value, (problem) => placeProblem(problem, lines, file));
+}
 
+/** The same of what is no text any more; `placed` says where a problem sits. */
+export function projectOfJson(
+  value: unknown,
+  placed: (problem: Problem) => Problem = (problem) => problem,
+): Result<Project> {
   const kind = wrongKind(value, KIND);
   if (kind) return failure(placed(kind));
   const current = migrateProject(value);

@@ -1,0 +1,31 @@
+import type { Problem } from '../../engine/result';
+import type { Project } from '../../model/project';
+import type { KeptProject } from './database';
+
+/**
+ * The projects kept in this browser. What fails is told on the page by the shelf itself: nobody who uses it has to.
+ * The open project is kept at every change without being asked to.
+ */
+export interface ProjectShelf {
+  /** All of them, the one changed last first; empty where nothing can be read. */
+  readonly list: () => Promise<readonly KeptProject[]>;
+  /** Shows a kept project with its history in place of the present one, which stays kept; false where it cannot be read. */
+  readonly open: (id: string) => Promise<boolean>;
+  /**
+   * Shows a document that comes from outside (a file, a link) as a project of its own, with what is to be told of it. Where its id is kept
+   * already it goes on as that project if nothing is lost by it, and else as a copy with an id and a name of its own.
+   */
+  readonly openDocument: (
+    project: Project,
+    from: { readonly label: string; readonly notices?: readonly Problem[] },
+  ) => Promise<void>;
+  /** Keeps a copy of a project as it is now, without its history, beside it; the id of the copy, or null where it failed. */
+  readonly copy: (id: string) => Promise<string | null>;
+  /**
+   * Removes a project with its history, and gives back what brings it back; null where that failed. Where it is the open one, the one
+   * changed last before it is opened, or the demo.
+   */
+  readonly remove: (id: string) => Promise<(() => Promise<void>) | null>;
+  /** Called whenever the list may have changed, here or in another tab; returns how to stop. */
+  readonly onChange: (listener: () => void) => () => void;
+}
