@@ -23,7 +23,7 @@ test.describe('wrong files, wrong colors, a lost picture', () => {
   let before: string;
 
   test.beforeAll(async ({ browser }) => {
-    page = await openPage(browser, { reducedMotion: 'reduce' });
+    page = await openPage(browser, { reducedMotion: 'reduce' }, { fine: true });
     before = (await sentence(page).textContent())!;
   });
   test.afterAll(() => page.context().close());

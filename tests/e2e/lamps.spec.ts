@@ -7,7 +7,7 @@ test.describe.configure({ mode: 'serial' });
 let page: Page;
 
 test.beforeAll(async ({ browser }) => {
-  page = await openPage(browser, { reducedMotion: 'reduce' });
+  page = await openPage(browser, { reducedMotion: 'reduce' }, { fine: true });
   await choose(page, 'Evening');
   // The demo's pendants have a lamp of their own: the same everywhere to begin with.
   const color = page.getByRole('slider', { name: 'Lamp color' });

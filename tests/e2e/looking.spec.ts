@@ -15,7 +15,7 @@ let hands: CDPSession;
 
 test.beforeAll(async ({ browser }) => {
   const options = { reducedMotion: 'reduce', hasTouch: true, acceptDownloads: true } as const;
-  page = await openPage(browser, options);
+  page = await openPage(browser, options, { fine: true });
   hands = await page.context().newCDPSession(page);
   await refined(page);
 });

@@ -10,7 +10,7 @@ let page: Page;
 const said = { ours: '', copied: '' };
 
 test.beforeAll(async ({ browser }) => {
-  page = await openPage(browser, { reducedMotion: 'reduce' });
+  page = await openPage(browser, { reducedMotion: 'reduce' }, { fine: true });
   await choose(page, 'Copied look');
   await settled(page);
   said.copied = (await sentence(page).textContent())!;

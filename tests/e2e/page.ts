@@ -37,7 +37,9 @@ export function watch(page: Page): Watch {
 export interface Needs {
   /** The picture in as many pixels as the screen has; else in half as many across and down. */
   readonly pixels?: boolean;
-  /** What would help is searched for once nothing changes any more; else the page never comes to that. */
+  /** Direct light in its finest quality, which `refined` waits for; else the page stops at complete findings until something is asked. */
+  readonly fine?: boolean;
+  /** What would help is searched for once nothing changes any more; else the page never comes to that. Includes `fine`. */
   readonly help?: boolean;
 }
 
@@ -57,7 +59,10 @@ export async function openAtOnce(browser: Browser, options: BrowserContextOption
   const context = await browser.newContext(options);
   const page = await context.newPage();
   if (!needs.pixels) await page.addInitScript(coarsen);
-  if (!needs.help) await page.route(/\/light\.worker[^/]*\.js$/, neverRest);
+  if (!needs.help)
+    await page.route(/\/light\.worker[^/]*\.js$/, (route) =>
+      shorten(route, needs.fine ? [neverRest] : [neverRest, neverRefine]),
+    );
   await page.goto('./');
   return page;
 }
@@ -73,11 +78,44 @@ export const sharpen = (page: Page): Promise<void> =>
     Object.assign(window, { devicePixelRatio: 1 });
   });
 
-/** The light worker as if something changed again and again: the rest before it searches for what would help never ends. */
-async function neverRest(route: Route): Promise<void> {
+/** The light worker without what nobody looks at; each part runs in it before anything else. */
+async function shorten(route: Route, parts: readonly (() => void)[]): Promise<void> {
   const response = await route.fetch();
-  const restless = 'const later = self.setTimeout; self.setTimeout = (act, ms) => (ms >= 1000 ? 0 : later(act, ms));';
-  await route.fulfill({ response, body: `${restless}\n${await response.text()}` });
+  await route.fulfill({
+    response,
+    body: `${parts.map((part) => `(${part})();`).join('\n')}\n${await response.text()}`,
+  });
+}
+
+/** As if something changed again and again: the rest before it searches for what would help never ends. */
+function neverRest(): void {
+  const later = self.setTimeout;
+  const never = (act: () => void, ms: number) => (ms >= 1000 ? 0 : later(act, ms));
+  Object.assign(self, { setTimeout: never });
+}
+
+/** As if it slept from complete findings to the next message: every pause between two slices of work then waits for that. */
+function neverRefine(): void {
+  const sleeping: (() => void)[] = [];
+  let options = 0;
+  let complete = 0;
+  const post = self.postMessage.bind(self);
+  const told = (message: { kind: string; complete?: boolean }, ...rest: never[]) => {
+    if (message.kind === 'readings' && message.complete) complete++;
+    post(message, ...rest);
+  };
+  Object.assign(self, { postMessage: told });
+  const postTo = MessagePort.prototype.postMessage;
+  MessagePort.prototype.postMessage = function (this: MessagePort, ...message: Parameters<typeof postTo>) {
+    const go = () => postTo.apply(this, message);
+    if (options > 0 && complete >= options) sleeping.push(go);
+    else go();
+  } as typeof postTo;
+  self.addEventListener('message', ({ data }) => {
+    if (data.kind === 'show') options = data.options.length;
+    complete = 0;
+    for (const go of sleeping.splice(0)) go();
+  });
 }
 
 export const findings = (page: Page): Locator => page.getByRole('region', { name: 'Findings', exact: true });

@@ -34,7 +34,7 @@ let page: Page;
 
 test.beforeAll(async ({ browser }) => {
   const options = { viewport: { width: 1180, height: 720 }, reducedMotion: 'reduce' } as const;
-  page = await openPage(browser, options, { pixels: true });
+  page = await openPage(browser, options, { pixels: true, fine: true });
   await page.getByRole('button', { name: 'More' }).click();
   await page.getByRole('checkbox', { name: 'Sheen in the picture' }).uncheck();
   await page.keyboard.press('Escape');

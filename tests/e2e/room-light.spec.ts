@@ -8,7 +8,7 @@ test.describe.configure({ mode: 'serial' });
 let page: Page;
 
 test.beforeAll(async ({ browser }) => {
-  page = await openPage(browser, { reducedMotion: 'reduce' });
+  page = await openPage(browser, { reducedMotion: 'reduce' }, { fine: true });
 });
 test.afterAll(() => page.context().close());
 
