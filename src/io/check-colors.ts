@@ -1,7 +1,7 @@
 import { finishComponent } from '../engine/finish/component';
 import { type Problem, type Result, success } from '../engine/result';
 import { givenComponents } from '../model/given-components';
-import type { Project } from '../model/project';
+import type { Project, ProjectDocument } from '../model/project';
 import { locateJson } from './json-text';
 import { lookColorProblems } from './look-file';
 import { failureOf, placeProblem } from './place-problem';
@@ -24,22 +24,32 @@ const TOLD_AGAIN: readonly string[] = [
 export function* checkingColors(project: Project, text: string, file?: string): Generator<undefined, Result<Project>> {
   const problems: Problem[] = [];
   const notices: Problem[] = [];
-  for (const [i, finish] of project.library.entries()) {
-    for (const [k, given] of givenComponents(finish).entries()) {
-      const path = `library[${i}].components[${k}].color`;
-      const placed = (problem: Problem): Problem => {
-        const said = `${path} (${finish.id}, ${given.role}): ${problem.text}`;
-        return { ...problem, text: said, at: { path } };
-      };
-      const made = finishComponent(given);
-      if (!made.ok) problems.push(placed(made.problem));
-      else notices.push(...(made.notices ?? []).filter(({ code }) => TOLD_AGAIN.includes(code)).map(placed));
+  const seen = new Set<string>();
+  /** Frozen copies hold mostly the same colors, which are looked at once. */
+  const isNew = (content: unknown): boolean => {
+    const size = seen.size;
+    return seen.add(JSON.stringify(content)).size > size;
+  };
+  for (const [where, { library, looks = [] }] of documentsIn(project)) {
+    for (const [i, finish] of library.entries()) {
+      if (!isNew(finish)) continue;
+      for (const [k, given] of givenComponents(finish).entries()) {
+        const path = `${where}library[${i}].components[${k}].color`;
+        const placed = (problem: Problem): Problem => {
+          const said = `${path} (${finish.id}, ${given.role}): ${problem.text}`;
+          return { ...problem, text: said, at: { path } };
+        };
+        const made = finishComponent(given);
+        if (!made.ok) problems.push(placed(made.problem));
+        else notices.push(...(made.notices ?? []).filter(({ code }) => TOLD_AGAIN.includes(code)).map(placed));
+        yield;
+      }
+    }
+    for (const [i, look] of looks.entries()) {
+      if (!isNew(look)) continue;
+      problems.push(...lookColorProblems(look, `${where}looks[${i}].`));
       yield;
     }
-  }
-  for (const [i, look] of (project.looks ?? []).entries()) {
-    problems.push(...lookColorProblems(look, `looks[${i}].`));
-    yield;
   }
   if (problems.length + notices.length === 0) return success(project);
   const located = locateJson(text, file);
@@ -47,6 +57,12 @@ export function* checkingColors(project: Project, text: string, file?: string): 
   const found = (list: readonly Problem[]) => list.map((problem) => placeProblem(problem, lines, file));
   return problems.length > 0 ? failureOf(found(problems)) : success(project, found(notices));
 }
+
+/** The document and its frozen copies, each with the path it stands at. */
+const documentsIn = (project: Project): readonly (readonly [path: string, document: ProjectDocument])[] => [
+  ['', project],
+  ...(project.revisions ?? []).map(({ document }, i) => [`revisions[${i}].document.`, document] as const),
+];
 
 /** The same in one go. */
 export function checkColors(project: Project, text: string, file?: string): Result<Project> {

@@ -5,9 +5,20 @@ import { rowOfLamps } from './migrate-lamps';
  * Documents of older versions in the shape of the newest, as far as they have the shape of theirs; anything else comes back
  * as it is, for the schema to tell what is wrong.
  * Version 2 brought windows on any wall, lamps of every kind, and daylight by sky, place and hour; version 3 kitchens of any
- * layout as runs along walls; version 4 copied looks; version 5 the year of the house.
+ * layout as runs along walls; version 4 copied looks; version 5 the year of the house; version 6 log, notes,
+ * frozen revisions, tags of finishes.
  */
-export const migrateProject = (value: unknown): unknown => toVersion5(toVersion4(toVersion3(toVersion2(value))));
+export function migrateProject(value: unknown): unknown {
+  const project = documentOfNow(value);
+  if (!isRecord(project) || !Array.isArray(project['revisions'])) return project;
+  // Frozen copies are documents of a version, too.
+  const revisions = project['revisions'].map((revision: unknown) =>
+    isRecord(revision) ? { ...revision, document: documentOfNow(revision['document']) } : revision,
+  );
+  return { ...project, revisions };
+}
+
+const documentOfNow = (value: unknown): unknown => toVersion6(toVersion5(toVersion4(toVersion3(toVersion2(value)))));
 
 function toVersion2(value: unknown): unknown {
   if (!isRecord(value) || value['version'] !== 1) return value;
@@ -31,6 +42,10 @@ function toVersion4(value: unknown): unknown {
 
 function toVersion5(value: unknown): unknown {
   return isRecord(value) && value['version'] === 4 ? { ...value, version: 5 } : value;
+}
+
+function toVersion6(value: unknown): unknown {
+  return isRecord(value) && value['version'] === 5 ? { ...value, version: 6 } : value;
 }
 
 type Fields = Readonly<Record<string, unknown>>;

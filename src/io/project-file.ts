@@ -13,7 +13,7 @@ import { projectSchema } from './project-schema';
 import { schemaProblem, unknownFields } from './schema-problems';
 
 /** The version this program writes, and the newest it reads. */
-const VERSION = 5;
+const VERSION = 6;
 
 /**
  * Reads a project file. Everything that is wrong is listed, each with file, line, path and what to do; nothing is guessed.
@@ -40,8 +40,13 @@ export function projectOfJson(
   if (!parsed.success) return failureOf(parsed.issues.map(schemaProblem).map(placed));
 
   const notices = unknownFields(current, parsed.output).map((path) => unknownFieldNotice(path));
-  const library = parsed.output.library.map((finish, i) => mendShares(finish, `library[${i}]`, notices));
-  const project = withEmptySurfaces({ ...parsed.output, library });
+  const { revisions } = parsed.output;
+  const mended = {
+    ...parsed.output,
+    library: mendLibrary(parsed.output.library, '', notices),
+    ...(revisions && { revisions: revisions.map((revision, i) => mendRevision(revision, i, notices)) }),
+  };
+  const project = withEmptySurfaces(mended);
   notices.push(...emptyNotices(project));
   const problems = checkProject(project);
   return problems.length > 0 ? failureOf(problems.map(placed)) : success(project, notices.map(placed));
@@ -52,6 +57,21 @@ export const projectText = (project: Project): string =>
   layOutJson(v.parse(projectSchema, withoutEmptySurfaces(project)));
 
 const KIND = { type: 'upstand-project', version: VERSION, noun: 'project', choose: 'a project file' } as const;
+
+const mendLibrary = (library: readonly Finish[], path: string, notices: Problem[]): readonly Finish[] =>
+  library.map((finish, i) => mendShares(finish, `${path}library[${i}]`, notices));
+
+const mendRevision = <R extends { readonly document: { readonly library: readonly Finish[] } }>(
+  revision: R,
+  i: number,
+  notices: Problem[],
+): R => ({
+  ...revision,
+  document: {
+    ...revision.document,
+    library: mendLibrary(revision.document.library, `revisions[${i}].document.`, notices),
+  },
+});
 
 function mendShares(finish: Finish, path: string, notices: Problem[]): Finish {
   const sum = shareSum(finish);

@@ -3,6 +3,7 @@ import { FINISH_CLASSES } from '../engine/finish/types';
 import { LAYOUTS } from '../engine/pattern/types';
 import { SURFACES, type SurfaceId } from '../engine/surface';
 import type { Kitchen } from '../model/kitchen';
+import type { LogEntry } from '../model/log';
 import type { CopiedLook } from '../model/look';
 import { type BeamRecord, type Finish, type Lamp, USERS } from '../model/project';
 import type { ProjectInFile } from './empty-surfaces';
@@ -68,6 +69,7 @@ const finishSchema = v.object({
   provenance,
   uncertainty_de00: v.optional(number),
   note: v.optional(text),
+  tags: v.optional(v.array(text)),
   supply: v.optional(
     v.object({
       supplier: v.optional(text),
@@ -79,6 +81,7 @@ const finishSchema = v.object({
       availability: v.optional(text),
     }),
   ),
+  origin: v.optional(v.object({ library: text, name: text, finish: text })),
 }) satisfies v.GenericSchema<unknown, Finish>;
 
 const placement = v.object({
@@ -299,9 +302,10 @@ export const lookSchema = v.object({
   ),
 }) satisfies v.GenericSchema<unknown, CopiedLook>;
 
-export const projectSchema = v.object({
+/** A project without its log and its revisions. */
+const documentFields = {
   type: v.literal('upstand-project'),
-  version: v.literal(5),
+  version: v.literal(6),
   id: text,
   name: text,
   note: text,
@@ -319,6 +323,22 @@ export const projectSchema = v.object({
   lamps: v.optional(v.array(lamp)),
   beams: v.optional(v.array(beamRecord)),
   library: v.array(finishSchema),
-  options: v.array(v.object({ id: text, name: text, scheme })),
+  options: v.array(v.object({ id: text, name: text, note: v.optional(text), scheme })),
   looks: v.optional(v.array(lookSchema)),
+};
+
+const logEntry = v.object({
+  at: text,
+  kind: v.picklist(['note', 'decision', 'revision']),
+  text,
+  option: v.optional(text),
+  surface: v.optional(v.picklist(SURFACES)),
+}) satisfies v.GenericSchema<unknown, LogEntry>;
+
+export const projectSchema = v.object({
+  ...documentFields,
+  log: v.optional(v.array(logEntry)),
+  revisions: v.optional(
+    v.array(v.object({ id: text, name: text, at: text, note: text, document: v.object(documentFields) })),
+  ),
 }) satisfies v.GenericSchema<unknown, ProjectInFile>;

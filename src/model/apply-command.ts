@@ -1,14 +1,15 @@
 import { failure, type Result, success } from '../engine/result';
+import { changeFinishes } from './change-finishes';
 import { changeLight } from './change-light';
+import { changeLog } from './change-log';
 import { changeLooks } from './change-looks';
 import { bad, replace, unknown } from './change-problems';
-import { checkFinish } from './check-finish';
 import { checkText } from './check-number';
-import { checkPlacement, libraryOf, unknownFinish } from './check-project';
-import { type Command, type FinishChanges, optionById, type Rename } from './commands';
+import { checkPlacement, libraryOf } from './check-project';
+import { type Command, optionById, type Rename } from './commands';
 import { isSurfaceId } from './decision-order';
 import { layFinishOn } from './lay-finish';
-import type { Finish, Option, Placement, Project } from './project';
+import type { Option, Placement, Project } from './project';
 
 /**
  * The document after a command. Pure: the document given is never changed, and a command that is wrong (unknown id, value
@@ -23,11 +24,10 @@ export function applyCommand(project: Project, command: Command): Result<Project
     case 'set-state':
       return changePlacement(project, command, { state: command.state });
     case 'add-finish':
-      return addFinish(project, command.finish);
+    case 'add-finishes':
     case 'edit-finish':
-      return editFinish(project, command.finish, command.changes);
     case 'remove-finish':
-      return removeFinish(project, command.finish);
+      return changeFinishes(project, command);
     case 'add-lamp':
     case 'add-beam':
     case 'set-group':
@@ -45,6 +45,13 @@ export function applyCommand(project: Project, command: Command): Result<Project
     case 'edit-look':
     case 'remove-look':
       return changeLooks(project, command);
+    case 'add-log':
+    case 'remove-log':
+    case 'set-note':
+    case 'freeze-revision':
+    case 'rename-revision':
+    case 'go-back-to-revision':
+      return changeLog(project, command);
     case 'copy-option':
       return copyOption(project, command.option, command.id, command.name);
     case 'remove-option':
@@ -93,38 +100,6 @@ function changePlacement(
   });
 }
 
-function addFinish(project: Project, finish: Finish): Result<Project> {
-  if (project.library.some((one) => one.id === finish.id)) {
-    return failure(bad('duplicate-id', 'finish.id', `The library has a finish "${finish.id}" already.`));
-  }
-  const [problem, ...more] = checkFinish(finish, 'finish');
-  return problem ? failure(problem, more) : success({ ...project, library: [...project.library, finish] });
-}
-
-function editFinish(project: Project, id: string, changes: FinishChanges): Result<Project> {
-  const before = libraryOf(project).get(id);
-  if (!before) return failure(unknownFinish(id, 'finish'));
-  const after: Finish = { ...before, ...changes, id };
-  const [problem, ...more] = checkFinish(after, 'finish');
-  if (problem) return failure(problem, more);
-  const next = { ...project, library: replace(project.library, before, after) };
-  const use = usesOf(next, id).find(({ placement }) => checkPlacement(placement, libraryOf(next), '').length > 0);
-  if (use) {
-    return failure(
-      bad('in-use', 'changes.class', `${before.label} is laid on ${use.at}, where a ${after.class} cannot be.`),
-    );
-  }
-  return success(next);
-}
-
-function removeFinish(project: Project, id: string): Result<Project> {
-  const finish = libraryOf(project).get(id);
-  if (!finish) return failure(unknownFinish(id, 'finish'));
-  const [use] = usesOf(project, id);
-  if (use) return failure(bad('in-use', 'finish', `${finish.label} is still laid on ${use.at}.`));
-  return success({ ...project, library: project.library.filter((one) => one !== finish) });
-}
-
 function copyOption(project: Project, from: string, id: string, name: string): Result<Project> {
   const option = optionById(project, from);
   if (!option) return unknown('option', from, project.options);
@@ -153,13 +128,4 @@ function rename(project: Project, { what, id, name }: Rename): Result<Project> {
   const setting = project.settings.find((one) => one.id === id);
   if (!setting) return unknown('setting', id ?? '', project.settings);
   return success({ ...project, settings: replace(project.settings, setting, { ...setting, name }) });
-}
-
-/** Every placement that uses a finish, as finish or as grout. */
-function usesOf(project: Project, id: string): readonly { readonly placement: Placement; readonly at: string }[] {
-  return project.options.flatMap((option) =>
-    Object.entries(option.scheme)
-      .filter(([, placement]) => placement.finish === id || placement.laying.grout === id)
-      .map(([surface, placement]) => ({ placement, at: `${surface} in "${option.name}"` })),
-  );
 }

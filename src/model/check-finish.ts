@@ -3,6 +3,7 @@ import type { FinishPattern } from '../engine/pattern/types';
 import type { Problem } from '../engine/result';
 import { spectrumProblem } from '../engine/spectrum/resample';
 import { type Bounds, checkNumber, checkText } from './check-number';
+import { checkOrigin, checkTags } from './check-tags';
 import { isEmpty } from './empty-surface';
 import type { Finish } from './project';
 
@@ -55,6 +56,8 @@ export function checkFinish(finish: Finish, path: string): readonly Problem[] {
     ...(finish.uncertainty_de00 === undefined
       ? []
       : checkNumber(finish.uncertainty_de00, UNCERTAINTY, `${path}.uncertainty_de00`)),
+    ...checkTags(finish.tags ?? [], `${path}.tags`),
+    ...(finish.origin ? checkOrigin(finish.origin, `${path}.origin`) : []),
   ];
   finish.piece_mm?.forEach((size, i) => {
     problems.push(...checkNumber(size, [5, 5000, 'mm'], `${path}.piece_mm[${i}]`));

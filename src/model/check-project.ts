@@ -5,6 +5,7 @@ import { checkDaylight } from './check-daylight';
 import { checkFinish } from './check-finish';
 import { checkKitchen } from './check-kitchen';
 import { checkLamp } from './check-lamp';
+import { checkLogEntry, checkRevision } from './check-log';
 import { checkLook } from './check-look';
 import { checkNumber, checkText, checkUnique } from './check-number';
 import { checkYear } from './check-year';
@@ -17,12 +18,30 @@ import {
   type Option,
   type Placement,
   type Project,
+  type ProjectDocument,
   type Setting,
 } from './project';
 import { lightOfProject } from './project-lights';
 
-/** Everything that is wrong with a document of the right shape: values, references, ids. Empty when it is sound. */
-export function checkProject(project: Project): readonly Problem[] {
+/** Everything that is wrong with a project of the right shape: values, references, ids. Empty when it is sound. */
+export const checkProject = (project: Project): readonly Problem[] => [
+  ...checkDocument(project),
+  ...(project.log ?? []).flatMap((entry, i) => checkLogEntry(entry, `log[${i}]`)),
+  ...checkUnique(ids(project.revisions ?? []), 'revisions'),
+  ...(project.revisions ?? []).flatMap((revision, i) => [
+    ...checkRevision(revision, `revisions[${i}]`),
+    ...checkDocument(revision.document).map((problem) => inRevision(problem, revision.id, `revisions[${i}].document`)),
+  ]),
+];
+
+/** The same of a frozen copy, told as one. */
+const inRevision = (problem: Problem, id: string, path: string): Problem => ({
+  ...problem,
+  text: `In revision ${id}: ${problem.text}`,
+  at: { ...problem.at, path: problem.at?.path ? `${path}.${problem.at.path}` : path },
+});
+
+function checkDocument(project: ProjectDocument): readonly Problem[] {
   const library = libraryOf(project);
   return [
     ...checkText(project.id, 'id'),
@@ -48,7 +67,7 @@ export function checkProject(project: Project): readonly Problem[] {
 }
 
 /** The finishes of a project by id. */
-export const libraryOf = (project: Project): ReadonlyMap<string, Finish> =>
+export const libraryOf = (project: Pick<Project, 'library'>): ReadonlyMap<string, Finish> =>
   new Map(project.library.map((finish) => [finish.id, finish]));
 
 /** What is wrong with a setting: names, levels, lights. */

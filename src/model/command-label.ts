@@ -20,6 +20,10 @@ export function commandLabel(project: Project, command: Command): string {
       return `change ${finishName(command.finish)}`;
     case 'remove-finish':
       return `remove ${finishName(command.finish)}`;
+    case 'add-finishes':
+      return command.finishes.length === 1
+        ? `add ${command.finishes[0]!.label}`
+        : `add ${command.finishes.length} finishes`;
     case 'add-lamp':
       return `add lamp ${command.lamp.label}`;
     case 'set-group':
@@ -50,6 +54,18 @@ export function commandLabel(project: Project, command: Command): string {
       return `change look "${lookName(command.look)}"`;
     case 'remove-look':
       return `remove look "${lookName(command.look)}"`;
+    case 'add-log':
+      return 'note in the log';
+    case 'remove-log':
+      return 'remove from the log';
+    case 'set-note':
+      return command.what === 'project' ? 'note of the project' : 'note of the option';
+    case 'freeze-revision':
+      return `freeze ${command.id} "${command.name}"`;
+    case 'rename-revision':
+      return `rename ${command.revision} to "${command.name}"`;
+    case 'go-back-to-revision':
+      return `go back to ${command.revision}`;
     case 'copy-option':
       return `copy option as "${command.name}"`;
     case 'remove-option':

@@ -1,6 +1,7 @@
 import type { DecisionState, SurfaceId } from '../engine/surface';
 import type { Fixture, LampGroup } from './fixture';
 import type { Kitchen, KitchenSite, Opening } from './kitchen';
+import type { LogEntry } from './log';
 import type { CopiedLook } from './look';
 import type { BeamRecord, Daylight, Finish, Lamp, Laying, Option, Project, UserNeed } from './project';
 
@@ -12,9 +13,7 @@ export type Command =
   | LayFinish
   | { readonly kind: 'set-laying'; readonly option: string; readonly surface: SurfaceId; readonly laying: Laying }
   | { readonly kind: 'set-state'; readonly option: string; readonly surface: SurfaceId; readonly state: DecisionState }
-  | { readonly kind: 'add-finish'; readonly finish: Finish }
-  | { readonly kind: 'edit-finish'; readonly finish: string; readonly changes: FinishChanges }
-  | { readonly kind: 'remove-finish'; readonly finish: string }
+  | FinishCommand
   | { readonly kind: 'add-lamp'; readonly lamp: Lamp }
   | { readonly kind: 'add-beam'; readonly beam: BeamRecord }
   | SetGroup
@@ -31,8 +30,35 @@ export type Command =
   | { readonly kind: 'copy-option'; readonly option: string; readonly id: string; readonly name: string }
   | { readonly kind: 'remove-option'; readonly option: string }
   | LookCommand
+  | LogCommand
   | Rename
   | { readonly kind: 'together'; readonly label: string; readonly commands: readonly Command[] };
+
+/** What can be done to the finishes of a document. */
+export type FinishCommand =
+  | { readonly kind: 'add-finish'; readonly finish: Finish }
+  | { readonly kind: 'add-finishes'; readonly finishes: readonly Finish[] }
+  | { readonly kind: 'edit-finish'; readonly finish: string; readonly changes: FinishChanges }
+  | { readonly kind: 'remove-finish'; readonly finish: string };
+
+/** What can be done to log, notes and revisions. Times are ISO 8601 and come along, for the model has no clock. */
+export type LogCommand =
+  | { readonly kind: 'add-log'; readonly entry: LogEntry }
+  /** `entry` counts from 0, the oldest. */
+  | { readonly kind: 'remove-log'; readonly entry: number }
+  | { readonly kind: 'set-note'; readonly what: 'project'; readonly note: string }
+  | { readonly kind: 'set-note'; readonly what: 'option'; readonly option: string; readonly note: string }
+  /** Keeps a copy of the document as it is, without log and revisions. */
+  | {
+      readonly kind: 'freeze-revision';
+      readonly id: string;
+      readonly name: string;
+      readonly at: string;
+      readonly note: string;
+    }
+  | { readonly kind: 'rename-revision'; readonly revision: string; readonly name: string }
+  /** The document becomes that of the revision; log and revisions stay. */
+  | { readonly kind: 'go-back-to-revision'; readonly revision: string };
 
 /** What can be done to the looks of a document. */
 export type LookCommand =

@@ -5,6 +5,7 @@ import type { FinishPattern, Layout, SlabMatch, Turn, Variation } from '../engin
 import type { DecisionState, SurfaceId } from '../engine/surface';
 import type { LampGroup } from './fixture';
 import type { Kitchen } from './kitchen';
+import type { LogEntry } from './log';
 import type { CopiedLook } from './look';
 
 export interface FinishColor {
@@ -26,6 +27,13 @@ export interface Supply {
   readonly availability?: string;
 }
 
+/** The kept library a finish was taken from, and what it is called there. */
+export interface FinishOrigin {
+  readonly library: string;
+  readonly name: string;
+  readonly finish: string;
+}
+
 /** A material one can order. */
 export interface Finish {
   readonly id: string;
@@ -43,9 +51,10 @@ export interface Finish {
   /** Root mean square CIEDE2000 by which the colors may be off, where that is known to be more than usual for the provenance. */
   readonly uncertainty_de00?: number;
   readonly note?: string;
-  /** Words of one's own to find it by. */
+  /** Short words of one's own to find it by, each once. */
   readonly tags?: readonly string[];
   readonly supply?: Supply;
+  readonly origin?: FinishOrigin;
 }
 
 /** How a finish sits on a surface. */
@@ -73,6 +82,7 @@ export type Scheme = { readonly [S in SurfaceId]: Placement };
 export interface Option {
   readonly id: string;
   readonly name: string;
+  readonly note?: string;
   readonly scheme: Scheme;
 }
 
@@ -145,7 +155,7 @@ export const USERS: readonly UserNeed[] = ['over-65', 'low-vision', 'wheelchair'
 /** The project document: everything one saves. Immutable; changed only by commands. */
 export interface Project {
   readonly type: 'upstand-project';
-  readonly version: 5;
+  readonly version: 6;
   readonly id: string;
   readonly name: string;
   readonly note: string;
@@ -163,4 +173,22 @@ export interface Project {
   readonly options: readonly Option[];
   /** Looks copied from elsewhere; absent when there are none. */
   readonly looks?: readonly CopiedLook[];
+  /** What was noted and decided, oldest first; absent while there is nothing. */
+  readonly log?: readonly LogEntry[];
+  /** Frozen copies, oldest first; absent while there are none. */
+  readonly revisions?: readonly Revision[];
+}
+
+/** A project without what grows beside it. */
+export type ProjectDocument = Omit<Project, 'log' | 'revisions'>;
+
+/** A frozen copy of a project, to look at, to compare with and to go back to. */
+export interface Revision {
+  /** R1, R2, ... in the order they were frozen. */
+  readonly id: string;
+  readonly name: string;
+  /** ISO 8601 with its offset from UTC. */
+  readonly at: string;
+  readonly note: string;
+  readonly document: ProjectDocument;
 }

@@ -6,7 +6,7 @@ import { fileWith, upstand } from './upstand';
 const notJson = fileWith('not-json.json', '{\n  "type": oops\n}');
 const wrongField = fileWith('wrong-field.json', demoText().replace('"finish": "WD-01"', '"finish": "XX-99"'));
 const recipe = fileWith('recipe.json', '{ "type": "recipe" }');
-const newer = fileWith('newer.json', demoText().replace('"version": 5', '"version": 7'));
+const newer = fileWith('newer.json', demoText().replace('"version": 6', '"version": 7'));
 const impossible = fileWith('impossible.json', demoText().replaceAll('"lab": [32, -13, -4.5]', '"lab": [95, 60, 0]'));
 const february = fileWith('february.json', demoText().replace(/"month": \d+,\s*"day": \d+/, '"month": 2, "day": 30'));
 const lava = fileWith('lava.json', demoText().replace(/"ground": "\w+"/, '"ground": "lava"'));
