@@ -27,12 +27,16 @@ export const FIELDS = [
   'lrv',
   'illuminant',
   'observer_deg',
+  'specular',
   'gloss_60',
   'texture',
+  'variation',
   'provenance',
   'uncertainty_de00',
   'piece_width_mm',
   'piece_length_mm',
+  'slab_length_mm',
+  'slab_width_mm',
   'supplier',
   'unit',
   'pack',
@@ -55,6 +59,8 @@ export interface SheetColumn {
 }
 
 export interface SheetRow {
+  /** Number of the row among all of the file, refused ones too, from 1; absent where none was refused. */
+  readonly row?: number;
   /** Line of the file the row begins in, from 1. */
   readonly line: number;
   /** One per column, as written; '' where it is empty. */
@@ -83,6 +89,8 @@ export interface Sheet {
   readonly columns: readonly SheetColumn[];
   readonly rows: readonly SheetRow[];
   readonly said: SheetConditions;
+  /** A comma in a number is its decimal mark. */
+  readonly decimalComma?: boolean;
   /** Rows the reader of the format had to refuse. */
   readonly refused: readonly RefusedRow[];
   /** Of the whole file: encoding, decimal comma, scale, ... */
@@ -101,7 +109,10 @@ export interface ImportChoices {
   readonly scale?: 'factor' | 'percent';
 }
 
-/** What has to be said before rows can be kept, with how many rows wait for it. */
+/**
+ * What has to be said, with how many rows wait for it. Rows without class or conditions stand among the refused until it is; for a gloss
+ * that nobody gave that usual for the class is taken and said, so these rows are kept.
+ */
 export interface ImportQuestion {
   readonly about: 'class' | 'conditions' | 'gloss' | 'columns' | 'scale';
   readonly rows: number;

@@ -1,0 +1,57 @@
+import { HEADING_WORDS } from './heading-words';
+import type { Field } from './types';
+
+/** What a heading may stand for, and how good the word is: less is better. */
+export interface HeadingMeaning {
+  readonly field: Field;
+  readonly rank: number;
+}
+
+const MEANINGS: ReadonlyMap<string, HeadingMeaning> = new Map(
+  Object.entries(HEADING_WORDS).flatMap(([field, words]) =>
+    (words ?? '').split(' ').map((word, rank) => [word, { field: field as Field, rank }] as const),
+  ),
+);
+
+/** Wavelengths of headings, nm. */
+const NM = { from: 300, to: 900 };
+
+/** Names that wavelengths have before them in files of instruments and of ours. */
+const BEFORE_NM = /^(?:spd|r|refl|reflectance|reflexion|spec|spectral(?:nm|dec|pct)?|nm|wl|wavelength|lambda|w|s|q)?$/;
+
+/** No heading is longer; longer ones are titles. */
+const MOST_LETTERS = 60;
+
+/** "Gloss 60° (GU)", "L* (D65/10°)": light, observer and mirror reflection say nothing of which column it is. */
+const CONDITIONS = /\b(?:D\d\d|FL?\d\d?)\b(?:\s*[/,-]?\s*(?:2|10)\b\s*°?)?|\b(?:SCI|SCE|SPIN|SPEX|M[0123])\b/gi;
+
+/** The field that a heading of a column names, if it is known. Case, accents, spaces and marks do not count. */
+export function meaningOfHeading(heading: string): HeadingMeaning | null {
+  if (heading.length > MOST_LETTERS) return null;
+  const nm = wavelengthOfHeading(heading);
+  if (nm !== null) return { field: `nm:${nm}`, rank: 0 };
+  if (/^\s*#\s*$/.test(heading)) return MEANINGS.get('no') ?? null;
+  const bare = heading.replace(CONDITIONS, ' ');
+  return (
+    MEANINGS.get(headingKey(heading)) ??
+    MEANINGS.get(headingKey(bare)) ??
+    MEANINGS.get(headingKey(bare.replace(/[([{][^)\]}]*[)\]}]/g, ' '))) ??
+    null
+  );
+}
+
+/** Lower case letters and digits only. */
+export const headingKey = (heading: string): string =>
+  heading
+    .normalize('NFKD')
+    .toLowerCase()
+    .replaceAll('ß', 'ss')
+    .replace(/[^a-z0-9]/g, '');
+
+/** "400", "400 nm", "spd_400", "R_400nm", "nm400", "SPECTRAL_NM400.5" in nm; null for what names no wavelength. */
+export function wavelengthOfHeading(heading: string): number | null {
+  const found = /^([^\d]*)(\d{3}(?:[.,]\d+)?)\s*\]?\)?\s*(?:nm)?\s*\]?\)?$/i.exec(heading.trim());
+  if (!found || !BEFORE_NM.test(headingKey(found[1]!))) return null;
+  const nm = Number(found[2]!.replace(',', '.'));
+  return nm >= NM.from && nm <= NM.to ? nm : null;
+}

@@ -1,0 +1,176 @@
+import { failure, type Problem, type Result, success } from '../../engine/result';
+import { type CutRows, cutRows, knownHeadings } from './cut-rows';
+import { guessColumns } from './guess-columns';
+import { nameColumns } from './name-columns';
+import { conditionsInWords } from './said-conditions';
+import { counted, IF_RIGHT, sheetProblem } from './sheet-problem';
+import { turnSpectra } from './turn-spectra';
+import type { RefusedRow, Sheet, SheetColumn, SheetRow } from './types';
+
+/** Headings stand among the first rows, below titles at most. */
+const HEADINGS_WITHIN = 40;
+
+/** What says that values are of light, not of a surface. */
+const OF_LAMPS = /spectral\s+power|irradiance|radiance|emissi|luminous\s+flux|lumens/i;
+
+/** Rows that are looked at for decimal commas. */
+const LOOKED_AT_ROWS = 500;
+
+/**
+ * Reads a table of finishes: which mark separates, where the headings are (titles may stand above, there may be none), what each column
+ * means, and spectra whose samples stand in columns. Rows that do not fit the headings are refused. Problems: those of `cutRows`, and
+ * 'lamp-spectra'.
+ */
+export function readCsv(text: string, file: string): Result<Sheet> {
+  const cut = cutRows(text, file);
+  if (!cut.ok) return cut;
+  const { rows, comments, broken } = cut.value;
+  const table = turnedTable(rows) ?? headedTable(rows) ?? bareTable(rows);
+  const words = [...comments, ...table.above.flatMap(({ cells }) => cells)];
+  if (words.some((one) => OF_LAMPS.test(one))) return failure(lampSpectra(file));
+  const fitting = table.isTurned
+    ? { rows: table.rows, refused: broken.map((one, i) => refusedRow(table.rows.length + i + 1, one.problem)) }
+    : fitRows(table.rows, table.columns, broken, file);
+  const isComma = cut.value.mark !== ',';
+  const sheet: Sheet = {
+    format: 'csv',
+    file,
+    columns: table.columns,
+    rows: fitting.rows,
+    said: conditionsInWords([...words, ...table.columns.map(({ heading }) => heading)]),
+    decimalComma: isComma,
+    refused: fitting.refused,
+    notices: [...table.notices(file), ...(isComma && hasDecimalCommas(fitting.rows) ? [commaNotice(file)] : [])],
+  };
+  return success(sheet);
+}
+
+interface Table {
+  readonly columns: readonly SheetColumn[];
+  readonly rows: readonly SheetRow[];
+  readonly above: readonly SheetRow[];
+  readonly isTurned: boolean;
+  notices(file: string): readonly Problem[];
+}
+
+function turnedTable(rows: CutRows['rows']): Table | null {
+  const turned = turnSpectra(rows);
+  if (!turned) return null;
+  const words = `The samples stand in columns, one wavelength a line; ${counted(turned.rows.length, 'sample')} were read.`;
+  return { ...turned, isTurned: true, notices: (file) => [sheetProblem('table-turned', words, IF_RIGHT, file)] };
+}
+
+/** The row that names most fields is the heading; two at least, or all of a row with fewer. */
+function headedTable(rows: CutRows['rows']): Table | null {
+  let at = -1;
+  let most = 1;
+  for (const [i, { cells }] of rows.slice(0, HEADINGS_WITHIN).entries()) {
+    const known = knownHeadings(cells);
+    if (known <= most) continue;
+    at = i;
+    most = known;
+  }
+  const heading = rows[at];
+  if (!heading) return null;
+  const below = rows.slice(at + 1);
+  const above = rows.slice(0, at);
+  const columns = nameColumns(
+    heading.cells,
+    below.slice(0, HEADINGS_WITHIN).map(({ cells }) => cells),
+  );
+  const unknown = columns.filter(
+    ({ heading: word, field }) => field === null && word !== '' && !/^schema$/i.test(word),
+  );
+  return {
+    columns,
+    // A heading may stand again on each page of a printed list.
+    rows: below.filter(({ cells }) => !cells.every((cell, i) => cell === (heading.cells[i] ?? ''))),
+    above,
+    isTurned: false,
+    notices: (file) => [
+      ...(above.length > 0 ? [titleNotice(above, file)] : []),
+      ...(unknown.length > 0 ? [unknownNotice(unknown, file, heading.line)] : []),
+    ],
+  };
+}
+
+function bareTable(rows: CutRows['rows']): Table {
+  const count = rows.reduce((most, { cells }) => Math.max(most, cells.length), 0);
+  const columns = guessColumns(
+    rows.map(({ cells }) => cells),
+    count,
+  );
+  return { columns, rows, above: [], isTurned: false, notices: (file) => [bareNotice(columns, file)] };
+}
+
+/** Rows with as many cells as there are headings; one that has more is shifted, as by a comma without quotes. */
+function fitRows(rows: readonly SheetRow[], columns: readonly SheetColumn[], broken: CutRows['broken'], file: string) {
+  const kept: SheetRow[] = [];
+  const refused: RefusedRow[] = [];
+  const bad = broken.values();
+  let next = bad.next();
+  let row = 0;
+  const refuseBefore = (line: number) => {
+    for (; !next.done && next.value.line < line; next = bad.next()) refused.push(refusedRow(++row, next.value.problem));
+  };
+  for (const { line, cells } of rows) {
+    refuseBefore(line);
+    row++;
+    const extra = cells.slice(columns.length).some((cell) => cell !== '');
+    if (!extra) {
+      const missing = columns.length - cells.length;
+      const fitted = missing > 0 ? [...cells, ...Array<string>(missing).fill('')] : cells.slice(0, columns.length);
+      kept.push({ row, line, cells: fitted });
+      continue;
+    }
+    const words = `The row has ${cells.length} cells, the headings are ${columns.length}.`;
+    const problem = sheetProblem('row-too-long', words, 'Put a cell that holds a separator in quotes.', file, line);
+    const cellOf = (field: string) => cells[columns.findIndex((one) => one.field === field)] || null;
+    refused.push({ row, code: cellOf('code'), name: cellOf('name'), problem });
+  }
+  refuseBefore(Number.POSITIVE_INFINITY);
+  return { rows: kept, refused };
+}
+
+const refusedRow = (row: number, problem: Problem): RefusedRow => ({ row, code: null, name: null, problem });
+
+const hasDecimalCommas = (rows: readonly SheetRow[]): boolean =>
+  rows.slice(0, LOOKED_AT_ROWS).some(({ cells }) => cells.some((cell) => /^[+-]?\d+,\d+\s*%?$/.test(cell)));
+
+const commaNotice = (file: string): Problem =>
+  sheetProblem('decimal-comma', 'Commas in numbers were read as decimal marks (86,18 is 86.18).', IF_RIGHT, file);
+
+const titleNotice = (above: readonly SheetRow[], file: string): Problem =>
+  sheetProblem(
+    'lines-left-out',
+    `${counted(above.length, 'line')} above the headings ${above.length === 1 ? 'was' : 'were'} not read.`,
+    IF_RIGHT,
+    file,
+  );
+
+/** More names than this hide the message. */
+const MOST_NAMES = 12;
+
+function unknownNotice(unknown: readonly SheetColumn[], file: string, line: number): Problem {
+  const names = unknown.slice(0, MOST_NAMES).map(({ heading }) => `"${heading}"`);
+  const more = unknown.length > MOST_NAMES ? ` and ${unknown.length - MOST_NAMES} more` : '';
+  const words = `Columns that were not understood: ${names.join(', ')}${more}.`;
+  return sheetProblem('columns-unknown', words, 'Say what they mean, or leave them out.', file, line);
+}
+
+const bareNotice = (columns: readonly SheetColumn[], file: string): Problem => {
+  const taken = columns.flatMap(({ field }, i) => (field ? [`${i + 1} ${field}`] : []));
+  const words =
+    taken.length > 0
+      ? `The table has no headings; its columns were taken for: ${taken.join(', ')}.`
+      : 'The table has no headings.';
+  return sheetProblem('no-headings', words, 'Check them, or say what each column means.', file);
+};
+
+const lampSpectra = (file: string): Problem =>
+  sheetProblem(
+    'lamp-spectra',
+    'The file holds light of lamps, not reflectances of finishes.',
+    'Open it as the light of a lamp, where lamps are set.',
+    file,
+  );

@@ -1,0 +1,36 @@
+import { failure, type Problem, type Result, success } from '../../engine/result';
+import { decodeText } from './decode-text';
+import { readCsv } from './read-csv';
+import { sheetProblem } from './sheet-problem';
+import { kindOfText } from './text-kind';
+import type { Sheet } from './types';
+
+/**
+ * Reads a file of finishes, whatever its name ends in: CSV and its kin, CGATS (ISO 28178) or CxF3, found out by what is inside. What holds
+ * no finishes is refused by its name, with what to do.
+ */
+export function readSheet(bytes: Uint8Array, file: string): Result<Sheet> {
+  const text = decodeText(bytes, file);
+  if (!text.ok) return text;
+  const read = readSheetText(text.value, file);
+  if (!read.ok || !text.notices) return read;
+  return success({ ...read.value, notices: [...text.notices, ...read.value.notices] });
+}
+
+/** The same of a text that is decoded already. */
+function readSheetText(text: string, file: string): Result<Sheet> {
+  const kind = kindOfText(text);
+  switch (kind.is) {
+    case 'csv':
+      return readCsv(text, file);
+    case 'cgats':
+      return failure(notYet('CGATS', file));
+    case 'cxf':
+      return failure(notYet('CxF', file));
+    case 'other':
+      return failure(sheetProblem('not-a-sheet', `The file is ${kind.what}, not a table.`, kind.remedy, file));
+  }
+}
+
+const notYet = (format: string, file: string): Problem =>
+  sheetProblem('not-yet', `Files of ${format} cannot be read yet.`, 'Save the table as CSV.', file);
