@@ -14,6 +14,8 @@ export default defineConfig({
   use: {
     baseURL: `http://localhost:${port}/`,
     viewport: { width: 1280, height: 800 },
+    // Whoever wants the program kept for use without a network allows it.
+    serviceWorkers: 'block',
     launchOptions: BROWSER_LAUNCH,
   },
   webServer: {

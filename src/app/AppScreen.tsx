@@ -6,6 +6,7 @@ import { Screen } from '../ui/Screen';
 import { PROBLEMS } from '../ui/words/problems';
 import { useApp, useAppState } from './context';
 import { saveProject } from './files';
+import { UpdatePane } from './offline/UpdatePane';
 import { BarPane } from './panes/BarPane';
 import { DrawerPane } from './panes/DrawerPane';
 import { FindingsPane } from './panes/FindingsPane';
@@ -30,6 +31,7 @@ export function AppScreen() {
         banner={
           <>
             {told && <Banner told={told} onSave={save} onDismiss={() => store.setState({ told: null })} />}
+            <UpdatePane />
             <TryPane />
           </>
         }

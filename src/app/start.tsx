@@ -14,6 +14,7 @@ import { createLibraryShelf } from './keeping/library-shelf';
 import { openNews } from './keeping/news';
 import { createProjectShelf } from './keeping/project-shelf';
 import { storeProblem } from './keeping/store-error';
+import { keepForOffline } from './offline/keep-for-offline';
 import { followPoint } from './point-follower';
 import { createSampleBaker } from './sample-baker';
 import { listenToKeys } from './shortcuts';
@@ -22,13 +23,7 @@ import { followState, studioEvents } from './studio-link';
 import { applyTheme, keptTheme } from './theme';
 import { warnOfUnsaved } from './unsaved';
 import { followUnsettled } from './unsettled-follower';
-
-/** When the browser has nothing more urgent; Safari has no idle callback. */
-const idle = (): Promise<void> =>
-  new Promise((resolve) => {
-    if ('requestIdleCallback' in window) window.requestIdleCallback(() => resolve(), { timeout: 500 });
-    else setTimeout(resolve, 100);
-  });
+import { whenIdle } from './when-idle';
 
 /** Opens the project text, starts the workers and puts the screen into the page. */
 export function startApp(
@@ -56,7 +51,7 @@ export function startApp(
   const bake = createSampleBaker();
   const paints = createSamplePaints({
     fetchLaying: async () => {
-      await idle();
+      await whenIdle();
       return import('../ui/swatch/laid-sample');
     },
     bake,
@@ -72,6 +67,7 @@ export function startApp(
   const fail = (error: unknown) => store.setState({ told: problemTold(storeProblem(error)) });
   const libraries = createLibraryShelf(open, news, fail);
   const projects = createProjectShelf(store, open, news, fail);
+  keepForOffline(store);
   root.render(
     <AppContext value={{ store, actions, paints, projects, libraries, ...studio }}>
       <AppScreen />

@@ -18,6 +18,7 @@ import type { CardPaint } from '../view/types';
 import type { ViewMode } from '../view/view-mode';
 import type { PointReading } from '../workers/studio';
 import { type EyeHeights, USUAL_EYES } from './eye-height';
+import { OFFLINE_AT_START, type OfflineState } from './offline/offline-state';
 import { drawnScene, SCENE_AT_START, type SceneState } from './scene';
 
 /** A place on a rectangle of the room, and from where one looks at it. */
@@ -50,7 +51,7 @@ export interface TryOut {
 }
 
 /** Everything the page knows: the document with its history, what is looked at, and what the workers last said. */
-export interface AppState extends SceneState {
+export interface AppState extends SceneState, OfflineState {
   readonly history: History<Project>;
   /** The document as it was last opened or saved. */
   readonly saved: Project;
@@ -172,6 +173,7 @@ export function initialState(project: Project, theme: Theme): AppState {
     stale: [],
     unseen: [],
     ...SCENE_AT_START,
+    ...OFFLINE_AT_START,
   };
 }
 

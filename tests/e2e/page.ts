@@ -8,8 +8,11 @@ import {
 } from '@playwright/test';
 import { PNG } from 'pngjs';
 
-/** Notices of the renderer library that are no fault of the page; by exact text. */
-const ALLOWED_CONSOLE = ['THREE.Clock: This module has been deprecated. Please use THREE.Timer instead.'] as const;
+/** Notices of the renderer library and of the test runner that are no fault of the page; by exact text. */
+const ALLOWED_CONSOLE = [
+  'THREE.Clock: This module has been deprecated. Please use THREE.Timer instead.',
+  'Service Worker registration blocked by Playwright',
+] as const;
 
 export interface Watch {
   /** Errors and warnings on the console, and uncaught errors, apart from those allowed. */

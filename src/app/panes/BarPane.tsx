@@ -5,6 +5,7 @@ import { hasWebGl2 } from '../../view/webgl2';
 import { useApp, useAppState } from '../context';
 import { openProject, saveProject } from '../files';
 import { MOST_OPTIONS } from '../lay-look';
+import { OfflinePane } from '../offline/OfflinePane';
 import { projectOf, shownOption, shownSetting } from '../state';
 import { applyTheme } from '../theme';
 
@@ -55,6 +56,7 @@ export function BarPane() {
         onNewProject: () => store.setState({ asking: true }),
         onCopyOption: project.options.length < MOST_OPTIONS ? actions.copyOption : null,
         onRemoveOption: project.options.length > 1 ? actions.removeOption : null,
+        about: <OfflinePane />,
       }}
     />
   );

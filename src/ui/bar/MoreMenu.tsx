@@ -1,5 +1,5 @@
 import { Ellipsis } from 'lucide-react';
-import { useId, useState } from 'react';
+import { type ReactNode, useId, useState } from 'react';
 import { Choices } from '../parts/Choices';
 import { SeenBy, type SeenByProps } from '../picture/SeenBy';
 import { LOOK } from '../words/look';
@@ -24,6 +24,8 @@ export interface MoreMenuProps {
   readonly onCopyOption: (() => void) | null;
   /** Null for the last one. */
   readonly onRemoveOption: (() => void) | null;
+  /** What is said of the program itself. */
+  readonly about: ReactNode;
 }
 
 const THEMES: readonly { readonly id: Theme; readonly name: string }[] = [
@@ -110,6 +112,7 @@ export function MoreMenu(props: MoreMenuProps) {
         <button type="button" className="button button-outlined" onClick={props.onKeysHelp}>
           {BAR.keys}
         </button>
+        {props.about}
         <p className="small quiet">{BAR.privacy}</p>
       </section>
     </>
