@@ -6,7 +6,7 @@ import { whenIdle } from '../when-idle';
 export function keepForOffline(store: StoreApi<AppState>): void {
   // Absent by plain http from another machine; the development server has none to register.
   if (!import.meta.env.PROD || !('serviceWorker' in navigator)) return;
-  if (navigator.serviceWorker.controller) store.setState({ offline: 'works' });
+  store.setState({ offline: navigator.serviceWorker.controller ? 'works' : 'coming' });
   const stop = store.subscribe(({ room, looks }) => {
     if (!room || Object.keys(looks).length === 0) return;
     stop();
@@ -21,6 +21,6 @@ async function begin(store: StoreApi<AppState>): Promise<void> {
     const { registerWorker } = await import('./register-worker');
     await registerWorker(store);
   } catch {
-    store.setState(({ offline }) => ({ offline: offline === 'works' ? offline : 'never' }));
+    store.setState({ offline: navigator.serviceWorker.controller ? 'works' : 'never' });
   }
 }

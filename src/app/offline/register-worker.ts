@@ -22,11 +22,13 @@ export async function registerWorker(store: StoreApi<AppState>): Promise<void> {
         worker.postMessage({ type: 'SKIP_WAITING' });
       },
     });
-  const follow = (worker: ServiceWorker | null) =>
+  const follow = (worker: ServiceWorker | null) => {
+    const isNewer = registration.active !== null;
     worker?.addEventListener('statechange', () => {
-      if (worker.state === 'installed' && registration.active) offer(worker);
-      if (worker.state === 'activated' && isFirst) store.setState({ offline: 'works', isNewlyOffline: true });
+      if (worker.state === 'installed' && isNewer) offer(worker);
+      if (worker.state === 'activated' && !isNewer) store.setState({ offline: 'works', isNewlyOffline: true });
     });
+  };
 
   serviceWorker.addEventListener('controllerchange', () => {
     if (isAsked) location.reload();
