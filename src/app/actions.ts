@@ -26,12 +26,13 @@ import { problemTold } from '../ui/parts/told';
 import { FIXTURES } from '../ui/words/fixtures';
 import { LAMPS, lampName } from '../ui/words/lamps';
 import { BAR } from '../ui/words/top-bar';
+import { createLogActions, decisionEntries, type LogActions } from './log-actions';
 import { type AppState, chosenOption, documentOf, projectOf, shownSetting, withHistory } from './state';
 import { createTryActions, type TryActions, type TryPlace } from './try-out';
 import { APP_WORDS } from './words';
 
 /** Changes of the document; each is one step to undo unless it continues the one before, and drops a change on trial. */
-export interface Actions extends TryActions {
+export interface Actions extends TryActions, LogActions {
   readonly run: (command: Command, continues?: boolean) => void;
   /** As `run`, but what is refused is handed back instead of being told over the page; empty when it was done. */
   readonly attempt: (command: Command, continues?: boolean) => readonly Problem[];
@@ -43,6 +44,7 @@ export interface Actions extends TryActions {
   readonly tryFinish: (surfaces: readonly SurfaceId[], finish: string, place: TryPlace) => void;
   /** Takes what lies there off again. */
   readonly empty: (surfaces: readonly SurfaceId[]) => void;
+  /** Says so in the log, too. */
   readonly setState: (surfaces: readonly SurfaceId[], state: DecisionState) => void;
   readonly setLaying: (surfaces: readonly SurfaceId[], laying: Laying) => void;
   readonly setLevel: (group: LampGroup, level: number, continues: boolean) => void;
@@ -99,6 +101,7 @@ export function createActions(store: StoreApi<AppState>): Actions {
     projectOf(store.getState()).library.find((finish) => finish.id === id)?.label ?? id;
 
   const changes: Omit<Actions, keyof TryActions | 'tryFinish'> = {
+    ...createLogActions(store, (command) => run(command)),
     run,
     attempt,
     undo: () => store.setState((state) => withHistory(state, undo(state.history))),
@@ -124,10 +127,10 @@ export function createActions(store: StoreApi<AppState>): Actions {
         ...layOnSurfaces(option(), withAbsent(surfaces), finish.id),
       ]),
     setState: (surfaces, state) =>
-      together(
-        APP_WORDS.stateLabel(surfaces, state),
-        withAbsent(surfaces).map((surface) => ({ kind: 'set-state', option: option().id, surface, state })),
-      ),
+      together(APP_WORDS.stateLabel(surfaces, state), [
+        ...withAbsent(surfaces).map((surface): Command => ({ kind: 'set-state', option: option().id, surface, state })),
+        ...decisionEntries(documentOf(store.getState()), option(), surfaces, state),
+      ]),
     setLaying: (surfaces, laying) =>
       together(
         APP_WORDS.layingLabel(surfaces),
