@@ -14,6 +14,7 @@ import { LedgePane } from './panes/LedgePane';
 import { PicturePane } from './panes/PicturePane';
 import { TryPane } from './panes/TryPane';
 
+const LibrariesPane = lazy(() => import('./panes/LibrariesPane').then((pane) => ({ default: pane.LibrariesPane })));
 const NewProjectPane = lazy(() => import('./panes/NewProjectPane').then((pane) => ({ default: pane.NewProjectPane })));
 
 /** The parts of the screen, each behind its own boundary so that a bug in one leaves the rest usable. */
@@ -23,6 +24,7 @@ export function AppScreen() {
   const drawer = useAppState((state) => state.drawer);
   const keysHelp = useAppState((state) => state.keysHelp);
   const asking = useAppState((state) => state.asking);
+  const libraries = useAppState((state) => state.libraries);
   const save = () => saveProject(store);
   return (
     <>
@@ -61,6 +63,11 @@ export function AppScreen() {
       {asking && (
         <Suspense fallback={null}>
           <NewProjectPane />
+        </Suspense>
+      )}
+      {libraries && (
+        <Suspense fallback={null}>
+          <LibrariesPane />
         </Suspense>
       )}
       {keysHelp && <KeysHelp onClose={() => store.setState({ keysHelp: false })} />}

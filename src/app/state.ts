@@ -104,6 +104,8 @@ export interface AppState extends SceneState, OfflineState {
   readonly lengthUnit: LengthUnit | null;
   /** The questions of a new project are open. */
   readonly asking: boolean;
+  /** The libraries are looked after. */
+  readonly libraries: boolean;
   readonly pointed: readonly SurfaceId[];
   readonly keysHelp: boolean;
   readonly told: Told | null;
@@ -160,6 +162,7 @@ export function initialState(project: Project, theme: Theme): AppState {
     panel: null,
     lengthUnit: null,
     asking: false,
+    libraries: false,
     pointed: [],
     keysHelp: false,
     told: null,

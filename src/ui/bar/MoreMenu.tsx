@@ -2,6 +2,7 @@ import { Ellipsis } from 'lucide-react';
 import { type ReactNode, useId, useState } from 'react';
 import { Choices } from '../parts/Choices';
 import { SeenBy, type SeenByProps } from '../picture/SeenBy';
+import { LIBRARIES } from '../words/libraries';
 import { LOOK } from '../words/look';
 import { QUESTIONS } from '../words/questions';
 import { BAR } from '../words/top-bar';
@@ -20,6 +21,7 @@ export interface MoreMenuProps {
   readonly onKeysHelp: () => void;
   readonly onNewProject: () => void;
   readonly onCopiedLook: () => void;
+  readonly onLibraries: () => void;
   /** Null where the bar has no room for more. */
   readonly onCopyOption: (() => void) | null;
   /** Null for the last one. */
@@ -73,6 +75,15 @@ export function MoreMenu(props: MoreMenuProps) {
           onClick={props.onCopiedLook}
         >
           {LOOK.title}
+        </button>
+        <button
+          type="button"
+          className="button button-outlined"
+          popoverTarget={panel}
+          popoverTargetAction="hide"
+          onClick={props.onLibraries}
+        >
+          {LIBRARIES.open}
         </button>
         <div className="more-options">
           {OPTION_ACTS.map(([act, name]) => (

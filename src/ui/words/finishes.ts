@@ -98,7 +98,7 @@ export const VARIATION_WORDS: { readonly [V in Variation]: string } = {
 /** Gloss in gloss units at 60 degrees; the word is loose, the number counts. */
 export const sheenWords = (glossGu: number): string => `${SHEEN_WORDS[sheenOf(glossGu)]}, ${Math.round(glossGu)} GU`;
 
-const SHEEN_WORDS: { readonly [S in SheenId]: string } = {
+export const SHEEN_WORDS: { readonly [S in SheenId]: string } = {
   flat: 'flat',
   matte: 'matte',
   'low-sheen': 'low sheen',

@@ -1,0 +1,110 @@
+import type { Ref } from 'react';
+import { codeOf } from '../../model/merge-finishes';
+import type { Finish } from '../../model/project';
+import { sheenOf } from '../../model/sheens';
+import { knownFacts } from '../drawer/finish-facts';
+import { Swatch } from '../swatch/Swatch';
+import type { SwatchPaint } from '../swatch/swatch-paint';
+import { undertoneLabel } from '../words/findings';
+import { CLASS_WORDS, PROVENANCE_SHORT, SHEEN_WORDS } from '../words/finishes';
+import { RANGE } from '../words/libraries';
+import { brief, integer } from '../words/numbers';
+import { nameOf } from './near-lrv';
+
+interface RangeRowProps {
+  readonly ref: Ref<HTMLDivElement>;
+  /** From 0, in the order shown. */
+  readonly index: number;
+  readonly top: number;
+  readonly finish: Finish;
+  readonly paint: SwatchPaint;
+  readonly isChosen: boolean;
+  readonly isActive: boolean;
+  readonly onFocus: () => void;
+  readonly onChoose: (isRange: boolean) => void;
+  readonly onEdit: () => void;
+}
+
+/** A finish in a line: what it is, how it is known and how it is had. */
+export function RangeRow(props: RangeRowProps) {
+  const { ref, index, top, finish, paint, isChosen, isActive, onFocus, onChoose, onEdit } = props;
+  const facts = knownFacts(finish);
+  const { supply } = finish;
+  const had = [
+    supply?.price_band,
+    supply?.availability,
+    supply?.lead_time_weeks !== undefined && RANGE.weeks(supply.lead_time_weeks),
+  ].filter(Boolean);
+  const name = nameOf(finish);
+  return (
+    // biome-ignore lint/a11y/useKeyWithClickEvents: the rows around it listen to the keys
+    <div
+      ref={ref}
+      role="row"
+      className="range-row range-finish ring-inside"
+      aria-rowindex={index + 2}
+      aria-selected={isChosen}
+      tabIndex={isActive ? 0 : -1}
+      data-index={index}
+      data-row={index}
+      data-finish={finish.id}
+      style={{ transform: `translateY(${top}px)` }}
+      onFocus={onFocus}
+      onClick={(event) => {
+        if (!(event.target instanceof Element) || event.target.closest('.range-choose')) return;
+        if (event.shiftKey || event.ctrlKey || event.metaKey) onChoose(event.shiftKey);
+        else onEdit();
+      }}
+    >
+      <span role="gridcell" className="range-choose">
+        <label className="range-check-place">
+          <input
+            type="checkbox"
+            className="range-check"
+            tabIndex={-1}
+            aria-label={RANGE.choose(name)}
+            checked={isChosen}
+            onChange={(event) => onChoose((event.nativeEvent as MouseEvent).shiftKey)}
+          />
+        </label>
+      </span>
+      <span role="gridcell" className="range-swatch">
+        <Swatch paint={paint} width={52} height={36} />
+      </span>
+      <span role="gridcell" className="range-name">
+        <span className="range-label">{name}</span>
+        <span className="small quiet">{codeOf(finish)}</span>
+      </span>
+      <span role="gridcell" className="range-material small">
+        <span>{CLASS_WORDS[finish.class]}</span>
+        <span className="quiet">
+          {SHEEN_WORDS[sheenOf(finish.gloss_gu)]}, {RANGE.gloss(finish.gloss_gu)}
+        </span>
+      </span>
+      <span role="gridcell" className="range-lrv">
+        <span className="range-unit small quiet" aria-hidden="true">
+          {RANGE.columns.lrv}{' '}
+        </span>
+        {facts ? integer(facts.lrv) : '…'}
+      </span>
+      <span role="gridcell" className="range-undertone small">
+        {facts ? undertoneLabel(facts) : '…'}
+      </span>
+      <span role="gridcell" className="range-known small">
+        <span>{PROVENANCE_SHORT[finish.provenance]}</span>
+        {facts && <span className="quiet">{RANGE.uncertainty(brief(facts.uncertainty_de00))}</span>}
+      </span>
+      <span role="gridcell" className="range-supply small">
+        <span>{had.slice(0, 2).join(' · ')}</span>
+        {had.length > 2 && <span className="quiet">{had[2]}</span>}
+      </span>
+      <span role="gridcell" className="range-tags small">
+        {finish.tags?.map((tag) => (
+          <span key={tag} className="tag">
+            {tag}
+          </span>
+        ))}
+      </span>
+    </div>
+  );
+}

@@ -1,0 +1,165 @@
+import { defaultRangeExtractor, useVirtualizer } from '@tanstack/react-virtual';
+import { type KeyboardEvent, useEffect, useMemo, useRef } from 'react';
+import type { Library } from '../../model/library';
+import type { Finish } from '../../model/project';
+import { useFacts } from '../drawer/use-facts';
+import { RANGE } from '../words/libraries';
+import { chooseTo, toggleAll, toggleRow } from './choose-rows';
+import type { PaintOf } from './library-props';
+import { RangeRow } from './RangeRow';
+import type { RangeLook } from './range-look';
+import './range-table.css';
+
+interface RangeTableProps {
+  readonly library: Library;
+  readonly shown: readonly Finish[];
+  readonly paintOf: PaintOf;
+  readonly look: RangeLook;
+  readonly onLook: (change: (before: RangeLook) => RangeLook) => void;
+  readonly onEdit: (id: string) => void;
+}
+
+/** Height of a row before it is measured, px; rows beyond what is seen that are made anyway; those a page key goes. */
+const ROW_PX = 54;
+const OVERSCAN = 6;
+const PAGE = 10;
+
+const COLUMNS = ['choose', 'swatch', 'name', 'material', 'lrv', 'undertone', 'known', 'supply', 'tags'] as const;
+
+/** Finishes as rows, of which only those in sight are made. One row has the focus; it stays made wherever one scrolls. */
+export function RangeTable({ library, shown, paintOf, look, onLook, onEdit }: RangeTableProps) {
+  const box = useRef<HTMLDivElement>(null);
+  const at = Math.max(0, look.active === null ? 0 : shown.findIndex(({ id }) => id === look.active));
+  const rows = useVirtualizer({
+    count: shown.length,
+    getScrollElement: () => box.current,
+    estimateSize: () => ROW_PX,
+    getItemKey: (i) => shown[i]!.id,
+    overscan: OVERSCAN,
+    rangeExtractor: (range) => {
+      const seen = defaultRangeExtractor(range);
+      if (at < seen[0]!) return [at, ...seen];
+      return at > seen.at(-1)! && at < shown.length ? [...seen, at] : seen;
+    },
+  });
+  const items = rows.getVirtualItems();
+  const [first, last] = [items[0]?.index ?? 0, items.at(-1)?.index ?? 0];
+  useFacts(useMemo(() => shown.slice(first, last + 1).slice(0, 60), [shown, first, last]));
+  const moved = useRef(look.takesFocus);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: only when another row becomes the active one
+  useEffect(() => {
+    if (!moved.current) return;
+    moved.current = false;
+    rows.scrollToIndex(at);
+    requestAnimationFrame(() => box.current?.querySelector<HTMLElement>(`[data-row="${at}"]`)?.focus());
+  }, [at]);
+  const ids = () => shown.map(({ id }) => id);
+  const move = (event: KeyboardEvent) => {
+    const next = nextRow(event.key, at, shown.length);
+    const { id } = shown[at]!;
+    if (next !== null) {
+      event.preventDefault();
+      moved.current = next !== at;
+      const to = shown[next]!.id;
+      onLook((before) => ({
+        ...before,
+        active: to,
+        ...(event.shiftKey && { chosen: chooseTo(withFrom(before, id), to, ids()) }),
+      }));
+    } else if (event.key === ' ') {
+      event.preventDefault();
+      onLook((before) => ({ ...before, active: id, chosen: toggleRow(before.chosen, id) }));
+    } else if (event.key.toLowerCase() === 'a' && (event.ctrlKey || event.metaKey)) {
+      event.preventDefault();
+      onLook((before) => ({ ...before, chosen: toggleAll(before.chosen, ids()) }));
+    } else if (event.key === 'Enter') {
+      event.preventDefault();
+      onEdit(id);
+    }
+  };
+  const isFull = shown.every(({ id }) => look.chosen.ids.has(id));
+  return (
+    <div
+      ref={box}
+      className="range-table"
+      role="grid"
+      aria-label={RANGE.list}
+      aria-description={RANGE.keys}
+      aria-multiselectable="true"
+      aria-rowcount={shown.length + 1}
+      aria-colcount={COLUMNS.length}
+    >
+      <div role="rowgroup" className="range-columns">
+        <div role="row" tabIndex={-1} aria-rowindex={1} className="range-row small quiet">
+          {COLUMNS.map((column) => (
+            <span key={column} role="columnheader" tabIndex={-1} className={`range-${column}`}>
+              {column === 'choose' ? (
+                <input
+                  type="checkbox"
+                  className="range-check"
+                  aria-label={RANGE.chooseAll}
+                  checked={isFull}
+                  onChange={() => onLook((before) => ({ ...before, chosen: toggleAll(before.chosen, ids()) }))}
+                />
+              ) : (
+                <span className={column === 'swatch' ? 'hidden-visually' : undefined}>{RANGE.columns[column]}</span>
+              )}
+            </span>
+          ))}
+        </div>
+      </div>
+      <div role="rowgroup" className="range-rows" style={{ height: rows.getTotalSize() }} onKeyDown={move}>
+        {items.map(({ index, key, start }) => {
+          const finish = shown[index]!;
+          return (
+            <RangeRow
+              key={key}
+              ref={rows.measureElement}
+              index={index}
+              top={start}
+              finish={finish}
+              paint={paintOf(finish, library.finishes)}
+              isChosen={look.chosen.ids.has(finish.id)}
+              isActive={index === at}
+              onFocus={() => {
+                if (look.active !== finish.id) onLook((before) => ({ ...before, active: finish.id }));
+              }}
+              onChoose={(isRange) =>
+                onLook((before) => ({
+                  ...before,
+                  active: finish.id,
+                  chosen: isRange ? chooseTo(before.chosen, finish.id, ids()) : toggleRow(before.chosen, finish.id),
+                }))
+              }
+              onEdit={() => onEdit(finish.id)}
+            />
+          );
+        })}
+      </div>
+    </div>
+  );
+}
+
+/** A range drawn by keys begins at the row with the focus where none was chosen before. */
+const withFrom = ({ chosen }: RangeLook, id: string) =>
+  chosen.from === null ? { ids: new Set([...chosen.ids, id]), from: id } : chosen;
+
+function nextRow(key: string, at: number, count: number): number | null {
+  const held = (row: number) => Math.min(count - 1, Math.max(0, row));
+  switch (key) {
+    case 'ArrowDown':
+      return held(at + 1);
+    case 'ArrowUp':
+      return held(at - 1);
+    case 'PageDown':
+      return held(at + PAGE);
+    case 'PageUp':
+      return held(at - PAGE);
+    case 'Home':
+      return 0;
+    case 'End':
+      return count - 1;
+    default:
+      return null;
+  }
+}

@@ -1,0 +1,30 @@
+import type { Problem } from '../../engine/result';
+import type { Library } from '../../model/library';
+import type { Finish } from '../../model/project';
+import type { SwatchPaint } from '../swatch/swatch-paint';
+
+/** Stands for the finishes of the project among the libraries; no kept library has it. */
+export const PROJECT_LIBRARY = 'this-project';
+
+export type LibraryFormat = 'json' | 'csv' | 'csv-for-spreadsheets';
+
+export type PaintOf = (finish: Finish, among: readonly Finish[]) => SwatchPaint;
+
+/** What the dialog is given to work with. */
+export interface LibraryDoors {
+  /** Null while they are looked up. */
+  readonly libraries: readonly Library[] | null;
+  /** The finishes of the project as if they were a library. */
+  readonly project: Library;
+  /** False: it could not be kept. */
+  readonly onPut: (library: Library) => Promise<boolean>;
+  /** What brings it back; null where it could not be removed. */
+  readonly onRemove: (id: string) => Promise<(() => Promise<boolean>) | null>;
+  /** Makes these the finishes of the project, as one step called `label`; what is wrong with that, and nothing was changed then. */
+  readonly onProject: (finishes: readonly Finish[], label: string) => Problem | null;
+  readonly onUndoProject: () => void;
+  readonly newId: () => string;
+  readonly paintOf: PaintOf;
+  /** Hands a library over as a file; the file's name. */
+  readonly onSave: (library: Library, format: LibraryFormat) => Promise<string>;
+}
