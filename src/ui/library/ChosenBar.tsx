@@ -8,8 +8,8 @@ import { TYPE_IN } from '../words/drawer';
 import { LIBRARIES, mergedWords, ON_SAME, RANGE } from '../words/libraries';
 import { type BulkChange, bulkEdit, tagsIn } from './bulk-edit';
 import { NONE_CHOSEN } from './choose-rows';
-import type { RangeLook } from './range-look';
 import { tagsOf } from './range-filters';
+import type { RangeLook } from './range-look';
 import type { LibraryEditor } from './use-editor';
 
 interface ChosenBarProps {
@@ -30,13 +30,10 @@ export function ChosenBar({ library, chosen, others, editor, onLook }: ChosenBar
   const [words, setWords] = useState('');
   const [target, setTarget] = useState('');
   const [onSame, setOnSame] = useState<OnSame>('skip');
+  const [fold, setFold] = useState<'change' | 'copy' | null>(null);
   const ids = new Set(chosen.map(({ id }) => id));
   const run = (change: BulkChange) =>
-    editor.setFinishes(
-      library,
-      bulkEdit(library.finishes, ids, change),
-      LIBRARIES.labels.bulk(change, chosen.length),
-    );
+    editor.setFinishes(library, bulkEdit(library.finishes, ids, change), LIBRARIES.labels.bulk(change, chosen.length));
   const tags = tagsIn(tag);
   const runTags = async (kind: 'add-tag' | 'remove-tag') => {
     const finishes = tags.reduce((before, one) => bulkEdit(before, ids, { kind, tag: one }), library.finishes);
@@ -53,8 +50,22 @@ export function ChosenBar({ library, chosen, others, editor, onLook }: ChosenBar
   };
   return (
     <section className="chosen" aria-label={RANGE.chosen(chosen.length)}>
-      <p className="chosen-count" role="status">
-        <strong>{RANGE.chosen(chosen.length)}</strong>
+      <div className="chosen-count">
+        <strong role="status">{RANGE.chosen(chosen.length)}</strong>
+        {(['change', 'copy'] as const).map((one) => (
+          <button
+            key={one}
+            type="button"
+            className="button button-outlined"
+            aria-expanded={fold === one}
+            onClick={() => setFold(fold === one ? null : one)}
+          >
+            {one === 'change' ? RANGE.change : RANGE.copyOpen}
+          </button>
+        ))}
+        <button type="button" className="button button-outlined" onClick={() => void run({ kind: 'remove' })}>
+          {RANGE.removeChosen}
+        </button>
         <button
           type="button"
           className="button button-plain"
@@ -62,71 +73,80 @@ export function ChosenBar({ library, chosen, others, editor, onLook }: ChosenBar
         >
           {RANGE.chooseNone}
         </button>
-      </p>
-      <div className="chosen-acts">
-        <form
-          className="chosen-act"
-          onSubmit={(event) => {
-            event.preventDefault();
-            if (tags.length > 0) void runTags('add-tag');
-          }}
-        >
-          <label className="field">
-            <span className="label">{RANGE.bulkTag}</span>
-            <input
-              className="input"
-              list="tags-of-library"
-              value={tag}
-              maxLength={40}
-              onChange={(event) => setTag(event.target.value)}
-            />
-          </label>
-          <datalist id="tags-of-library">
-            {tagsOf(library.finishes).map((one) => (
-              <option key={one} value={one} />
-            ))}
-          </datalist>
-          <button type="submit" className="button button-outlined" disabled={tags.length === 0}>
-            {RANGE.addTag}
-          </button>
-          <button
-            type="button"
-            className="button button-outlined"
-            disabled={!chosen.some((finish) => tags.some((one) => finish.tags?.includes(one)))}
-            onClick={() => void runTags('remove-tag')}
+      </div>
+      {fold === 'change' && (
+        <div className="chosen-acts">
+          <form
+            className="chosen-act"
+            onSubmit={(event) => {
+              event.preventDefault();
+              if (tags.length > 0) void runTags('add-tag');
+            }}
           >
-            {RANGE.removeTag}
-          </button>
-        </form>
-        <Menu<string>
-          label={RANGE.bulkPrice}
-          value=""
-          choices={[['', RANGE.leave], ...PRICES.map((one) => [one, one === 'none' ? RANGE.noPrice : one] as const)]}
-          onChoose={(band) =>
-            band !== '' && void run({ kind: 'price', band: band === 'none' ? null : (band as Supply['price_band']) })
-          }
-        />
-        <form
-          className="chosen-act"
-          onSubmit={(event) => {
-            event.preventDefault();
-            void run({ kind: 'availability', words }).then((isDone) => isDone && setWords(''));
-          }}
-        >
-          <label className="field">
-            <span className="label">{RANGE.bulkAvailability}</span>
-            <input className="input" value={words} maxLength={80} onChange={(event) => setWords(event.target.value)} />
-          </label>
-          <button type="submit" className="button button-outlined">
-            {RANGE.apply}
-          </button>
-        </form>
-        <Menu<string>
-          label={RANGE.bulkProvenance}
-          value=""
-          choices={[['', RANGE.leave], ...PROVENANCES.map((one) => [one, TYPE_IN.provenances[one]] as const)]}
-          onChoose={(one) => one !== '' && void run({ kind: 'provenance', provenance: one as Provenance })}
-        />
+            <label className="field">
+              <span className="label">{RANGE.bulkTag}</span>
+              <input
+                className="input"
+                list="tags-of-library"
+                value={tag}
+                maxLength={40}
+                onChange={(event) => setTag(event.target.value)}
+              />
+            </label>
+            <datalist id="tags-of-library">
+              {tagsOf(library.finishes).map((one) => (
+                <option key={one} value={one} />
+              ))}
+            </datalist>
+            <button type="submit" className="button button-outlined" disabled={tags.length === 0}>
+              {RANGE.addTag}
+            </button>
+            <button
+              type="button"
+              className="button button-outlined"
+              disabled={!chosen.some((finish) => tags.some((one) => finish.tags?.includes(one)))}
+              onClick={() => void runTags('remove-tag')}
+            >
+              {RANGE.removeTag}
+            </button>
+          </form>
+          <Menu<string>
+            label={RANGE.bulkPrice}
+            value=""
+            choices={[['', RANGE.leave], ...PRICES.map((one) => [one, one === 'none' ? RANGE.noPrice : one] as const)]}
+            onChoose={(band) =>
+              band !== '' && void run({ kind: 'price', band: band === 'none' ? null : (band as Supply['price_band']) })
+            }
+          />
+          <form
+            className="chosen-act"
+            onSubmit={(event) => {
+              event.preventDefault();
+              void run({ kind: 'availability', words }).then((isDone) => isDone && setWords(''));
+            }}
+          >
+            <label className="field">
+              <span className="label">{RANGE.bulkAvailability}</span>
+              <input
+                className="input"
+                value={words}
+                maxLength={80}
+                onChange={(event) => setWords(event.target.value)}
+              />
+            </label>
+            <button type="submit" className="button button-outlined">
+              {RANGE.apply}
+            </button>
+          </form>
+          <Menu<string>
+            label={RANGE.bulkProvenance}
+            value=""
+            choices={[['', RANGE.leave], ...PROVENANCES.map((one) => [one, TYPE_IN.provenances[one]] as const)]}
+            onChoose={(one) => one !== '' && void run({ kind: 'provenance', provenance: one as Provenance })}
+          />
+        </div>
+      )}
+      {fold === 'copy' && (
         <div className="chosen-act">
           <Menu<string>
             label={RANGE.copyTo}
@@ -139,10 +159,7 @@ export function ChosenBar({ library, chosen, others, editor, onLook }: ChosenBar
             {RANGE.copy}
           </button>
         </div>
-        <button type="button" className="button button-outlined" onClick={() => void run({ kind: 'remove' })}>
-          {RANGE.removeChosen}
-        </button>
-      </div>
+      )}
     </section>
   );
 }

@@ -4,7 +4,7 @@ import { Choices } from '../parts/Choices';
 import { LIBRARY_FILE } from '../words/libraries';
 import type { LibraryDoors } from './library-props';
 
-const FORMATS = (['json', 'csv'] as const).map((id) => ({ id, name: LIBRARY_FILE.formats[id] }));
+const FORMATS = (['json'] as readonly ('json' | 'csv')[]).map((id) => ({ id, name: LIBRARY_FILE.formats[id] }));
 
 /** How a library goes into a file. */
 export function FileForm({ library, onSave }: { readonly library: Library; readonly onSave: LibraryDoors['onSave'] }) {

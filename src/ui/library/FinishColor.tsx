@@ -50,10 +50,7 @@ export function FinishColor({ finish, color, isWrong, meaningId, onColor }: Fini
         onEntry={(change) => onColor((before) => before && change(before))}
       />
       <div className="finish-color-details">
-        <ColorDetails
-          entry={color}
-          onChange={(changes) => onColor((before) => before && { ...before, ...changes })}
-        />
+        <ColorDetails entry={color} onChange={(changes) => onColor((before) => before && { ...before, ...changes })} />
       </div>
       {finish && (
         <button type="button" className="button button-outlined" onClick={() => onColor(() => null)}>

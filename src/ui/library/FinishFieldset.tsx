@@ -76,7 +76,7 @@ export function FinishFieldset({ fields, finishes, hasOneColor, isScreen, onFiel
       <fieldset className="finish-set">
         <legend>{FINISH_FORM.supply}</legend>
         {field('supplier', FINISH_FORM.supplier, { offers: distinct(finishes.map(({ supply }) => supply?.supplier)) })}
-        <Menu<Supply['price_band'] & string | ''>
+        <Menu<(Supply['price_band'] & string) | ''>
           label={FINISH_FORM.price}
           value={fields.price ?? ''}
           choices={PRICES.map((one) => [one, one === '' ? FINISH_FORM.noPrice : one] as const)}

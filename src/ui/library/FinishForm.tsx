@@ -71,7 +71,12 @@ export function FinishForm({ library, finish, shown, editor, paintOf, onShow, on
     if (next && (await keep())) onShow(next.id);
   };
   return (
-    <form className="finish-form" onSubmit={submit} noValidate aria-label={finish ? nameOf(finish) : FINISH_FORM.newTitle}>
+    <form
+      className="finish-form"
+      onSubmit={submit}
+      noValidate
+      aria-label={finish ? nameOf(finish) : FINISH_FORM.newTitle}
+    >
       <div className="finish-form-head">
         <button
           type="button"
@@ -111,9 +116,7 @@ export function FinishForm({ library, finish, shown, editor, paintOf, onShow, on
           onFields={(change) => setFields((before) => ({ ...before, ...change }))}
         />
         <aside className="finish-form-color" aria-label={FINISH_FORM.color}>
-          {finish && color === null && (
-            <Swatch paint={paintOf(finish, library.finishes)} width={160} height={96} />
-          )}
+          {finish && color === null && <Swatch paint={paintOf(finish)} width={160} height={96} />}
           <div id={meaning} aria-live="polite">
             <TypeInMeaning
               finish={made.ok && facts?.ok ? made.value : null}
@@ -151,7 +154,11 @@ export function FinishForm({ library, finish, shown, editor, paintOf, onShow, on
             <button type="button" className="button button-plain" onClick={() => onBack(finish?.id ?? null)}>
               {LIBRARIES.cancel}
             </button>
-            <button type="submit" className="button button-strong" disabled={!isChanged || !made.ok || problem !== null}>
+            <button
+              type="submit"
+              className="button button-strong"
+              disabled={!isChanged || !made.ok || problem !== null}
+            >
               {finish ? FINISH_FORM.save : FINISH_FORM.add}
             </button>
           </>

@@ -98,9 +98,7 @@ export function LibrariesDialog(props: LibrariesProps) {
           onKeep: (library, added) => {
             const label = LIBRARIES.labels.keep(added, library.name);
             const before = libraries.find(({ id }) => id === library.id);
-            return before
-              ? editor.setFinishes(before, library.finishes, label)
-              : editor.create(library, label);
+            return before ? editor.setFinishes(before, library.finishes, label) : editor.create(library, label);
           },
           onDone: (id) => (id === undefined ? setView('range') : show(id)),
         })

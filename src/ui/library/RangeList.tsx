@@ -87,11 +87,7 @@ export function RangeList(props: RangeListProps) {
         </div>
       </div>
       {showsFilters && (
-        <RangeFields
-          finishes={library.finishes}
-          filters={filters}
-          onFilters={(next) => set({ filters: next })}
-        />
+        <RangeFields finishes={library.finishes} filters={filters} onFilters={(next) => set({ filters: next })} />
       )}
       {chosen.length > 0 ? (
         <ChosenBar library={library} chosen={chosen} others={others} editor={editor} onLook={onLook} />
@@ -103,7 +99,7 @@ export function RangeList(props: RangeListProps) {
       {shown.length === 0 ? (
         <p className="range-none">{library.finishes.length === 0 ? RANGE.empty : RANGE.none}</p>
       ) : (
-        <RangeTable library={library} shown={shown} paintOf={paintOf} look={look} onLook={onLook} onEdit={onEdit} />
+        <RangeTable shown={shown} paintOf={paintOf} look={look} onLook={onLook} onEdit={onEdit} />
       )}
     </>
   );

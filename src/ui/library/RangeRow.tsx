@@ -12,7 +12,7 @@ import { brief, integer } from '../words/numbers';
 import { nameOf } from './near-lrv';
 
 interface RangeRowProps {
-  readonly ref: Ref<HTMLDivElement>;
+  readonly ref: Ref<HTMLTableRowElement>;
   /** From 0, in the order shown. */
   readonly index: number;
   readonly top: number;
@@ -37,10 +37,8 @@ export function RangeRow(props: RangeRowProps) {
   ].filter(Boolean);
   const name = nameOf(finish);
   return (
-    // biome-ignore lint/a11y/useKeyWithClickEvents: the rows around it listen to the keys
-    <div
+    <tr
       ref={ref}
-      role="row"
       className="range-row range-finish ring-inside"
       aria-rowindex={index + 2}
       aria-selected={isChosen}
@@ -56,7 +54,7 @@ export function RangeRow(props: RangeRowProps) {
         else onEdit();
       }}
     >
-      <span role="gridcell" className="range-choose">
+      <td className="range-choose">
         <label className="range-check-place">
           <input
             type="checkbox"
@@ -67,44 +65,42 @@ export function RangeRow(props: RangeRowProps) {
             onChange={(event) => onChoose((event.nativeEvent as MouseEvent).shiftKey)}
           />
         </label>
-      </span>
-      <span role="gridcell" className="range-swatch">
+      </td>
+      <td className="range-swatch">
         <Swatch paint={paint} width={52} height={36} />
-      </span>
-      <span role="gridcell" className="range-name">
+      </td>
+      <td className="range-name">
         <span className="range-label">{name}</span>
         <span className="small quiet">{codeOf(finish)}</span>
-      </span>
-      <span role="gridcell" className="range-material small">
+      </td>
+      <td className="range-material small">
         <span>{CLASS_WORDS[finish.class]}</span>
         <span className="quiet">
           {SHEEN_WORDS[sheenOf(finish.gloss_gu)]}, {RANGE.gloss(finish.gloss_gu)}
         </span>
-      </span>
-      <span role="gridcell" className="range-lrv">
+      </td>
+      <td className="range-lrv">
         <span className="range-unit small quiet" aria-hidden="true">
           {RANGE.columns.lrv}{' '}
         </span>
         {facts ? integer(facts.lrv) : '…'}
-      </span>
-      <span role="gridcell" className="range-undertone small">
-        {facts ? undertoneLabel(facts) : '…'}
-      </span>
-      <span role="gridcell" className="range-known small">
+      </td>
+      <td className="range-undertone small">{facts ? undertoneLabel(facts) : '…'}</td>
+      <td className="range-known small">
         <span>{PROVENANCE_SHORT[finish.provenance]}</span>
         {facts && <span className="quiet">{RANGE.uncertainty(brief(facts.uncertainty_de00))}</span>}
-      </span>
-      <span role="gridcell" className="range-supply small">
+      </td>
+      <td className="range-supply small">
         <span>{had.slice(0, 2).join(' · ')}</span>
         {had.length > 2 && <span className="quiet">{had[2]}</span>}
-      </span>
-      <span role="gridcell" className="range-tags small">
+      </td>
+      <td className="range-tags small">
         {finish.tags?.map((tag) => (
           <span key={tag} className="tag">
             {tag}
           </span>
         ))}
-      </span>
-    </div>
+      </td>
+    </tr>
   );
 }

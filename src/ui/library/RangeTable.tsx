@@ -1,6 +1,5 @@
 import { defaultRangeExtractor, useVirtualizer } from '@tanstack/react-virtual';
 import { type KeyboardEvent, useEffect, useMemo, useRef } from 'react';
-import type { Library } from '../../model/library';
 import type { Finish } from '../../model/project';
 import { useFacts } from '../drawer/use-facts';
 import { RANGE } from '../words/libraries';
@@ -11,7 +10,6 @@ import type { RangeLook } from './range-look';
 import './range-table.css';
 
 interface RangeTableProps {
-  readonly library: Library;
   readonly shown: readonly Finish[];
   readonly paintOf: PaintOf;
   readonly look: RangeLook;
@@ -27,7 +25,7 @@ const PAGE = 10;
 const COLUMNS = ['choose', 'swatch', 'name', 'material', 'lrv', 'undertone', 'known', 'supply', 'tags'] as const;
 
 /** Finishes as rows, of which only those in sight are made. One row has the focus; it stays made wherever one scrolls. */
-export function RangeTable({ library, shown, paintOf, look, onLook, onEdit }: RangeTableProps) {
+export function RangeTable({ shown, paintOf, look, onLook, onEdit }: RangeTableProps) {
   const box = useRef<HTMLDivElement>(null);
   const at = Math.max(0, look.active === null ? 0 : shown.findIndex(({ id }) => id === look.active));
   const rows = useVirtualizer({
@@ -79,63 +77,65 @@ export function RangeTable({ library, shown, paintOf, look, onLook, onEdit }: Ra
   };
   const isFull = shown.every(({ id }) => look.chosen.ids.has(id));
   return (
-    <div
-      ref={box}
-      className="range-table"
-      role="grid"
-      aria-label={RANGE.list}
-      aria-description={RANGE.keys}
-      aria-multiselectable="true"
-      aria-rowcount={shown.length + 1}
-      aria-colcount={COLUMNS.length}
-    >
-      <div role="rowgroup" className="range-columns">
-        <div role="row" tabIndex={-1} aria-rowindex={1} className="range-row small quiet">
-          {COLUMNS.map((column) => (
-            <span key={column} role="columnheader" tabIndex={-1} className={`range-${column}`}>
-              {column === 'choose' ? (
-                <input
-                  type="checkbox"
-                  className="range-check"
-                  aria-label={RANGE.chooseAll}
-                  checked={isFull}
-                  onChange={() => onLook((before) => ({ ...before, chosen: toggleAll(before.chosen, ids()) }))}
-                />
-              ) : (
-                <span className={column === 'swatch' ? 'hidden-visually' : undefined}>{RANGE.columns[column]}</span>
-              )}
-            </span>
-          ))}
-        </div>
-      </div>
-      <div role="rowgroup" className="range-rows" style={{ height: rows.getTotalSize() }} onKeyDown={move}>
-        {items.map(({ index, key, start }) => {
-          const finish = shown[index]!;
-          return (
-            <RangeRow
-              key={key}
-              ref={rows.measureElement}
-              index={index}
-              top={start}
-              finish={finish}
-              paint={paintOf(finish, library.finishes)}
-              isChosen={look.chosen.ids.has(finish.id)}
-              isActive={index === at}
-              onFocus={() => {
-                if (look.active !== finish.id) onLook((before) => ({ ...before, active: finish.id }));
-              }}
-              onChoose={(isRange) =>
-                onLook((before) => ({
-                  ...before,
-                  active: finish.id,
-                  chosen: isRange ? chooseTo(before.chosen, finish.id, ids()) : toggleRow(before.chosen, finish.id),
-                }))
-              }
-              onEdit={() => onEdit(finish.id)}
-            />
-          );
-        })}
-      </div>
+    <div ref={box} className="range-box">
+      <table
+        className="range-table"
+        // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a table whose rows are chosen and gone through by keys is a grid
+        role="grid"
+        aria-label={RANGE.list}
+        aria-description={RANGE.keys}
+        aria-multiselectable="true"
+        aria-rowcount={shown.length + 1}
+        aria-colcount={COLUMNS.length}
+      >
+        <thead className="range-columns">
+          <tr aria-rowindex={1} className="range-row small quiet">
+            {COLUMNS.map((column) => (
+              <th key={column} scope="col" className={`range-${column}`}>
+                {column === 'choose' ? (
+                  <input
+                    type="checkbox"
+                    className="range-check"
+                    aria-label={RANGE.chooseAll}
+                    checked={isFull}
+                    onChange={() => onLook((before) => ({ ...before, chosen: toggleAll(before.chosen, ids()) }))}
+                  />
+                ) : (
+                  <span className={column === 'swatch' ? 'hidden-visually' : undefined}>{RANGE.columns[column]}</span>
+                )}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody className="range-rows" style={{ height: rows.getTotalSize() }} onKeyDown={move}>
+          {items.map(({ index, key, start }) => {
+            const finish = shown[index]!;
+            return (
+              <RangeRow
+                key={key}
+                ref={rows.measureElement}
+                index={index}
+                top={start}
+                finish={finish}
+                paint={paintOf(finish)}
+                isChosen={look.chosen.ids.has(finish.id)}
+                isActive={index === at}
+                onFocus={() => {
+                  if (look.active !== finish.id) onLook((before) => ({ ...before, active: finish.id }));
+                }}
+                onChoose={(isRange) =>
+                  onLook((before) => ({
+                    ...before,
+                    active: finish.id,
+                    chosen: isRange ? chooseTo(before.chosen, finish.id, ids()) : toggleRow(before.chosen, finish.id),
+                  }))
+                }
+                onEdit={() => onEdit(finish.id)}
+              />
+            );
+          })}
+        </tbody>
+      </table>
     </div>
   );
 }

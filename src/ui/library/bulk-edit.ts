@@ -10,11 +10,7 @@ export type BulkChange =
   | { readonly kind: 'remove' };
 
 /** The finishes with those of the ids changed; the same objects where nothing changes. */
-export function bulkEdit(
-  finishes: readonly Finish[],
-  ids: ReadonlySet<string>,
-  change: BulkChange,
-): readonly Finish[] {
+export function bulkEdit(finishes: readonly Finish[], ids: ReadonlySet<string>, change: BulkChange): readonly Finish[] {
   if (change.kind === 'remove') return finishes.filter(({ id }) => !ids.has(id));
   return finishes.map((finish) => (ids.has(finish.id) ? changed(finish, change) : finish));
 }

@@ -8,7 +8,7 @@ export const PROJECT_LIBRARY = 'this-project';
 
 export type LibraryFormat = 'json' | 'csv' | 'csv-for-spreadsheets';
 
-export type PaintOf = (finish: Finish, among: readonly Finish[]) => SwatchPaint;
+export type PaintOf = (finish: Finish) => SwatchPaint;
 
 /** What the dialog is given to work with. */
 export interface LibraryDoors {

@@ -75,9 +75,7 @@ export function useEditor({ onPut, onRemove, onProject, onUndoProject }: Library
     },
     rename: (library, name, note) => replace(library, { ...library, name, note }, LIBRARIES.labels.rename(name)),
     create: async (library, label) =>
-      finish(
-        (await onPut(library)) ? { label, undo: async () => (await onRemove(library.id)) !== null } : null,
-      ),
+      finish((await onPut(library)) ? { label, undo: async () => (await onRemove(library.id)) !== null } : null),
     remove: async (library) => {
       const bringBack = await onRemove(library.id);
       return finish(bringBack && { label: LIBRARIES.labels.remove(library.name), undo: bringBack });

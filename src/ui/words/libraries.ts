@@ -126,6 +126,8 @@ export const RANGE = {
   leave: 'Leave as they are',
   noPrice: 'None',
   apply: 'Set',
+  change: 'Change them…',
+  copyOpen: 'Copy to…',
   copyTo: 'Copy to',
   copy: 'Copy',
   noTarget: 'Choose a library',

@@ -1,0 +1,65 @@
+import { useMemo, useSyncExternalStore } from 'react';
+import { NO_FINISH } from '../../model/empty-surface';
+import type { Library } from '../../model/library';
+import type { Finish } from '../../model/project';
+import { LibrariesDialog } from '../../ui/library/LibrariesDialog';
+import { PROJECT_LIBRARY } from '../../ui/library/library-props';
+import { LIBRARIES } from '../../ui/words/libraries';
+import { useApp, useAppState } from '../context';
+import { projectChanges } from '../libraries/project-changes';
+import { useKeptLibraries } from '../libraries/use-kept-libraries';
+import { saveBlob } from '../save-blob';
+import { documentOf } from '../state';
+
+const PLAIN = { layout: 'plain' } as const;
+
+/** The libraries of this browser and the finishes of the project. */
+export function LibrariesPane() {
+  const { store, actions, paints } = useApp();
+  const finishes = useAppState((state) => documentOf(state).library);
+  const kept = useKeptLibraries();
+  useSyncExternalStore(paints.subscribe, paints.version);
+  const project = useMemo(
+    (): Library => ({
+      type: 'upstand-library',
+      version: 1,
+      id: PROJECT_LIBRARY,
+      name: LIBRARIES.project,
+      note: '',
+      finishes: finishes.filter(({ id }) => id !== NO_FINISH.id),
+    }),
+    [finishes],
+  );
+  return (
+    <LibrariesDialog
+      {...kept}
+      project={project}
+      onProject={(after, label) => {
+        const commands = projectChanges(project.finishes, after);
+        return actions.attempt({ kind: 'together', label, commands })[0] ?? null;
+      }}
+      onUndoProject={actions.undo}
+      newId={newId}
+      paintOf={(finish) => paints.paintOf(alone(finish), finish, PLAIN, true)}
+      onSave={async (library) => {
+        const name = `${library.name}.library.json`;
+        saveBlob(new Blob([JSON.stringify(library, null, 1)], { type: 'application/json' }), name);
+        return name;
+      }}
+      importing={() => null}
+      onClose={() => store.setState({ libraries: false })}
+    />
+  );
+}
+
+/** No two are made in the same thousandth of a second on one device; chance tells devices apart. */
+const newId = (): string => `library-${Date.now().toString(36)}-${Math.floor(Math.random() * 1e6).toString(36)}`;
+
+const libraries = new WeakMap<Finish, ReadonlyMap<string, Finish>>();
+
+/** Nothing is laid with a grout here, so a finish is all of the library its sample needs. */
+function alone(finish: Finish): ReadonlyMap<string, Finish> {
+  const known = libraries.get(finish) ?? new Map([[finish.id, finish]]);
+  libraries.set(finish, known);
+  return known;
+}
