@@ -1,32 +1,16 @@
 import { failure, type Problem, type Result, success } from '../engine/result';
+import { bandsOf, type CgatsBand } from './cgats-bands';
+import { type CgatsWord, cgatsWords } from './cgats-words';
 import { placeIn } from './place-problem';
 import { fileStem, type ReadLamp, wavelengthProblem } from './read-lamp';
 import { cellNumber } from './table-cells';
-
-/** A word of the text and its line; `quoted` words are never keywords. */
-interface Word {
-  readonly line: number;
-  readonly text: string;
-  readonly quoted: boolean;
-}
-
-/** One value of a spectrum: where its wavelength is given and where its power. */
-interface Band {
-  readonly nm: (row: readonly Word[]) => number;
-  readonly power: number;
-}
-
-/** SPECTRAL_NM400, NM_400, SPEC_400, R_400nm: one column for each band (ISO 28178 and its dialects). */
-const BAND_NAME = /^[a-z_]*?(\d{3,4}(?:\.\d+)?)_?(?:nm)?$/i;
-/** The powers of the standard's pair style, each after its SPECTRAL_NM. */
-const PAIR_VALUE = /^SPECTRAL_(PCT|DEC|VALUE|POWER)$/i;
 
 /**
  * Reads the spectra of a CGATS.17 / ISO 28178 text: every row of data is one lamp. Bands stand one to a column, or in pairs
  * SPECTRAL_NM and value. Rows may run over lines; decimal commas are read. The scale does not matter for a lamp.
  */
 export function readLampCgats(text: string, file?: string): Result<readonly ReadLamp[]> {
-  const words = wordsOf(text);
+  const words = cgatsWords(text);
   const lamps: ReadLamp[] = [];
   let from = 0;
   for (;;) {
@@ -41,7 +25,7 @@ export function readLampCgats(text: string, file?: string): Result<readonly Read
 }
 
 function readTable(
-  words: readonly Word[],
+  words: readonly CgatsWord[],
   from: number,
   begin: number,
   file?: string,
@@ -76,7 +60,7 @@ function readTable(
     return failure(wrong('set-count', sets.line, text, file));
   }
 
-  const bands = bandsOf(fields);
+  const bands = bandsOf(fields.map(({ text }) => text));
   if (bands.length === 0) return success({ lamps: [], end });
   const lamps: ReadLamp[] = [];
   for (let i = 0; i < whole; i++) {
@@ -87,29 +71,16 @@ function readTable(
   return success({ lamps, end });
 }
 
-function bandsOf(fields: readonly Word[]): readonly Band[] {
-  const pairs: Band[] = [];
-  const columns: Band[] = [];
-  fields.forEach(({ text }, i) => {
-    if (PAIR_VALUE.test(text) && /^SPECTRAL_NM$/i.test(fields[i - 1]?.text ?? '')) {
-      pairs.push({ nm: (row) => cellNumber(row[i - 1]!.text), power: i });
-    }
-    const nm = Number(BAND_NAME.exec(text)?.[1]);
-    if (!Number.isNaN(nm)) columns.push({ nm: () => nm, power: i });
-  });
-  return pairs.length > 0 ? pairs : columns;
-}
-
 function readRow(
-  fields: readonly Word[],
-  row: readonly Word[],
-  bands: readonly Band[],
+  fields: readonly CgatsWord[],
+  row: readonly CgatsWord[],
+  bands: readonly CgatsBand[],
   index: number,
   file?: string,
 ): Result<ReadLamp> {
-  const samples = bands.map(({ nm, power }) => {
-    const word = row[power]!;
-    return { line: word.line, nm: nm(row), text: word.text, power: cellNumber(word.text) };
+  const samples = bands.map(({ nm, value }) => {
+    const { line, text } = row[value]!;
+    return { line, nm: typeof nm === 'number' ? nm : cellNumber(row[nm.at]!.text), text, power: cellNumber(text) };
   });
   const bad = samples.find(({ nm, power }) => Number.isNaN(nm) || Number.isNaN(power));
   if (bad) return failure(wrong('bad-row', bad.line, `"${bad.text}" is no power at a wavelength.`, file));
@@ -121,17 +92,8 @@ function readRow(
   return success({ name, nm: samples.map(({ nm }) => nm), power: samples.map(({ power }) => power) });
 }
 
-function wordsOf(text: string): readonly Word[] {
-  return text.split(/\r\n|\n|\r/).flatMap((raw, i) =>
-    [...raw.matchAll(/"((?:[^"]|"")*)"|#.*|[^\s"]+/g)].flatMap(([all, inside]) => {
-      if (all.startsWith('#')) return [];
-      return [{ line: i + 1, text: inside?.trim() ?? all, quoted: inside !== undefined }];
-    }),
-  );
-}
-
 /** Where a keyword stands at or after `from` and before `to`; -1 if nowhere. */
-function find(words: readonly Word[], keyword: string, from: number, to = words.length): number {
+function find(words: readonly CgatsWord[], keyword: string, from: number, to = words.length): number {
   for (let i = from; i < to; i++) if (words[i]!.text === keyword && !words[i]!.quoted) return i;
   return -1;
 }

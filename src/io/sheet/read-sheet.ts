@@ -1,5 +1,6 @@
 import { failure, type Problem, type Result, success } from '../../engine/result';
 import { decodeText } from './decode-text';
+import { readCgats } from './read-cgats';
 import { readCsv } from './read-csv';
 import { sheetProblem } from './sheet-problem';
 import { kindOfText } from './text-kind';
@@ -24,7 +25,7 @@ function readSheetText(text: string, file: string): Result<Sheet> {
     case 'csv':
       return readCsv(text, file);
     case 'cgats':
-      return failure(notYet('CGATS', file));
+      return readCgats(text, file);
     case 'cxf':
       return failure(notYet('CxF', file));
     case 'other':

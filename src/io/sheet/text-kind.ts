@@ -8,6 +8,8 @@ const other = (what: string, remedy: string): TextKind => ({ is: 'other', what, 
 /** Enough for a prolog with comments and the keywords of a header. */
 const LOOKED_AT = 4000;
 
+const LOOKED_AT_KEYWORDS = 64_000;
+
 const MODEL = 'A 3D model holds no list of finishes: choose a table (CSV).';
 
 const OTHERS: readonly (readonly [start: RegExp, what: string, remedy: string])[] = [
@@ -35,5 +37,7 @@ export function kindOfText(text: string): TextKind {
   for (const [pattern, what, remedy] of OTHERS) if (pattern.test(start)) return other(what, remedy);
   if (/^\s*<[?!a-z]/i.test(start)) return { is: 'cxf' };
   if (/^\s*(?:CGATS|ISO\s?28178|IT8|ECI|LGOROWLENGTH)/i.test(start)) return { is: 'cgats' };
-  return { is: /^\s*(?:BEGIN_DATA_FORMAT|NUMBER_OF_FIELDS|NUMBER_OF_SETS)\b/m.test(start) ? 'cgats' : 'csv' };
+  // Files of 1 nm steps declare each band before they come to that.
+  const header = text.slice(0, LOOKED_AT_KEYWORDS);
+  return { is: /^\s*(?:BEGIN_DATA_FORMAT|NUMBER_OF_FIELDS|NUMBER_OF_SETS)\b/m.test(header) ? 'cgats' : 'csv' };
 }
