@@ -3,7 +3,7 @@ import { placeIn } from '../place-problem';
 import { cellNumber } from '../table-cells';
 import type { CgatsColumns } from './cgats-columns';
 import type { CgatsRow } from './cgats-rows';
-import type { PartOfSheet } from './merge-tables';
+import { MOST_CELLS, type PartOfSheet } from './merge-tables';
 import type { SheetRow } from './types';
 
 /** More wavelengths than this in one table are no spectra: 1 nm from 300 to 900 nm has 601. */
@@ -27,16 +27,17 @@ export function cgatsPart(
   const pairs = bands.flatMap(({ nm, value }) => (typeof nm === 'number' ? [] : [{ at: nm.at, value }]));
   const inPairs = new Set(pairs.flatMap(({ at, value }) => [at, value]));
   const plain = names.map((_, i) => i).filter((i) => !inPairs.has(i));
-  const places = new Map<number, number>();
+  const wavelengthsSeen = new Set<number>();
+  const mostWavelengths = Math.min(MOST_WAVELENGTHS, Math.floor(MOST_CELLS / Math.max(1, rows.length)));
   const kept: { readonly row: number; readonly given: CgatsRow; readonly spectrum: ReadonlyMap<number, string> }[] = [];
   for (const [i, given] of rows.entries()) {
     const row = firstRow + i;
     const problem = given.problem ?? (xyY && chromaticityProblem(given, xyY, file));
-    const spectrum = problem ?? spectrumOf(given, pairs, places, file);
+    const spectrum = problem ?? spectrumOf(given, pairs, wavelengthsSeen, mostWavelengths, file);
     if (spectrum instanceof Map) kept.push({ row, given, spectrum });
     else refused.push({ ...given, row, problem: spectrum });
   }
-  const wavelengths = [...places.keys()].sort((a, b) => a - b);
+  const wavelengths = [...wavelengthsSeen].sort((a, b) => a - b);
   const sheetRows = kept.map(({ row, given, spectrum }): SheetRow => {
     const cells = plain.map((i) => given.cells[i]!);
     if (xyY) withXyz(cells, given.cells, xyY.map((at) => plain.indexOf(at)) as [number, number, number], xyY);
@@ -59,7 +60,8 @@ export function cgatsPart(
 function spectrumOf(
   { line, cells }: CgatsRow,
   pairs: readonly { readonly at: number; readonly value: number }[],
-  places: Map<number, number>,
+  seen: Set<number>,
+  most: number,
   file: string,
 ): Map<number, string> | Problem {
   const spectrum = new Map<number, string>();
@@ -72,10 +74,10 @@ function spectrumOf(
     spectrum.set(nm, cells[value]!);
   }
   for (const nm of spectrum.keys()) {
-    if (!places.has(nm) && places.size >= MOST_WAVELENGTHS) {
-      return wrongPair(line, `with it the table has more than ${MOST_WAVELENGTHS} different wavelengths`, file);
+    if (!seen.has(nm) && seen.size >= most) {
+      return wrongPair(line, `with it the table has more than ${most} different wavelengths`, file);
     }
-    places.set(nm, 1);
+    seen.add(nm);
   }
   return spectrum;
 }

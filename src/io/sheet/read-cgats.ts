@@ -16,11 +16,11 @@ import {
 } from './cgats-problems';
 import { type CgatsRow, cgatsRows } from './cgats-rows';
 import { type CgatsTable, cgatsTables } from './cgats-tables';
+import { MOST_ROWS } from './cut-rows';
 import { mergeTables } from './merge-tables';
 import { scaleNotice, scaleOf } from './reflectance-scale';
 import type { Field, RefusedRow, Sheet, SheetConditions } from './types';
 
-const MOST_ROWS = 100_000;
 const MOST_FIELDS = 2000;
 const MOST_TABLES = 200;
 
@@ -65,7 +65,9 @@ export function readCgats(text: string, file: string): Result<Sheet> {
   const refused = read.flatMap(({ part }) => refusedRows(part));
   if (rows === 0) return failure(noRows(tables[0]!.line, file), notices);
   const parts = read.map(({ part, said }) => withConditions(part, said, read));
-  const { columns, rows: sheetRows } = mergeTables(parts);
+  const merged = mergeTables(parts);
+  if (!merged) return failure(tooMany('16 million cells', tables[0]!.line, file));
+  const { columns, rows: sheetRows } = merged;
   const greatest = read.flatMap(({ part }) => part.greatest);
   const scale = scaleOf(greatest);
   if (scale) notices.push(scaleNotice(scale, greatest, read.find(({ named }) => named)?.named ?? null, file));

@@ -1,7 +1,8 @@
-import { failure, type Problem, type Result, success } from '../../engine/result';
+import { failure, type Result, success } from '../../engine/result';
 import { decodeText } from './decode-text';
 import { readCgats } from './read-cgats';
 import { readCsv } from './read-csv';
+import { readCxf } from './read-cxf';
 import { sheetProblem } from './sheet-problem';
 import { kindOfText } from './text-kind';
 import type { Sheet } from './types';
@@ -27,11 +28,8 @@ function readSheetText(text: string, file: string): Result<Sheet> {
     case 'cgats':
       return readCgats(text, file);
     case 'cxf':
-      return failure(notYet('CxF', file));
+      return readCxf(text, file);
     case 'other':
       return failure(sheetProblem('not-a-sheet', `The file is ${kind.what}, not a table.`, kind.remedy, file));
   }
 }
-
-const notYet = (format: string, file: string): Problem =>
-  sheetProblem('not-yet', `Files of ${format} cannot be read yet.`, 'Save the table as CSV.', file);
