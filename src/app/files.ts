@@ -1,9 +1,10 @@
 import type { StoreApi } from 'zustand/vanilla';
 import { type Problem, type Result, success } from '../engine/result';
 import { parseProject, projectText } from '../io/project-file';
-import type { Project } from '../model/project';
+import type { Project, Revision } from '../model/project';
 import { noticeTold, problemTold } from '../ui/parts/told';
 import { PROBLEMS } from '../ui/words/problems';
+import { PROJECTS } from '../ui/words/projects';
 import { withProject } from './other-project';
 import { saveBlob } from './save-blob';
 import { type AppState, documentOf } from './state';
@@ -22,6 +23,12 @@ export function saveProject(store: StoreApi<AppState>): void {
   const project = documentOf(store.getState());
   saveBlob(new Blob([projectText(project)], { type: 'application/json' }), `${project.id}.project.json`);
   store.setState({ saved: project });
+}
+
+/** The same with a frozen copy, as a project of its own. */
+export function saveRevision(project: Project, { id, name, document }: Revision): void {
+  const own = { ...document, id: `${project.id}-${id.toLowerCase()}`, name: PROJECTS.fileName(project.name, id, name) };
+  saveBlob(new Blob([projectText(own)], { type: 'application/json' }), `${own.id}.project.json`);
 }
 
 /** The file each page asked for last: one that was asked for before it and takes longer is dropped. */

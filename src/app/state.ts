@@ -32,7 +32,16 @@ interface PickedPlace {
 }
 
 /** What is shown in place of the findings to set the view, the light and the room. */
-export type RoomPanel = 'view' | 'light' | 'kitchen' | 'daylight' | 'lamps' | 'pairs' | 'look' | 'decisions';
+export type RoomPanel =
+  | 'view'
+  | 'light'
+  | 'kitchen'
+  | 'daylight'
+  | 'lamps'
+  | 'pairs'
+  | 'look'
+  | 'decisions'
+  | 'projects';
 
 /** A change on trial: seen and judged as if it were made; the document knows nothing of it until it is kept. */
 export interface TryOut {

@@ -1,6 +1,8 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { RoomLight } from '../kitchen/look';
 import type { Room } from '../kitchen/types';
+import { documentIn } from '../model/change-log';
+import type { Project } from '../model/project';
 import { problemTold } from '../ui/parts/told';
 import type { Studio, StudioEvents } from '../workers/studio';
 import { standSeen } from './scene';
@@ -56,8 +58,9 @@ export function studioEvents(store: StoreApi<AppState>): StudioEvents {
 
 /** Tells the studio what is wanted, at once and whenever the document or what is on screen changes. */
 export function followState(store: StoreApi<AppState>, studio: Studio): () => void {
+  const judged = createJudged();
   const show = (state: AppState) => {
-    const project = projectOf(state);
+    const project = judged(state);
     const first = shownOption(state).id;
     const second = state.holding ? chosenOption(state).id : otherOption(state).id;
     const options = first === second ? [first] : [first, second];
@@ -66,7 +69,7 @@ export function followState(store: StoreApi<AppState>, studio: Studio): () => vo
   };
   show(store.getState());
   return store.subscribe((state, before) => {
-    const documentChanged = projectOf(state) !== projectOf(before) || state.setting !== before.setting;
+    const documentChanged = judged(before) !== judged(state) || state.setting !== before.setting;
     const sceneChanged = state.scene !== before.scene || state.standChoice !== before.standChoice;
     const optionChanged = state.option !== before.option;
     if (!documentChanged && !optionChanged && !sceneChanged && state.seenBy === before.seenBy) return;
@@ -77,3 +80,25 @@ export function followState(store: StoreApi<AppState>, studio: Studio): () => vo
     show(state);
   });
 }
+
+/** What light and findings rest on: the same object for as long as nothing but words beside it changed, such as log, notes and revisions. */
+function createJudged(): (state: AppState) => Project {
+  let last: Project | null = null;
+  const known = new WeakMap<Project, Project>();
+  return (state) => {
+    const project = projectOf(state);
+    const before = known.get(project);
+    if (before) return before;
+    // A worker is handed a copy: frozen revisions would be most of it.
+    const next: Project = project.log || project.revisions ? documentIn(project) : project;
+    const kept = last && lightsAlike(last, next) ? last : next;
+    known.set(project, kept);
+    last = kept;
+    return kept;
+  };
+}
+
+const lightsAlike = (one: Project, other: Project): boolean =>
+  Object.keys({ ...one, ...other })
+    .filter((key) => key !== 'note')
+    .every((key) => one[key as keyof Project] === other[key as keyof Project]);

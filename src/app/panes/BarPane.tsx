@@ -20,11 +20,16 @@ export function BarPane() {
   const sheen = useAppState((state) => state.sheen);
   const seenBy = useAppState((state) => state.seenBy);
   const isDaylight = useAppState((state) => isLitByDaylight(shownSetting(state)));
+  const projectsOpen = useAppState((state) => state.panel === 'projects');
   const letterKeys = useAppState((state) => state.letterKeys);
   const theme = useAppState((state) => state.theme);
   return (
     <TopBar
       projectName={project.name}
+      projectsOpen={projectsOpen}
+      onProjects={() =>
+        store.setState({ panel: projectsOpen ? null : 'projects', reading: null, picked: null, pointed: [] })
+      }
       optionSwitch={{
         options: project.options,
         chosen: shown.id,

@@ -13,6 +13,7 @@ import { KitchenPane } from './KitchenPane';
 import { LightPane } from './LightPane';
 import { LookPane } from './LookPane';
 import { PairsPane } from './PairsPane';
+import { ProjectsPane } from './ProjectsPane';
 import { ViewPane } from './ViewPane';
 
 const NO_BEAMS: readonly BeamRecord[] = [];
@@ -26,6 +27,7 @@ const PANES = {
   pairs: PairsPane,
   look: LookPane,
   decisions: DecisionsPane,
+  projects: ProjectsPane,
 } satisfies Record<RoomPanel, () => ReactNode>;
 
 /** The panel that the rows at the picture's foot have opened. */

@@ -1,5 +1,6 @@
 import { Columns2, FolderOpen, Redo2, Save, Undo2 } from 'lucide-react';
 import { useRef } from 'react';
+import { PROJECTS } from '../words/projects';
 import { BAR } from '../words/top-bar';
 import { LedgeMark } from './LedgeMark';
 import { MoreMenu, type MoreMenuProps } from './MoreMenu';
@@ -8,6 +9,8 @@ import './top-bar.css';
 
 export interface TopBarProps {
   readonly projectName: string;
+  readonly projectsOpen: boolean;
+  readonly onProjects: () => void;
   readonly optionSwitch: OptionSwitchProps;
   readonly sideBySide: boolean;
   readonly onSideBySide: (on: boolean) => void;
@@ -30,7 +33,17 @@ export function TopBar(props: TopBarProps) {
       <div className="bar-names">
         <LedgeMark />
         <h1 className="bar-product">{BAR.product}</h1>
-        <p className="bar-project">{props.projectName}</p>
+        <button
+          type="button"
+          className="button bar-project"
+          aria-expanded={props.projectsOpen}
+          aria-label={PROJECTS.openPanel(props.projectName)}
+          title={PROJECTS.openPanel(props.projectName)}
+          data-opens="projects"
+          onClick={props.onProjects}
+        >
+          <span className="bar-project-name">{props.projectName}</span>
+        </button>
       </div>
       <div className="bar-options">
         <OptionSwitch {...props.optionSwitch} />

@@ -1,0 +1,42 @@
+import { ProjectsPanel } from '../../ui/projects/ProjectsPanel';
+import { useApp, useAppState } from '../context';
+import { openProject, saveProject, saveRevision } from '../files';
+import { chosenOption, documentOf } from '../state';
+import { useKeptProjects } from '../use-kept-projects';
+
+/** The present project with its log and revisions, and all that are kept in this browser. */
+export function ProjectsPane() {
+  const { store, actions, projects } = useApp();
+  const project = useAppState(documentOf);
+  const option = useAppState(chosenOption);
+  const kept = useKeptProjects();
+  return (
+    <ProjectsPanel
+      project={project}
+      option={project.options.find(({ id }) => id === option.id) ?? option}
+      kept={{
+        kept,
+        onOpen: (id) => void projects.open(id),
+        onCopy: async (id) => (await projects.copy(id)) !== null,
+        onRemove: projects.remove,
+      }}
+      onName={(name) => actions.run({ kind: 'rename', what: 'project', name })}
+      onNote={(note, continues) => actions.run({ kind: 'set-note', what: 'project', note }, continues)}
+      onOptionNote={(note, continues) =>
+        actions.run({ kind: 'set-note', what: 'option', option: option.id, note }, continues)
+      }
+      onSave={() => saveProject(store)}
+      onNewProject={() => store.setState({ asking: true })}
+      onFile={(file) => void openProject(store, file)}
+      onAddNote={actions.note}
+      onRemoveNote={(entry) => actions.run({ kind: 'remove-log', entry })}
+      onFreeze={actions.freeze}
+      onRenameRevision={(revision, name) => actions.run({ kind: 'rename-revision', revision, name })}
+      onGoBack={actions.goBack}
+      onSaveRevision={(revision) => saveRevision(project, revision)}
+      onClose={() => store.setState({ panel: null })}
+    >
+      {null}
+    </ProjectsPanel>
+  );
+}
