@@ -1,4 +1,4 @@
-import { finishComponent } from '../engine/finish/component';
+import { wholeCurve } from '../engine/finish/component';
 import { type Problem, type Result, success } from '../engine/result';
 import { givenComponents } from '../model/given-components';
 import type { Project, ProjectDocument } from '../model/project';
@@ -17,7 +17,7 @@ const TOLD_AGAIN: readonly string[] = [
 
 /**
  * Looks for colors that no surface can have (outside the object-color solid) or that say too little, in a project read
- * from `text`. Each color is turned into a spectrum, which takes a few milliseconds: call it when a file was opened, not
+ * from `text`. Each color is turned into a spectrum: call it when a file was opened, not
  * at every change. Yields after each color, so that a page can draw in between; returns the project or every problem
  * with file, line and path. Colors that can be used but are doubtful are said as notices.
  */
@@ -39,7 +39,7 @@ export function* checkingColors(project: Project, text: string, file?: string): 
           const said = `${path} (${finish.id}, ${given.role}): ${problem.text}`;
           return { ...problem, text: said, at: { path } };
         };
-        const made = finishComponent(given);
+        const made = wholeCurve(given);
         if (!made.ok) problems.push(placed(made.problem));
         else notices.push(...(made.notices ?? []).filter(({ code }) => TOLD_AGAIN.includes(code)).map(placed));
         yield;

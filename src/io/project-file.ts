@@ -1,12 +1,12 @@
 import * as v from 'valibot';
 import { failure, type Problem, type Result, success } from '../engine/result';
-import { SHARE_EXACT, SHARE_TOLERANCE, shareSum } from '../model/check-finish';
 import { checkProject } from '../model/check-project';
 import type { Finish, Project } from '../model/project';
 import { emptyNotices, withEmptySurfaces, withoutEmptySurfaces } from './empty-surfaces';
 import { wrongKind } from './file-kind';
 import { layOutJson } from './json-layout';
 import { locateJson } from './json-text';
+import { mendShares } from './mend-shares';
 import { migrateProject } from './migrate-project';
 import { failureOf, placeProblem } from './place-problem';
 import { projectSchema } from './project-schema';
@@ -72,19 +72,6 @@ const mendRevision = <R extends { readonly document: { readonly library: readonl
     library: mendLibrary(revision.document.library, `revisions[${i}].document.`, notices),
   },
 });
-
-function mendShares(finish: Finish, path: string, notices: Problem[]): Finish {
-  const sum = shareSum(finish);
-  const off = Math.abs(sum - 1);
-  if (off <= SHARE_EXACT || off > SHARE_TOLERANCE) return finish;
-  notices.push({
-    code: 'shares-scaled',
-    text: `${path}.components: the area shares of ${finish.id} sum to ${Number(sum.toFixed(4))}; they were scaled to 1.`,
-    at: { path: `${path}.components` },
-    remedy: 'Nothing to do, unless a share is mistyped.',
-  });
-  return { ...finish, components: finish.components.map((one) => ({ ...one, share: one.share / sum })) };
-}
 
 const unknownFieldNotice = (path: string): Problem => ({
   code: 'unknown-field',

@@ -56,7 +56,7 @@ const role = v.picklist(['base', 'vein', 'fleck', 'grain', 'cleft', 'pool', 'thr
 
 const provenance = v.picklist(['measured', 'declared', 'photo-with-card', 'photo', 'by-eye', 'screen']);
 
-const finishSchema = v.object({
+export const finishSchema = v.object({
   id: text,
   label: text,
   class: v.picklist(FINISH_CLASSES),

@@ -14,3 +14,13 @@ export type SheenId = (typeof SHEENS)[number]['id'];
 
 /** The word for a gloss reading. */
 export const sheenOf = (glossGu: number): SheenId => (SHEENS.find(({ to }) => glossGu <= to) ?? SHEENS.at(-1)!).id;
+
+/** Middles of the MPI gloss levels that go by these words, gloss units at 60 degrees. */
+export const SHEEN_GU: { readonly [S in SheenId]: number } = {
+  flat: 4,
+  matte: 8,
+  'low-sheen': 15,
+  satin: 28,
+  'semi-gloss': 52,
+  gloss: 78,
+};

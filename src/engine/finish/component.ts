@@ -49,16 +49,9 @@ const LRV_TOLERANCE = 2;
  */
 export function finishComponent(given: GivenComponent): Result<FinishComponent> {
   const { role, share, color, finishClass } = given;
-  const curve = curveOfGiven(color, finishClass);
-  if (!curve.ok) return curve;
-  const { whole, specular, notice } = mirrorPartCounted(curve.value, given);
-  const provenance = provenanceOf(color, given.provenance);
-  const notices = [
-    ...(curve.notices ?? []),
-    ...(notice ? [notice] : []),
-    ...(provenance === given.provenance ? [] : [loweredTrust(color, provenance)]),
-    ...lrvDisagreement(whole, given),
-  ];
+  const counted = wholeCurve(given);
+  if (!counted.ok) return counted;
+  const { curve, whole, specular, provenance } = counted.value;
   const component: FinishComponent = {
     role,
     share,
@@ -68,15 +61,41 @@ export function finishComponent(given: GivenComponent): Result<FinishComponent> 
     provenance,
     uncertaintyDe00: Math.hypot(
       Math.max(UNCERTAINTY_DE00[provenance], given.uncertaintyDe00 ?? 0),
-      translationDoubtDe00(color, curve.value, finishClass),
+      translationDoubtDe00(color, curve, finishClass),
       notationDoubtDe00(color),
-      mirrorDoubtDe00({ ...given, provenance }, curve.value),
+      mirrorDoubtDe00({ ...given, provenance }, curve),
     ),
     finishClass,
     ...(specular && { specular }),
     ...(color.kind === 'lrv' && { lightnessDe00: lightnessDoubt(color.lrv) }),
   };
-  return success(component, notices);
+  return success(component, counted.notices);
+}
+
+/** A colour as a curve, as given and with its mirror-like part counted. */
+export interface WholeCurve {
+  readonly curve: GivenCurve;
+  readonly whole: GivenCurve;
+  readonly specular: Specular | undefined;
+  readonly provenance: Provenance;
+}
+
+/**
+ * What `finishComponent` makes, with its problems and notices, but without how far it is known: that takes thirty times as long for a
+ * colour given under another light.
+ */
+export function wholeCurve(given: GivenComponent): Result<WholeCurve> {
+  const { color, finishClass } = given;
+  const curve = curveOfGiven(color, finishClass);
+  if (!curve.ok) return curve;
+  const { whole, specular, notice } = mirrorPartCounted(curve.value, given);
+  const provenance = provenanceOf(color, given.provenance);
+  return success({ curve: curve.value, whole, specular, provenance }, [
+    ...(curve.notices ?? []),
+    ...(notice ? [notice] : []),
+    ...(provenance === given.provenance ? [] : [loweredTrust(color, provenance)]),
+    ...lrvDisagreement(whole, given),
+  ]);
 }
 
 /** How far a printed LRV may be off, root mean square: whole numbers, and instruments differ by about one. Our judgment. */

@@ -59,6 +59,7 @@ export const HEADING_WORDS: Readonly<Partial<Record<Field, string>>> = {
     'piecelengthmm piecelength tilelength boardlength length lange laenge longueur largo longitud lunghezza height hohe hoehe hauteur alto altezza',
   slab_length_mm: 'slablengthmm slablength slabsize plattenlange plattenlaenge',
   slab_width_mm: 'slabwidthmm slabwidth plattenbreite',
+  order_code: 'ordercode orderno ordernumber ordernr',
   supplier:
     'supplier lieferant fournisseur proveedor fornitore vendor manufacturer hersteller fabricant fabricante produttore producer maker brand ' +
     'marke marque marca',

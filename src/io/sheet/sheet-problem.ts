@@ -16,6 +16,6 @@ export function quoted(cell: string): string {
 }
 
 /** "3 rows", "1 row". */
-export const counted = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`;
+export const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
 
 export const IF_RIGHT = 'Nothing to do if that is right.';

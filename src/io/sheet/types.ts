@@ -37,6 +37,7 @@ export const FIELDS = [
   'piece_length_mm',
   'slab_length_mm',
   'slab_width_mm',
+  'order_code',
   'supplier',
   'unit',
   'pack',

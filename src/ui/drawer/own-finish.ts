@@ -10,6 +10,7 @@ import { illuminantId, readColorLine, type SaidBeside } from '../../io/color-lin
 import { parseColorValue, type TypedColor } from '../../io/color-value';
 import { givenComponents } from '../../model/given-components';
 import type { Finish } from '../../model/project';
+import { SHEEN_GU } from '../../model/sheens';
 import { TYPE_IN } from '../words/drawer';
 import { nameOfGiven } from './own-name';
 
@@ -66,8 +67,12 @@ export const isNumbers = (kind: OwnKind): kind is (typeof NUMBER_KINDS)[number] 
 /** Kinds that an instrument gives, which counts the mirror-like reflection or traps it. */
 export const isMeasured = (kind: OwnKind): boolean => isNumbers(kind) || kind === 'spectrum';
 
-/** Middle of the MPI gloss levels that go by these names, gloss units at 60 degrees. */
-export const GLOSS_GU: { readonly [S in OwnSheen]: number } = { flat: 4, satin: 28, gloss: 78 };
+/** Gloss units at 60 degrees that the words stand for. */
+export const GLOSS_GU: { readonly [S in OwnSheen]: number } = {
+  flat: SHEEN_GU.flat,
+  satin: SHEEN_GU.satin,
+  gloss: SHEEN_GU.gloss,
+};
 
 /** The sheen word whose level lies nearest, on a scale where doubling counts as one step. */
 export function sheenNear(glossGu: number): OwnSheen {

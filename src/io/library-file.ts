@@ -1,0 +1,76 @@
+import * as v from 'valibot';
+import { failure, type Problem, type Result, success } from '../engine/result';
+import { checkFinish } from '../model/check-finish';
+import { checkUnique } from '../model/check-number';
+import type { Library } from '../model/library';
+import { wrongKind } from './file-kind';
+import { layOutJson } from './json-layout';
+import { locateJson } from './json-text';
+import { mendShares } from './mend-shares';
+import { failureOf, placeProblem } from './place-problem';
+import { parseProject } from './project-file';
+import { finishSchema } from './project-schema';
+import { schemaProblem, unknownFields } from './schema-problems';
+
+const KIND = { type: 'upstand-library', version: 1, noun: 'library', choose: 'a library or a project' } as const;
+
+const librarySchema = v.object({
+  type: v.literal(KIND.type),
+  version: v.literal(KIND.version),
+  id: v.string(),
+  name: v.string(),
+  note: v.string(),
+  finishes: v.array(finishSchema),
+}) satisfies v.GenericSchema<unknown, Library>;
+
+/**
+ * Reads a library file, or the library of a project file. Everything that is wrong is listed, each with file, line, path and what to do;
+ * shares that miss 1 by rounding are scaled and unknown fields left out, both told. Colors are not looked at spectrally here
+ * (`checkingColors` does that).
+ */
+export function parseLibrary(text: string, file?: string): Result<Library> {
+  const located = locateJson(text, file);
+  if (!located.ok) return located;
+  const { value, lines } = located.value;
+  if (isProject(value)) {
+    const project = parseProject(text, file);
+    if (!project.ok) return project;
+    const { id, name, library } = project.value;
+    return success({ ...KIND_OF_FILE, id, name, note: '', finishes: library }, project.notices);
+  }
+  return libraryOfJson(value, (problem) => placeProblem(problem, lines, file));
+}
+
+/** The same of what is no text any more; `placed` says where a problem sits. */
+function libraryOfJson(value: unknown, placed: (problem: Problem) => Problem): Result<Library> {
+  const kind = wrongKind(value, KIND);
+  if (kind) return failure(placed(kind));
+  const parsed = v.safeParse(librarySchema, value);
+  if (!parsed.success) return failureOf(parsed.issues.map(schemaProblem).map(placed));
+  const notices = unknownFields(value, parsed.output).map(unknownFieldNotice);
+  const finishes = parsed.output.finishes.map((finish, i) => mendShares(finish, `finishes[${i}]`, notices));
+  const problems = [
+    ...finishes.flatMap((finish, i) => checkFinish(finish, `finishes[${i}]`)),
+    ...checkUnique(
+      finishes.map(({ id }) => id),
+      'finishes',
+    ),
+  ];
+  if (problems.length > 0) return failureOf(problems.map(placed));
+  return success({ ...parsed.output, finishes }, notices.map(placed));
+}
+
+/** The file of a library: the same library always gives the same text, and `parseLibrary` gives it back. */
+export const libraryText = (library: Library): string => layOutJson(v.parse(librarySchema, library));
+
+const KIND_OF_FILE = { type: KIND.type, version: KIND.version } as const;
+
+const isProject = (value: unknown): boolean =>
+  typeof value === 'object' && value !== null && (value as { type?: unknown }).type === 'upstand-project';
+
+const unknownFieldNotice = (path: string): Problem => ({
+  code: 'unknown-field',
+  text: `${path} is no field of a library; it was left out.`,
+  at: { path },
+  remedy: 'Check the spelling if it matters to you.',
+});

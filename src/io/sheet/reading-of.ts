@@ -1,0 +1,61 @@
+import type { Problem } from '../../engine/result';
+import { type Columns, greatestIn } from './columns';
+import type { ColorReading } from './row-color';
+import { spectrumLayout } from './row-spectrum';
+import { IF_RIGHT, sheetProblem } from './sheet-problem';
+import type { Field, ImportChoices, Sheet } from './types';
+
+/** A factor cannot be this large (a fluorescent white stays under 3), so values above are percent. */
+const PERCENT_FROM = 3;
+/** Up to here values are factors of surfaces without doubt. */
+const SURELY_FACTOR = 1.005;
+
+interface FoundReading {
+  readonly reading: ColorReading;
+  readonly notices: readonly Problem[];
+  /** Values of spectra could be either: dark colors in percent or bright ones that glow. */
+  readonly scaleOpen: boolean;
+}
+
+/** How the numbers of a sheet are to be read: scales of spectra, XYZ, RGB and LRV by the greatest value, each told. */
+export function readingOf(sheet: Sheet, columns: Columns, choices: ImportChoices): FoundReading {
+  const { rows, file, said } = sheet;
+  const notices: Problem[] = [];
+  const tell = (code: string, words: string) => notices.push(sheetProblem(code, words, IF_RIGHT, file));
+  const greatestOf = (...fields: readonly Field[]) =>
+    greatestIn(
+      columns,
+      rows,
+      fields.flatMap((field) => columns.at.get(field) ?? []),
+    );
+
+  const greatest = greatestIn(
+    columns,
+    rows,
+    columns.bands.map(({ at }) => at),
+  );
+  const chosen = choices.scale ?? said.scale;
+  const isPercent = chosen ? chosen === 'percent' : greatest > PERCENT_FROM;
+  const hasSpectra = columns.bands.length > 1 && greatest > Number.NEGATIVE_INFINITY;
+  if (hasSpectra && !chosen) {
+    if (isPercent) tell('read-as-percent', 'Reflectances were read as percent.');
+    else tell('read-as-factor', 'Reflectances were read as factors from 0 to 1.');
+  }
+  const xyz = greatestOf('xyz_x', 'xyz_y', 'xyz_z');
+  const isXyzFactor = xyz > 0 && xyz <= 1.3;
+  if (isXyzFactor) tell('xyz-times-100', 'X, Y and Z were read with 1 for a perfect white.');
+  const rgb = greatestOf('rgb_r', 'rgb_g', 'rgb_b');
+  const isRgbFactor = rgb > 0 && rgb <= 1;
+  if (isRgbFactor) tell('rgb-times-255', 'R, G and B were read from 0 to 1.');
+  const lrv = greatestOf('lrv');
+  const isLrvFactor = lrv > 0 && lrv <= 1 && rows.length > 1;
+  if (isLrvFactor) tell('lrv-times-100', 'LRVs were read from 0 to 1.');
+
+  const reading: ColorReading = {
+    columns,
+    said: { ...choices.conditions, ...said },
+    spectrum: spectrumLayout(columns, isPercent ? 100 : 1),
+    scales: { xyz: isXyzFactor ? 100 : 1, rgb: isRgbFactor ? 255 : 1, lrv: isLrvFactor ? 100 : 1 },
+  };
+  return { reading, notices, scaleOpen: hasSpectra && !chosen && greatest > SURELY_FACTOR && greatest <= PERCENT_FROM };
+}

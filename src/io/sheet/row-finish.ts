@@ -1,0 +1,174 @@
+import type { FinishClass, Provenance } from '../../engine/finish/types';
+import type { FinishPattern, Variation } from '../../engine/pattern/types';
+import type { Problem } from '../../engine/result';
+import type { Finish, Supply } from '../../model/project';
+import { isBlank, numberInCell } from './cell-number';
+import { plainText } from './cell-text';
+import { type Columns, cellOf, headingOf } from './columns';
+import { plainWords } from './plain-words';
+import { lengthInCell, pairInCell } from './row-sizes';
+import { bandInCell, leftOut, packInCell, sheenInCell, tagsInCell, weeksInCell } from './row-supply';
+import { sheetProblem } from './sheet-problem';
+import type { Field, SheetRow } from './types';
+
+/** Letters that a name, a note and any other text may have; the rest is cut off and told. */
+const MOST_LETTERS = { name: 200, note: 2000, other: 120 };
+
+const MOST_TAGS = 20;
+
+/** Reads the cells of one row that do not refuse it; collects what has to be told of them. */
+export interface RowReading {
+  readonly columns: Columns;
+  readonly row: SheetRow;
+  readonly notices: Problem[];
+}
+
+/** The text of a field as it is kept: one line, nothing unseen, never a formula; '' where it is empty. */
+export function textOf({ columns, row, notices }: RowReading, field: Field): string {
+  const cell = cellOf(columns, row, field);
+  if (cell === '') return '';
+  const { text, isFormula, isCleaned } = plainText(cell);
+  const heading = headingOf(columns, field);
+  const tell = (code: string, words: string, remedy: string) =>
+    notices.push(sheetProblem(code, words, remedy, undefined, row.line));
+  if (isFormula && !isBlank(cell)) {
+    tell('formula-as-text', `${heading} begins as a formula does; it was kept as plain text.`, 'Check the cell.');
+  }
+  if (isCleaned)
+    tell('unseen-characters', `${heading} had characters that cannot be seen; they were taken out.`, 'Check the cell.');
+  const most = field === 'name' ? MOST_LETTERS.name : field === 'note' ? MOST_LETTERS.note : MOST_LETTERS.other;
+  if (text.length <= most) return isBlank(text) ? '' : text;
+  tell('text-cut', `${heading} has ${text.length} letters; ${most} were kept.`, 'Shorten it.');
+  return [...text].slice(0, most).join('').trim();
+}
+
+/** What one needs to order it; undefined where the row says nothing of it. */
+export function supplyOf(reading: RowReading, orderCode: string): Supply | undefined {
+  const { columns, row, notices } = reading;
+  const read = <T>(field: Field, what: string, remedy: string, of: (cell: string) => T | null | undefined) => {
+    const cell = cellOf(columns, row, field);
+    if (isBlank(cell)) return undefined;
+    const value = of(cell) ?? undefined;
+    if (value === undefined) notices.push(leftOut(what, cell, remedy, row.line));
+    return value;
+  };
+  const supplier = textOf(reading, 'supplier');
+  const unit = textOf(reading, 'unit');
+  const availability = textOf(reading, 'availability');
+  const pack = read('pack', 'Pack', 'Write a number.', (cell) => packInCell(cell, columns.comma));
+  const weeks = read('lead_time_weeks', 'Lead time', 'Write it like "4 weeks" or "10 days".', (cell) =>
+    weeksInCell(cell, headingOf(columns, 'lead_time_weeks'), columns.comma),
+  );
+  const band = read('price_band', 'Price', 'Write a band: $, $$ or $$$, 1 to 3, low, mid or high.', bandInCell);
+  const supply: Supply = {
+    ...(supplier && { supplier }),
+    ...(orderCode && { code: orderCode }),
+    ...(unit && { unit }),
+    ...(pack !== undefined && { pack }),
+    ...(weeks !== undefined && { lead_time_weeks: weeks }),
+    ...(band && { price_band: band }),
+    ...(availability && { availability }),
+  };
+  return Object.keys(supply).length > 0 ? supply : undefined;
+}
+
+/** Sizes of piece and slab, mm. */
+export function sizesOf({ columns, row, notices }: RowReading): Pick<Finish, 'piece_mm' | 'slab_mm'> {
+  const read = (first: Field, second: Field, what: string, [least, most]: readonly [number, number]) => {
+    const [a, b] = [cellOf(columns, row, first), cellOf(columns, row, second)];
+    if (isBlank(a) && isBlank(b)) return undefined;
+    const single = [lengthInCell(a, headingOf(columns, first)), lengthInCell(b, headingOf(columns, second))];
+    const pair = isBlank(b) ? pairInCell(a, headingOf(columns, first)) : single;
+    const [x, y] = pair ?? [null, null];
+    if (x && y && [x, y].every((mm) => mm >= least && mm <= most)) return [x, y] as const;
+    const remedy = `Write it with its unit, like "300 x 600 mm" or "12 x 24 in", from ${least} to ${most} mm.`;
+    notices.push(leftOut(what, [a, b].filter((cell) => !isBlank(cell)).join(' x '), remedy, row.line));
+    return undefined;
+  };
+  const piece_mm = read('piece_width_mm', 'piece_length_mm', 'Size', [5, 5000]);
+  const slab_mm = read('slab_length_mm', 'slab_width_mm', 'Slab', [500, 4000]);
+  return { ...(piece_mm && { piece_mm }), ...(slab_mm && { slab_mm }) };
+}
+
+/** Gloss units of a row: a number, or a word for a sheen (told); null where it says none, a problem where it says nonsense. */
+export function glossOf({ columns, row, notices }: RowReading, kind: FinishClass): number | null | Problem {
+  const cell = cellOf(columns, row, 'gloss_60');
+  if (isBlank(cell)) return null;
+  const read = numberInCell(cell, columns.comma);
+  const most = kind === 'metal' ? 1000 : 100;
+  if (read >= 0 && read <= most) return read;
+  if (!Number.isNaN(read)) {
+    const words = `The gloss is ${read}, outside 0 to ${most}.`;
+    return sheetProblem('out-of-range', words, 'Give gloss units at 60°.', undefined, row.line);
+  }
+  const word = sheenInCell(cell);
+  if (word === null) {
+    const words = `${headingOf(columns, 'gloss_60')}: "${plainText(cell).text.slice(0, 40)}" is neither a number nor a word for a sheen.`;
+    return sheetProblem(
+      'not-a-number',
+      words,
+      'Give gloss units at 60°, or flat, matte, satin, gloss.',
+      undefined,
+      row.line,
+    );
+  }
+  const words = `"${plainText(cell).text}" was read as ${word} gloss units.`;
+  notices.push(
+    sheetProblem('gloss-from-word', words, 'Give gloss units at 60° if you have them.', undefined, row.line),
+  );
+  return word;
+}
+
+const PATTERNS: readonly (readonly [FinishPattern, RegExp])[] = [
+  [{ kind: 'brushed' }, /\b(?:brushed|geburstet|gebuerstet|brosse|cepillad[oa]|spazzolat[oa])\b/],
+];
+
+/** A row tells one color, so there are no veins or flecks to draw: metals may be brushed, all else is plain. */
+export function patternOf({ columns, row }: RowReading, kind: FinishClass): FinishPattern {
+  const words = kind === 'metal' ? plainWords(cellOf(columns, row, 'texture')) : '';
+  return PATTERNS.find(([, pattern]) => pattern.test(words))?.[0] ?? { kind: 'plain' };
+}
+
+/** "V2", "2", "low"; null where the row says none or nothing that is known. */
+export function variationOf({ columns, row, notices }: RowReading): Variation | null {
+  const cell = cellOf(columns, row, 'variation');
+  if (isBlank(cell)) return null;
+  const digit = /^\s*V?\s*([0-4])\s*$/i.exec(cell)?.[1];
+  if (digit) return `V${digit}` as Variation;
+  notices.push(leftOut('Variation', cell, 'Write V0 to V4 (ANSI A137.1).', row.line));
+  return null;
+}
+
+const PROVENANCES: readonly (readonly [Provenance, RegExp])[] = [
+  ['photo-with-card', /photo.*(?:card|karte|carte|charte|tarjeta|cartolina)/],
+  ['photo', /photo|foto/],
+  ['by-eye', /\beye\b|auge|oeil|\bojo\b|occhio|visual/],
+  ['screen', /screen|monitor|bildschirm|ecran|pantalla|schermo/],
+  ['measured', /measur|gemessen|messung|mesur|medid|misurat|spectro|spektro|instrument/],
+  ['declared', /declar|angabe|angegeben|nominal|data sheet|datenblatt|fiche|ficha|scheda/],
+];
+
+/** How the color of a row is known; null where it does not say. */
+export function provenanceOf({ columns, row, notices }: RowReading): Provenance | null {
+  const cell = cellOf(columns, row, 'provenance');
+  if (isBlank(cell)) return null;
+  const words = plainWords(cell);
+  const found = PROVENANCES.find(([, pattern]) => pattern.test(words))?.[0];
+  if (found) return found;
+  notices.push(
+    leftOut('Provenance', cell, 'Write measured, declared, photo with card, photo, by eye or screen.', row.line),
+  );
+  return null;
+}
+
+/** Words to find it by, and its note with where it comes from. */
+export function wordsOf(reading: RowReading): { readonly note?: string; readonly tags?: readonly string[] } {
+  const tags = tagsInCell(textOf(reading, 'tags')).slice(0, MOST_TAGS);
+  const note = textOf(reading, 'note');
+  const source = textOf(reading, 'source');
+  const whole = [note, ...(source ? [`${SOURCE}${source}`] : [])].filter((part) => part !== '').join(' ');
+  return { ...(whole && { note: whole }), ...(tags.length > 0 && { tags }) };
+}
+
+/** How a note says where a finish comes from. */
+export const SOURCE = 'Source: ';

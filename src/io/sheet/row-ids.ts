@@ -1,0 +1,33 @@
+import { isEmpty } from '../../model/empty-surface';
+import type { SheetRow } from './types';
+
+/** Longest id; codes of the trade are far shorter. */
+const MOST_LETTERS = 60;
+
+/** Ids of the finishes of one sheet, each once, and the codes that were seen. */
+export interface RowIds {
+  readonly taken: Set<string>;
+  /** Line of the row that has a code. */
+  readonly lines: Map<string, number>;
+}
+
+export const noIds = (): RowIds => ({ taken: new Set(), lines: new Map() });
+
+/** An id from a code: letters and digits of any script, . _ -; '' where nothing is left. */
+export const idOfCode = (code: string): string =>
+  code
+    .normalize('NFC')
+    .replace(/[^\p{L}\p{N}._+/-]+/gu, '-')
+    .replace(/^[-+.]+|-+$/g, '')
+    .slice(0, MOST_LETTERS);
+
+/** The id itself where it is free, else with a number after it. It is taken then. */
+export function takeId({ taken }: RowIds, wanted: string): string {
+  let id = wanted;
+  for (let i = 2; taken.has(id) || isEmpty({ finish: id }); i++) id = `${wanted}-${i}`;
+  taken.add(id);
+  return id;
+}
+
+/** The id of a row without a code. */
+export const numberedId = ({ row }: SheetRow, index: number): string => `ROW-${row ?? index + 1}`;
