@@ -7,6 +7,7 @@ import { PROBLEMS } from '../ui/words/problems';
 import { useApp, useAppState } from './context';
 import { saveProject } from './files';
 import { UpdatePane } from './offline/UpdatePane';
+import { mannerOf } from './manner';
 import { BarPane } from './panes/BarPane';
 import { DrawerPane } from './panes/DrawerPane';
 import { FindingsPane } from './panes/FindingsPane';
@@ -20,6 +21,8 @@ const NewProjectPane = lazy(() => import('./panes/NewProjectPane').then((pane) =
 /** The parts of the screen, each behind its own boundary so that a bug in one leaves the rest usable. */
 export function AppScreen() {
   const { store } = useApp();
+  // All below is drawn anew in other words and units, and nothing that is typed or open is lost.
+  useAppState(mannerOf);
   const told = useAppState((state) => state.told);
   const drawer = useAppState((state) => state.drawer);
   const keysHelp = useAppState((state) => state.keysHelp);

@@ -15,12 +15,14 @@ import { openNews } from './keeping/news';
 import { createProjectShelf } from './keeping/project-shelf';
 import { storeProblem } from './keeping/store-error';
 import { keepForOffline } from './offline/keep-for-offline';
+import { followManner } from './manner';
 import { followPoint } from './point-follower';
+import { isPreferring, keepPreferences, keptPreferences, preferencesOf } from './preferences';
 import { createSampleBaker } from './sample-baker';
 import { listenToKeys } from './shortcuts';
 import { initialState, laidPatterns } from './state';
 import { followState, studioEvents } from './studio-link';
-import { applyTheme, keptTheme } from './theme';
+import { applyTheme } from './theme';
 import { warnOfUnsaved } from './unsaved';
 import { followUnsettled } from './unsettled-follower';
 import { whenIdle } from './when-idle';
@@ -32,15 +34,16 @@ export function startApp(
   createStudio: (events: StudioEvents) => Studio,
 ): void {
   const root = createRoot(place);
-  const theme = keptTheme();
-  applyTheme(theme);
+  const kept = keptPreferences();
+  applyTheme(kept.theme);
   const project = parseProject(projectText);
   if (!project.ok) {
     root.render(<BootProblem problem={project.problem} />);
     return;
   }
 
-  const store = createStore(() => initialState(project.value, theme));
+  const store = createStore(() => ({ ...initialState(project.value, kept.theme), ...kept }));
+  followManner(store);
   const actions = createActions(store);
   const studio = createStudio(studioEvents(store));
   // Fetched while the workers compute the first light, not after it. Where that fails, the picture's pane asks again and says so.
@@ -58,6 +61,9 @@ export function startApp(
   });
   store.subscribe((state, before) => {
     if (state.looks !== before.looks) paints.setLaid(laidPatterns(state));
+  });
+  store.subscribe((state, before) => {
+    if (isPreferring(state, before)) keepPreferences(preferencesOf(state));
   });
   followPoint(store, studio.readPoint);
   followHeld(store, studio.readHeld, bake);

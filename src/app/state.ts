@@ -10,10 +10,11 @@ import type { HeldChoice, HeldReading } from '../kitchen/study/held-reading';
 import type { PropPlace } from '../kitchen/study/place-light';
 import type { Room } from '../kitchen/types';
 import { type History, startHistory } from '../model/history';
+import { type LengthUnit, unitOfRegion } from '../model/length-text';
 import type { Option, Project, Setting } from '../model/project';
+import type { TradeWords } from '../model/trade-words';
 import type { Theme } from '../ui/bar/MoreMenu';
 import type { Told } from '../ui/parts/told';
-import { type LengthUnit, unitOfRegion } from '../ui/room/length-text';
 import type { CardPaint } from '../view/types';
 import type { ViewMode } from '../view/view-mode';
 import type { PointReading } from '../workers/studio';
@@ -89,6 +90,8 @@ export interface AppState extends SceneState, OfflineState {
   /** Whose sight the picture shows. */
   readonly seenBy: SeenBy;
   readonly letterKeys: boolean;
+  /** Whose trade words the page speaks; null: as is usual for the browser's language. */
+  readonly words: TradeWords | null;
   readonly theme: Theme;
 
   readonly drawer: SurfaceId | null;
@@ -158,6 +161,7 @@ export function initialState(project: Project, theme: Theme): AppState {
     sheen: true,
     seenBy: 'used-to-it',
     letterKeys: true,
+    words: null,
     theme,
     drawer: null,
     drawerOpened: 0,

@@ -1,5 +1,5 @@
 import { type KeyboardEvent, type RefObject, useEffect, useState } from 'react';
-import { surfaceName } from '../engine/judge/surface-words';
+import { surfaceName } from '../ui/words/engine-words';
 import { integer } from '../ui/words/numbers';
 import { AIM } from '../ui/words/picture';
 import type { PickedPoint } from '../view/types';

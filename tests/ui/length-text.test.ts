@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { boundsText, inUnit, lengthText, lengthWords, parseLength } from '../../src/ui/room/length-text';
+import { boundsText, lengthText, lengthWords, parseLength } from '../../src/model/length-text';
+import { inUnit } from '../../src/model/unit-words';
 
 // 1 in = 25.4 mm exactly (international yard and pound agreement, 1959; NIST SP 811 appendix B); 1 ft = 12 in.
 describe('lengths as people type them', () => {

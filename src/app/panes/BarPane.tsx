@@ -6,6 +6,7 @@ import { useApp, useAppState } from '../context';
 import { openProject, saveProject } from '../files';
 import { MOST_OPTIONS } from '../lay-look';
 import { OfflinePane } from '../offline/OfflinePane';
+import { wordsOf } from '../manner';
 import { projectOf, shownOption, shownSetting } from '../state';
 import { applyTheme } from '../theme';
 
@@ -23,6 +24,8 @@ export function BarPane() {
   const projectsOpen = useAppState((state) => state.panel === 'projects');
   const letterKeys = useAppState((state) => state.letterKeys);
   const theme = useAppState((state) => state.theme);
+  const words = useAppState(wordsOf);
+  const unit = useAppState((state) => state.lengthUnit);
   return (
     <TopBar
       projectName={project.name}
@@ -56,6 +59,10 @@ export function BarPane() {
           applyTheme(theme);
           store.setState({ theme });
         },
+        words,
+        onWords: (words) => store.setState({ words }),
+        unit,
+        onUnit: (lengthUnit) => store.setState({ lengthUnit }),
         onKeysHelp: () => store.setState({ keysHelp: true }),
         onCopiedLook: () => store.setState({ panel: 'look', reading: null, picked: null }),
         onLibraries: () => store.setState({ libraries: true }),

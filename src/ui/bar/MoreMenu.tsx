@@ -1,5 +1,7 @@
 import { Ellipsis } from 'lucide-react';
 import { type ReactNode, useId, useState } from 'react';
+import type { LengthUnit } from '../../model/length-text';
+import type { TradeWords } from '../../model/trade-words';
 import { Choices } from '../parts/Choices';
 import { SeenBy, type SeenByProps } from '../picture/SeenBy';
 import { LIBRARIES } from '../words/libraries';
@@ -18,6 +20,11 @@ export interface MoreMenuProps {
   readonly onLetterKeys: (on: boolean) => void;
   readonly theme: Theme;
   readonly onTheme: (theme: Theme) => void;
+  readonly words: TradeWords;
+  readonly onWords: (words: TradeWords) => void;
+  /** Null: as is usual in the kitchen's region. */
+  readonly unit: LengthUnit | null;
+  readonly onUnit: (unit: LengthUnit | null) => void;
   readonly onKeysHelp: () => void;
   readonly onNewProject: () => void;
   readonly onCopiedLook: () => void;
@@ -30,16 +37,7 @@ export interface MoreMenuProps {
   readonly about: ReactNode;
 }
 
-const THEMES: readonly { readonly id: Theme; readonly name: string }[] = [
-  { id: 'light', name: BAR.themeLight },
-  { id: 'dark', name: BAR.themeDark },
-  { id: 'system', name: BAR.themeSystem },
-];
-
-const OPTION_ACTS = [
-  ['onCopyOption', BAR.copyOption],
-  ['onRemoveOption', BAR.removeOption],
-] as const;
+const OPTION_ACTS = ['onCopyOption', 'onRemoveOption'] as const;
 
 /** What is seldom needed, one step away: a native popover, so Esc and a click outside close it. */
 export function MoreMenu(props: MoreMenuProps) {
@@ -86,7 +84,7 @@ export function MoreMenu(props: MoreMenuProps) {
           {LIBRARIES.open}
         </button>
         <div className="more-options">
-          {OPTION_ACTS.map(([act, name]) => (
+          {OPTION_ACTS.map((act) => (
             <button
               key={act}
               type="button"
@@ -99,7 +97,7 @@ export function MoreMenu(props: MoreMenuProps) {
                 props[act]?.();
               }}
             >
-              {name}
+              {act === 'onCopyOption' ? BAR.copyOption : BAR.removeOption}
             </button>
           ))}
         </div>
@@ -118,7 +116,20 @@ export function MoreMenu(props: MoreMenuProps) {
         </label>
         <div className="field">
           <span className="label">{BAR.theme}</span>
-          <Choices label={BAR.theme} choices={THEMES} chosen={props.theme} onChoose={props.onTheme} />
+          <Choices label={BAR.theme} choices={BAR.themes} chosen={props.theme} onChoose={props.onTheme} />
+        </div>
+        <div className="field">
+          <span className="label">{BAR.words}</span>
+          <Choices label={BAR.words} choices={BAR.tradeWords} chosen={props.words} onChoose={props.onWords} />
+        </div>
+        <div className="field">
+          <span className="label">{BAR.units}</span>
+          <Choices
+            label={BAR.units}
+            choices={BAR.lengthUnits}
+            chosen={props.unit ?? 'usual'}
+            onChoose={(unit) => props.onUnit(unit === 'usual' ? null : unit)}
+          />
         </div>
         <button type="button" className="button button-outlined" onClick={props.onKeysHelp}>
           {BAR.keys}

@@ -1,10 +1,10 @@
 import { useEffect, useRef } from 'react';
-import { surfaceName } from '../../engine/judge/surface-words';
 import type { Unsettled } from '../../engine/judge/unsettled';
 import type { SurfaceId } from '../../engine/surface';
 import { pointing } from '../parts/pointing';
 import { SeverityMark } from '../parts/SeverityMark';
 import { DECISIONS } from '../words/decisions';
+import { surfaceName } from '../words/engine-words';
 import './decisions.css';
 
 interface UnsettledNoticeProps {

@@ -1,7 +1,7 @@
 import { X } from 'lucide-react';
 import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
-import { sentenceCase, surfaceName } from '../../engine/judge/surface-words';
+import { sentenceCase } from '../../engine/judge/surface-words';
 import type { DecisionState, SurfaceId } from '../../engine/surface';
 import { isEmpty } from '../../model/empty-surface';
 import type { Finish, Laying } from '../../model/project';
@@ -9,8 +9,10 @@ import type { LedgeSample } from '../ledge/ledge-samples';
 import { Choices } from '../parts/Choices';
 import type { SwatchPaint } from '../swatch/swatch-paint';
 import { DRAWER } from '../words/drawer';
+import { surfaceName } from '../words/engine-words';
 import { labelWithoutCode, STATE_MEANING, sheenWords, VARIATION_WORDS } from '../words/finishes';
 import { SHORTLIST } from '../words/shortlist';
+import { reread } from '../words/spoken';
 import { LayingForm } from './LayingForm';
 import { LibraryPart } from './LibraryPart';
 import { type Fold, LibraryFold, LibraryTools } from './LibraryTools';
@@ -48,11 +50,11 @@ export interface DrawerProps {
 }
 
 type Part = 'library' | 'type-in' | 'laying';
-const PARTS: readonly { readonly id: Part; readonly name: string }[] = [
+const PARTS: readonly { readonly id: Part; readonly name: string }[] = reread(() => [
   { id: 'library', name: DRAWER.library },
   { id: 'type-in', name: DRAWER.typeIn },
   { id: 'laying', name: DRAWER.laying },
-];
+]);
 const STATES: readonly DecisionState[] = ['open', 'decided', 'ordered', 'fixed'];
 
 /** The drawer of one sample: what could lie there instead, one's own color, the laying, and how settled it is. */

@@ -1,6 +1,7 @@
 import { Choices } from '../parts/Choices';
 import { DRAWER } from '../words/drawer';
 import { SHORTLIST } from '../words/shortlist';
+import { reread } from '../words/spoken';
 import { FilterFields } from './FilterFields';
 import { filterCount, NO_FILTERS } from './finish-filters';
 import type { LibraryLook, ShownLibrary } from './shortlist-view';
@@ -20,7 +21,7 @@ interface LibraryToolsProps {
   readonly onFold: (fold: Fold | null) => void;
 }
 
-const ORDERS = (['fit', 'library'] as const).map((id) => ({ id, name: SHORTLIST.orders[id] }));
+const ORDERS = reread(() => (['fit', 'library'] as const).map((id) => ({ id, name: SHORTLIST.orders[id] })));
 
 /** One row: the search, the order, and what opens the filters and the wishes. */
 export function LibraryTools({ look, onLook, wishing, fold, onFold }: LibraryToolsProps) {

@@ -5,6 +5,7 @@ import { Choices } from '../parts/Choices';
 import { PhotoForm } from '../photo/PhotoForm';
 import { TYPE_IN } from '../words/drawer';
 import { CLASS_WORDS } from '../words/finishes';
+import { reread } from '../words/spoken';
 import { ColorBox } from './ColorBox';
 import { ColorDetails } from './ColorDetails';
 import { finishFacts } from './finish-facts';
@@ -31,10 +32,12 @@ interface TypeInProps {
 }
 
 /** Kinds in the row of choices; which numbers they are is a menu of its own. */
-const KINDS = (['numbers', 'munsell', 'hex', 'lrv', 'spectrum', 'photo'] as const).map((id) => ({
-  id,
-  name: TYPE_IN.kinds[id],
-}));
+const KINDS = reread(() =>
+  (['numbers', 'munsell', 'hex', 'lrv', 'spectrum', 'photo'] as const).map((id) => ({
+    id,
+    name: TYPE_IN.kinds[id],
+  })),
+);
 const SHEENS = ['flat', 'satin', 'gloss'] as const;
 const PROVENANCES: readonly Provenance[] = ['measured', 'declared', 'photo-with-card', 'photo', 'by-eye'];
 

@@ -1,13 +1,14 @@
 import { useId, useMemo, useState } from 'react';
-import { surfaceName } from '../../engine/judge/surface-words';
 import { paintSwatch } from '../../engine/pattern/swatch';
 import type { SurfaceId } from '../../engine/surface';
 import type { Kitchen, Wall } from '../../model/kitchen';
 import { Choices } from '../parts/Choices';
 import type { SwatchPaint } from '../swatch/swatch-paint';
 import { DAYLIGHT } from '../words/daylight';
+import { surfaceName } from '../words/engine-words';
 import { KITCHEN } from '../words/kitchen';
 import { PICTURE } from '../words/picture';
+import { reread } from '../words/spoken';
 import { flatDrawing } from './flat-shapes';
 import './elevation.css';
 
@@ -24,7 +25,9 @@ export interface FlatElevationProps {
 const TILE_PX = 160;
 const TILE_MM_PER_PX = 10;
 
-const WALLS = (['left', 'back', 'right', 'front'] as const).map((id) => ({ id, name: KITCHEN.drawings[id] }));
+const WALLS = reread(() =>
+  (['left', 'back', 'right', 'front'] as const).map((id) => ({ id, name: KITCHEN.drawings[id] })),
+);
 
 /** A wall of the kitchen drawn flat in its finishes, for browsers that cannot draw the room. */
 export function FlatElevation({ kitchen, surfaces, paintOf, outlined, onPick }: FlatElevationProps) {

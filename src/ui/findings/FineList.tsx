@@ -1,6 +1,7 @@
 import type { Basis, PairFinding, PairVerdict } from '../../engine/judge/assessment';
-import { componentPhrase, sentenceCase } from '../../engine/judge/surface-words';
+import { sentenceCase } from '../../engine/judge/surface-words';
 import type { SurfaceId } from '../../engine/surface';
+import { componentPhrase } from '../words/engine-words';
 import { BASIS_WORDS, FINDINGS, PAIR_WORDS } from '../words/findings';
 import { decimal } from '../words/numbers';
 

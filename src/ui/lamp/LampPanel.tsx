@@ -6,6 +6,7 @@ import { Choices } from '../parts/Choices';
 import { OpenFileButton } from '../parts/OpenFileButton';
 import { LAMPS, lampName } from '../words/lamps';
 import { PICTURE } from '../words/picture';
+import { reread } from '../words/spoken';
 import { LampFigures } from './LampFigures';
 import type { LampFacts } from './lamp-facts';
 
@@ -30,7 +31,7 @@ interface LampPanelProps {
   readonly onOpenLamp: (file: File) => void;
 }
 
-const CLASSES = RENDERING_CLASSES.map((ra) => ({ id: String(ra), name: LAMPS.classes[ra] }));
+const CLASSES = reread(() => RENDERING_CLASSES.map((ra) => ({ id: String(ra), name: LAMPS.classes[ra] })));
 const LED = 'led:';
 
 /** What kind of lamps they are, how well they show colors, and the figures that say so. */

@@ -1,9 +1,9 @@
-import { surfaceName } from '../../engine/judge/surface-words';
 import type { DecisionState, SurfaceId } from '../../engine/surface';
 import { decisionOrder } from '../../model/decision-order';
 import { isEmpty, NO_FINISH } from '../../model/empty-surface';
 import { familyOf, familyWith, isLaidAlike } from '../../model/families';
 import type { Finish, Laying, Option } from '../../model/project';
+import { surfaceName } from '../words/engine-words';
 import { LEDGE } from '../words/ledge';
 
 /** One sample on the ledge: one surface, or several of a family that carry the very same finish. */

@@ -1,6 +1,7 @@
-import { sentenceCase, surfacesPhrase } from '../../engine/judge/surface-words';
+import { sentenceCase } from '../../engine/judge/surface-words';
 import type { SurfaceId } from '../../engine/surface';
 import type { BrokenRelation, CarriedLook } from '../../kitchen/carry/carry-over';
+import { surfacesPhrase } from '../words/engine-words';
 import { LOOK } from '../words/look';
 import { pointing } from './pointing';
 

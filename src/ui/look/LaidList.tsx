@@ -1,7 +1,8 @@
-import { sentenceCase, surfacesPhrase } from '../../engine/judge/surface-words';
+import { sentenceCase } from '../../engine/judge/surface-words';
 import type { SurfaceId } from '../../engine/surface';
 import { laidSentences } from '../../kitchen/carry/laid-words';
 import type { KeptSurface, LaidSurfaceOfLook } from '../../kitchen/carry/lay-look';
+import { surfacesPhrase } from '../words/engine-words';
 import { LOOK } from '../words/look';
 
 interface LaidListProps {

@@ -1,6 +1,7 @@
 import { Trash2 } from 'lucide-react';
 import { Menu } from '../drawer/Menu';
 import { POINTS } from '../words/look';
+import { reread } from '../words/spoken';
 import type { PicturePoint, PointColor, PointSurface } from './picture-points';
 
 interface PointListProps {
@@ -12,8 +13,8 @@ interface PointListProps {
   readonly onRemove: (id: number) => void;
 }
 
-const SURFACES = Object.entries(POINTS.surfaces) as [PointSurface, string][];
-const PARTS = Object.entries(POINTS.parts) as [PicturePoint['part'], string][];
+const SURFACES = reread(() => Object.entries(POINTS.surfaces) as [PointSurface, string][]);
+const PARTS = reread(() => Object.entries(POINTS.parts) as [PicturePoint['part'], string][]);
 
 /** The points with what each stands on, its color, and how even it is around it. */
 export function PointList({ points, colors, active, onChange, onActive, onRemove }: PointListProps) {

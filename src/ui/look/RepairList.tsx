@@ -1,8 +1,9 @@
 import { beyondRepair, relationName } from '../../engine/judge/relations/relation-names';
 import type { RelationCheck } from '../../engine/judge/relations/types';
-import { joined, surfacesPhrase } from '../../engine/judge/surface-words';
+import { joined } from '../../engine/judge/surface-words';
 import type { SurfaceId } from '../../engine/surface';
 import type { RelationRepair } from '../../kitchen/carry/relation-repair';
+import { surfacesPhrase } from '../words/engine-words';
 import { LOOK } from '../words/look';
 import { pointing } from './pointing';
 

@@ -1,6 +1,7 @@
 import { type CSSProperties, type KeyboardEvent, type PointerEvent, useEffect, useRef } from 'react';
 import type { PicturePoint } from '../../engine/photo/types';
 import { PHOTO } from '../words/photo';
+import { reread } from '../words/spoken';
 import { type BoxId, middleOf, movedBox, type PhotoBox } from './boxes';
 import type { OpenedPicture } from './open-picture';
 
@@ -11,11 +12,11 @@ interface PhotoBoxesProps {
   readonly onBox: (box: PhotoBox) => void;
 }
 
-const NAMES: { readonly [B in BoxId]: string } = {
+const NAMES: { readonly [B in BoxId]: string } = reread(() => ({
   sample: PHOTO.sample,
   card: PHOTO.card,
   'card-second': PHOTO.cardSecond,
-};
+}));
 
 const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
   ArrowRight: [1, 0],

@@ -3,6 +3,7 @@ import type { PhotoLight } from '../../engine/photo/read-sample';
 import { Menu } from '../drawer/Menu';
 import { Choices } from '../parts/Choices';
 import { PHOTO } from '../words/photo';
+import { reread } from '../words/spoken';
 import { boxAt, type PhotoBox, type PictureSize } from './boxes';
 
 export type CardKind = keyof typeof PHOTO.cardKinds;
@@ -21,7 +22,9 @@ interface PhotoCardProps {
 }
 
 const LIGHTS: readonly PhotoLight[] = ['unknown', 'daylight', 'lamps'];
-const KINDS = (['gray', 'white', 'own', 'none'] as const).map((id) => ({ id, name: PHOTO.cardKinds[id] }));
+const KINDS = reread(() =>
+  (['gray', 'white', 'own', 'none'] as const).map((id) => ({ id, name: PHOTO.cardKinds[id] })),
+);
 
 /** Which card lies in the picture, and a second place for it. */
 export function PhotoCard(props: PhotoCardProps) {

@@ -2,6 +2,7 @@ import { useId } from 'react';
 import type { Problem } from '../../engine/result';
 import { Choices } from '../parts/Choices';
 import { NumberField } from '../room/NumberField';
+import { reread } from '../words/spoken';
 import { VIEW } from '../words/view';
 
 type EyesOf = keyof typeof VIEW.eyes;
@@ -25,8 +26,8 @@ export interface EyeFormProps {
   readonly onBack: () => void;
 }
 
-const EYES = (Object.keys(VIEW.eyes) as EyesOf[]).map((id) => ({ id, name: VIEW.eyes[id] }));
-const UNITS = (Object.keys(VIEW.units) as Unit[]).map((id) => ({ id, name: VIEW.units[id] }));
+const EYES = reread(() => (Object.keys(VIEW.eyes) as EyesOf[]).map((id) => ({ id, name: VIEW.eyes[id] })));
+const UNITS = reread(() => (Object.keys(VIEW.units) as Unit[]).map((id) => ({ id, name: VIEW.units[id] })));
 
 /** How high the eye is: that of the place, or one's own standing or seated. */
 export function EyeForm(props: EyeFormProps) {

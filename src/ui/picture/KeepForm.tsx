@@ -1,10 +1,11 @@
 import { useState } from 'react';
 import { Choices } from '../parts/Choices';
+import { reread } from '../words/spoken';
 import { VIEW } from '../words/view';
 
 const SCALES = ['1', '2', '3', '4'] as const;
 type Scale = (typeof SCALES)[number];
-const SIZES = SCALES.map((id) => ({ id, name: VIEW.sizeOf(Number(id)) }));
+const SIZES = reread(() => SCALES.map((id) => ({ id, name: VIEW.sizeOf(Number(id)) })));
 
 interface KeepFormProps {
   /** Of the picture on screen, pixels; null where there is none. */

@@ -8,6 +8,7 @@ import { SceneSwitch, type SceneSwitchProps } from '../stand/SceneSwitch';
 import { StandControls, type StandControlsProps } from '../stand/StandControls';
 import { lightCaption } from '../words/daylight';
 import { PICTURE, settingNames } from '../words/picture';
+import { reread } from '../words/spoken';
 import './picture-foot.css';
 
 /** What is set in a panel of its own, in the column of findings. */
@@ -39,11 +40,14 @@ export interface PictureFootProps extends SceneSwitchProps {
 /** More settings than these need the room. */
 const MOST_WITH_CAPTION = 4;
 
-const PANELS = [
-  ['kitchen', PICTURE.roomKitchen],
-  ['daylight', PICTURE.roomDaylight],
-  ['lamps', PICTURE.roomLamps],
-] as const;
+const PANELS = reread(
+  () =>
+    [
+      ['kitchen', PICTURE.roomKitchen],
+      ['daylight', PICTURE.roomDaylight],
+      ['lamps', PICTURE.roomLamps],
+    ] as const,
+);
 
 /** The two rows at the picture's foot: where one looks from, and in which light. What they open opens beside them. */
 export function PictureFoot(props: PictureFootProps) {

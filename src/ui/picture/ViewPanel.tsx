@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { Choices } from '../parts/Choices';
 import { PanelFrame } from '../room/PanelFrame';
+import { reread } from '../words/spoken';
 import { VIEW } from '../words/view';
 import { EyeForm, type EyeFormProps } from './EyeForm';
 import './view-panel.css';
@@ -20,7 +21,7 @@ export interface ViewPanelProps {
   readonly onClose: () => void;
 }
 
-const MODES = (Object.keys(VIEW.modes) as ShownAs[]).map((id) => ({ id, name: VIEW.modes[id] }));
+const MODES = reread(() => (Object.keys(VIEW.modes) as ShownAs[]).map((id) => ({ id, name: VIEW.modes[id] })));
 
 /** How one looks at the room: how high the eye is, what is shown of the colors, and how to keep the picture. */
 export function ViewPanel({ eye, shownAs, onShownAs, marksClipped, onMarksClipped, keep, onClose }: ViewPanelProps) {

@@ -1,5 +1,6 @@
 import type { Region } from '../../model/kitchen';
 import { kitchenBounds } from '../../model/kitchen-bounds';
+import { type LengthUnit, unitOfRegion } from '../../model/length-text';
 import { usualRoom } from '../../model/new-kitchen';
 import type { LayoutId } from '../../model/new-kitchen/layout-drafts';
 import type { Answers } from '../../model/new-project';
@@ -8,10 +9,10 @@ import { Choices } from '../parts/Choices';
 import { ROOM_LENGTHS } from '../room/kitchen-lengths';
 import { LayoutChoice } from '../room/LayoutChoice';
 import { LengthField } from '../room/LengthField';
-import { type LengthUnit, unitOfRegion } from '../room/length-text';
 import { YearField } from '../room/YearField';
 import { KITCHEN } from '../words/kitchen';
 import { QUESTIONS } from '../words/questions';
+import { reread } from '../words/spoken';
 import type { QuestionProps } from './question-props';
 
 interface RoomQuestionProps extends QuestionProps {
@@ -24,8 +25,10 @@ interface RoomQuestionProps extends QuestionProps {
 
 type RoomAnswer = NonNullable<Answers['room']>;
 
-const REGIONS = (Object.keys(KITCHEN.regions) as Region[]).map((id) => [id, KITCHEN.regions[id]] as const);
-const UNITS = (['mm', 'in'] as const).map((id) => ({ id, name: KITCHEN.units[id] }));
+const REGIONS = reread(() =>
+  (Object.keys(KITCHEN.regions) as Region[]).map((id) => [id, KITCHEN.regions[id]] as const),
+);
+const UNITS = reread(() => (['mm', 'in'] as const).map((id) => ({ id, name: KITCHEN.units[id] })));
 const LENGTHS = (['width', 'depth', 'height'] as const).map((key, i) => [key, ROOM_LENGTHS[i]!] as const);
 
 /** Layout, region and the room from wall to wall. */

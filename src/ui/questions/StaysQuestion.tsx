@@ -1,7 +1,7 @@
-import { surfaceName } from '../../engine/judge/surface-words';
 import { SURFACES, type SurfaceId } from '../../engine/surface';
 import type { Finish } from '../../model/project';
 import { Menu } from '../drawer/Menu';
+import { surfaceName } from '../words/engine-words';
 import { QUESTIONS } from '../words/questions';
 import type { QuestionProps } from './question-props';
 

@@ -1,7 +1,7 @@
 import { type KeyboardEvent, useEffect, useId, useState } from 'react';
-import { surfaceName } from '../../engine/judge/surface-words';
 import type { HeldChoice, HeldReading } from '../../kitchen/study/held-reading';
 import { COMPARISON_WHITES } from '../../kitchen/study/held-whites';
+import { surfaceName } from '../words/engine-words';
 import { HELD } from '../words/held';
 import { capital, decimal, integer, labText, rgbText } from '../words/numbers';
 import { READING, shiftWord } from '../words/reading';

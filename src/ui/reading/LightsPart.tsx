@@ -1,7 +1,7 @@
-import { surfaceName } from '../../engine/judge/surface-words';
 import type { SurfaceId } from '../../engine/surface';
 import type { FinishInLights, FinishUnderLight } from '../../kitchen/study/finish-in-lights';
 import { SHIFT_WORDS } from '../../kitchen/study/light-verdict-words';
+import { surfaceName } from '../words/engine-words';
 import { capital, decimal } from '../words/numbers';
 import { settingShortName } from '../words/picture';
 import { IN_LIGHTS } from '../words/reading';

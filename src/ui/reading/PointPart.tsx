@@ -1,5 +1,5 @@
 import { type ReactNode, useEffect, useRef } from 'react';
-import { tintWord } from '../../engine/judge/tint-words';
+import { tintWord } from '../words/engine-words';
 import { ROLE_WORDS } from '../words/finishes';
 import { capital, decimal, integer, labText, listed, rgbText } from '../words/numbers';
 import { READING, shiftWord } from '../words/reading';

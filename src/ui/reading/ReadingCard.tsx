@@ -1,13 +1,13 @@
 import { type ReactNode, useEffect, useRef } from 'react';
 import type { FinishClass } from '../../engine/finish/types';
 import type { AssessedSurface, ComponentRecord } from '../../engine/judge/assessment';
-import { surfaceName } from '../../engine/judge/surface-words';
 import type { Facing, SurfaceId } from '../../engine/surface';
 import type { FinishInLights } from '../../kitchen/study/finish-in-lights';
 import type { StandReading } from '../../kitchen/study/stand-reading';
 import { CopyButton } from '../parts/CopyButton';
 import { Swatch } from '../swatch/Swatch';
 import type { SwatchPaint } from '../swatch/swatch-paint';
+import { surfaceName } from '../words/engine-words';
 import { PROVENANCE_WORDS, ROLE_WORDS } from '../words/finishes';
 import { brief, capital, decimal, labText, percent } from '../words/numbers';
 import { FACE_WORDS, READING, SPECTRUM_WORDS, uncertaintyWord } from '../words/reading';

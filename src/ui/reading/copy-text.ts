@@ -1,8 +1,8 @@
 import type { AssessedSurface, ComponentRecord, InstalledRecord } from '../../engine/judge/assessment';
-import { surfaceName } from '../../engine/judge/surface-words';
 import type { FinishInLights, FinishUnderLight } from '../../kitchen/study/finish-in-lights';
 import { SHIFT_WORDS } from '../../kitchen/study/light-verdict-words';
 import { READING_TEXT as TEXT } from '../words/copy';
+import { surfaceName } from '../words/engine-words';
 import { PROVENANCE_WORDS, ROLE_WORDS } from '../words/finishes';
 import { brief, decimal, integer, labText, percent } from '../words/numbers';
 import { FACING_WORDS, IN_LIGHTS, SPECTRUM_WORDS } from '../words/reading';

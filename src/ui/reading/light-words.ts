@@ -1,6 +1,6 @@
 import { aboutShare } from '../../engine/judge/number-words';
-import { surfaceName } from '../../engine/judge/surface-words';
 import type { LightFrom, LightPart } from '../../kitchen/study/light-parts';
+import { surfaceName } from '../words/engine-words';
 import { capital, listed } from '../words/numbers';
 import { PICTURE } from '../words/picture';
 import { READING } from '../words/reading';

@@ -1,7 +1,6 @@
 import type { InstalledRecord } from '../../engine/judge/assessment';
 import { aboutShare } from '../../engine/judge/number-words';
-import { surfaceName } from '../../engine/judge/surface-words';
-import { tintWord } from '../../engine/judge/tint-words';
+import { surfaceName, tintWord } from '../words/engine-words';
 import { capital, listed } from '../words/numbers';
 import { READING } from '../words/reading';
 

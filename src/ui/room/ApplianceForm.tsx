@@ -1,6 +1,7 @@
 import type { Kitchen, RunWall } from '../../model/kitchen';
 import { DAYLIGHT } from '../words/daylight';
 import { KITCHEN } from '../words/kitchen';
+import { reread } from '../words/spoken';
 import type { KitchenLength } from './kitchen-lengths';
 import { type KitchenFormProps, LengthFields } from './LengthFields';
 import { PickField } from './PickField';
@@ -124,13 +125,13 @@ export function ApplianceForm(form: KitchenFormProps) {
 
 const BOWLS = { '1': '1', '2': '2' } as const;
 
-const COOKTOP_WIDTH: KitchenLength = {
+const COOKTOP_WIDTH: KitchenLength = reread(() => ({
   path: 'cooktop.width',
   label: KITCHEN.cooktopWidth,
   read: ({ cooktop }) => cooktop.width,
   write: (kitchen, width) => ({ ...kitchen, cooktop: { ...kitchen.cooktop, width } }),
   usual: ({ cooktop }) => cooktop.width,
-};
+}));
 
 const centerOf = (what: 'sink' | 'cooktop', run: RunWall): KitchenLength => ({
   path: `${what}.center`,

@@ -8,6 +8,7 @@ import { OpenFileButton } from '../parts/OpenFileButton';
 import { FIELD } from '../words/daylight';
 import { FIXTURES } from '../words/fixtures';
 import { problemWords } from '../words/problems';
+import { reread } from '../words/spoken';
 import { NumberField } from './NumberField';
 
 /** What came of opening the file of a lamp. */
@@ -24,7 +25,7 @@ interface BeamFormProps {
   readonly onOpenBeam: (file: File) => Promise<BeamTaken>;
 }
 
-const KINDS = (['wide', 'spread', 'file'] as const).map((id) => ({ id, name: FIXTURES.beams[id] }));
+const KINDS = reread(() => (['wide', 'spread', 'file'] as const).map((id) => ({ id, name: FIXTURES.beams[id] })));
 const USUAL_ANGLE_DEG = 60;
 
 /** How lamps spread their light: wide, in a beam of an angle, or as a photometric file says. */

@@ -2,9 +2,9 @@ import { Check, TriangleAlert } from 'lucide-react';
 import { useId, useState } from 'react';
 import type { ClearanceHint } from '../../model/clearances/types';
 import type { Kitchen } from '../../model/kitchen';
+import { type LengthUnit, lengthWords } from '../../model/length-text';
 import { USERS, type UserNeed } from '../../model/project';
 import { CLEARANCES, clearanceWords, SOURCES } from '../words/clearances';
-import { type LengthUnit, lengthWords } from './length-text';
 
 interface ClearanceListProps {
   readonly kitchen: Kitchen;

@@ -1,5 +1,5 @@
 import type { ClearanceHint, Stretch } from '../../model/clearances/types';
-import { type LengthUnit, lengthText } from './length-text';
+import { type LengthUnit, lengthText } from '../../model/length-text';
 
 interface ClearanceOnPlanProps {
   readonly hint: ClearanceHint;

@@ -1,5 +1,5 @@
+import type { LengthUnit } from '../../model/length-text';
 import { type Dimension, type DimensionWords, dimensionWords, GAP } from './dimensions';
-import type { LengthUnit } from './length-text';
 
 interface DimensionLinesProps {
   readonly dimensions: readonly Dimension[];

@@ -7,6 +7,7 @@ import { Choices } from '../parts/Choices';
 import { FIELD } from '../words/daylight';
 import { FIXTURES } from '../words/fixtures';
 import { PICTURE } from '../words/picture';
+import { reread } from '../words/spoken';
 import { BeamForm, type BeamTaken } from './BeamForm';
 import { problemAtField } from './field-problem';
 import { NumberField } from './NumberField';
@@ -22,12 +23,17 @@ interface FixtureFormProps {
   readonly onRemove: () => void;
 }
 
-const KINDS = (Object.keys(FIXTURES.kinds) as FixtureKind[]).map((kind) => [kind, FIXTURES.kinds[kind]] as const);
-const GROUPS = LAMP_GROUPS.map((group) => [group, PICTURE.groups[group]] as const);
-const PLACES = [
-  { id: 'evenly', name: FIXTURES.evenly },
-  { id: 'places', name: FIXTURES.atPlaces },
-] as const;
+const KINDS = reread(() =>
+  (Object.keys(FIXTURES.kinds) as FixtureKind[]).map((kind) => [kind, FIXTURES.kinds[kind]] as const),
+);
+const GROUPS = reread(() => LAMP_GROUPS.map((group) => [group, PICTURE.groups[group]] as const));
+const PLACES = reread(
+  () =>
+    [
+      { id: 'evenly', name: FIXTURES.evenly },
+      { id: 'places', name: FIXTURES.atPlaces },
+    ] as const,
+);
 
 /** Lamps of one kind: what they are, how much light, how it spreads, where they hang, what they are switched with. */
 export function FixtureForm(props: FixtureFormProps) {

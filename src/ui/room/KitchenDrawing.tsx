@@ -4,13 +4,15 @@ import type { PlanDrawing } from '../../kitchen/plan/plan-drawing';
 import type { ClearanceHint } from '../../model/clearances/types';
 import type { Kitchen, Wall } from '../../model/kitchen';
 import type { Rows } from '../../model/layout/types';
+import type { LengthUnit } from '../../model/length-text';
+import { inUnit } from '../../model/unit-words';
 import { Choices } from '../parts/Choices';
 import { KITCHEN } from '../words/kitchen';
+import { reread } from '../words/spoken';
 import { ClearanceOnPlan } from './ClearanceOnPlan';
 import { DimensionLines } from './DimensionLines';
 import { planDimensions, planMargins } from './dimensions';
 import { ElevationView } from './ElevationView';
-import { inUnit, type LengthUnit } from './length-text';
 import { MoveHandles, type Projection } from './MoveHandles';
 import { movableParts, placeWords } from './movable-parts';
 import { type PlanEye, PlanView, WALL_MM } from './PlanView';
@@ -35,10 +37,12 @@ interface KitchenDrawingProps {
 /** Heights of letters and of what one takes hold of, against the longer side of what is drawn. */
 const LETTER = 0.055;
 const HOLD = 0.12;
-const DRAWINGS = (['plan', 'left', 'back', 'right', 'front'] as const).map((id) => ({
-  id,
-  name: KITCHEN.drawings[id],
-}));
+const DRAWINGS = reread(() =>
+  (['plan', 'left', 'back', 'right', 'front'] as const).map((id) => ({
+    id,
+    name: KITCHEN.drawings[id],
+  })),
+);
 
 interface Moved {
   readonly part: string;

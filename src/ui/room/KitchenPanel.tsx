@@ -5,10 +5,13 @@ import { changeLayout, layoutOf } from '../../model/change-layout';
 import type { ClearanceHint } from '../../model/clearances/types';
 import type { Kitchen, Region } from '../../model/kitchen';
 import type { Rows } from '../../model/layout/types';
+import type { LengthUnit } from '../../model/length-text';
 import { changeRegion } from '../../model/new-kitchen';
 import type { Loss } from '../../model/new-kitchen/losses';
 import type { UserNeed } from '../../model/project';
+import { inUnit } from '../../model/unit-words';
 import { KITCHEN } from '../words/kitchen';
+import { reread } from '../words/spoken';
 import { ApplianceForm } from './ApplianceForm';
 import { ClearanceList } from './ClearanceList';
 import { problemAtField } from './field-problem';
@@ -19,7 +22,6 @@ import { CABINET_LENGTHS, COUNTER_LENGTHS, DOOR_LENGTHS, ROOM_LENGTHS } from './
 import { LayoutChoice } from './LayoutChoice';
 import { LengthFields, type OnKitchen } from './LengthFields';
 import { LossNotice } from './LossNotice';
-import { inUnit, type LengthUnit } from './length-text';
 import { OpenSideForm } from './OpenSideForm';
 import { PanelFrame } from './PanelFrame';
 import { PickField } from './PickField';
@@ -50,7 +52,9 @@ export interface KitchenPanelProps {
   readonly onClose: () => void;
 }
 
-const REGION_TOO_LARGE: readonly Problem[] = [{ code: 'does-not-fit', text: KITCHEN.regionTooLarge, remedy: '' }];
+const REGION_TOO_LARGE: readonly Problem[] = reread(() => [
+  { code: 'does-not-fit', text: KITCHEN.regionTooLarge, remedy: '' },
+]);
 
 /** The kitchen itself: layout, sizes, what stands where, with plan, elevations and what planners recommend. */
 export function KitchenPanel(props: KitchenPanelProps) {

@@ -7,6 +7,7 @@ import type { Kitchen } from '../../model/kitchen';
 import type { BeamRecord } from '../../model/project';
 import { Menu } from '../drawer/Menu';
 import { FIXTURES, fixtureName } from '../words/fixtures';
+import { reread } from '../words/spoken';
 import type { BeamTaken } from './BeamForm';
 import { FixtureForm } from './FixtureForm';
 import { problemAtField } from './field-problem';
@@ -29,7 +30,9 @@ export interface LampsPanelProps {
 
 const MARGIN_MM = 160;
 const HOLD = 0.045;
-const KINDS = (Object.keys(FIXTURES.kinds) as FixtureKind[]).map((kind) => [kind, FIXTURES.kinds[kind]] as const);
+const KINDS = reread(() =>
+  (Object.keys(FIXTURES.kinds) as FixtureKind[]).map((kind) => [kind, FIXTURES.kinds[kind]] as const),
+);
 
 /** The lamps that hang in the room, kind by kind, with where they are on the plan. */
 export function LampsPanel(props: LampsPanelProps) {

@@ -1,10 +1,18 @@
 import { RotateCcw } from 'lucide-react';
 import { type KeyboardEvent, useId, useState } from 'react';
 import type { Problem } from '../../engine/result';
+import {
+  boundsText,
+  type LengthUnit,
+  lengthText,
+  lengthWords,
+  MM_PER_INCH,
+  parseLength,
+} from '../../model/length-text';
+import { inUnit } from '../../model/unit-words';
 import { useDrag } from '../picture/use-drag';
 import { KITCHEN } from '../words/kitchen';
 import { problemAtField } from './field-problem';
-import { boundsText, inUnit, type LengthUnit, lengthText, lengthWords, MM_PER_INCH, parseLength } from './length-text';
 import './length-field.css';
 
 interface LengthFieldProps {

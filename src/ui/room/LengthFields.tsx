@@ -1,12 +1,13 @@
 import type { Problem } from '../../engine/result';
 import type { Kitchen } from '../../model/kitchen';
 import { kitchenBounds } from '../../model/kitchen-bounds';
+import type { LengthUnit } from '../../model/length-text';
 import { kitchenDefaults } from '../../model/new-kitchen/kitchen-defaults';
 import type { Loss } from '../../model/new-kitchen/losses';
 import { KITCHEN } from '../words/kitchen';
+import { reread } from '../words/spoken';
 import type { KitchenLength } from './kitchen-lengths';
 import { LengthField } from './LengthField';
-import type { LengthUnit } from './length-text';
 
 /** What every form of the kitchen works with. */
 export interface KitchenFormProps {
@@ -18,9 +19,9 @@ export interface KitchenFormProps {
 /** Takes a kitchen. `continues`: the change belongs to the one before (a drag is one step); `losses`: what did not fit along. */
 export type OnKitchen = (kitchen: Kitchen, continues: boolean, losses?: readonly Loss[]) => readonly Problem[];
 
-const NOTHING_FITS: readonly Problem[] = [
+const NOTHING_FITS: readonly Problem[] = reread(() => [
   { code: 'does-not-fit', text: KITCHEN.roomTooSmall, remedy: KITCHEN.roomRemedy },
-];
+]);
 
 /** Fields for lengths of the kitchen. */
 export function LengthFields({ lengths, ...form }: KitchenFormProps & { readonly lengths: readonly KitchenLength[] }) {

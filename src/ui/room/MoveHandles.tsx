@@ -1,9 +1,9 @@
 import { type KeyboardEvent, type PointerEvent, useRef } from 'react';
 import type { Problem } from '../../engine/result';
 import type { Kitchen } from '../../model/kitchen';
+import type { LengthUnit } from '../../model/length-text';
 import { useDrag } from '../picture/use-drag';
 import { KITCHEN } from '../words/kitchen';
-import type { LengthUnit } from './length-text';
 import { type MovablePart, movedAsFar, moveSteps, placeWords } from './movable-parts';
 
 type Point = readonly [x: number, y: number];

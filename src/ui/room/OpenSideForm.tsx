@@ -1,20 +1,26 @@
 import { useState } from 'react';
 import type { Kitchen, OpenSide } from '../../model/kitchen';
+import { inUnit } from '../../model/unit-words';
 import { DAYLIGHT } from '../words/daylight';
 import { KITCHEN } from '../words/kitchen';
+import { reread } from '../words/spoken';
 import { problemAtField } from './field-problem';
 import { type KitchenFormProps, LengthFields } from './LengthFields';
-import { inUnit } from './length-text';
 import { openSides } from './new-open-side';
 import { PickField } from './PickField';
 
-const WALLS = { front: DAYLIGHT.walls.front, left: DAYLIGHT.walls.left, right: DAYLIGHT.walls.right } as const;
-const LENGTHS = [
-  ['from', KITCHEN.openFrom],
-  ['to', KITCHEN.openTo],
-  ['height', KITCHEN.height],
-  ['next_depth', KITCHEN.nextDepth],
-] as const;
+const WALLS = reread(
+  () => ({ front: DAYLIGHT.walls.front, left: DAYLIGHT.walls.left, right: DAYLIGHT.walls.right }) as const,
+);
+const LENGTHS = reread(
+  () =>
+    [
+      ['from', KITCHEN.openFrom],
+      ['to', KITCHEN.openTo],
+      ['height', KITCHEN.height],
+      ['next_depth', KITCHEN.nextDepth],
+    ] as const,
+);
 
 /** A wide opening to a next room, or the button that makes one. */
 export function OpenSideForm(form: KitchenFormProps) {

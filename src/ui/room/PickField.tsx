@@ -1,9 +1,10 @@
 import { useState } from 'react';
 import type { Problem } from '../../engine/result';
+import type { LengthUnit } from '../../model/length-text';
+import { inUnit } from '../../model/unit-words';
 import { Menu } from '../drawer/Menu';
 import { Choices } from '../parts/Choices';
 import { problemAtField } from './field-problem';
-import { inUnit, type LengthUnit } from './length-text';
 
 interface PickFieldProps<Id extends string> {
   readonly label: string;

@@ -1,11 +1,11 @@
 import { Plus, X } from 'lucide-react';
 import { useState } from 'react';
 import type { Run, TallKind } from '../../model/kitchen';
+import { inUnit } from '../../model/unit-words';
 import { Menu } from '../drawer/Menu';
 import { endWords, KITCHEN } from '../words/kitchen';
 import { problemAtField } from './field-problem';
 import { type KitchenFormProps, LengthFields } from './LengthFields';
-import { inUnit } from './length-text';
 import { PickField } from './PickField';
 
 interface RunFormProps extends KitchenFormProps {

@@ -3,6 +3,7 @@ import type { Problem } from '../../engine/result';
 import type { KitchenSite } from '../../model/kitchen';
 import { Menu } from '../drawer/Menu';
 import { DAYLIGHT } from '../words/daylight';
+import { reread } from '../words/spoken';
 import { NumberField } from './NumberField';
 
 interface SiteFormProps {
@@ -12,8 +13,8 @@ interface SiteFormProps {
   readonly onSite: (site: KitchenSite) => readonly Problem[];
 }
 
-const MATERIALS = (Object.keys(DAYLIGHT.materials) as OutdoorMaterial[]).map(
-  (id) => [id, DAYLIGHT.materials[id]] as const,
+const MATERIALS = reread(() =>
+  (Object.keys(DAYLIGHT.materials) as OutdoorMaterial[]).map((id) => [id, DAYLIGHT.materials[id]] as const),
 );
 
 /** What lies around the house, and where on earth it stands. */

@@ -8,6 +8,7 @@ import { useDrag } from '../picture/use-drag';
 import { clockWords, DAYLIGHT, FIELD } from '../words/daylight';
 import { percent } from '../words/numbers';
 import { PICTURE } from '../words/picture';
+import { reread } from '../words/spoken';
 import { NumberField } from './NumberField';
 
 interface SkyFormProps {
@@ -15,10 +16,10 @@ interface SkyFormProps {
   readonly onDaylight: (daylight: Daylight, continues: boolean) => readonly Problem[];
 }
 
-const SKIES = (['overcast', 'clear'] as const).map((id) => ({ id, name: DAYLIGHT.skies[id] }));
+const SKIES = reread(() => (['overcast', 'clear'] as const).map((id) => ({ id, name: DAYLIGHT.skies[id] })));
 /** February has its leap day: the year is not asked for. */
 const DAYS = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
-const MONTHS = DAYLIGHT.months.map((name, i) => [String(i + 1), name] as const);
+const MONTHS = reread(() => DAYLIGHT.months.map((name, i) => [String(i + 1), name] as const));
 const STEP_H = 0.25;
 
 /** The sky at a moment: hour, date, overcast or clear, and its level where somebody measured it. */

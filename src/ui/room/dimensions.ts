@@ -1,6 +1,6 @@
 import type { Kitchen } from '../../model/kitchen';
 import type { Rows, RunRows } from '../../model/layout/types';
-import { type LengthUnit, lengthText } from './length-text';
+import { type LengthUnit, lengthText } from '../../model/length-text';
 import type { PlanMargins } from './PlanView';
 
 /** A dimension of a drawing: between two points of it, mm, x to the right and y down. */

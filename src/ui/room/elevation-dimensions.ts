@@ -1,6 +1,6 @@
 import type { ElevationDrawing } from '../../kitchen/plan/elevation-drawing';
+import type { LengthUnit } from '../../model/length-text';
 import { chainAlongX, chainAlongY, type Dimension, dimensionWords, FIRST_LINE, GAP } from './dimensions';
-import type { LengthUnit } from './length-text';
 
 /** Space round an elevation for its dimensions, mm. */
 export interface ElevationMargins {

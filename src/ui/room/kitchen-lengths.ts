@@ -3,6 +3,7 @@ import { fitToRoom } from '../../model/new-kitchen/fit-to-room';
 import type { KitchenDefaults } from '../../model/new-kitchen/kitchen-defaults';
 import type { Refitted } from '../../model/new-kitchen/losses';
 import { KITCHEN } from '../words/kitchen';
+import { reread } from '../words/spoken';
 
 /** A length of the kitchen that has a field: where it stands, what it is called, how it is read and written. */
 export interface KitchenLength {
@@ -57,13 +58,13 @@ const ofDoor = (key: 'width' | 'height', label: string): KitchenLength => ({
   usual: ({ door }) => door[key],
 });
 
-export const ROOM_LENGTHS: readonly KitchenLength[] = [
+export const ROOM_LENGTHS: readonly KitchenLength[] = reread(() => [
   ofRoom('width', KITCHEN.width),
   ofRoom('depth', KITCHEN.depth),
   ofRoom('height', KITCHEN.height),
-];
+]);
 
-export const DOOR_LENGTHS: readonly KitchenLength[] = [
+export const DOOR_LENGTHS: readonly KitchenLength[] = reread(() => [
   ofDoor('width', KITCHEN.doorWidth),
   ofDoor('height', KITCHEN.doorHeight),
   {
@@ -74,16 +75,16 @@ export const DOOR_LENGTHS: readonly KitchenLength[] = [
     most: ({ room }) => room.width,
   },
   whole('skirting_height', KITCHEN.skirting),
-];
+]);
 
-export const COUNTER_LENGTHS: readonly KitchenLength[] = [
+export const COUNTER_LENGTHS: readonly KitchenLength[] = reread(() => [
   of('counter', 'depth', KITCHEN.depth),
   of('counter', 'thickness', KITCHEN.thickness),
   of('counter', 'overhang', KITCHEN.overhang),
   whole('upstand_height', KITCHEN.upstand),
-];
+]);
 
-export const CABINET_LENGTHS: readonly KitchenLength[] = [
+export const CABINET_LENGTHS: readonly KitchenLength[] = reread(() => [
   of('base', 'depth', KITCHEN.baseDepth),
   of('base', 'carcass_height', KITCHEN.carcass),
   of('base', 'plinth_height', KITCHEN.plinth),
@@ -92,13 +93,16 @@ export const CABINET_LENGTHS: readonly KitchenLength[] = [
   of('wall_units', 'depth', KITCHEN.wallDepth),
   of('wall_units', 'gap_above_counter', KITCHEN.wallGap),
   whole('tall_height', KITCHEN.tallHeight),
-];
+]);
 
 /** The lengths of an island; a peninsula begins at its wall. */
-export const ISLAND_LENGTHS = [
-  ['x', KITCHEN.islandX],
-  ['y', KITCHEN.islandY],
-  ['width', KITCHEN.width],
-  ['depth', KITCHEN.depth],
-  ['seat_overhang', KITCHEN.seatOverhang],
-] as const;
+export const ISLAND_LENGTHS = reread(
+  () =>
+    [
+      ['x', KITCHEN.islandX],
+      ['y', KITCHEN.islandY],
+      ['width', KITCHEN.width],
+      ['depth', KITCHEN.depth],
+      ['seat_overhang', KITCHEN.seatOverhang],
+    ] as const,
+);

@@ -2,8 +2,8 @@ import type { Problem } from '../../engine/result';
 import { checkKitchen } from '../../model/check-kitchen';
 import type { Kitchen, Opening, OpenSide, RunWall, Wall } from '../../model/kitchen';
 import type { Rows } from '../../model/layout/types';
+import { type LengthUnit, lengthWords, MM_PER_INCH } from '../../model/length-text';
 import { endWords, KITCHEN } from '../words/kitchen';
-import { type LengthUnit, lengthWords, MM_PER_INCH } from './length-text';
 
 /** A point on the plan from the front left corner, mm: x along the door's wall, y towards the back wall. */
 type Point = readonly [x: number, y: number];

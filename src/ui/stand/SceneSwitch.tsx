@@ -1,4 +1,5 @@
 import { Choices } from '../parts/Choices';
+import { reread } from '../words/spoken';
 import { SAMPLE_STAND } from '../words/stand';
 
 type Scene = keyof typeof SAMPLE_STAND.scene;
@@ -8,7 +9,7 @@ export interface SceneSwitchProps {
   readonly onScene: (scene: Scene) => void;
 }
 
-const SCENES = (['room', 'stand'] as const).map((id) => ({ id, name: SAMPLE_STAND.scene[id] }));
+const SCENES = reread(() => (['room', 'stand'] as const).map((id) => ({ id, name: SAMPLE_STAND.scene[id] })));
 
 /** The room, or its finishes as samples on a stand. */
 export function SceneSwitch({ scene, onScene }: SceneSwitchProps) {

@@ -1,6 +1,7 @@
 import type { Arrangement, Backing, StandChoice } from '../../kitchen/stand/types';
 import { Choices } from '../parts/Choices';
 import { FittingChoices } from '../parts/FittingChoices';
+import { reread } from '../words/spoken';
 import { SAMPLE_STAND } from '../words/stand';
 
 export interface StandControlsProps {
@@ -10,8 +11,8 @@ export interface StandControlsProps {
 
 const named = <Id extends string>(names: Readonly<Record<Id, string>>) =>
   (Object.keys(names) as Id[]).map((id) => ({ id, name: names[id] }));
-const ARRANGEMENTS = named<Arrangement>(SAMPLE_STAND.arrangements);
-const BACKINGS = named<Backing>(SAMPLE_STAND.backings);
+const ARRANGEMENTS = reread(() => named<Arrangement>(SAMPLE_STAND.arrangements));
+const BACKINGS = reread(() => named<Backing>(SAMPLE_STAND.backings));
 
 /** How the samples of the stand are placed, and before what. */
 export function StandControls({ choice, onChoice }: StandControlsProps) {

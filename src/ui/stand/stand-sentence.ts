@@ -1,7 +1,7 @@
-import { surfaceName } from '../../engine/judge/surface-words';
 import type { SurfaceId } from '../../engine/surface';
 import type { Arrangement } from '../../kitchen/stand/types';
 import type { StandReadings, StandSampleReading } from '../../kitchen/study/stand-samples';
+import { surfaceName } from '../words/engine-words';
 import { decimal } from '../words/numbers';
 import { SAMPLE_STAND as WORDS } from '../words/stand';
 

@@ -1,5 +1,7 @@
+import { spoken } from './spoken';
+
 /** Words of the part of a reading that tells how a color leans beside another. */
-export const BESIDE = {
+export const BESIDE = spoken({
   title: 'How it leans beside',
   what: 'Beside a white or a surface',
   whites: 'Comparison whites',
@@ -23,4 +25,4 @@ export const BESIDE = {
   within: (de00: string) => `as a rule within ${de00} dE00`,
   holds: 'How firmly',
   tries: (share: string) => `it leans that way in ${share} of the tries within what is known`,
-} as const;
+} as const);

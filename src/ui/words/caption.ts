@@ -1,5 +1,7 @@
+import { spoken } from './spoken';
+
 /** Words under a picture that is kept. */
-export const CAPTION = {
+export const CAPTION = spoken({
   title: (project: string, options: readonly string[]) =>
     options.length > 1 ? `${project}: left ${options[0]}, right ${options[1]}` : `${project}: ${options[0]}`,
   light: (setting: string, caption: string) => `Light: ${setting}. ${caption}.`,
@@ -11,4 +13,4 @@ export const CAPTION = {
   usual: 'Shown in color, as seen by eyes used to the light.',
   kept: (date: string) => `Kept on ${date}.`,
   cautions: 'A screen is not a sample: check physical samples in the room. Planning aid only.',
-} as const;
+} as const);

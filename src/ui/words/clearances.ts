@@ -2,9 +2,10 @@ import type { ClearanceHint, ClearanceSource, Stretch } from '../../model/cleara
 import type { Kitchen } from '../../model/kitchen';
 import type { UserNeed } from '../../model/project';
 import { capital } from './numbers';
+import { spoken } from './spoken';
 
 /** Words round what planners recommend. */
-export const CLEARANCES = {
+export const CLEARANCES = spoken({
   title: 'Clearances',
   short: (count: number) =>
     count === 0
@@ -24,17 +25,17 @@ export const CLEARANCES = {
     wheelchair: 'Somebody with a wheelchair',
     children: 'Children',
   } satisfies Record<UserNeed, string>,
-} as const;
+} as const);
 
 /** Where a figure comes from, in words. */
-export const SOURCES: { readonly [S in ClearanceSource]: string } = {
+export const SOURCES: { readonly [S in ClearanceSource]: string } = spoken({
   'planning-guidelines': 'kitchen planning guidelines of the North American trade',
   'planning-guidelines-from-memory': 'kitchen planning guidelines of the North American trade, quoted from memory',
   'stone-trade': 'rule of the stone trade',
   'accessible-us': 'accessible kitchens in the US',
   'accessible-housing-uk': 'accessible housing in the UK, quoted from memory',
   'wheelchair-housing-uk': 'the wheelchair category of housing in the UK',
-};
+});
 
 interface Figures {
   /** With units. */
@@ -42,7 +43,7 @@ interface Figures {
   readonly wanted: string;
 }
 
-const LEGS = ['fridge to sink', 'sink to cooktop', 'cooktop to fridge'] as const;
+const LEGS = spoken(['fridge to sink', 'sink to cooktop', 'cooktop to fridge'] as const);
 
 /** What a hint says, in a sentence. `nth`: how many of its code came before it; they come in a fixed order. */
 export function clearanceWords(hint: ClearanceHint, kitchen: Kitchen, nth: number, figures: Figures): string {

@@ -1,10 +1,12 @@
+import { spoken } from './spoken';
+
 /** Words round copying to the clipboard. */
-export const COPY = {
+export const COPY = spoken({
   failed: 'The browser did not allow copying.',
-} as const;
+} as const);
 
 /** The words of a copied reading: every number with the conditions it holds under. */
-export const READING_TEXT = {
+export const READING_TEXT = spoken({
   of: (project: string, option: string) => `Project ${project}, option ${option}`,
   sampleHead: 'As a sample (CIELAB under D65, 2 degree observer; LRV is CIE Y under D65, 10 degree observer)',
   installedHead: (setting: string, cct: string | null) =>
@@ -26,4 +28,4 @@ export const READING_TEXT = {
   shift: (de00: string) => `shift ${de00} dE00 (CIEDE2000)`,
   white: (lab: string) => `white there Lab ${lab}`,
   onScreen: (rgb: string) => `on screen without sheen ${rgb}`,
-} as const;
+} as const);

@@ -2,8 +2,18 @@ import type { OutdoorMaterial, SkyKind, SunPosition } from '../../engine/dayligh
 import type { Opening, Wall } from '../../model/kitchen';
 import type { Daylight } from '../../model/project';
 import { brief, integer } from './numbers';
+import { spoken } from './spoken';
 
-const DIRECTIONS = ['north', 'north-east', 'east', 'south-east', 'south', 'south-west', 'west', 'north-west'] as const;
+const DIRECTIONS = spoken([
+  'north',
+  'north-east',
+  'east',
+  'south-east',
+  'south',
+  'south-west',
+  'west',
+  'north-west',
+] as const);
 
 /** The eighth of the compass a bearing lies in. */
 export const directionWord = (bearing_deg: number): string => DIRECTIONS[Math.round((bearing_deg % 360) / 45) % 8]!;
@@ -11,7 +21,7 @@ export const directionWord = (bearing_deg: number): string => DIRECTIONS[Math.ro
 const degrees = (value: number): string => `${value} ${Math.abs(value) === 1 ? 'degree' : 'degrees'}`;
 
 /** Words of the panel for daylight. */
-export const DAYLIGHT = {
+export const DAYLIGHT = spoken({
   title: 'Sun and windows',
   close: 'Close',
   plan: 'Plan of the kitchen from above, back wall at the top',
@@ -75,7 +85,7 @@ export const DAYLIGHT = {
   azimuthValue: (azimuth_deg: number) => `${integer(azimuth_deg)}° from north`,
   elevationValue: (elevation_deg: number) => `${integer(elevation_deg)}°`,
   lx: (lx: number) => `${integer(roundLux(lx))} lx`,
-} as const;
+} as const);
 
 /** Light outdoors varies by more than a hundredth from minute to minute. */
 const roundLux = (lx: number): number => (lx > 0 ? Number(lx.toPrecision(3)) : 0);
@@ -110,7 +120,7 @@ function heightAt10_m(above_deg: number): number {
 }
 
 /** Words of the list of windows. */
-export const WINDOWS = {
+export const WINDOWS = spoken({
   title: 'Windows',
   add: 'Add a window',
   remove: 'Remove this window',
@@ -138,10 +148,10 @@ export const WINDOWS = {
   centerFrom: (wall: string) => `Middle, from the ${wall}`,
   name: (kind: Opening['kind'], number: number, wall: Wall, width: number, height: number) =>
     `${WINDOWS.kinds[kind]} ${number}: ${DAYLIGHT.walls[wall].toLowerCase()}, ${width} × ${height} mm`,
-} as const;
+} as const);
 
 /** Words of number fields. */
-export const FIELD = {
+export const FIELD = spoken({
   notNumber: 'This is not a number. Type digits, such as 1200.',
   mm: 'mm',
   lm: 'lm',
@@ -150,4 +160,4 @@ export const FIELD = {
   facingDeg: 'degrees above the horizon',
   h: 'h',
   lmPerM: 'lm/m',
-} as const;
+} as const);

@@ -1,11 +1,12 @@
-import { surfacesPhrase } from '../../engine/judge/surface-words';
 import type { SurfaceId } from '../../engine/surface';
 import type { Narrowing } from '../../kitchen/study/narrowing';
 import type { PathStep } from '../../model/decision-path';
+import { surfacesPhrase } from './engine-words';
 import { capital, listed } from './numbers';
+import { spoken } from './spoken';
 
 /** Words of the panel of decisions. */
-export const DECISIONS = {
+export const DECISIONS = spoken({
   title: 'Decisions',
   next: (name: string) => `Next: ${name.toLowerCase()}.`,
   isNext: 'next',
@@ -22,9 +23,9 @@ export const DECISIONS = {
   unsettled: (changed: readonly SurfaceId[], count: number) =>
     `Changing ${surfacesPhrase(changed).text} works against ${count === 1 ? 'a later decision' : `${count} later decisions`}. Nothing else was changed.`,
   leave: 'Leave it so',
-} as const;
+} as const);
 
-export const STEP_NAMES: { readonly [S in PathStep['id']]: string } = {
+export const STEP_NAMES: { readonly [S in PathStep['id']]: string } = spoken({
   stays: 'What stays',
   counter: 'Counter',
   floor: 'Floor',
@@ -32,10 +33,10 @@ export const STEP_NAMES: { readonly [S in PathStep['id']]: string } = {
   backsplash: 'Backsplash',
   wall: 'Wall and ceiling',
   hardware: 'Hardware and fittings',
-};
+});
 
 /** Why a step stands where it does in the order. Common practice, no source. */
-export const STEP_REASONS: { readonly [S in PathStep['id']]: string } = {
+export const STEP_REASONS: { readonly [S in PathStep['id']]: string } = spoken({
   stays: 'What stays cannot follow anything else, so all the rest follows it.',
   counter: 'Counters come in the fewest colors and cost most to make again, so the rest follows them.',
   floor: 'It is large and lends its color to all that stands on it; it follows the counter.',
@@ -43,7 +44,7 @@ export const STEP_REASONS: { readonly [S in PathStep['id']]: string } = {
   backsplash: 'It stands on the counter and under the units, so it is chosen beside both.',
   wall: 'Paint comes in nearly any color, so it is chosen beside all the rest.',
   hardware: 'Small, and easy to change: it comes last.',
-};
+});
 
 /** What settled decisions leave for an open one: "Of 31 finishes made for it, the floor takes out 9; 22 are left." */
 export function narrowingWords({ of, left, by }: Narrowing): string {

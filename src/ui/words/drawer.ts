@@ -1,7 +1,8 @@
 import type { Provenance } from '../../engine/finish/types';
+import { spoken } from './spoken';
 
 /** Words of the drawer over the ledge. */
-export const DRAWER = {
+export const DRAWER = spoken({
   close: 'Close',
   parts: 'What to set',
   library: 'Library',
@@ -20,10 +21,10 @@ export const DRAWER = {
   current: 'on it now',
   lrv: (lrv: number) => `LRV ${Math.round(lrv)}`,
   count: (shown: number, all: number) => (shown === all ? `${all} finishes` : `${shown} of ${all} finishes`),
-} as const;
+} as const);
 
 /** Words of the form for how a finish is laid. */
-export const LAYING = {
+export const LAYING = spoken({
   none: 'This finish goes on in one piece; there is nothing to set.',
   layout: 'Layout',
   longTile:
@@ -43,10 +44,10 @@ export const LAYING = {
     `A slab of ${length} × ${width} mm; a longer run has a seam. Approve the layout on your own slabs.`,
   shift: 'Move along the slab, mm',
   shiftProblem: (least: number, most: number) => `Give a distance from ${least} to ${most} mm.`,
-} as const;
+} as const);
 
 /** Words of the form for a color from outside the library. */
-export const TYPE_IN = {
+export const TYPE_IN = spoken({
   kind: 'What do you have?',
   kinds: {
     numbers: 'Lab numbers',
@@ -153,4 +154,4 @@ export const TYPE_IN = {
   specularOpen: (de00: string) => `If it was measured without mirror reflection (SCE), it is about ${de00} dE00 off.`,
   empty: 'Type a color to see what it is and how sure the answers can be.',
   emptySpectrum: 'Open a file to see what it is: wavelengths in nm and reflectances, one line each.',
-} as const;
+} as const);

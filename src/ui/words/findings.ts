@@ -8,13 +8,14 @@ import type {
   UndertoneLevel,
   WarningCode,
 } from '../../engine/judge/assessment';
-import { fromViewpoint } from '../../engine/judge/viewpoint-words';
+import { fromViewpoint } from './engine-words';
 import { capital, listed, percent } from './numbers';
+import { spoken } from './spoken';
 
 const fromTo = (range: readonly string[]) => [...new Set(range)].join(' to ');
 
 /** Words of the findings column. */
-export const FINDINGS = {
+export const FINDINGS = spoken({
   region: 'Findings',
   balance: 'Balance',
   balanceOf: (option: string) => `Balance in ${option}`,
@@ -71,29 +72,29 @@ export const FINDINGS = {
     cct === null
       ? `Read in ${name.toLowerCase()} light, by eyes used to it.`
       : `Read in ${name.toLowerCase()} light, ${Math.round(cct)} K, by eyes used to it.`,
-} as const;
+} as const);
 
 /** A warning's grade, said beside its mark. */
-export const SEVERITY_WORDS: { readonly [S in Severity]: string } = {
+export const SEVERITY_WORDS: { readonly [S in Severity]: string } = spoken({
   grave: 'grave',
   visible: 'visible',
   note: 'note',
-};
+});
 
-export const BASIS_WORDS: { readonly [B in Basis]: string } = {
+export const BASIS_WORDS: { readonly [B in Basis]: string } = spoken({
   sample: 'judged as samples in neutral light',
   installed: 'judged as installed in this room and light',
-};
+});
 
-export const BALANCE_WORDS: { readonly [V in BalanceVerdict]: string } = {
+export const BALANCE_WORDS: { readonly [V in BalanceVerdict]: string } = spoken({
   balanced: 'balanced',
   'lacks-warm': 'lacks warm',
   'lacks-cool': 'lacks cool',
   muted: 'muted',
   'nothing-chosen': 'nothing chosen yet',
-};
+});
 
-export const PAIR_WORDS: { readonly [V in PairVerdict]: string } = {
+export const PAIR_WORDS: { readonly [V in PairVerdict]: string } = spoken({
   same: 'look the same',
   match: 'match closely',
   agree: 'agree',
@@ -103,10 +104,10 @@ export const PAIR_WORDS: { readonly [V in PairVerdict]: string } = {
   'pulls-apart': 'pull apart',
   none: 'do not touch each other’s undertone',
   'cannot-tell': 'cannot tell from here',
-};
+});
 
 /** A kind of warning in a few words. */
-export const WARNING_WORDS: { readonly [C in WarningCode]: string } = {
+export const WARNING_WORDS: { readonly [C in WarningCode]: string } = spoken({
   'white-looks-dirty': 'a white that looks dirty',
   'too-yellow': 'a white that looks too yellow',
   'undertones-pull-apart': 'undertones that pull apart',
@@ -120,14 +121,14 @@ export const WARNING_WORDS: { readonly [C in WarningCode]: string } = {
   'pair-splits': 'a match by day that parts in this light',
   'low-light': 'low light',
   'cannot-tell': 'a question only samples can answer',
-};
+});
 
-export const UNDERTONE_LEVEL_WORDS: { readonly [L in UndertoneLevel]: string } = {
+export const UNDERTONE_LEVEL_WORDS: { readonly [L in UndertoneLevel]: string } = spoken({
   none: 'no undertone one would name',
   faint: 'a faint undertone',
   named: 'a clear undertone',
   color: 'a color of its own',
-};
+});
 
 /** The undertone in one word for lists. */
 export function undertoneLabel({ undertone, name }: ComponentRecord): string {

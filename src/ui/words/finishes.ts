@@ -2,9 +2,10 @@ import type { ComponentRole, FinishClass, Provenance } from '../../engine/finish
 import type { Layout, Variation } from '../../engine/pattern/types';
 import type { DecisionState } from '../../engine/surface';
 import { type SHEENS, type SheenId, sheenOf } from '../../model/sheens';
+import { spoken } from './spoken';
 
 /** Material classes in the trade's words. */
-export const CLASS_WORDS: { readonly [C in FinishClass]: string } = {
+export const CLASS_WORDS: { readonly [C in FinishClass]: string } = spoken({
   paint: 'Paint',
   stone: 'Stone',
   engineered: 'Engineered stone',
@@ -17,51 +18,51 @@ export const CLASS_WORDS: { readonly [C in FinishClass]: string } = {
   glass: 'Glass, painted behind',
   metal: 'Metal',
   grout: 'Grout',
-};
+});
 
 /** The same, short enough to stand under a sample. */
-export const CLASS_SHORT: { readonly [C in FinishClass]: string } = {
+export const CLASS_SHORT: { readonly [C in FinishClass]: string } = spoken({
   ...CLASS_WORDS,
   engineered: 'Engineered',
   glass: 'Glass',
-};
+});
 
 /** How a color came to be known. */
-export const PROVENANCE_WORDS: { readonly [P in Provenance]: string } = {
+export const PROVENANCE_WORDS: { readonly [P in Provenance]: string } = spoken({
   measured: 'measured with an instrument',
   declared: 'declared by the supplier',
   'photo-with-card': 'from a photo with a gray card',
   photo: 'from a photo',
   'by-eye': 'judged by eye',
   screen: 'a screen color',
-};
+});
 
 /** Short form for lists. */
-export const PROVENANCE_SHORT: { readonly [P in Provenance]: string } = {
+export const PROVENANCE_SHORT: { readonly [P in Provenance]: string } = spoken({
   measured: 'measured',
   declared: 'declared',
   'photo-with-card': 'photo with card',
   photo: 'photo',
   'by-eye': 'by eye',
   screen: 'screen color',
-};
+});
 
-export const STATE_WORDS: { readonly [S in DecisionState]: string } = {
+export const STATE_WORDS: { readonly [S in DecisionState]: string } = spoken({
   fixed: 'fixed',
   open: 'open',
   decided: 'decided',
   ordered: 'ordered',
-};
+});
 
 /** What a state means, for its menu. */
-export const STATE_MEANING: { readonly [S in DecisionState]: string } = {
+export const STATE_MEANING: { readonly [S in DecisionState]: string } = spoken({
   fixed: 'Fixed: it stays',
   open: 'Open: still to choose',
   decided: 'Decided: chosen',
   ordered: 'Ordered: bought',
-};
+});
 
-export const ROLE_WORDS: { readonly [R in ComponentRole | 'average']: string } = {
+export const ROLE_WORDS: { readonly [R in ComponentRole | 'average']: string } = spoken({
   average: 'average',
   base: 'base',
   vein: 'vein',
@@ -73,9 +74,9 @@ export const ROLE_WORDS: { readonly [R in ComponentRole | 'average']: string } =
   shade: 'shade',
   cloud: 'cloud',
   grout: 'grout',
-};
+});
 
-export const LAYOUT_WORDS: { readonly [L in Layout]: string } = {
+export const LAYOUT_WORDS: { readonly [L in Layout]: string } = spoken({
   plain: 'One piece',
   planks: 'Planks',
   stack: 'Stack bond',
@@ -84,28 +85,28 @@ export const LAYOUT_WORDS: { readonly [L in Layout]: string } = {
   'third-offset': 'Third offset',
   herringbone: 'Herringbone',
   hexagon: 'Hexagons',
-};
+});
 
 /** Tile-to-tile variation (ANSI A137.1 classes) in plain words. */
-export const VARIATION_WORDS: { readonly [V in Variation]: string } = {
+export const VARIATION_WORDS: { readonly [V in Variation]: string } = spoken({
   V0: 'very uniform',
   V1: 'uniform',
   V2: 'slight variation',
   V3: 'moderate variation',
   V4: 'strong variation',
-};
+});
 
 /** Gloss in gloss units at 60 degrees; the word is loose, the number counts. */
 export const sheenWords = (glossGu: number): string => `${SHEEN_WORDS[sheenOf(glossGu)]}, ${Math.round(glossGu)} GU`;
 
-export const SHEEN_WORDS: { readonly [S in SheenId]: string } = {
+export const SHEEN_WORDS: { readonly [S in SheenId]: string } = spoken({
   flat: 'flat',
   matte: 'matte',
   'low-sheen': 'low sheen',
   satin: 'satin',
   'semi-gloss': 'semi-gloss',
   gloss: 'gloss',
-};
+});
 
 /** A sheen to choose in a menu: "Satin, 20 to 35 GU". */
 export const sheenChoice = ({ id, from, to }: (typeof SHEENS)[number]): string => {

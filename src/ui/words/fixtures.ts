@@ -1,8 +1,9 @@
 import type { BeamChoice, Fixture, FixtureKind } from '../../model/fixture';
 import { PICTURE } from './picture';
+import { spoken } from './spoken';
 
 /** Words of the panel for the lamps of a room. */
-export const FIXTURES = {
+export const FIXTURES = spoken({
   title: 'Lamps of the room',
   plan: 'Plan of the kitchen from above with its lamps, back wall at the top',
   list: 'Lamps by kind',
@@ -51,7 +52,7 @@ export const FIXTURES = {
   tooLargeRemedy: 'Choose the photometric file of one lamp, in IES format.',
   note: 'Read, with a note',
   line: (line: number) => `Line ${line}`,
-} as const;
+} as const);
 
 /** A fixture as its list names it: what, how many, how much light. */
 export function fixtureName(fixture: Fixture): string {

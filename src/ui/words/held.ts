@@ -1,8 +1,9 @@
 import type { PairVerdict } from '../../engine/judge/assessment';
 import type { ComparisonWhite } from '../../kitchen/study/held-whites';
+import { spoken } from './spoken';
 
 /** Words of what is held beside a place. */
-export const HELD = {
+export const HELD = spoken({
   title: 'Hold beside it',
   what: 'A white, or a finish by name',
   note: 'A card of real size, in the light of this place. Its sheen is left out.',
@@ -41,4 +42,4 @@ export const HELD = {
     'looks-dirty': { held: 'the card looks dirty', surface: 'the surface looks dirty' },
     'too-yellow': { held: 'the card looks too yellow', surface: 'the surface looks too yellow' },
   } as Partial<Record<PairVerdict, { readonly held: string; readonly surface: string }>>,
-} as const;
+} as const);

@@ -14,9 +14,10 @@ import type {
 } from '../../model/kitchen';
 import type { LayoutId } from '../../model/new-kitchen/layout-drafts';
 import { DAYLIGHT } from './daylight';
+import { spoken } from './spoken';
 
 /** Words of the panel in which the kitchen itself is set. */
-export const KITCHEN = {
+export const KITCHEN = spoken({
   title: 'Kitchen',
   layout: 'Layout',
   layouts: {
@@ -184,7 +185,7 @@ export const KITCHEN = {
   movable: 'part that can be moved',
   limit: 'It stops there.',
   kept: 'The kitchen is as it was.',
-} as const;
+} as const);
 
 /** Which end of a run or opening is meant, as one sees it. */
 export const endWords = (wall: RunWall | OpenSide['wall'], end: 'from' | 'to'): string =>

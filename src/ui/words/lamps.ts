@@ -1,12 +1,13 @@
-import { lightName } from '../../engine/lamp/light-words';
 import type { LampGroup } from '../../model/fixture';
 import { ledOfLight, OTHER_LAMPS, type RenderingClass } from '../../model/lamp-kinds';
 import { LAMP_GROUPS, type Lamp, type Setting } from '../../model/project';
+import { lightName } from './engine-words';
 import { listed } from './numbers';
 import { PICTURE, settingShortName } from './picture';
+import { spoken } from './spoken';
 
 /** Words about lamps. */
-export const LAMPS = {
+export const LAMPS = spoken({
   titleOff: 'Lamps off',
   color: 'Lamp color',
   colorThere: 'Color of these lamps',
@@ -57,7 +58,7 @@ export const LAMPS = {
   tooMany: (count: number, most: number) => `The file has ${count} lamps; up to ${most} are taken at once.`,
   tooManyRemedy: 'Choose a file with only the lamps you need.',
   kept: 'Your lamps are as they were.',
-} as const;
+} as const);
 
 /** A lamp in a few words: what the box says, or its name. */
 export function lampName(light: string, lamps: readonly Lamp[] = []): string {

@@ -1,10 +1,11 @@
-import { surfaceName } from '../../engine/judge/surface-words';
 import type { DecisionState, SurfaceId } from '../../engine/surface';
+import { surfaceName } from './engine-words';
 import { STATE_WORDS } from './finishes';
 import { capital, listed } from './numbers';
+import { spoken } from './spoken';
 
 /** Words of the ledge. */
-export const LEDGE = {
+export const LEDGE = spoken({
   region: 'Ledge: the finishes in this option',
   upright: 'Upright',
   flat: 'Flat',
@@ -16,4 +17,4 @@ export const LEDGE = {
   caption: (name: string, label: string, state: DecisionState) => `${name}: ${label}. ${capital(STATE_WORDS[state])}.`,
   button: (name: string, label: string, state: DecisionState, members: readonly SurfaceId[]) =>
     `${name}: ${label}, ${STATE_WORDS[state]}${members.length > 1 ? `; on ${listed(members.map((member) => surfaceName(member).toLowerCase()))}` : ''}`,
-} as const;
+} as const);

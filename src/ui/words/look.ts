@@ -1,7 +1,8 @@
 import type { SurfaceId } from '../../engine/surface';
+import { spoken } from './spoken';
 
 /** The surfaces a point of a picture may stand for, as people call them. */
-const SURFACES = {
+const SURFACES = spoken({
   counter: 'Counter',
   floor: 'Floor',
   'base-fronts': 'Cabinet fronts',
@@ -9,14 +10,14 @@ const SURFACES = {
   backsplash: 'Backsplash',
   wall: 'Wall',
   hardware: 'Hardware',
-} as const satisfies Partial<Record<SurfaceId, string>>;
+} as const satisfies Partial<Record<SurfaceId, string>>);
 
 const relations = (count: number): string => `${count} ${count === 1 ? 'relation' : 'relations'}`;
 
 type Effect = Readonly<Record<'mends' | 'costs' | 'worsens' | 'opens', number>>;
 
 /** Words of the panel of a copied look. */
-export const LOOK = {
+export const LOOK = spoken({
   title: 'Copied look',
   intro: 'A look is held by how its surfaces stand to each other, never as colors to match.',
   which: 'The look',
@@ -97,10 +98,10 @@ export const LOOK = {
     `${surfaces} ${plural ? 'stay as they are' : 'stays as it is'}: ${why}.`,
   why: { fixed: 'fixed', ordered: 'ordered', 'not-in-look': 'not in the look' },
   fromPictureNote: 'From a picture: its colors are known to about plus or minus 10, so only relations are taken.',
-} as const;
+} as const);
 
 /** Words of placing points on a picture. */
-export const POINTS = {
+export const POINTS = spoken({
   title: 'Look from a picture',
   intro:
     'Click the picture to place a point, then say what it stands on. Choose places in even light, away from gloss and shadow. ' +
@@ -128,12 +129,12 @@ export const POINTS = {
   save: 'Keep this look',
   cancel: 'Cancel',
   kept: 'Only the points’ colors are kept in the project. The picture, and where it was taken, are not.',
-} as const;
+} as const);
 
 /** What is wrong with a picture that was chosen. */
-export const PICTURE_PROBLEMS = {
+export const PICTURE_PROBLEMS = spoken({
   unreadable: 'This file cannot be shown as a picture.',
   unreadableRemedy: 'Choose a JPEG, PNG or WebP picture.',
   tooSmall: 'The picture is only a few pixels large.',
   tooSmallRemedy: 'Choose a larger one.',
-} as const;
+} as const);

@@ -1,32 +1,33 @@
 import type { LosableTall, Loss, SinglePart } from '../../model/new-kitchen/losses';
 import { FIXTURES } from './fixtures';
 import { KITCHEN } from './kitchen';
+import { spoken } from './spoken';
 
-const SINGLES: { readonly [P in SinglePart]: string } = {
+const SINGLES: { readonly [P in SinglePart]: string } = spoken({
   dishwasher: 'the dishwasher',
   oven: 'the oven',
   'built-in-hood': 'the built-in hood',
   island: 'the island or peninsula',
   seats: 'the stools',
   'open-side': 'the opening to the next room',
-};
-const TALLS: { readonly [T in LosableTall]: string } = { larder: 'a pantry', fridge: 'a fridge' };
-const HEADS: { readonly [F in Exclude<Loss['fate'], 'anew'>]: string } = {
+});
+const TALLS: { readonly [T in LosableTall]: string } = spoken({ larder: 'a pantry', fridge: 'a fridge' });
+const HEADS: { readonly [F in Exclude<Loss['fate'], 'anew'>]: string } = spoken({
   'left-out': 'Left out',
   smaller: 'Made smaller',
   moved: 'Moved',
   fewer: 'Fewer',
   spread: 'Spread evenly again',
-};
+});
 const ANEW = 'Runs, sink and cooktop were laid out anew.';
 const otherLayout = (name: string): string => `The room is too small for its layout, which is now: ${name}.`;
 const UNDO = 'Undo brings everything back.';
 
 /** Words for what a changed kitchen could not keep. */
-export const LOSSES = {
+export const LOSSES = spoken({
   title: 'Not everything fits as it was.',
   dismiss: 'Understood',
-} as const;
+} as const);
 
 /** What was lost in sentences, the gravest first; none where nothing was. */
 export function lossSentences(losses: readonly Loss[]): readonly string[] {

@@ -2,9 +2,10 @@ import type { PairVerdict } from '../../engine/judge/assessment';
 import type { Meets } from '../../engine/judge/meets';
 import type { BetweenCode, CellSign } from '../pairs/cell-sign';
 import { SEVERITY_WORDS } from './findings';
+import { spoken } from './spoken';
 
 /** Words of the table of all pairs. */
-export const PAIRS = {
+export const PAIRS = spoken({
   title: 'All pairs',
   open: 'All pairs in one table',
   grid: 'Every two finishes, in the order of deciding',
@@ -23,16 +24,16 @@ export const PAIRS = {
       ? 'Judged as samples in neutral light; no light is on.'
       : `Judged as samples in neutral light, and as installed in ${setting.toLowerCase()} light by eyes used to it.`,
   numbers: 'Numbers',
-} as const;
+} as const);
 
-export const MEETS_WORDS: { readonly [M in Meets]: string } = {
+export const MEETS_WORDS: { readonly [M in Meets]: string } = spoken({
   adjacent: 'they touch',
   together: 'seen together, without touching',
   apart: 'never seen together from the usual places',
-};
+});
 
 /** What a square says, as short as it can be said. */
-const SIGN_WORDS: { readonly [V in PairVerdict | BetweenCode]: string } = {
+const SIGN_WORDS: { readonly [V in PairVerdict | BetweenCode]: string } = spoken({
   'weak-edge': 'an edge that is hard to see',
   'pair-splits': 'a match by day that parts in this light',
   'patterns-compete': 'busy patterns that compete',
@@ -46,10 +47,10 @@ const SIGN_WORDS: { readonly [V in PairVerdict | BetweenCode]: string } = {
   'pulls-apart': 'undertones pull apart',
   none: 'leave each other alone',
   'cannot-tell': 'cannot tell from here',
-};
+});
 
 /** The letter of a fault beside its mark. */
-export const FAULT_LETTERS: Partial<Record<CellSign['kind'], string>> = {
+export const FAULT_LETTERS: Partial<Record<CellSign['kind'], string>> = spoken({
   'weak-edge': 'E',
   'pair-splits': 'P',
   'patterns-compete': 'B',
@@ -57,7 +58,7 @@ export const FAULT_LETTERS: Partial<Record<CellSign['kind'], string>> = {
   'looks-dirty': 'D',
   'too-yellow': 'Y',
   'pulls-apart': 'U',
-};
+});
 
 /** What a sign says, with its grade where it warns. */
 export const signWords = ({ kind, severity }: CellSign): string =>

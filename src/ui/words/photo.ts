@@ -1,5 +1,6 @@
 import type { PhotoFlag, PhotoFlagCode } from '../../engine/photo/flags';
 import { brief, decimal, percent } from './numbers';
+import { spoken } from './spoken';
 
 /** How a flag is said: what is wrong, with its number, and what to do about it. */
 interface FlagWords {
@@ -7,7 +8,7 @@ interface FlagWords {
   readonly remedy: string;
 }
 
-export const FLAG_WORDS: { readonly [C in PhotoFlagCode]: FlagWords } = {
+export const FLAG_WORDS: { readonly [C in PhotoFlagCode]: FlagWords } = spoken({
   'card-clipped': {
     text: ({ value }) => `${percent(value)} of the card is burnt out or black.`,
     remedy: 'Take it again darker or lighter, or use a gray card.',
@@ -79,10 +80,10 @@ export const FLAG_WORDS: { readonly [C in PhotoFlagCode]: FlagWords } = {
       `It is ${percent(value)} lighter at one end than at the other: uneven light, or the material itself.`,
     remedy: 'Move away from the window or lamp, or mark the card in a second place on the other side.',
   },
-};
+});
 
 /** Words of the form that takes a finish from a photo. */
-export const PHOTO = {
+export const PHOTO = spoken({
   choose: 'Open a photo…',
   take: 'Take a photo',
   another: 'Another photo…',
@@ -137,4 +138,4 @@ export const PHOTO = {
   flags: 'What is wrong with the photo',
   noFlags: 'Nothing is wrong with the photo that one could see in it.',
   use: 'Use it',
-} as const;
+} as const);

@@ -1,7 +1,8 @@
 import type { GroupId } from '../../model/project';
+import { spoken } from './spoken';
 
 /** Words round the picture. */
-export const PICTURE = {
+export const PICTURE = spoken({
   region: 'Picture',
   rows: 'View and light',
   view: 'View',
@@ -54,14 +55,14 @@ export const PICTURE = {
     `The kitchen as ${option}, ${setting.toLowerCase()} light, seen ${viewpoint.toLowerCase()}`,
   labelBeside: (left: string, right: string, setting: string, viewpoint: string) =>
     `Left ${left}, right ${right}, ${setting.toLowerCase()} light, seen ${viewpoint.toLowerCase()}`,
-} as const;
+} as const);
 
 /** Words of the reading mark that keys move over the picture. */
-export const AIM = {
+export const AIM = spoken({
   start: 'Reading mark in the middle of the picture. Arrow keys move it, Enter reads there, Esc takes it away.',
   nothing: 'Nothing with a finish',
   read: (surface: string, lux: string) => `${surface}: ${lux} lx`,
-} as const;
+} as const);
 
 /** The name of a setting without what it says after the comma, which may change with the lamps. */
 export const settingShortName = (name: string): string => name.split(',')[0] ?? name;

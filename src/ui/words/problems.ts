@@ -1,8 +1,9 @@
 import type { Problem } from '../../engine/result';
 import { capital } from './numbers';
+import { spoken } from './spoken';
 
 /** Words for what went wrong. */
-export const PROBLEMS = {
+export const PROBLEMS = spoken({
   dismiss: 'Dismiss',
   saveWork: 'Save my work',
   retry: 'Try again',
@@ -17,7 +18,7 @@ export const PROBLEMS = {
   tooLarge: (megabytes: number) => `The file has ${megabytes} MB; a project has far less.`,
   tooLargeRemedy: (most: number) => `Choose a project file; files up to ${most} MB are read.`,
   more: (count: number) => `and ${count} more`,
-} as const;
+} as const);
 
 /** Where a problem sits, in words, without what its text names already; empty when there is nothing to add. */
 export function placeWords({ at, text }: Problem): string {

@@ -1,9 +1,10 @@
 import type { FixtureKind } from '../../model/fixture';
 import type { LampWhite } from '../../model/new-project';
 import { FIXTURES } from './fixtures';
+import { spoken } from './spoken';
 
 /** Words of the questions a new project begins with. */
-export const QUESTIONS = {
+export const QUESTIONS = spoken({
   open: 'New project',
   title: 'New project',
   intro: 'Five questions, each of which you may skip. What you skip is set as usual and can be changed later.',
@@ -56,4 +57,4 @@ export const QUESTIONS = {
   users: 'Who uses the kitchen?',
   usersHint: 'Some clearances and contrasts matter more to some people. Choose all that apply.',
   nobody: 'Nobody special',
-} as const;
+} as const);

@@ -1,8 +1,9 @@
 import type { ComponentRecord } from '../../engine/judge/assessment';
 import type { Facing } from '../../engine/surface';
+import { spoken } from './spoken';
 
 /** Words of the reading card. */
-export const READING = {
+export const READING = spoken({
   title: 'Reading',
   back: 'Back to findings',
   surface: 'Surface',
@@ -59,10 +60,10 @@ export const READING = {
   tintComes: (parts: string) => `of the tint, ${parts}.`,
   lightMix: 'the mix of lights here',
   tintUnknown: 'Where the tint comes from is still being worked out.',
-} as const;
+} as const);
 
 /** Words of the part of a reading that goes through the lights. */
-export const IN_LIGHTS = {
+export const IN_LIGHTS = spoken({
   title: 'The sample in each light, without the room',
   note: 'Only the lamp changes here; what floor and walls add is said above. Against neutral daylight, once the eye is used to the light.',
   guessed: 'Only its color is known: the range is over the spectra such a color may have.',
@@ -80,15 +81,15 @@ export const IN_LIGHTS = {
   alone: 'Nothing',
   kelvin: (cct: number | null) => (cct === null ? 'no white' : `${Math.round(cct)} K`),
   range: (from: string, to: string) => (from === to ? from : `${from} to ${to}`),
-} as const;
+} as const);
 
 /** Where a spectrum comes from. */
-export const SPECTRUM_WORDS: { readonly [S in ComponentRecord['spectrum_source']]: string } = {
+export const SPECTRUM_WORDS: { readonly [S in ComponentRecord['spectrum_source']]: string } = spoken({
   measured: 'measured',
   lhtss: 'guessed from the color',
   sigmoid: 'guessed from the color',
   mixed: 'guessed in part',
-};
+});
 
 /** From here on an undertone is anybody's guess, except that of a strong color. */
 export const isTooRough = (de00: number): boolean => de00 > 3.6;
@@ -102,18 +103,18 @@ export function uncertaintyWord(de00: number): string {
 }
 
 /** Which way a face looks, in words that tell flat from upright. */
-export const FACING_WORDS: { readonly [F in Facing]: string } = {
+export const FACING_WORDS: { readonly [F in Facing]: string } = spoken({
   up: 'lying flat, facing up',
   down: 'flat overhead, facing down',
   upright: 'standing upright',
-};
+});
 
 /** The face a swatch shows. */
-export const FACE_WORDS: { readonly [F in Facing]: string } = {
+export const FACE_WORDS: { readonly [F in Facing]: string } = spoken({
   up: 'the top',
   down: 'the underside',
   upright: 'the upright face',
-};
+});
 
 /** How large a shift is (thresholds as in the trade's reading of CIEDE2000: 1, 2, 5). */
 export function shiftWord(de00: number): string {
@@ -124,7 +125,7 @@ export function shiftWord(de00: number): string {
 }
 
 /** Words of the part that holds one sample flat and upright. */
-export const STAND = {
+export const STAND = spoken({
   title: 'Flat and upright',
   note: 'The same sample on the counter here, in this light: standing, and lying below.',
   pending: 'Laying the sample flat and standing it up.',
@@ -143,4 +144,4 @@ export const STAND = {
   pinker: 'pinker',
   greener: 'greener',
   otherwise: 'a little different',
-} as const;
+} as const);

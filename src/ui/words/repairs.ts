@@ -1,11 +1,10 @@
 import type { FindingRef, RepairChange } from '../../engine/judge/assessment';
-import { faultsPhrase } from '../../engine/judge/repairs/repair-words';
-import { surfacesPhrase } from '../../engine/judge/surface-words';
-import { fromViewpoint } from '../../engine/judge/viewpoint-words';
+import { faultsPhrase, fromViewpoint, surfacesPhrase } from './engine-words';
 import { decimal, listed } from './numbers';
+import { spoken } from './spoken';
 
 /** Words of what would help with a warning. */
-export const REPAIRS = {
+export const REPAIRS = spoken({
   title: 'What would help',
   looking: 'Looking through the library.',
   rule: 'Each was run in this room in every setting. What is fixed or ordered stays.',
@@ -22,4 +21,4 @@ export const REPAIRS = {
   try: 'Try',
   tryIt: (change: string) => `Try ${change}`,
   first: 'Keep or drop what is on trial first.',
-} as const;
+} as const);

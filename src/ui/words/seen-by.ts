@@ -1,7 +1,8 @@
 import type { SeenBy } from '../../kitchen/seen-by';
+import { spoken } from './spoken';
 
 /** Words of whose sight the picture shows. */
-export const SEEN_BY_WORDS = {
+export const SEEN_BY_WORDS = spoken({
   label: 'Show the picture as seen by',
   choices: {
     'used-to-it': 'Eyes used to the light (findings use this)',
@@ -20,4 +21,4 @@ export const SEEN_BY_WORDS = {
     'notices-it': 'for eyes that still notice the light',
     'daylight-camera': 'for a camera set to daylight',
   } satisfies Record<SeenBy, string | null>,
-} as const;
+} as const);

@@ -1,7 +1,8 @@
 import type { AcceptedFinish, RejectedFinish } from '../../engine/judge/shortlist/types';
+import { spoken } from './spoken';
 
 /** Words of the shortlist in the drawer. */
-export const SHORTLIST = {
+export const SHORTLIST = spoken({
   order: 'Order',
   orders: { fit: 'By fit', library: 'Library' },
   waiting: (count: number) => `Holding ${count} finishes against what is settled.`,
@@ -66,7 +67,7 @@ export const SHORTLIST = {
   trying: (label: string) => `On trial: ${label}.`,
   tryKey: 'The T key tries a finish or drops it again.',
   keys: 'The question mark key tells all reasons, the T key tries a finish or drops it again.',
-} as const;
+} as const);
 
 /** How a finish was judged, short enough for a list. */
 export const basisWords = ({ basis }: Pick<AcceptedFinish | RejectedFinish, 'basis'>): string =>

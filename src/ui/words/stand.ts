@@ -1,7 +1,8 @@
 import type { Arrangement, Backing } from '../../kitchen/stand/types';
+import { spoken } from './spoken';
 
 /** Words of the sample stand. */
-export const SAMPLE_STAND = {
+export const SAMPLE_STAND = spoken({
   scenes: 'What the picture shows',
   scene: { room: 'Room', stand: 'Sample stand' },
   arrangement: 'How the samples are placed',
@@ -38,4 +39,4 @@ export const SAMPLE_STAND = {
     here === counter
       ? `What stands gets ${here} of the light of what lies, here as on your counter.`
       : `What stands gets ${here} of the light of what lies here; on your counter ${counter}.`,
-} as const;
+} as const);

@@ -1,5 +1,7 @@
+import { spoken } from './spoken';
+
 /** Words of the bar on top. */
-export const BAR = {
+export const BAR = spoken({
   product: 'Upstand',
   option: 'Option',
   optionHint: 'Press and hold to see the other one',
@@ -19,17 +21,30 @@ export const BAR = {
   sheen: 'Sheen in the picture',
   letterKeys: 'Single-letter keys',
   theme: 'Theme',
-  themeLight: 'Light',
-  themeDark: 'Dark',
-  themeSystem: 'As the system',
+  themes: [
+    { id: 'light', name: 'Light' },
+    { id: 'dark', name: 'Dark' },
+    { id: 'system', name: 'As the system' },
+  ],
+  words: 'Words',
+  tradeWords: [
+    { id: 'us', name: 'US' },
+    { id: 'uk', name: 'UK' },
+  ],
+  units: 'Units',
+  lengthUnits: [
+    { id: 'usual', name: 'As usual there' },
+    { id: 'mm', name: 'Metric' },
+    { id: 'in', name: 'US' },
+  ],
   keys: 'Keyboard help',
   privacy: 'Everything stays on this device.',
   undoOf: (label: string) => `Undo: ${label}`,
   redoOf: (label: string) => `Redo: ${label}`,
   holding: (option: string) => `Showing ${option} while you hold`,
-} as const;
+} as const);
 
-export const KEYS_HELP = {
+export const KEYS_HELP = spoken({
   title: 'Keyboard',
   close: 'Close',
   note: 'Letters and digits work while no text field has the focus. They can be turned off under More.',
@@ -51,4 +66,4 @@ export const KEYS_HELP = {
     ['Enter or Space', 'Choose'],
     ['Esc', 'Close what is open, or drop what is on trial'],
   ],
-} as const;
+} as const);

@@ -1,6 +1,7 @@
-import { surfacesPhrase } from '../../engine/judge/surface-words';
 import type { DecisionState, SurfaceId } from '../../engine/surface';
+import { surfacesPhrase } from './engine-words';
 import { listed } from './numbers';
+import { spoken } from './spoken';
 
 /** Findings by kind. */
 export interface FindingCounts {
@@ -23,11 +24,11 @@ export interface SettledMoved {
   readonly surfaces: readonly SurfaceId[];
 }
 
-const SETTLED: { readonly [S in SettledMoved['state']]: string } = {
+const SETTLED: { readonly [S in SettledMoved['state']]: string } = spoken({
   fixed: 'what stays',
   ordered: 'what is ordered',
   decided: 'what is decided',
-};
+});
 
 /** More are counted only. */
 const MOST_NAMED = 3;
@@ -35,7 +36,7 @@ const MOST_NAMED = 3;
 const phrase = (surfaces: readonly SurfaceId[]): string => surfacesPhrase(surfaces).text;
 
 /** Words of a change on trial. */
-export const TRY = {
+export const TRY = spoken({
   region: 'Change on trial',
   trying: (label: string, option: string) => `Trying in ${option}: ${label}.`,
   moves: (surfaces: readonly SurfaceId[]) => `It changes ${phrase(surfaces)}.`,
@@ -60,7 +61,7 @@ export const TRY = {
   keep: 'Keep',
   drop: 'Drop',
   caption: (label: string) => `On trial, not kept: ${label}.`,
-} as const;
+} as const);
 
 /** Whether a label says by itself that these are what changes. */
 export function isNamedIn(label: string, surfaces: readonly SurfaceId[]): boolean {

@@ -1,5 +1,7 @@
+import { spoken } from './spoken';
+
 /** Words of how one looks at the room. */
-export const VIEW = {
+export const VIEW = spoken({
   title: 'View',
   eye: 'Eye height',
   eyesOf: 'How high you look from',
@@ -54,4 +56,4 @@ export const VIEW = {
     ['Press and hold the option switch, or O', 'see the other option'],
     ['Press and hold a light, or L', 'see it for as long as you hold'],
   ],
-} as const;
+} as const);

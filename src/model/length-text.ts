@@ -1,4 +1,4 @@
-import type { Region } from '../../model/kitchen';
+import type { Region } from './kitchen';
 
 /** What lengths are shown and read in. The document is in mm whatever is chosen. */
 export type LengthUnit = 'mm' | 'in';
@@ -108,14 +108,3 @@ const numberOf = (digits: string, hasThousands: boolean): number =>
   Number(hasThousands && /^[1-9]\d{0,2},\d{3}$/.test(digits) ? digits.replace(',', '') : digits.replace(',', '.'));
 
 const tenth = (mm: number): number => Math.round(mm * 10) / 10;
-
-/** A sentence of the model, which speaks in mm, with its lengths in the chosen unit. */
-export const inUnit = (text: string, unit: LengthUnit): string =>
-  unit === 'mm'
-    ? text
-    : text
-        .replace(
-          /(\d+(?:\.\d+)?) to (\d+(?:\.\d+)?) mm\b/g,
-          (_, from, to) => `${lengthText(Number(from), unit)} to ${lengthWords(Number(to), unit)}`,
-        )
-        .replace(/(\d+(?:\.\d+)?) mm\b/g, (_, mm) => lengthWords(Number(mm), unit));
