@@ -2,6 +2,7 @@ import { CAPTION } from '../ui/words/caption';
 import { lightCaption } from '../ui/words/daylight';
 import { settingWithLamps } from '../ui/words/lamps';
 import { SEEN_BY_WORDS } from '../ui/words/seen-by';
+import { localeNow, retold } from '../ui/words/spoken';
 import { TRY } from '../ui/words/try-out';
 import { VIEW } from '../ui/words/view';
 import { eyeHeight_mm } from './eye-height';
@@ -31,11 +32,11 @@ export function captionLines(state: AppState, date: Date): readonly [title: stri
     ...(scene.id === 'stand'
       ? [CAPTION.stand]
       : viewpoint && height !== undefined
-        ? [CAPTION.view(viewpoint.name, VIEW.height(height, lengthUnit), movedEye !== null)]
+        ? [CAPTION.view(retold(viewpoint.name), VIEW.height(height, lengthUnit), movedEye !== null)]
         : []),
-    ...(state.tryOut ? [TRY.caption(state.tryOut.label)] : []),
+    ...(state.tryOut ? [TRY.caption(retold(state.tryOut.label))] : []),
     told.length > 0 ? told.join(' ') : CAPTION.usual,
-    CAPTION.kept(date.toLocaleDateString('en-US', { dateStyle: 'long' })),
+    CAPTION.kept(date.toLocaleDateString(localeNow(), { dateStyle: 'long' })),
     CAPTION.cautions,
   ];
 }

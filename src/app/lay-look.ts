@@ -1,5 +1,5 @@
 import type { StoreApi } from 'zustand/vanilla';
-import { joined } from '../engine/judge/surface-words';
+import { joined, surfacesPhrase } from '../engine/judge/surface-words';
 import type { Problem } from '../engine/result';
 import type { CarriedLook } from '../kitchen/carry/carry-over';
 import type { RelationChange } from '../kitchen/carry/relation-repair';
@@ -8,7 +8,6 @@ import { type Command, optionById } from '../model/commands';
 import { layOnSurfaces } from '../model/lay-on-surfaces';
 import type { Project } from '../model/project';
 import { problemTold } from '../ui/parts/told';
-import { surfacesPhrase } from '../ui/words/engine-words';
 import { LOOK } from '../ui/words/look';
 import type { Actions } from './actions';
 import { type AppState, documentOf, projectOf } from './state';

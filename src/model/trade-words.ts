@@ -102,10 +102,10 @@ export const hasUsWord = (text: string): boolean => {
  */
 export function inTradeWords(text: string, words: TradeWords, kept: readonly string[] = []): string {
   if (words === 'us' || !hasUsWord(text)) return text;
-  return turned(text, kept, (part) => part.replace(US_WORD, ukOf));
+  return turned(text, [...kept, ...(text.match(PATHS) ?? [])], (part) => part.replace(US_WORD, ukOf));
 }
 
-/** Turns what lies between the parts that are kept. Of parts that overlap the one that begins first is kept whole. */
+/** Turns what lies between the parts that are kept and what stands in quotes. Of parts that overlap the one that begins first is kept whole. */
 export function turned(text: string, kept: readonly string[], turn: (part: string) => string): string {
   const spans = keptSpans(text, kept);
   if (spans.length === 0) return turn(text);
@@ -118,7 +118,9 @@ export function turned(text: string, kept: readonly string[], turn: (part: strin
   return out + turn(text.slice(at));
 }
 
-const QUOTED = /"[^"\n]*"|\u201c[^\u201d\n]*\u201d/g;
+const QUOTED = /"[^"\n]*"|\u201c[^\u201d\n]*\u201d/gu;
+/** Paths and names of files, hyphens and all. */
+const PATHS = /[\p{L}\p{N}_-]*\p{L}[\p{L}\p{N}_-]*(?:[./\\_][\p{L}\p{N}_-]+)+/gu;
 
 function keptSpans(text: string, kept: readonly string[]): readonly (readonly [from: number, to: number])[] {
   const spans = [...text.matchAll(QUOTED)].map((found) => [found.index, found.index + found[0].length] as const);

@@ -1,6 +1,7 @@
 import { redoLabel, undoLabel } from '../../model/history';
 import { isLitByDaylight } from '../../model/lamp-settings';
 import { TopBar } from '../../ui/bar/TopBar';
+import { retold } from '../../ui/words/spoken';
 import { hasWebGl2 } from '../../view/webgl2';
 import { useApp, useAppState } from '../context';
 import { openProject, saveProject } from '../files';
@@ -42,8 +43,8 @@ export function BarPane() {
       }}
       sideBySide={sideBySide}
       onSideBySide={(sideBySide) => store.setState({ sideBySide })}
-      undoLabel={tryOut?.label ?? undoLabel(history)}
-      redoLabel={redoLabel(history)}
+      undoLabel={toldOf(tryOut?.label ?? undoLabel(history))}
+      redoLabel={toldOf(redoLabel(history))}
       onUndo={actions.undo}
       onRedo={actions.redo}
       onOpen={(file) => void openProject(store, file)}
@@ -74,3 +75,6 @@ export function BarPane() {
     />
   );
 }
+
+/** Steps are kept in US words, so that they follow what is chosen. */
+const toldOf = (label: string | null): string | null => (label === null ? null : retold(label));

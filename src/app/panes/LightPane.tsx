@@ -1,7 +1,9 @@
+import type { Problem } from '../../engine/result';
 import type { Lamp } from '../../model/project';
 import { LightPanel } from '../../ui/picture/LightPanel';
 import { FINDINGS } from '../../ui/words/findings';
 import { settingShortName } from '../../ui/words/picture';
+import { retold } from '../../ui/words/spoken';
 import { useApp, useAppState } from '../context';
 import { darknessOf } from '../dark-room';
 import { openLamp } from '../lamp-files';
@@ -36,8 +38,8 @@ export function LightPane() {
       onLamp={actions.setLamp}
       onOpenLamp={(file) => void openLamp(store, actions, file)}
       form={{
-        onCopy: (name) => actions.copySetting(name)[0]?.text ?? null,
-        onRename: (name) => actions.attempt({ kind: 'rename', what: 'setting', id: setting.id, name })[0]?.text ?? null,
+        onCopy: (name) => refusal(actions.copySetting(name)),
+        onRename: (name) => refusal(actions.attempt({ kind: 'rename', what: 'setting', id: setting.id, name })),
         onRemove: () => actions.run({ kind: 'remove-setting', setting: setting.id }),
       }}
       readIn={isDark ? FINDINGS.dark(name) : cct_k === undefined ? null : FINDINGS.setting(name, cct_k)}
@@ -45,3 +47,5 @@ export function LightPane() {
     />
   );
 }
+
+const refusal = ([problem]: readonly Problem[]): string | null => (problem ? retold(problem.text) : null);

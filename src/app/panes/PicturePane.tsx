@@ -12,6 +12,7 @@ import { PicturePlaceholder, PictureStage } from '../../ui/picture/PictureStage'
 import { SeenByNotice } from '../../ui/picture/SeenBy';
 import { standSentence } from '../../ui/stand/stand-sentence';
 import { PICTURE, settingShortName } from '../../ui/words/picture';
+import { retold } from '../../ui/words/spoken';
 import { SAMPLE_STAND } from '../../ui/words/stand';
 import type { PickedPoint } from '../../view/types';
 import { hasWebGl2 } from '../../view/webgl2';
@@ -62,7 +63,7 @@ export function PicturePane() {
       halves={halves && [halves[0].name, halves[1].name]}
       foot={
         <PictureFoot
-          viewpoints={hasWebGl2() ? (room?.viewpoints ?? []) : []}
+          viewpoints={hasWebGl2() ? (room?.viewpoints ?? []).map((one) => ({ ...one, name: retold(one.name) })) : []}
           viewpoint={viewpoint?.id ?? ''}
           onViewpoint={(id) => goTo(store, id)}
           scene={scene}
@@ -195,8 +196,8 @@ function RoomPicture() {
     ? SAMPLE_STAND.pictureBeside(split[0].name, split[1].name, settingName, placed)
     : SAMPLE_STAND.picture(option.name, settingName, placed);
   const roomLabel = split
-    ? PICTURE.labelBeside(split[0].name, split[1].name, settingName, viewpoint.name)
-    : PICTURE.label(option.name, settingName, viewpoint.name);
+    ? PICTURE.labelBeside(split[0].name, split[1].name, settingName, retold(viewpoint.name))
+    : PICTURE.label(option.name, settingName, retold(viewpoint.name));
   return (
     <Suspense fallback={<PicturePlaceholder text={PICTURE.loading} />}>
       <div

@@ -5,6 +5,7 @@ import { optionById } from '../../model/commands';
 import { relaidSurfaces } from '../../model/decision-path';
 import { againstBefore } from '../../ui/try/against-before';
 import { TryBar } from '../../ui/try/TryBar';
+import { retold } from '../../ui/words/spoken';
 import type { SettledMoved } from '../../ui/words/try-out';
 import { useApp, useAppState } from '../context';
 import { documentOf, projectOf, type TryOut } from '../state';
@@ -31,7 +32,7 @@ export function TryPane() {
   })).filter(({ surfaces }) => surfaces.length > 0);
   return (
     <TryBar
-      label={tryOut.label}
+      label={retold(tryOut.label)}
       option={tried?.name ?? ''}
       moves={moves}
       settled={settled}

@@ -5,6 +5,7 @@ import { pointing } from '../parts/pointing';
 import { SeverityMark } from '../parts/SeverityMark';
 import { DECISIONS } from '../words/decisions';
 import { surfaceName } from '../words/engine-words';
+import { retold } from '../words/spoken';
 import './decisions.css';
 
 interface UnsettledNoticeProps {
@@ -32,7 +33,7 @@ export function UnsettledNotice({ changed, found, onOpen, onPoint, onLeave }: Un
         {found.map(({ surface, warnings }) => (
           <li key={surface} {...pointing([surface], onPoint)}>
             <p className="small">
-              <b>{surfaceName(surface)}.</b> {warnings.map(({ text }) => text).join(' ')}
+              <b>{surfaceName(surface)}.</b> {warnings.map(({ text }) => retold(text)).join(' ')}
             </p>
             <button type="button" className="button button-plain" onClick={() => onOpen(surface)}>
               {DECISIONS.of(DECISIONS.change, surfaceName(surface))}

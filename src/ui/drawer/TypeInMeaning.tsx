@@ -8,6 +8,7 @@ import { undertoneLabel } from '../words/findings';
 import { PROVENANCE_WORDS } from '../words/finishes';
 import { capital, decimal, labText } from '../words/numbers';
 import { uncertaintyWord } from '../words/reading';
+import { retold } from '../words/spoken';
 import { ownDoubts } from './own-finish';
 
 interface TypeInMeaningProps {
@@ -27,9 +28,9 @@ export function TypeInMeaning({ finish, facts, read, problem, empty }: TypeInMea
     return (
       <div className="small">
         <p>
-          <strong>{problem.text}</strong>
+          <strong>{retold(problem.text)}</strong>
         </p>
-        <p>{problem.remedy}</p>
+        <p>{retold(problem.remedy)}</p>
       </div>
     );
   }
@@ -56,10 +57,10 @@ function Meaning({ finish, facts, read }: MeaningProps) {
       <Swatch paint={flatPaint(facts.lab_d65, finish.gloss_gu)} width={72} height={72} />
       <div>
         <p>
-          <strong>{capital(facts.name)}</strong>
+          <strong>{capital(retold(facts.name))}</strong>
         </p>
         <p>{TYPE_IN.result(labText(facts.lab_d65), decimal(facts.lrv), undertoneLabel(facts))}</p>
-        {given && <p>{TYPE_IN.given(given)}</p>}
+        {given && <p>{TYPE_IN.given(retold(given))}</p>}
         {finish.piece_mm && <p>{TYPE_IN.pieces(...finish.piece_mm)}</p>}
       </div>
       <p className="meaning-wide">
@@ -74,7 +75,7 @@ function Meaning({ finish, facts, read }: MeaningProps) {
       {specularDe00 >= SEEN_DE00 && <p className="meaning-wide">{TYPE_IN.specularOpen(decimal(specularDe00))}</p>}
       {[...notices, ...read].map(({ code, text, remedy }) => (
         <p key={code} className="meaning-wide">
-          {text} {!remedy.startsWith('Nothing to do') && remedy}
+          {retold(text)} {!remedy.startsWith('Nothing to do') && retold(remedy)}
         </p>
       ))}
     </div>

@@ -8,6 +8,7 @@ import { Swatch } from '../swatch/Swatch';
 import type { SwatchPaint } from '../swatch/swatch-paint';
 import { labelWithoutCode } from '../words/finishes';
 import { basisWords, SHORTLIST } from '../words/shortlist';
+import { retold } from '../words/spoken';
 
 interface WhyPartProps {
   readonly finish: Finish;
@@ -85,7 +86,7 @@ export function WhyPart(props: WhyPartProps) {
       </div>
       {row && (
         <p className="why-sum">
-          {accepted ? `${accepted.rank}. ${accepted.reasons.join(' ')}` : rejected!.reason}{' '}
+          {accepted ? `${accepted.rank}. ${retold(accepted.reasons.join(' '))}` : retold(rejected!.reason)}{' '}
           <span className="quiet">({basisWords(row)})</span>
         </p>
       )}
@@ -99,8 +100,8 @@ export function WhyPart(props: WhyPartProps) {
               onPointerEnter={() => onPoint(beside)}
               onPointerLeave={() => onPoint([])}
             >
-              <p>{text}</p>
-              <p className="small quiet">{why}</p>
+              <p>{retold(text)}</p>
+              <p className="small quiet">{retold(why)}</p>
             </li>
           ))}
         </ul>

@@ -1,6 +1,7 @@
 import { type SettingBalance, settingsSentence } from '../../engine/judge/balance-settings';
 import { BALANCE_WORDS, FINDINGS } from '../words/findings';
 import { capital, seenShare } from '../words/numbers';
+import { retold } from '../words/spoken';
 
 interface BalanceSettingsProps {
   /** The project's settings, by id and short name; the one on screen is marked. */
@@ -19,7 +20,7 @@ export function BalanceSettings({ settings, current, balances, onOpen }: Balance
     <details className="fold" onToggle={(event) => onOpen(event.currentTarget.open)}>
       <summary>{FINDINGS.inEverySetting}</summary>
       <div className="balance-settings small">
-        <p role="status">{known.length === settings.length ? settingsSentence(known) : FINDINGS.weighing}</p>
+        <p role="status">{known.length === settings.length ? retold(settingsSentence(known)) : FINDINGS.weighing}</p>
         <table className="balance-table">
           <thead>
             <tr>

@@ -7,6 +7,7 @@ import { CopyButton } from '../parts/CopyButton';
 import { CAUTIONS } from '../words/cautions';
 import { FINDINGS } from '../words/findings';
 import { PAIRS } from '../words/pairs';
+import { retold } from '../words/spoken';
 import { BalanceCard } from './BalanceCard';
 import { FineList } from './FineList';
 import { WarningItem } from './WarningItem';
@@ -90,7 +91,7 @@ export function Findings(props: FindingsProps) {
           </button>
         </div>
         {assessment ? (
-          <p className="balance-sentence">{assessment.balance.sentence}</p>
+          <p className="balance-sentence">{retold(assessment.balance.sentence)}</p>
         ) : (
           <p className="balance-sentence">{FINDINGS.waiting}</p>
         )}
@@ -135,9 +136,11 @@ export function Findings(props: FindingsProps) {
                 {CAUTIONS.title} ({props.cautions.length})
               </summary>
               <ul className="fold-list small">
-                {props.cautions.map(cautionText).map((text) => (
-                  <li key={text}>{text}</li>
-                ))}
+                {props.cautions
+                  .map((caution) => retold(cautionText(caution)))
+                  .map((text) => (
+                    <li key={text}>{text}</li>
+                  ))}
               </ul>
             </details>
             <CopyButton

@@ -29,11 +29,13 @@ export function FineList({ pairs, onPoint }: FineListProps) {
             onPointerEnter={() => onPoint([pair.a.surface, pair.b.surface])}
             onPointerLeave={() => onPoint([])}
           >
-            {sentenceCase(componentPhrase(pair.a.component, [pair.a.surface]).text)} and{' '}
-            {componentPhrase(pair.b.component, [pair.b.surface]).text}{' '}
-            {isStep(pair) ? FINDINGS.clearStep : PAIR_WORDS[pair.verdict]}{' '}
+            {FINDINGS.finePair(
+              sentenceCase(componentPhrase(pair.a.component, [pair.a.surface]).text),
+              componentPhrase(pair.b.component, [pair.b.surface]).text,
+              isStep(pair) ? FINDINGS.clearStep : PAIR_WORDS[pair.verdict],
+            )}{' '}
             <span className="quiet">
-              ({bases.map(([basis, de00]) => `${decimal(de00)} dE00, ${BASIS_WORDS[basis]}`).join('; ')})
+              ({bases.map(([basis, de00]) => FINDINGS.fineBasis(decimal(de00), BASIS_WORDS[basis])).join('; ')})
             </span>
           </li>
         ))}

@@ -6,6 +6,7 @@ import { pointing } from '../parts/pointing';
 import { SeverityMark } from '../parts/SeverityMark';
 import { BASIS_WORDS, FINDINGS, holdsInWords, SEVERITY_WORDS, WARNING_WORDS } from '../words/findings';
 import { capital } from '../words/numbers';
+import { retold } from '../words/spoken';
 import { type HelpSource, WhatHelps } from './WhatHelps';
 
 interface WarningItemProps {
@@ -32,7 +33,7 @@ export function WarningItem({ warning, assessment, help, isSaid, isChecking, onP
     >
       <SeverityMark severity={isQuestion ? 'question' : isChecking ? 'note' : warning.severity} />
       <div className="warning-words">
-        <p id={`${id}-text`}>{isSaid ? saidAbove(warning, assessment) : warning.text}</p>
+        <p id={`${id}-text`}>{isSaid ? saidAbove(warning, assessment) : retold(warning.text)}</p>
         <div className="warning-foot">
           <span className="small quiet">
             {isChecking
@@ -52,14 +53,14 @@ export function WarningItem({ warning, assessment, help, isSaid, isChecking, onP
         </div>
         <WhatHelps warning={warning} assessment={assessment} help={help} />
         <div id={`${id}-why`} className="warning-why small" hidden={!open}>
-          <p>{warning.reason ?? warning.why}</p>
+          <p>{retold(warning.reason ?? warning.why)}</p>
           <p>
             {capital(BASIS_WORDS[warning.basis])}. {holdsInWords(warning.holds_in, assessment.status)}
           </p>
           {warning.reason && (
             <details>
               <summary>{FINDINGS.numbers}</summary>
-              <p>{warning.why}</p>
+              <p>{retold(warning.why)}</p>
             </details>
           )}
         </div>

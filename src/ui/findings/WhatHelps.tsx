@@ -11,6 +11,7 @@ import { isRepairable } from '../../engine/judge/repairs/repairable';
 import { Swatch } from '../swatch/Swatch';
 import type { SwatchPaint } from '../swatch/swatch-paint';
 import { REPAIRS } from '../words/repairs';
+import { retold } from '../words/spoken';
 import './what-helps.css';
 
 /** What the list needs of the page. */
@@ -56,7 +57,7 @@ export function WhatHelps({ warning, assessment, help }: WhatHelpsProps) {
         {assessment.status !== 'done' ? (
           <p>{REPAIRS.looking}</p>
         ) : repairs.length === 0 ? (
-          <p>{none?.text}</p>
+          <p>{none && retold(none.text)}</p>
         ) : (
           <>
             <ul>
@@ -107,7 +108,7 @@ function RepairItem({ repair, setting, help }: RepairItemProps) {
       {otherwise_from.length > 0 && <p>{REPAIRS.mayNot(otherwise_from)}</p>}
       {changes_decided && <p>{REPAIRS.decided}</p>}
       {worsens.map((text) => (
-        <p key={text}>{text}</p>
+        <p key={text}>{retold(text)}</p>
       ))}
       {brought.length > 0 && (
         <div>
@@ -115,7 +116,9 @@ function RepairItem({ repair, setting, help }: RepairItemProps) {
           <ul className="help-adds">
             {brought.map(([text, settings]) => (
               <li key={text}>
-                {settings.includes(setting) ? text : REPAIRS.addsElsewhere(text, settings.map(help.settingName))}
+                {settings.includes(setting)
+                  ? retold(text)
+                  : REPAIRS.addsElsewhere(retold(text), settings.map(help.settingName))}
               </li>
             ))}
           </ul>

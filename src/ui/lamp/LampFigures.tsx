@@ -5,6 +5,7 @@ import { lampMeaning } from '../../model/lamp-meaning';
 import type { Lamp } from '../../model/project';
 import { LAMPS, lampName } from '../words/lamps';
 import { integer } from '../words/numbers';
+import { retold } from '../words/spoken';
 import type { LampFacts } from './lamp-facts';
 
 interface LampFiguresProps {
@@ -35,7 +36,7 @@ function Meaning({ light, record, lamps }: MeaningProps) {
   const [open, setOpen] = useState(false);
   return (
     <>
-      <p>{lampMeaning(record).join(' ')}</p>
+      <p>{retold(lampMeaning(record).join(' '))}</p>
       <button
         type="button"
         className="button button-plain lamp-more"

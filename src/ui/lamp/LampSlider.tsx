@@ -2,6 +2,7 @@ import { useId } from 'react';
 import { LAMP_COLORS, type LampColor } from '../../model/lamp-kinds';
 import { useDrag } from '../picture/use-drag';
 import { LAMPS } from '../words/lamps';
+import { retold } from '../words/spoken';
 
 interface LampSliderProps {
   readonly label: string;
@@ -27,8 +28,8 @@ export function LampSlider({ label, color, otherLamp, onColor }: LampSliderProps
         step={1}
         value={LAMP_COLORS.indexOf(color)}
         aria-label={label}
-        aria-valuetext={otherLamp ? LAMPS.notLed(otherLamp) : LAMPS.kelvinLong(color.nominal_k, color.words)}
-        title={otherLamp ? LAMPS.notLed(otherLamp) : color.words}
+        aria-valuetext={otherLamp ? LAMPS.notLed(otherLamp) : LAMPS.kelvinLong(color.nominal_k, retold(color.words))}
+        title={otherLamp ? LAMPS.notLed(otherLamp) : retold(color.words)}
         {...ends}
         onChange={(event) => {
           const next = LAMP_COLORS[Number(event.target.value)];

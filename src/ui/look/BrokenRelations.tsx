@@ -3,6 +3,7 @@ import type { SurfaceId } from '../../engine/surface';
 import type { BrokenRelation, CarriedLook } from '../../kitchen/carry/carry-over';
 import { surfacesPhrase } from '../words/engine-words';
 import { LOOK } from '../words/look';
+import { retold } from '../words/spoken';
 import { pointing } from './pointing';
 
 interface BrokenRelationsProps {
@@ -17,8 +18,8 @@ export function BrokenRelations({ carried, onPoint }: BrokenRelationsProps) {
     <ul className="look-list">
       {causes.map(({ surfaces, text, whole, count, relations }) => (
         <li key={relations.join()} className="look-broken" {...pointing(surfaces, onPoint)}>
-          <p className="look-here">{text}</p>
-          {whole !== null && <p className="look-here">{whole}</p>}
+          <p className="look-here">{retold(text)}</p>
+          {whole !== null && <p className="look-here">{retold(whole)}</p>}
           <details className="small">
             <summary>{LOOK.goesWith(count)}</summary>
             <ul className="look-lines">
@@ -45,11 +46,11 @@ function BrokenOne({ check, isSaid }: { readonly check: BrokenRelation; readonly
   const saysStay = kept.length > 0 && kept.length === relation.surfaces.length && !/\bstays?\b/.test(here);
   return (
     <>
-      {!isSaid && <p>{here}</p>}
+      {!isSaid && <p>{retold(here)}</p>}
       <p>
-        <span className="look-key">{LOOK.there}</span> {relation.text}
+        <span className="look-key">{LOOK.there}</span> {retold(relation.text)}
       </p>
-      {by && !here.includes(by.text) && <p>{sentenceCase(by.text)}.</p>}
+      {by && !here.includes(by.text) && <p>{sentenceCase(retold(by.text))}.</p>}
       <p className="quiet">
         {in_place && `${LOOK.inPlace[in_place.stands]} `}
         {saysStay && `${LOOK.stays(sentenceCase(stays.text), stays.plural)} `}

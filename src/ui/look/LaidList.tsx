@@ -4,6 +4,7 @@ import { laidSentences } from '../../kitchen/carry/laid-words';
 import type { KeptSurface, LaidSurfaceOfLook } from '../../kitchen/carry/lay-look';
 import { surfacesPhrase } from '../words/engine-words';
 import { LOOK } from '../words/look';
+import { retold } from '../words/spoken';
 
 interface LaidListProps {
   readonly laid: readonly LaidSurfaceOfLook[];
@@ -18,7 +19,7 @@ export function LaidList({ laid, kept }: LaidListProps) {
     <>
       {missing.map((line) => (
         <p key={line} className="small">
-          {line}
+          {retold(line)}
         </p>
       ))}
       {lines.length > 0 && (
@@ -26,7 +27,7 @@ export function LaidList({ laid, kept }: LaidListProps) {
           <summary>{LOOK.laidHow}</summary>
           <ul className="fold-list small">
             {lines.map((line) => (
-              <li key={line}>{line}</li>
+              <li key={line}>{retold(line)}</li>
             ))}
           </ul>
         </details>

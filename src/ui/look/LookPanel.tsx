@@ -8,6 +8,7 @@ import { Choices } from '../parts/Choices';
 import { OpenFileButton } from '../parts/OpenFileButton';
 import { PanelFrame } from '../room/PanelFrame';
 import { LOOK } from '../words/look';
+import { retold } from '../words/spoken';
 import { BrokenRelations } from './BrokenRelations';
 import { LaidList } from './LaidList';
 import { RelationFolds } from './RelationFolds';
@@ -108,7 +109,7 @@ function CarriedPart(props: LookPanelProps) {
   if (carried === 'waiting' || carried === null) {
     return <p role="status">{carried === null ? LOOK.notYet : LOOK.working}</p>;
   }
-  if ('code' in carried) return <p role="status">{`${carried.text} ${carried.remedy}`}</p>;
+  if ('code' in carried) return <p role="status">{retold(`${carried.text} ${carried.remedy}`)}</p>;
   const { holds, breaks, cannot_tell, counts, repairs } = carried;
   const isLaid = carried.commands.length === 0;
   const isEmpty = holds.length + breaks.length + cannot_tell.length === 0;

@@ -2,6 +2,7 @@ import { relationGroups } from '../../engine/judge/relations/groups';
 import type { SurfaceId } from '../../engine/surface';
 import type { CarriedLook } from '../../kitchen/carry/carry-over';
 import { LOOK } from '../words/look';
+import { retold } from '../words/spoken';
 import { pointing } from './pointing';
 
 interface RelationFoldsProps {
@@ -19,12 +20,12 @@ export function RelationFolds({ carried, onPoint }: RelationFoldsProps) {
           <summary>{LOOK.held(counts.holds)}</summary>
           {relationGroups(holds).map(({ title, checks, also }) => (
             <div key={title}>
-              <h4 className="look-group">{title}</h4>
+              <h4 className="look-group">{retold(title)}</h4>
               <ul className="fold-list small">
                 {checks.map(({ relation, here }) => (
                   <li key={relation.id} {...pointing(relation.surfaces, onPoint)}>
-                    {relation.text}
-                    {relation.kind === 'balance' && <> {here}</>}
+                    {retold(relation.text)}
+                    {relation.kind === 'balance' && <> {retold(here)}</>}
                   </li>
                 ))}
                 {also > 0 && <li className="quiet">{LOOK.also(also)}</li>}
@@ -39,7 +40,7 @@ export function RelationFolds({ carried, onPoint }: RelationFoldsProps) {
           <ul className="fold-list small">
             {cannot_tell.map(({ relation, here }) => (
               <li key={relation.id} {...pointing(relation.surfaces, onPoint)}>
-                {relation.text} {here}
+                {retold(relation.text)} {retold(here)}
               </li>
             ))}
           </ul>
@@ -50,7 +51,7 @@ export function RelationFolds({ carried, onPoint }: RelationFoldsProps) {
           <summary>{LOOK.leftOut(left_out.length)}</summary>
           <ul className="fold-list small">
             {left_out.map(({ id, text }) => (
-              <li key={id}>{text}</li>
+              <li key={id}>{retold(text)}</li>
             ))}
           </ul>
         </details>

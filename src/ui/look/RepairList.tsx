@@ -5,6 +5,7 @@ import type { SurfaceId } from '../../engine/surface';
 import type { RelationRepair } from '../../kitchen/carry/relation-repair';
 import { surfacesPhrase } from '../words/engine-words';
 import { LOOK } from '../words/look';
+import { retold } from '../words/spoken';
 import { pointing } from './pointing';
 
 interface RepairListProps {
@@ -22,14 +23,14 @@ const EFFECTS = ['mends', 'costs', 'worsens', 'opens'] as const;
 export function RepairList({ repairs, checks, onTry, onLay, onPoint }: RepairListProps) {
   const textOf = (id: string) => {
     const found = checks.find(({ relation }) => relation.id === id);
-    return found ? relationName(found.relation) : id;
+    return found ? retold(relationName(found.relation)) : id;
   };
   const beyond = beyondRepair(checks);
   return (
     <div className="look-repairs">
       <h3>{LOOK.repairs}</h3>
       <p className="small quiet">{repairs.length > 0 ? LOOK.repairsNote : LOOK.noRepairs}</p>
-      {beyond.length > 0 && <p className="small">{LOOK.beyond(joined(beyond))}</p>}
+      {beyond.length > 0 && <p className="small">{LOOK.beyond(retold(joined(beyond)))}</p>}
       <ul className="look-list">
         {repairs.map((repair) => {
           const surfaces = repair.changes.flatMap((change) => change.surfaces);

@@ -1,5 +1,6 @@
 import type { LookRelations } from '../../engine/judge/relations/types';
 import { LOOK, POINTS } from '../words/look';
+import { retold } from '../words/spoken';
 
 /** The relations that points yield, with how sure each is; folded, what was not sure enough. */
 export function YieldedRelations({
@@ -24,7 +25,7 @@ export function YieldedRelations({
           <ul className="yielded-list small">
             {relations.relations.map(({ id, text, holds_in }) => (
               <li key={id}>
-                {text} <span className="quiet">{POINTS.sure(holds_in)}</span>
+                {retold(text)} <span className="quiet">{POINTS.sure(holds_in)}</span>
               </li>
             ))}
           </ul>
@@ -35,7 +36,7 @@ export function YieldedRelations({
               </summary>
               <ul className="yielded-list">
                 {relations.left_out.map(({ id, text }) => (
-                  <li key={id}>{text}</li>
+                  <li key={id}>{retold(text)}</li>
                 ))}
               </ul>
             </details>

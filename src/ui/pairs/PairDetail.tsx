@@ -3,6 +3,7 @@ import type { PairTable, TableCell, TablePart } from '../../engine/judge/pair-ta
 import { ROLE_WORDS } from '../words/finishes';
 import { capital } from '../words/numbers';
 import { MEETS_WORDS, PAIRS, signWords } from '../words/pairs';
+import { retold } from '../words/spoken';
 import { PairMark } from './PairMark';
 
 interface PairDetailProps {
@@ -24,12 +25,12 @@ export function PairDetail({ table, cell, settingName, isDark, also }: PairDetai
       <h3>{PAIRS.both(a.name, b.name)}</h3>
       {also.map(({ text, severity }) => (
         <p key={text} className={severity === 'grave' ? 'room-strong' : ''}>
-          {text}
+          {retold(text)}
         </p>
       ))}
-      <p className={worst.severity === 'grave' ? 'room-strong' : ''}>{worst.text}</p>
+      <p className={worst.severity === 'grave' ? 'room-strong' : ''}>{retold(worst.text)}</p>
       <p className="small">
-        {worst.reason} <span className="quiet">{capital(MEETS_WORDS[cell.meets])}.</span>
+        {retold(worst.reason)} <span className="quiet">{capital(MEETS_WORDS[cell.meets])}.</span>
       </p>
       <table className="pair-parts small">
         <thead className="quiet">
@@ -59,11 +60,11 @@ export function PairDetail({ table, cell, settingName, isDark, also }: PairDetai
         <summary>{PAIRS.numbers}</summary>
         <ul className="fold-list small">
           {also.map(({ why }) => (
-            <li key={why}>{why}</li>
+            <li key={why}>{retold(why)}</li>
           ))}
           {parts.map((part) => (
             <li key={`${part.a} ${part.b} ${part.basis} ${part.why}`}>
-              {capital(PAIRS.between(ROLE_WORDS[part.a], ROLE_WORDS[part.b]))}: {part.why}
+              {capital(PAIRS.between(ROLE_WORDS[part.a], ROLE_WORDS[part.b]))}: {retold(part.why)}
             </li>
           ))}
         </ul>

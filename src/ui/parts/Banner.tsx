@@ -1,6 +1,7 @@
 import { X } from 'lucide-react';
 import type { Problem } from '../../engine/result';
 import { PROBLEMS, placeWords, problemWords } from '../words/problems';
+import { retold } from '../words/spoken';
 import { SeverityMark } from './SeverityMark';
 import type { Told } from './told';
 import './banner.css';
@@ -53,7 +54,7 @@ function Words({ problem, isStrong }: { readonly problem: Problem; readonly isSt
         {isStrong ? <strong>{problemWords(problem)}</strong> : problemWords(problem)}
         {place && <span className="quiet"> {place}</span>}
       </p>
-      <p>{problem.remedy}</p>
+      <p>{retold(problem.remedy)}</p>
     </>
   );
 }

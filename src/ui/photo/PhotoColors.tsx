@@ -9,6 +9,8 @@ import { flatPaint } from '../swatch/swatch-color';
 import { PROVENANCE_WORDS } from '../words/finishes';
 import { decimal, labText } from '../words/numbers';
 import { FLAG_WORDS, PHOTO } from '../words/photo';
+import { READING } from '../words/reading';
+import { retold } from '../words/spoken';
 
 interface PhotoColorsProps {
   readonly reading: PhotoReading;
@@ -82,7 +84,7 @@ function ColorRow({ name, color, hasCard, uncertaintyDe00 }: ColorRowProps) {
       <p>
         <strong>{name}</strong>, {PHOTO.share(share)}: {colorWords(lab, uncertaintyDe00)}.
         <br />
-        Lab {labText(tripleOf(lab))}
+        {READING.labOf(labText(tripleOf(lab)))}
       </p>
     </li>
   );
@@ -90,7 +92,8 @@ function ColorRow({ name, color, hasCard, uncertaintyDe00 }: ColorRowProps) {
 
 /** The name of a color, as firm as its uncertainty lets it be. */
 function colorWords(lab: Lab<'D65-2'>, uncertaintyDe00: number): string {
-  const { name, level } = undertoneOf(held(lab));
+  const { name: usName, level } = undertoneOf(held(lab));
+  const name = retold(usName);
   if (isLeanSure(held(lab), uncertaintyDe00)) return name;
   return level === 'color' ? PHOTO.about(name) : PHOTO.leanMay(name);
 }

@@ -11,6 +11,7 @@ import { MOST_LETTERS } from '../drawer/own-name';
 import { TYPE_IN } from '../words/drawer';
 import { CLASS_WORDS } from '../words/finishes';
 import { PHOTO } from '../words/photo';
+import { retold } from '../words/spoken';
 import { type PhotoBox, startBoxes } from './boxes';
 import { type OpenedPicture, openPicture } from './open-picture';
 import { PhotoBoxes } from './PhotoBoxes';
@@ -164,9 +165,9 @@ export function PhotoForm({ kinds, library, current, classes, pieceOf, onUse }: 
           {said && (
             <div className="small">
               <p>
-                <strong>{said.text}</strong>
+                <strong>{retold(said.text)}</strong>
               </p>
-              <p>{said.remedy}</p>
+              <p>{retold(said.remedy)}</p>
             </div>
           )}
           {!said && read && <PhotoColors reading={read} hasCard={cardKind !== 'none'} />}

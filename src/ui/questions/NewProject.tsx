@@ -10,6 +10,7 @@ import type { Finish } from '../../model/project';
 import { KITCHEN } from '../words/kitchen';
 import { problemWords } from '../words/problems';
 import { QUESTIONS } from '../words/questions';
+import { retold } from '../words/spoken';
 import { BearingQuestion } from './BearingQuestion';
 import { LampsQuestion } from './LampsQuestion';
 import { LeaveQuestion } from './LeaveQuestion';
@@ -154,7 +155,7 @@ export function NewProject(props: NewProjectProps) {
             <p>{QUESTIONS.refused}</p>
             {refused.map((problem) => (
               <p key={problem.text}>
-                {problemWords(problem)} {problem.remedy}
+                {problemWords(problem)} {retold(problem.remedy)}
               </p>
             ))}
           </div>

@@ -104,9 +104,9 @@ function HeldNumbers({ reading }: { readonly reading: HeldReading }) {
       <dt>{HELD.difference}</dt>
       <dd>{READING.shiftValue(decimal(reading.de00), shiftWord(reading.de00))}</dd>
       <dt>{HELD.card}</dt>
-      <dd>Lab {labText(card.lab_d65)}</dd>
+      <dd>{READING.labOf(labText(card.lab_d65))}</dd>
       <dt>{HELD.surface}</dt>
-      <dd>Lab {labText(reading.surface_lab_d65)}</dd>
+      <dd>{READING.labOf(labText(reading.surface_lab_d65))}</dd>
       <dt>{HELD.onScreen}</dt>
       <dd className="reading-white">
         <svg width="32" height="20" aria-hidden="true">
@@ -124,7 +124,7 @@ function HeldNumbers({ reading }: { readonly reading: HeldReading }) {
 const SEEN_DE00 = 0.8;
 
 function sentenceOf(name: string, { surface, de00, held_looks }: HeldReading): string {
-  const beside = `the ${surfaceName(surface).toLowerCase()}`;
+  const beside = READING.mirroredSurface(surfaceName(surface));
   return de00 < SEEN_DE00 ? HELD.alike(name, beside) : HELD.looks(name, held_looks, beside);
 }
 

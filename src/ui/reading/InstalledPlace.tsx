@@ -1,6 +1,7 @@
 import type { InstalledRecord } from '../../engine/judge/assessment';
 import { capital, decimal, integer, labText, percent } from '../words/numbers';
 import { FACING_WORDS, READING, shiftWord } from '../words/reading';
+import { retold } from '../words/spoken';
 import { tintSentence } from './tint-source';
 import { undertoneText } from './undertone-text';
 
@@ -20,7 +21,7 @@ export function InstalledPlace({ place, knownDe00 }: InstalledPlaceProps) {
         <dt>{READING.lab}</dt>
         <dd>{labText(place.lab_d65)}</dd>
         <dt>{READING.name}</dt>
-        <dd>{capital(place.name)}</dd>
+        <dd>{capital(retold(place.name))}</dd>
         <dt>{READING.undertone}</dt>
         <dd>{undertoneText(place.undertone, knownDe00)}</dd>
         <dt>{READING.shift}</dt>

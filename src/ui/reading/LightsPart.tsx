@@ -5,6 +5,7 @@ import { surfaceName } from '../words/engine-words';
 import { capital, decimal } from '../words/numbers';
 import { settingShortName } from '../words/picture';
 import { IN_LIGHTS } from '../words/reading';
+import { retold } from '../words/spoken';
 import { VerdictMark } from './VerdictMark';
 
 export interface LightsPartProps {
@@ -61,7 +62,7 @@ export function LightsPart({ inLights, setting, others, beside, onBeside }: Ligh
           ))}
         </select>
       </label>
-      {inLights?.beside && <p aria-live="polite">{inLights.beside.sentence}</p>}
+      {inLights?.beside && <p aria-live="polite">{retold(inLights.beside.sentence)}</p>}
     </section>
   );
 }
@@ -95,7 +96,7 @@ function LightRows({ title, lights, setting }: LightRowsProps) {
             {settingShortName(light.name)} <span className="quiet lights-kelvin">{IN_LIGHTS.kelvin(light.cct_k)}</span>
             {light.id === setting && <span className="quiet"> ({IN_LIGHTS.now})</span>}
           </th>
-          <td>{capital(light.average.name)}</td>
+          <td>{capital(retold(light.average.name))}</td>
           <td>
             <span className="lights-verdict">
               <VerdictMark verdict={light.average.verdict} />

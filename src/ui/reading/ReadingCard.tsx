@@ -11,6 +11,7 @@ import { surfaceName } from '../words/engine-words';
 import { PROVENANCE_WORDS, ROLE_WORDS } from '../words/finishes';
 import { brief, capital, decimal, labText, percent } from '../words/numbers';
 import { FACE_WORDS, READING, SPECTRUM_WORDS, uncertaintyWord } from '../words/reading';
+import { retold } from '../words/spoken';
 import { BesidePart } from './BesidePart';
 import { HoldPart, type HoldPartProps } from './HoldPart';
 import { InstalledPlace } from './InstalledPlace';
@@ -167,7 +168,7 @@ function SampleNumbers({ part }: { readonly part: ComponentRecord }) {
       <dt>{READING.munsell}</dt>
       <dd>{part.munsell}</dd>
       <dt>{READING.name}</dt>
-      <dd>{capital(part.name)}</dd>
+      <dd>{capital(retold(part.name))}</dd>
       <dt>{READING.undertone}</dt>
       <dd>{undertoneText(part.undertone, part.uncertainty_de00)}</dd>
       <dt>{READING.known}</dt>

@@ -46,8 +46,8 @@ function numbersOf({ lux, average_lab_d65, components }: StandPlace): string {
   const shift = components.reduce((sum, { share, shift_de00 }) => sum + share * shift_de00, 0);
   return [
     READING.lx(integer(lux)),
-    `Lab ${labText(average_lab_d65)}`,
-    `${decimal(shift)} dE00 from the sample (${shiftWord(shift)})`,
+    READING.labOf(labText(average_lab_d65)),
+    STAND.shift(decimal(shift), shiftWord(shift)),
   ].join('; ');
 }
 

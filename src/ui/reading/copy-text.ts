@@ -6,6 +6,7 @@ import { surfaceName } from '../words/engine-words';
 import { PROVENANCE_WORDS, ROLE_WORDS } from '../words/finishes';
 import { brief, decimal, integer, labText, percent } from '../words/numbers';
 import { FACING_WORDS, IN_LIGHTS, SPECTRUM_WORDS } from '../words/reading';
+import { retold } from '../words/spoken';
 import { onScreenText } from './on-screen-text';
 import type { PointView } from './point-view';
 import { seenPlaces } from './seen-places';
@@ -37,7 +38,7 @@ export function readingText(
     TEXT.installedHead(context.setting, context.cct_k === null ? null : `${Math.round(context.cct_k)}`),
     ...seenPlaces(surface).map(installedLine),
     ...(inLights ? ['', TEXT.lightsHead, ...inLights.lights.map(lightLine)] : []),
-    ...(inLights?.beside ? [line(TEXT.besideHead(inLights.beside.label), inLights.beside.sentence)] : []),
+    ...(inLights?.beside ? [line(TEXT.besideHead(inLights.beside.label), retold(inLights.beside.sentence))] : []),
     ...(point ? ['', pointLine(point)] : []),
   ];
   return lines.join('\n');
@@ -51,7 +52,7 @@ const sampleLine = (part: ComponentRecord): string =>
     TEXT.lab(labText(part.lab_d65)),
     TEXT.lrv(decimal(part.lrv)),
     TEXT.munsell(part.munsell),
-    part.name,
+    retold(part.name),
     TEXT.known(PROVENANCE_WORDS[part.provenance], brief(part.uncertainty_de00), SPECTRUM_WORDS[part.spectrum_source]),
   );
 
@@ -60,7 +61,7 @@ const lightLine = ({ name, cct_k, average }: FinishUnderLight): string => {
   return line(
     `${name}, ${IN_LIGHTS.kelvin(cct_k)}`,
     TEXT.lab(labText(average.lab_d65)),
-    average.name,
+    retold(average.name),
     TEXT.shiftRange(decimal(average.shift_de00), IN_LIGHTS.range(decimal(from), decimal(to))),
     SHIFT_WORDS[average.verdict],
   );
@@ -70,7 +71,7 @@ const installedLine = (place: InstalledRecord): string =>
   `${line(
     FACING_WORDS[place.facing],
     TEXT.lab(labText(place.lab_d65)),
-    place.name,
+    retold(place.name),
     TEXT.lx(integer(place.illuminance_lx)),
     TEXT.lightness(decimal(place.lightness_in_room)),
     TEXT.shift(decimal(place.shift_de00)),

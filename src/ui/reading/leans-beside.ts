@@ -14,6 +14,7 @@ import { componentPhrase, surfacesPhrase } from '../words/engine-words';
 import { ROLE_WORDS } from '../words/finishes';
 import { HELD } from '../words/held';
 import { capital, percent } from '../words/numbers';
+import { retold } from '../words/spoken';
 import { seenPlaces } from './seen-places';
 
 /** What a surface is held beside. */
@@ -45,9 +46,9 @@ export function leansBeside(
   const there = place && sideInPlace(beside, other, place.place_white_lab_d65);
   const told = (of: string, lean: Lean, who: Phrase, isInstalled: boolean): ToldLean => {
     const samples = [[surface.surface], typeof beside === 'string' ? [] : [beside.surface]];
-    const compare = compareWords(isInstalled ? 'in this light' : 'by the window', ...samples);
+    const compare = compareWords(isInstalled ? BESIDE.inThisLight : BESIDE.byTheWindow, ...samples);
     const words = { own: who.text, plural: who.plural, beside: besideWords(nameOf(beside)), compare };
-    return { of, lean, sentence: leanSentence(lean, words) };
+    return { of, lean, sentence: retold(leanSentence(lean, words)) };
   };
   const whole = surfacesPhrase([surface.surface]);
   const parts = surface.components.length > 1 ? surface.components : [];

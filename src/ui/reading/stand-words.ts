@@ -26,6 +26,6 @@ export function standSentence({ flat, upright, between_de00 }: StandReading): st
     if (Math.abs(da) >= LEAST_DIRECTION * most && da !== 0) words.push(da > 0 ? STAND.pinker : STAND.greener);
   }
   if (words.length === 0) return STAND.same(decimal(between_de00));
-  const how = words.length === 1 ? words[0]! : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+  const how = words.length === 1 ? words[0]! : STAND.both(words);
   return STAND.differs(how, decimal(between_de00), percent(ratio));
 }

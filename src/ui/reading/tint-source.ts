@@ -18,7 +18,7 @@ export function tintSentence(record: TintedPlace): string {
   const white = READING.whiteThere(word);
   const light = { name: READING.lightMix, share: record.tint_from_light };
   const surfaces = record.tint_from.map(({ surface, share }) => ({
-    name: `the ${surfaceName(surface).toLowerCase()}`,
+    name: READING.mirroredSurface(surfaceName(surface)),
     share,
   }));
   const sources = [light, ...surfaces]
@@ -26,6 +26,6 @@ export function tintSentence(record: TintedPlace): string {
     .sort((one, other) => other.share - one.share)
     .slice(0, MOST_SOURCES);
   if (sources.length === 0) return `${white} ${READING.tintUnknown}`;
-  const parts = sources.map(({ name, share }) => `${aboutShare(share)} from ${name}`);
+  const parts = sources.map(({ name, share }) => READING.tintShare(aboutShare(share), name));
   return `${white} ${capital(READING.tintComes(listed(parts)))}`;
 }

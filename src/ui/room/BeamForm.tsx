@@ -8,7 +8,7 @@ import { OpenFileButton } from '../parts/OpenFileButton';
 import { FIELD } from '../words/daylight';
 import { FIXTURES } from '../words/fixtures';
 import { problemWords } from '../words/problems';
-import { reread } from '../words/spoken';
+import { reread, retold } from '../words/spoken';
 import { NumberField } from './NumberField';
 
 /** What came of opening the file of a lamp. */
@@ -104,7 +104,7 @@ function Taken({ taken: { told, problems } }: { readonly taken: BeamTaken }) {
           ) : (
             problem.at?.line !== undefined && <strong>{FIXTURES.line(problem.at.line)}. </strong>
           )}
-          {problemWords(problem)} {problem.remedy}
+          {problemWords(problem)} {retold(problem.remedy)}
         </p>
       ))}
       {told === null && <p>{FIXTURES.beamKept}</p>}

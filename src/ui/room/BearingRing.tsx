@@ -77,7 +77,7 @@ export function BearingRing({ center: [cx, cy], radius, hold, bearing_deg, onBea
           transform={`translate(${x} ${y}) rotate(${-bearing_deg})`}
         />
         <text className="plan-letter" x={x} y={y} dy="0.5em" fontSize={0.85 * hold} textAnchor="middle">
-          N
+          {DAYLIGHT.north}
         </text>
       </g>
     </>

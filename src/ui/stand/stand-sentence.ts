@@ -42,4 +42,4 @@ function inAnother({ surface, placed, flat, upright, between_de00 }: StandSample
   return misleads(name, decimal(Math.abs(step)), step > 0 ? WORDS.lighter : WORDS.darker);
 }
 
-const nameOf = (surface: SurfaceId): string => `the ${surfaceName(surface).toLowerCase()} sample`;
+const nameOf = (surface: SurfaceId): string => WORDS.sample(surfaceName(surface));

@@ -3,6 +3,8 @@ import { spoken } from './spoken';
 /** Words of the part of a reading that tells how a color leans beside another. */
 export const BESIDE = spoken({
   title: 'How it leans beside',
+  inThisLight: 'in this light',
+  byTheWindow: 'by the window',
   what: 'Beside a white or a surface',
   whites: 'Comparison whites',
   surfaces: 'Surfaces here',

@@ -46,7 +46,9 @@ interface Figures {
 const LEGS = spoken(['fridge to sink', 'sink to cooktop', 'cooktop to fridge'] as const);
 
 /** What a hint says, in a sentence. `nth`: how many of its code came before it; they come in a fixed order. */
-export function clearanceWords(hint: ClearanceHint, kitchen: Kitchen, nth: number, figures: Figures): string {
+export const clearanceWords = spoken(hintSentence);
+
+function hintSentence(hint: ClearanceHint, kitchen: Kitchen, nth: number, figures: Figures): string {
   const { measured, wanted } = figures;
   const least = `${wanted} or more`;
   const there = hint.measured_mm > 0 ? `there are ${measured} of counter` : 'there is no counter';

@@ -28,6 +28,7 @@ export const DAYLIGHT = spoken({
   bearing: 'Bearing of the back wall',
   faces: (bearing_deg: number) =>
     `Back wall faces ${directionWord(bearing_deg)} (${degrees(Math.round(bearing_deg) % 360)})`,
+  north: 'N',
   turnHint: 'Drag the N round the plan, or press arrow keys on it.',
   walls: { left: 'Left wall', back: 'Back wall', right: 'Right wall', front: 'Door wall' } satisfies Record<
     Wall,

@@ -10,7 +10,7 @@ import type {
 } from '../../engine/judge/assessment';
 import { fromViewpoint } from './engine-words';
 import { capital, listed, percent } from './numbers';
-import { spoken } from './spoken';
+import { retold, spoken } from './spoken';
 
 const fromTo = (range: readonly string[]) => [...new Set(range)].join(' to ');
 
@@ -38,6 +38,8 @@ export const FINDINGS = spoken({
   sheetOpen: 'Show findings',
   sheetClose: 'Hide findings',
   clearStep: 'stand a clear lightness step apart',
+  finePair: (one: string, other: string, how: string) => `${one} and ${other} ${how}`,
+  fineBasis: (de00: string, basis: string) => `${de00} dE00, ${basis}`,
   fine: (count: number) => `Checked and found fine (${count})`,
   numbers: 'Numbers',
   question: 'open question',
@@ -133,7 +135,7 @@ export const UNDERTONE_LEVEL_WORDS: { readonly [L in UndertoneLevel]: string } =
 /** The undertone in one word for lists. */
 export function undertoneLabel({ undertone, name }: ComponentRecord): string {
   if (undertone.level === 'none') return 'neutral';
-  if (undertone.level === 'color') return name;
+  if (undertone.level === 'color') return retold(name);
   return undertone.level === 'faint' ? `faintly ${undertone.word}` : undertone.word;
 }
 
@@ -141,7 +143,9 @@ export function undertoneLabel({ undertone, name }: ComponentRecord): string {
  * How firm a warning is, in words: the share of plausible errors, and in place of plausible spectra, under which it still
  * holds. What is null once the assessment is done rests on neither.
  */
-export function holdsInWords(share: number | null, status: Assessment['status']): string {
+export const holdsInWords = spoken(firmnessSentence);
+
+function firmnessSentence(share: number | null, status: Assessment['status']): string {
   if (share === null) {
     return status !== 'pending'
       ? 'It rests on the room and its lamps, not on how well the colors are known.'

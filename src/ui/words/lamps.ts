@@ -4,7 +4,7 @@ import { LAMP_GROUPS, type Lamp, type Setting } from '../../model/project';
 import { lightName } from './engine-words';
 import { listed } from './numbers';
 import { PICTURE, settingShortName } from './picture';
-import { spoken } from './spoken';
+import { retold, spoken } from './spoken';
 
 /** Words about lamps. */
 export const LAMPS = spoken({
@@ -66,7 +66,8 @@ export function lampName(light: string, lamps: readonly Lamp[] = []): string {
   if (own) return own.label;
   const led = ledOfLight(light);
   if (led) return LAMPS.ledLamp(led.nominal_k, led.ra);
-  return OTHER_LAMPS.find((one) => one.light === light)?.words ?? lightName(light);
+  const other = OTHER_LAMPS.find((one) => one.light === light);
+  return other ? retold(other.words) : lightName(light);
 }
 
 /** A setting by name and by the lamps that are on in it, as they are now. */

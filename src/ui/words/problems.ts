@@ -1,6 +1,6 @@
 import type { Problem } from '../../engine/result';
 import { capital } from './numbers';
-import { spoken } from './spoken';
+import { retold, spoken } from './spoken';
 
 /** Words for what went wrong. */
 export const PROBLEMS = spoken({
@@ -31,5 +31,5 @@ export function placeWords({ at, text }: Problem): string {
 /** What a problem says, without the line some texts begin with, which stands with the file's name. */
 export function problemWords({ at, text }: Problem): string {
   const head = `Line ${at?.line}: `;
-  return text.startsWith(head) ? capital(text.slice(head.length)) : text;
+  return text.startsWith(head) ? capital(retold(text.slice(head.length))) : retold(text);
 }

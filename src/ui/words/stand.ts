@@ -26,6 +26,7 @@ export const SAMPLE_STAND = spoken({
     `All upright misleads: ${sample} reads L* ${l} ${way} here than it will lying.`,
   misleadsColor: (sample: string, de00: string) =>
     `In this plane ${sample} reads another color than in its own: ${de00} dE00.`,
+  sample: (surface: string) => `the ${surface.toLowerCase()} sample`,
   lighter: 'lighter',
   darker: 'darker',
   title: 'On the sample stand',
