@@ -6,8 +6,8 @@ import { hasWebGl2 } from '../../view/webgl2';
 import { useApp, useAppState } from '../context';
 import { openProject, saveProject } from '../files';
 import { MOST_OPTIONS } from '../lay-look';
-import { OfflinePane } from '../offline/OfflinePane';
 import { wordsOf } from '../manner';
+import { OfflinePane } from '../offline/OfflinePane';
 import { projectOf, shownOption, shownSetting } from '../state';
 import { applyTheme } from '../theme';
 

@@ -1,6 +1,7 @@
 import type { BulkChange } from '../library/bulk-edit';
 import type { RangeOrder } from '../library/range-filters';
 import { listed } from './numbers';
+import { spoken } from './spoken';
 
 const count = new Intl.NumberFormat('en-US');
 
@@ -9,7 +10,7 @@ export const finishCount = (finishes: number): string =>
   `${count.format(finishes)} ${finishes === 1 ? 'finish' : 'finishes'}`;
 
 /** Words of the dialog in which one looks after one's libraries. */
-export const LIBRARIES = {
+export const LIBRARIES = spoken({
   title: 'Libraries',
   open: 'Libraries…',
   link: 'Look after libraries…',
@@ -49,19 +50,19 @@ export const LIBRARIES = {
     keep: (finishes: number, to: string) => `keep ${finishCount(finishes)} in ${to}`,
     bulk: (change: BulkChange, finishes: number) => `${BULK[change.kind]} ${finishCount(finishes)}`,
   },
-} as const;
+} as const);
 
-const BULK: { readonly [K in BulkChange['kind']]: string } = {
+const BULK: { readonly [K in BulkChange['kind']]: string } = spoken({
   'add-tag': 'tag',
   'remove-tag': 'take a tag off',
   price: 'price band of',
   availability: 'availability of',
   provenance: 'provenance of',
   remove: 'remove',
-};
+});
 
 /** Words of copying a library to a file. */
-export const LIBRARY_FILE = {
+export const LIBRARY_FILE = spoken({
   format: 'As',
   formats: { json: 'Upstand library (.json)', csv: 'Table (.csv)' },
   spreadsheet: 'For spreadsheet programs (with a byte order mark)',
@@ -69,10 +70,10 @@ export const LIBRARY_FILE = {
   csvMeaning: 'One finish a line, for a spreadsheet. Finishes of several colors are written as their area mean.',
   save: 'Save the file',
   saved: (file: string) => `Saved as ${file}.`,
-} as const;
+} as const);
 
 /** Words of the list of a library's finishes. */
-export const RANGE = {
+export const RANGE = spoken({
   list: 'Finishes of this library',
   keys: 'Arrow keys move, Space chooses, Shift with arrow keys chooses more, Enter edits.',
   empty: 'This library is empty. Type a finish in, import a file into it, or copy finishes from another one.',
@@ -134,7 +135,7 @@ export const RANGE = {
   onSame: 'Codes that are there already',
   removeChosen: 'Remove',
   copied: (words: string) => `Copied: ${words}.`,
-} as const;
+} as const);
 
 /** What became of finishes that were put to others. */
 export function mergedWords(merged: { added: number; replaced: number; skipped: number }): string {
@@ -147,14 +148,14 @@ export function mergedWords(merged: { added: number; replaced: number; skipped: 
 }
 
 /** What to do with codes that are there already. */
-export const ON_SAME = {
+export const ON_SAME = spoken({
   both: 'Keep both',
   replace: 'Replace the old ones',
   skip: 'Leave the new ones out',
-} as const;
+} as const);
 
 /** Words of the form of one finish. */
-export const FINISH_FORM = {
+export const FINISH_FORM = spoken({
   newTitle: 'New finish',
   back: 'Back to the list',
   previous: 'Previous',
@@ -194,4 +195,4 @@ export const FINISH_FORM = {
   leaveNo: 'Stay',
   wrongNumber: (label: string, least: number, most: number) => `${label}: give a number from ${least} to ${most}.`,
   noName: 'Give it a name.',
-} as const;
+} as const);

@@ -1,5 +1,7 @@
+import { spoken } from './spoken';
+
 /** Words of working without a network, and of going over to a newer version. */
-export const OFFLINE = {
+export const OFFLINE = spoken({
   states: {
     never: 'Needs a network here: the browser keeps nothing for this address.',
     coming: 'Getting ready to work offline …',
@@ -13,4 +15,4 @@ export const OFFLINE = {
   unsaved: 'The page loads again. There are changes that are in no file yet: save them first.',
   update: 'Update now',
   later: 'Later',
-} as const;
+} as const);
