@@ -28,7 +28,7 @@ const MOST_ATTRIBUTES = 64;
 const MOST_ELEMENTS = 100_000;
 
 /** Read in pieces, so that a text that is refused is not read to its end. */
-const PIECE = 16_384;
+const PIECE = 4096;
 
 const NO_ATTRIBUTES: ReadonlyMap<string, string> = new Map();
 

@@ -3,15 +3,17 @@ import { decodeText } from './decode-text';
 import { readCgats } from './read-cgats';
 import { readCsv } from './read-csv';
 import { readCxf } from './read-cxf';
+import { isIccProfile, readIccNames } from './read-icc-names';
 import { sheetProblem } from './sheet-problem';
 import { kindOfText } from './text-kind';
 import type { Sheet } from './types';
 
 /**
- * Reads a file of finishes, whatever its name ends in: CSV and its kin, CGATS (ISO 28178) or CxF3, found out by what is inside. What holds
- * no finishes is refused by its name, with what to do.
+ * Reads a file of finishes, whatever its name ends in: CSV and its kin, CGATS (ISO 28178), CxF3 or an ICC profile of named colors, found out
+ * by what is inside. What holds no finishes is refused by its name, with what to do.
  */
 export function readSheet(bytes: Uint8Array, file: string): Result<Sheet> {
+  if (isIccProfile(bytes)) return readIccNames(bytes, file);
   const text = decodeText(bytes, file);
   if (!text.ok) return text;
   const read = readSheetText(text.value, file);

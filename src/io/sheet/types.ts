@@ -4,7 +4,7 @@ import type { Problem } from '../../engine/result';
 import type { Finish } from '../../model/project';
 
 /** Formats that hold many finishes. */
-export type SheetFormat = 'csv' | 'cgats' | 'cxf';
+export type SheetFormat = 'csv' | 'cgats' | 'cxf' | 'icc';
 
 export const FIELDS = [
   'code',
