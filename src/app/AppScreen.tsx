@@ -2,6 +2,7 @@ import { lazy, Suspense } from 'react';
 import { KeysHelp } from '../ui/bar/KeysHelp';
 import { Banner } from '../ui/parts/Banner';
 import { ErrorBoundary } from '../ui/parts/ErrorBoundary';
+import { Locked } from '../ui/parts/locked';
 import { Screen } from '../ui/Screen';
 import { PROBLEMS } from '../ui/words/problems';
 import { useApp, useAppState } from './context';
@@ -14,6 +15,8 @@ import { FindingsPane } from './panes/FindingsPane';
 import { LedgePane } from './panes/LedgePane';
 import { PicturePane } from './panes/PicturePane';
 import { TryPane } from './panes/TryPane';
+import { ShowroomBarPane } from './showroom/ShowroomBarPane';
+import { ShowroomDialogs } from './showroom/ShowroomDialogs';
 
 const LibrariesPane = lazy(() => import('./panes/LibrariesPane').then((pane) => ({ default: pane.LibrariesPane })));
 const NewProjectPane = lazy(() => import('./panes/NewProjectPane').then((pane) => ({ default: pane.NewProjectPane })));
@@ -28,15 +31,17 @@ export function AppScreen() {
   const keysHelp = useAppState((state) => state.keysHelp);
   const asking = useAppState((state) => state.asking);
   const libraries = useAppState((state) => state.libraries);
+  const isShowroom = useAppState((state) => state.showroom !== null);
+  const run = useAppState((state) => state.showroomRun);
   const save = () => saveProject(store);
   return (
-    <>
+    <Locked value={isShowroom}>
       <Screen
-        bar={<BarPane />}
+        bar={isShowroom ? <ShowroomBarPane /> : <BarPane />}
         banner={
           <>
             {told && <Banner told={told} onSave={save} onDismiss={() => store.setState({ told: null })} />}
-            <UpdatePane />
+            {!isShowroom && <UpdatePane />}
             <TryPane />
           </>
         }
@@ -53,13 +58,13 @@ export function AppScreen() {
         drawer={
           drawer && (
             <ErrorBoundary text={PROBLEMS.ledgeBroke} onSave={save}>
-              <DrawerPane surface={drawer} />
+              <DrawerPane key={run} surface={drawer} />
             </ErrorBoundary>
           )
         }
         findings={
           <ErrorBoundary text={PROBLEMS.panelBroke} onSave={save}>
-            <FindingsPane />
+            <FindingsPane key={run} />
           </ErrorBoundary>
         }
       />
@@ -74,6 +79,7 @@ export function AppScreen() {
         </Suspense>
       )}
       {keysHelp && <KeysHelp onClose={() => store.setState({ keysHelp: false })} />}
-    </>
+      <ShowroomDialogs />
+    </Locked>
   );
 }

@@ -4,6 +4,7 @@ import type { StoreApi } from 'zustand/vanilla';
 import type { SamplePaints } from '../ui/swatch/sample-paints';
 import type { Studio } from '../workers/studio';
 import type { Actions } from './actions';
+import type { OpenDatabase } from './keeping/database';
 import type { LibraryShelf } from './keeping/library-shelf';
 import type { ProjectShelf } from './keeping/shelf';
 import type { AppState } from './state';
@@ -16,6 +17,7 @@ export interface App {
   /** What is kept in this browser. */
   readonly projects: ProjectShelf;
   readonly libraries: LibraryShelf;
+  readonly openStore: OpenDatabase;
   readonly readLights: Studio['readLights'];
   readonly readStand: Studio['readStand'];
   readonly readBalance: Studio['readBalance'];

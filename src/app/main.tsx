@@ -2,4 +2,4 @@ import terrace from '../../demo-data/terrace.project.json?raw';
 import { createStudio } from '../workers/client';
 import { startApp } from './start';
 
-startApp(document.getElementById('app')!, terrace, createStudio);
+void startApp(document.getElementById('app')!, terrace, createStudio);

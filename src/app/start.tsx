@@ -20,6 +20,9 @@ import { followPoint } from './point-follower';
 import { isPreferring, keepPreferences, keptPreferences, preferencesOf } from './preferences';
 import { createSampleBaker } from './sample-baker';
 import { listenToKeys } from './shortcuts';
+import { showroomAtStart } from './showroom/kept-showroom';
+import { runShowroom } from './showroom/run-showroom';
+import { showroomState } from './showroom/start-over';
 import { initialState, laidPatterns } from './state';
 import { followState, studioEvents } from './studio-link';
 import { applyTheme } from './theme';
@@ -28,11 +31,11 @@ import { followUnsettled } from './unsettled-follower';
 import { whenIdle } from './when-idle';
 
 /** Opens the project text, starts the workers and puts the screen into the page. */
-export function startApp(
+export async function startApp(
   place: HTMLElement,
   projectText: string,
   createStudio: (events: StudioEvents) => Studio,
-): void {
+): Promise<void> {
   const root = createRoot(place);
   const kept = keptPreferences();
   applyTheme(kept.theme);
@@ -42,7 +45,10 @@ export function startApp(
     return;
   }
 
-  const store = createStore(() => ({ ...initialState(project.value, kept.theme), ...kept }));
+  const open = databaseOpener();
+  const showroom = await showroomAtStart(open);
+  const start = showroom ? showroomState(showroom) : initialState(project.value, kept.theme);
+  const store = createStore(() => ({ ...start, ...kept }));
   followManner(store);
   const actions = createActions(store);
   const studio = createStudio(studioEvents(store));
@@ -50,7 +56,8 @@ export function startApp(
   import('../view/Picture').catch(() => undefined);
   followState(store, studio);
   listenToKeys(store, actions);
-  warnOfUnsaved(store);
+  if (showroom) runShowroom(store, showroom);
+  else warnOfUnsaved(store);
   const bake = createSampleBaker();
   const paints = createSamplePaints({
     fetchLaying: async () => {
@@ -63,19 +70,18 @@ export function startApp(
     if (state.looks !== before.looks) paints.setLaid(laidPatterns(state));
   });
   store.subscribe((state, before) => {
-    if (isPreferring(state, before)) keepPreferences(preferencesOf(state));
+    if (!showroom && isPreferring(state, before)) keepPreferences(preferencesOf(state));
   });
   followPoint(store, studio.readPoint);
   followHeld(store, studio.readHeld, bake);
   followUnsettled(store);
-  const open = databaseOpener();
   const news = openNews();
   const fail = (error: unknown) => store.setState({ told: problemTold(storeProblem(error)) });
   const libraries = createLibraryShelf(open, news, fail);
   const projects = createProjectShelf(store, open, news, fail);
   keepForOffline(store);
   root.render(
-    <AppContext value={{ store, actions, paints, projects, libraries, ...studio }}>
+    <AppContext value={{ store, actions, paints, projects, libraries, openStore: open, ...studio }}>
       <AppScreen />
     </AppContext>,
   );

@@ -21,6 +21,7 @@ import type { PointReading } from '../workers/studio';
 import { type EyeHeights, USUAL_EYES } from './eye-height';
 import { OFFLINE_AT_START, type OfflineState } from './offline/offline-state';
 import { drawnScene, SCENE_AT_START, type SceneState } from './scene';
+import { SHOWROOM_AT_START, type ShowroomState } from './showroom/showroom-state';
 
 /** A place on a rectangle of the room, and from where one looks at it. */
 interface PickedPlace {
@@ -61,7 +62,7 @@ export interface TryOut {
 }
 
 /** Everything the page knows: the document with its history, what is looked at, and what the workers last said. */
-export interface AppState extends SceneState, OfflineState {
+export interface AppState extends SceneState, OfflineState, ShowroomState {
   readonly history: History<Project>;
   /** The document as it was last opened or saved. */
   readonly saved: Project;
@@ -190,6 +191,7 @@ export function initialState(project: Project, theme: Theme): AppState {
     unseen: [],
     ...SCENE_AT_START,
     ...OFFLINE_AT_START,
+    ...SHOWROOM_AT_START,
   };
 }
 

@@ -8,6 +8,7 @@ import { openProject, saveProject } from '../files';
 import { MOST_OPTIONS } from '../lay-look';
 import { wordsOf } from '../manner';
 import { OfflinePane } from '../offline/OfflinePane';
+import { canFillScreen, toggleFullScreen } from '../showroom/full-screen';
 import { projectOf, shownOption, shownSetting } from '../state';
 import { applyTheme } from '../theme';
 
@@ -71,6 +72,8 @@ export function BarPane() {
         onCopyOption: project.options.length < MOST_OPTIONS ? actions.copyOption : null,
         onRemoveOption: project.options.length > 1 ? actions.removeOption : null,
         about: <OfflinePane />,
+        onShowroom: () => store.setState({ settingUpShowroom: true }),
+        onFullScreen: canFillScreen() ? toggleFullScreen : null,
       }}
     />
   );

@@ -32,6 +32,7 @@ export function DrawerPane({ surface }: { readonly surface: SurfaceId }) {
   const library = useAppState((state) => projectOf(state).library);
   const room = useAppState((state) => state.room);
   const opened = useAppState((state) => state.drawerOpened);
+  const canTypeIn = useAppState(({ showroom }) => showroom?.typesIn ?? true);
   const paintOf = usePaints();
   useFocusBack(surface);
   const family = useMemo(() => {
@@ -86,6 +87,7 @@ export function DrawerPane({ surface }: { readonly surface: SurfaceId }) {
         laid={laidNow}
         tried={tried}
         onlyTries={onlyTries}
+        canTypeIn={canTypeIn}
         onPoint={(surfaces) => store.setState({ pointed: surfaces })}
         paintOf={(finish, bake) =>
           paintOf(finish, layingFor(finish, surface, library, option.scheme[surface].laying), bake)

@@ -14,6 +14,7 @@ export function ViewPane() {
   const { store } = useApp();
   const shownAs = useAppState((state) => state.shownAs);
   const marksClipped = useAppState((state) => state.marksClipped);
+  const isShowroom = useAppState((state) => state.showroom !== null);
   const eyes = useAppState((state) => state.eyes);
   const moved = useAppState((state) => state.movedEye);
   const unit = useAppState(lengthUnitOf);
@@ -41,7 +42,7 @@ export function ViewPane() {
       onShownAs={(next) => store.setState({ shownAs: next })}
       marksClipped={marksClipped}
       onMarksClipped={(on) => store.setState({ marksClipped: on })}
-      keep={<KeepPane />}
+      keep={isShowroom ? null : <KeepPane />}
       onClose={() => store.setState({ panel: null })}
     />
   );

@@ -7,6 +7,7 @@ import { SeenBy, type SeenByProps } from '../picture/SeenBy';
 import { LIBRARIES } from '../words/libraries';
 import { LOOK } from '../words/look';
 import { QUESTIONS } from '../words/questions';
+import { SHOWROOM } from '../words/showroom';
 import { BAR } from '../words/top-bar';
 
 export type Theme = 'light' | 'dark' | 'system';
@@ -35,6 +36,9 @@ export interface MoreMenuProps {
   readonly onRemoveOption: (() => void) | null;
   /** What is said of the program itself. */
   readonly about: ReactNode;
+  readonly onShowroom: () => void;
+  /** Null where the browser cannot. */
+  readonly onFullScreen: (() => void) | null;
 }
 
 const OPTION_ACTS = ['onCopyOption', 'onRemoveOption'] as const;
@@ -133,6 +137,20 @@ export function MoreMenu(props: MoreMenuProps) {
         </div>
         <button type="button" className="button button-outlined" onClick={props.onKeysHelp}>
           {BAR.keys}
+        </button>
+        {props.onFullScreen && (
+          <button type="button" className="button button-outlined" onClick={props.onFullScreen}>
+            {BAR.fullScreen}
+          </button>
+        )}
+        <button
+          type="button"
+          className="button button-outlined"
+          popoverTarget={panel}
+          popoverTargetAction="hide"
+          onClick={props.onShowroom}
+        >
+          {SHOWROOM.open}
         </button>
         {props.about}
         <p className="small quiet">{BAR.privacy}</p>

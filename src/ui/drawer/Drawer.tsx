@@ -1,5 +1,5 @@
 import { X } from 'lucide-react';
-import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
+import { type KeyboardEvent, use, useEffect, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
 import { sentenceCase } from '../../engine/judge/surface-words';
 import type { DecisionState, SurfaceId } from '../../engine/surface';
@@ -7,6 +7,7 @@ import { isEmpty } from '../../model/empty-surface';
 import type { Finish, Laying } from '../../model/project';
 import type { LedgeSample } from '../ledge/ledge-samples';
 import { Choices } from '../parts/Choices';
+import { Locked } from '../parts/locked';
 import type { SwatchPaint } from '../swatch/swatch-paint';
 import { DRAWER } from '../words/drawer';
 import { surfaceName } from '../words/engine-words';
@@ -35,6 +36,8 @@ export interface DrawerProps {
   readonly tried: string | null;
   /** Whether choosing only tries: one of them is settled for good. */
   readonly onlyTries: (surfaces: readonly SurfaceId[]) => boolean;
+  /** Colors from outside may be laid. */
+  readonly canTypeIn: boolean;
   readonly paintOf: (finish: Finish, bake: boolean) => SwatchPaint;
   readonly onLay: (surfaces: readonly SurfaceId[], finish: string) => void;
   /** Tries a finish; the one on trial is dropped. */
@@ -60,6 +63,7 @@ const STATES: readonly DecisionState[] = ['open', 'decided', 'ordered', 'fixed']
 /** The drawer of one sample: what could lie there instead, one's own color, the laying, and how settled it is. */
 export function Drawer(props: DrawerProps) {
   const { sample, family } = props;
+  const isLocked = use(Locked);
   const isNothing = isEmpty({ finish: sample.finish.id });
   const [wantedPart, setPart] = useState<Part>('library');
   // What is empty is not laid.
@@ -115,21 +119,23 @@ export function Drawer(props: DrawerProps) {
               : `${labelWithoutCode(sample.finish.label, sample.finish.id)}, ${sample.finish.id}; ${sheenWords(sample.finish.gloss_gu)}; ${VARIATION_WORDS[sample.finish.variation]}`}
           </p>
         </div>
-        <label className="drawer-state small">
-          <span className="hidden-visually">{DRAWER.state}</span>
-          <select
-            className="select"
-            value={sample.state}
-            disabled={isNothing}
-            onChange={(event) => props.onState(surfaces, event.target.value as DecisionState)}
-          >
-            {STATES.map((state) => (
-              <option key={state} value={state}>
-                {STATE_MEANING[state]}
-              </option>
-            ))}
-          </select>
-        </label>
+        {!isLocked && (
+          <label className="drawer-state small">
+            <span className="hidden-visually">{DRAWER.state}</span>
+            <select
+              className="select"
+              value={sample.state}
+              disabled={isNothing}
+              onChange={(event) => props.onState(surfaces, event.target.value as DecisionState)}
+            >
+              {STATES.map((state) => (
+                <option key={state} value={state}>
+                  {STATE_MEANING[state]}
+                </option>
+              ))}
+            </select>
+          </label>
+        )}
         {!isNothing && (
           <button type="button" className="button button-outlined" onClick={() => props.onReading(surfaces[0]!)}>
             {DRAWER.reading}
@@ -165,7 +171,7 @@ export function Drawer(props: DrawerProps) {
       <div className="drawer-tools">
         <Choices
           label={DRAWER.parts}
-          choices={isNothing ? PARTS.filter(({ id }) => id !== 'laying') : PARTS}
+          choices={PARTS.filter(({ id }) => (id === 'laying' ? !isNothing : id !== 'type-in' || props.canTypeIn))}
           chosen={part}
           onChoose={setPart}
         />

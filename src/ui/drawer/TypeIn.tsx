@@ -1,7 +1,8 @@
-import { type FormEvent, useId, useState } from 'react';
+import { type FormEvent, use, useId, useState } from 'react';
 import type { FinishClass, Provenance } from '../../engine/finish/types';
 import type { Finish } from '../../model/project';
 import { Choices } from '../parts/Choices';
+import { Locked } from '../parts/locked';
 import { PhotoForm } from '../photo/PhotoForm';
 import { TYPE_IN } from '../words/drawer';
 import { CLASS_WORDS } from '../words/finishes';
@@ -38,6 +39,8 @@ const KINDS = reread(() =>
     name: TYPE_IN.kinds[id],
   })),
 );
+/** These bring a file in. */
+const FROM_FILES: readonly string[] = ['spectrum', 'photo'];
 const SHEENS = ['flat', 'satin', 'gloss'] as const;
 const PROVENANCES: readonly Provenance[] = ['measured', 'declared', 'photo-with-card', 'photo', 'by-eye'];
 
@@ -54,6 +57,7 @@ export function TypeIn({ library, current, classes, onUse }: TypeInProps) {
     sheen: sheenNear(current.gloss_gu),
   });
   const [isPhoto, setPhoto] = useState(false);
+  const isLocked = use(Locked);
   const id = useId();
   const change = (changes: Partial<OwnFinishEntry>) => setEntry((before) => ({ ...before, ...changes }));
   const choose = (kind: (typeof KINDS)[number]['id']) => {
@@ -75,7 +79,7 @@ export function TypeIn({ library, current, classes, onUse }: TypeInProps) {
   const kinds = (
     <Choices
       label={TYPE_IN.kind}
-      choices={KINDS}
+      choices={isLocked ? KINDS.filter((one) => !FROM_FILES.includes(one.id)) : KINDS}
       chosen={isPhoto ? 'photo' : isNumbers(entry.kind) ? 'numbers' : entry.kind}
       onChoose={choose}
     />

@@ -1,7 +1,9 @@
 import { X } from 'lucide-react';
+import { use } from 'react';
 import type { Problem } from '../../engine/result';
 import { PROBLEMS, placeWords, problemWords } from '../words/problems';
 import { retold } from '../words/spoken';
+import { Locked } from './locked';
 import { SeverityMark } from './SeverityMark';
 import type { Told } from './told';
 import './banner.css';
@@ -16,6 +18,7 @@ export interface BannerProps {
 export function Banner({ told, onDismiss, onSave }: BannerProps) {
   const [first, ...more] = told.list;
   const isProblem = told.kind !== 'notice';
+  const isLocked = use(Locked);
   return (
     <div className="banner" role={isProblem ? 'alert' : 'status'}>
       <SeverityMark severity={isProblem ? 'grave' : 'note'} />
@@ -34,7 +37,7 @@ export function Banner({ told, onDismiss, onSave }: BannerProps) {
           </details>
         )}
       </div>
-      {told.kind === 'problem' && (
+      {told.kind === 'problem' && !isLocked && (
         <button type="button" className="button button-outlined" onClick={onSave}>
           {PROBLEMS.saveWork}
         </button>

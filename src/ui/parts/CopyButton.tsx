@@ -1,5 +1,6 @@
-import { useState } from 'react';
+import { use, useState } from 'react';
 import { COPY } from '../words/copy';
+import { Locked } from './locked';
 
 interface CopyButtonProps {
   readonly label: string;
@@ -12,6 +13,8 @@ interface CopyButtonProps {
 /** Puts a text on the clipboard and says what came of it. */
 export function CopyButton({ label, copied, text, disabled }: CopyButtonProps) {
   const [told, setTold] = useState('');
+  // The clipboard is the next customer's, too.
+  if (use(Locked)) return null;
   const copy = async () => {
     try {
       await navigator.clipboard.writeText(text());

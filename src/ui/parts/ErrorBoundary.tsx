@@ -1,5 +1,6 @@
 import { Component, type ReactNode } from 'react';
 import { PROBLEMS } from '../words/problems';
+import { Locked } from './locked';
 import './error-boundary.css';
 
 interface ErrorBoundaryProps {
@@ -10,6 +11,8 @@ interface ErrorBoundaryProps {
 
 /** Keeps a bug in one part from taking the rest down: says so, saves the work, tries again. */
 export class ErrorBoundary extends Component<ErrorBoundaryProps, { readonly broken: boolean }> {
+  static override contextType = Locked;
+  declare context: boolean;
   override state = { broken: false };
 
   static getDerivedStateFromError() {
@@ -22,9 +25,11 @@ export class ErrorBoundary extends Component<ErrorBoundaryProps, { readonly brok
       <div className="broken" role="alert">
         <p>{this.props.text}</p>
         <div className="broken-actions">
-          <button type="button" className="button button-strong" onClick={this.props.onSave}>
-            {PROBLEMS.saveWork}
-          </button>
+          {!this.context && (
+            <button type="button" className="button button-strong" onClick={this.props.onSave}>
+              {PROBLEMS.saveWork}
+            </button>
+          )}
           <button type="button" className="button button-outlined" onClick={() => this.setState({ broken: false })}>
             {PROBLEMS.retry}
           </button>

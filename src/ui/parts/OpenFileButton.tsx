@@ -1,5 +1,6 @@
 import { FolderOpen } from 'lucide-react';
-import { useRef } from 'react';
+import { use, useRef } from 'react';
+import { Locked } from './locked';
 
 interface OpenFileButtonProps {
   readonly children: string;
@@ -12,6 +13,7 @@ interface OpenFileButtonProps {
 /** A button that asks for a file; the same file may be chosen again. */
 export function OpenFileButton({ children, title, accept, onFile }: OpenFileButtonProps) {
   const input = useRef<HTMLInputElement>(null);
+  if (use(Locked)) return null;
   return (
     <>
       <button type="button" className="button button-outlined" title={title} onClick={() => input.current?.click()}>

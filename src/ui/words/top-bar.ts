@@ -38,6 +38,7 @@ export const BAR = spoken({
     { id: 'in', name: 'US' },
   ],
   keys: 'Keyboard help',
+  fullScreen: 'Full screen on or off',
   privacy: 'Everything stays on this device.',
   undoOf: (label: string) => `Undo: ${label}`,
   redoOf: (label: string) => `Redo: ${label}`,
