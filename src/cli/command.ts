@@ -5,6 +5,8 @@ export interface Report {
   readonly json: unknown;
   readonly text: string;
   readonly notices?: readonly Problem[];
+  /** Of a report that is worth printing although nothing came of it; 0 where absent. */
+  readonly exit?: 0 | 2;
 }
 
 /** A command of the program. `run` gets the arguments after its name; wrong input is a problem, never an exception. */

@@ -1,36 +1,49 @@
 import { failure, type Problem, type Result, success } from '../engine/result';
-import { checkColors } from '../io/check-colors';
-import { parseProject } from '../io/project-file';
 import type { Finish, Project } from '../model/project';
-import { readText } from './read-text';
+import { openRange } from './open-range';
 
-/** The project with the library of another project file added. An id that stands for two different finishes is refused with its place. */
+/**
+ * The project with the finishes of another file added: a project, a library, or a table. What a table refuses is told. An id that stands for
+ * two different finishes is refused with its place.
+ */
 export function withLibraryOf(project: Project, file: string): Result<Project> {
-  const text = readText(file);
-  if (!text.ok) return text;
-  const parsed = parseProject(text.value, file);
-  if (!parsed.ok) return parsed;
-  const colored = checkColors(parsed.value, text.value, file);
-  if (!colored.ok) return colored;
+  const opened = openRange(file, {});
+  if (!opened.ok) return opened;
+  const { kept, refused, notices } = opened.value.outcome;
+  const [first] = refused;
+  const isJson = opened.value.headings.length === 0;
+  if (first && (kept.length === 0 || isJson)) {
+    return failure(
+      isJson
+        ? first.problem
+        : { ...first.problem, remedy: `${first.problem.remedy} Or make a library of it first: upstand import --out.` },
+      refused.slice(1).map(({ problem }) => problem),
+    );
+  }
   const known = new Map(project.library.map((finish) => [finish.id, JSON.stringify(finish)]));
   const problems: Problem[] = [];
   const added: Finish[] = [];
-  parsed.value.library.forEach((finish, i) => {
+  for (const { row, finish } of kept) {
     const before = known.get(finish.id);
     if (before === undefined) added.push(finish);
-    else if (before !== JSON.stringify(finish)) problems.push(conflict(file, finish, i));
-  });
+    else if (before !== JSON.stringify(finish)) problems.push(conflict(file, finish, row));
+  }
   const [problem, ...more] = problems;
   if (problem) return failure(problem, more);
-  return success({ ...project, library: [...project.library, ...added] }, [
-    ...(parsed.notices ?? []),
-    ...(colored.notices ?? []),
-  ]);
+  const left: readonly Problem[] = first ? [leftOut(refused.length, first.problem)] : [];
+  return success({ ...project, library: [...project.library, ...added] }, [...notices, ...left]);
 }
 
-const conflict = (file: string, { id, label }: Finish, index: number): Problem => ({
+const leftOut = (count: number, { text, at }: Problem): Problem => ({
+  code: 'rows-left-out',
+  text: `${count} rows were left out; the first: ${text}`,
+  ...(at && { at }),
+  remedy: 'See all of them with: upstand import.',
+});
+
+const conflict = (file: string, { id, label }: Finish, row: number): Problem => ({
   code: 'same-id',
   text: `${id} (${label}) is another finish in the project.`,
-  at: { file, path: `library[${index}].id` },
+  at: { file, path: `finish ${row}` },
   remedy: 'Give one of the two another id.',
 });

@@ -5,13 +5,14 @@ import { carryOver } from './commands/carry-over';
 import { color } from './commands/color';
 import { compare } from './commands/compare';
 import { help } from './commands/help';
+import { importFinishes } from './commands/import';
 import { lamp } from './commands/lamp';
 import { light } from './commands/light';
 import { shift } from './commands/shift';
 import { shortlist } from './commands/shortlist';
 import { problemText } from './problem-text';
 
-const WORKING: readonly Command[] = [assess, carryOver, color, compare, lamp, light, shift, shortlist];
+const WORKING: readonly Command[] = [assess, carryOver, color, compare, importFinishes, lamp, light, shift, shortlist];
 
 /** More lines than this on the screen hide the first one. */
 const MOST_LINES = 12;
@@ -34,10 +35,10 @@ export function run(argv: readonly string[]): Outcome {
   }
   const result = command.run(args);
   if (!result.ok) return wrong([result.problem, ...(result.more ?? [])]);
-  const { json, text, notices = [] } = result.value;
+  const { json, text, notices = [], exit = 0 } = result.value;
   const data = command.hasNotes ? { ...(json as object), notes: notices.map(noteOf) } : json;
   const out = args.includes('--json') ? JSON.stringify(data, null, 2) : text;
-  return { exit: 0, out: `${out}\n`, messages: lines(notices) };
+  return { exit, out: `${out}\n`, messages: lines(notices) };
 }
 
 const noteOf = ({ code, text }: Problem) => ({ code, text });

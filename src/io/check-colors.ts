@@ -1,7 +1,7 @@
 import { wholeCurve } from '../engine/finish/component';
 import { type Problem, type Result, success } from '../engine/result';
 import { givenComponents } from '../model/given-components';
-import type { Project, ProjectDocument } from '../model/project';
+import type { Finish, Project, ProjectDocument } from '../model/project';
 import { locateJson } from './json-text';
 import { lookColorProblems } from './look-file';
 import { failureOf, placeProblem } from './place-problem';
@@ -70,5 +70,17 @@ export function checkColors(project: Project, text: string, file?: string): Resu
   for (;;) {
     const step = steps.next();
     if (step.done) return step.value;
+  }
+}
+
+/** The first problem of each color of a list of finishes, null where it has none; one after the other, so that a page can draw in between. */
+export function* checkingFinishes(
+  finishes: readonly Finish[],
+): Generator<{ readonly index: number; readonly problem: Problem | null }> {
+  for (const [index, finish] of finishes.entries()) {
+    for (const given of givenComponents(finish)) {
+      const made = wholeCurve(given);
+      yield { index, problem: made.ok ? null : made.problem };
+    }
   }
 }

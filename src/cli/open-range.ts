@@ -1,0 +1,55 @@
+import { type Problem, type Result, success } from '../engine/result';
+import { checkingFinishes } from '../io/check-colors';
+import { parseLibrary } from '../io/library-file';
+import { decodeText } from '../io/sheet/decode-text';
+import { finishesOf } from '../io/sheet/finishes-of';
+import { readSheet } from '../io/sheet/read-sheet';
+import type { ImportChoices, ImportOutcome } from '../io/sheet/types';
+import { readBytes } from './read-text';
+
+/** What came out of a file of finishes, and the columns it had (none of a library file). */
+export interface OpenedRange {
+  readonly outcome: ImportOutcome;
+  readonly headings: readonly string[];
+}
+
+/** Reads finishes from a library, a project, or a table of any kind; problems are those of the file as a whole. */
+export function openRange(file: string, choices: ImportChoices): Result<OpenedRange> {
+  const bytes = readBytes(file);
+  if (!bytes.ok) return bytes;
+  if (isOurs(bytes.value)) return openLibrary(bytes.value, file);
+  const sheet = readSheet(bytes.value, file);
+  if (!sheet.ok) return sheet;
+  const headings = sheet.value.columns.map(
+    ({ heading, field }, i) => `${i + 1} ${heading || 'without a heading'}: ${field ?? '?'}`,
+  );
+  return success({ outcome: finishesOf(sheet.value, choices), headings });
+}
+
+/** A document of this program; other JSON is refused by what it is, as a table would be. */
+const isOurs = (bytes: Uint8Array): boolean =>
+  /^\s*\{\s*"[\s\S]*"upstand-/.test(String.fromCharCode(...bytes.subarray(0, 2000)).replace(/^\u00ef\u00bb\u00bf/, ''));
+
+function openLibrary(bytes: Uint8Array, file: string): Result<OpenedRange> {
+  const text = decodeText(bytes, file);
+  if (!text.ok) return text;
+  const library = parseLibrary(text.value, file);
+  if (!library.ok) return library;
+  const { finishes } = library.value;
+  const refused = new Map<number, Problem>();
+  for (const { index, problem } of checkingFinishes(finishes))
+    if (problem && !refused.has(index)) refused.set(index, problem);
+  const kept = finishes.flatMap((finish, i) => (refused.has(i) ? [] : [{ row: i + 1, finish, notices: [] }]));
+  return success({
+    headings: [],
+    outcome: {
+      kept,
+      refused: [...refused].map(([i, problem]) => {
+        const { id, label } = finishes[i]!;
+        return { row: i + 1, code: id, name: label, problem: { ...problem, at: { file, path: `finishes[${i}]` } } };
+      }),
+      questions: [],
+      notices: library.notices ?? [],
+    },
+  });
+}

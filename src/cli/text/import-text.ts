@@ -1,0 +1,73 @@
+import type { Problem } from '../../engine/result';
+import type { ImportOutcome, ImportQuestion, KeptRow, RefusedRow } from '../../io/sheet/types';
+import { wrapped } from './figures';
+
+/** Rows that are printed at most. */
+const MOST_ROWS = 20;
+
+/** Plain data of an import. `code` of what is refused is that of the reason; `finish` the code the row gives. */
+export const importRecord = ({ kept, refused, questions, notices }: ImportOutcome, files: readonly string[]) => ({
+  kept: kept.map(({ row, finish, notices: told }) => ({ row, id: finish.id, finish, notices: told.map(said) })),
+  refused: refused.map(({ row, code, name, problem }) => ({
+    row,
+    line: problem.at?.line ?? null,
+    finish: code,
+    name,
+    code: problem.code,
+    reason: problem.text,
+    remedy: problem.remedy,
+  })),
+  questions,
+  notices: notices.map(said),
+  written: files,
+});
+
+const said = ({ code, text, at }: Problem) => ({ code, text, ...(at?.line !== undefined && { line: at.line }) });
+
+/** The same in words: how many were kept, what was refused, what is open. */
+export function importText(outcome: ImportOutcome, headings: readonly string[], files: readonly string[]): string {
+  const { kept, refused, questions } = outcome;
+  const told = kept.filter(({ notices }) => notices.length > 0);
+  return [
+    `${kept.length} kept, ${refused.length} refused.`,
+    ...(headings.length > 0 && kept.length === 0
+      ? ['', 'Columns:', ...headings.slice(0, MOST_ROWS).map((one) => `  ${one}`)]
+      : []),
+    ...list('Refused:', refused, refusedLine),
+    ...list('Open:', questions, questionLine),
+    ...list('Kept, with remarks:', told, keptLine),
+    ...(files.length > 0 ? ['', ...files.map((file) => `Written: ${file}`)] : []),
+  ].join('\n');
+}
+
+function list<T>(title: string, items: readonly T[], lineOf: (item: T) => string): readonly string[] {
+  if (items.length === 0) return [];
+  const more = items.length > MOST_ROWS ? [`  ... and ${items.length - MOST_ROWS} more.`] : [];
+  return ['', title, ...items.slice(0, MOST_ROWS).map((item) => wrapped(lineOf(item), '  ')), ...more];
+}
+
+function refusedLine({ row, code, name, problem }: RefusedRow): string {
+  const place = problem.at?.line === undefined ? `row ${row}` : `line ${problem.at.line}`;
+  const what = [code, name].filter((part) => part !== null).join(', ');
+  return `${place}${what ? ` (${what})` : ''}: ${problem.text.replace(/^Line \d+: /, '')} ${problem.remedy}`;
+}
+
+const keptLine = ({ finish, notices }: KeptRow): string => `${finish.id}: ${notices.map(({ text }) => text).join(' ')}`;
+
+const ASKED: { readonly [A in ImportQuestion['about']]: string } = {
+  class: 'do not say what they are made of: --class.',
+  conditions: 'do not say which light and observer their numbers hold for: --illuminant, --observer.',
+  gloss: 'say no gloss: --gloss.',
+  columns: 'have no color in any column that is understood: --column.',
+  scale: 'have reflectances that could be factors or percent: --scale.',
+};
+
+function questionLine({ about, rows, usual }: ImportQuestion): string {
+  const { conditions, gloss_gu } = usual ?? {};
+  const hint = conditions
+    ? ` Usual here: ${conditions.illuminant} and ${conditions.observer_deg}°.`
+    : gloss_gu === undefined
+      ? ''
+      : ` Taken: what is usual, ${gloss_gu} gloss units for most.`;
+  return `${rows} rows ${ASKED[about]}${hint}`;
+}
