@@ -9,12 +9,12 @@ import { openRange } from './open-range';
 export function withLibraryOf(project: Project, file: string): Result<Project> {
   const opened = openRange(file, {});
   if (!opened.ok) return opened;
-  const { kept, refused, notices } = opened.value.outcome;
+  const { outcome, list } = opened.value;
+  const { kept, refused, notices } = outcome;
   const [first] = refused;
-  const isJson = opened.value.headings.length === 0;
-  if (first && (kept.length === 0 || isJson)) {
+  if (first && (kept.length === 0 || list)) {
     return failure(
-      isJson
+      list
         ? first.problem
         : { ...first.problem, remedy: `${first.problem.remedy} Or make a library of it first: upstand import --out.` },
       refused.slice(1).map(({ problem }) => problem),
@@ -26,7 +26,8 @@ export function withLibraryOf(project: Project, file: string): Result<Project> {
   for (const { row, finish } of kept) {
     const before = known.get(finish.id);
     if (before === undefined) added.push(finish);
-    else if (before !== JSON.stringify(finish)) problems.push(conflict(file, finish, row));
+    else if (before !== JSON.stringify(finish))
+      problems.push(conflict(file, finish, list ? `${list}[${row - 1}].id` : `row ${row}`));
   }
   const [problem, ...more] = problems;
   if (problem) return failure(problem, more);
@@ -41,9 +42,9 @@ const leftOut = (count: number, { text, at }: Problem): Problem => ({
   remedy: 'See all of them with: upstand import.',
 });
 
-const conflict = (file: string, { id, label }: Finish, row: number): Problem => ({
+const conflict = (file: string, { id, label }: Finish, path: string): Problem => ({
   code: 'same-id',
   text: `${id} (${label}) is another finish in the project.`,
-  at: { file, path: `finish ${row}` },
+  at: { file, path },
   remedy: 'Give one of the two another id.',
 });

@@ -11,6 +11,8 @@ import { readBytes } from './read-text';
 export interface OpenedRange {
   readonly outcome: ImportOutcome;
   readonly headings: readonly string[];
+  /** The list of a document that they stand in; null of a table. */
+  readonly list: 'library' | 'finishes' | null;
 }
 
 /** Reads finishes from a library, a project, or a table of any kind; problems are those of the file as a whole. */
@@ -23,7 +25,7 @@ export function openRange(file: string, choices: ImportChoices): Result<OpenedRa
   const headings = sheet.value.columns.map(
     ({ heading, field }, i) => `${i + 1} ${heading || 'without a heading'}: ${field ?? '?'}`,
   );
-  return success({ outcome: finishesOf(sheet.value, choices), headings });
+  return success({ outcome: finishesOf(sheet.value, choices), headings, list: null });
 }
 
 /** A document of this program; other JSON is refused by what it is, as a table would be. */
@@ -36,17 +38,19 @@ function openLibrary(bytes: Uint8Array, file: string): Result<OpenedRange> {
   const library = parseLibrary(text.value, file);
   if (!library.ok) return library;
   const { finishes } = library.value;
+  const list = /"upstand-project"/.test(text.value.slice(0, 2000)) ? 'library' : 'finishes';
   const refused = new Map<number, Problem>();
   for (const { index, problem } of checkingFinishes(finishes))
     if (problem && !refused.has(index)) refused.set(index, problem);
   const kept = finishes.flatMap((finish, i) => (refused.has(i) ? [] : [{ row: i + 1, finish, notices: [] }]));
   return success({
     headings: [],
+    list,
     outcome: {
       kept,
       refused: [...refused].map(([i, problem]) => {
         const { id, label } = finishes[i]!;
-        return { row: i + 1, code: id, name: label, problem: { ...problem, at: { file, path: `finishes[${i}]` } } };
+        return { row: i + 1, code: id, name: label, problem: { ...problem, at: { file, path: `${list}[${i}]` } } };
       }),
       questions: [],
       notices: library.notices ?? [],
