@@ -23,6 +23,7 @@ export interface CxfSpectrum {
   readonly start_nm: number;
   readonly step_nm: number;
   readonly values: readonly string[];
+  readonly greatest: number;
 }
 
 /** Colors in numbers, the most direct first: element, its children, and the fields they fill. */
@@ -98,7 +99,8 @@ export function spectrumOf(
   const wrong = (what: string) => wrongValue('bad-spectrum', element, what, file);
   if (values.length < LEAST_VALUES || values.length > MOST_VALUES)
     return wrong(`a spectrum has ${values.length} values`);
-  const bad = values.find((value) => Number.isNaN(cellNumber(value)));
+  const numbers = values.map(cellNumber);
+  const bad = values[numbers.findIndex((value) => Number.isNaN(value))];
   if (bad !== undefined) return wrong(`${quoted(bad)} in a spectrum is not a number`);
   const start_nm = wavelength(element, 'StartWL') ?? specification.start_nm;
   if (start_nm === null) return wrong('a spectrum does not say at which wavelength it starts (StartWL)');
@@ -115,7 +117,7 @@ export function spectrumOf(
   if (start_nm < 300 || last_nm > 900) {
     return wrong(`a spectrum goes from ${start_nm} to ${last_nm} nm, which is not of light that is seen`);
   }
-  return { start_nm, step_nm, values };
+  return { start_nm, step_nm, values, greatest: Math.max(...numbers) };
 }
 
 /** The fields that a color in numbers fills, xyY as XYZ; a problem where a number is missing. */

@@ -1,6 +1,5 @@
 import { failure, type Problem, type Result, success } from '../../engine/result';
 import { placeIn } from '../place-problem';
-import { cellNumber } from '../table-cells';
 import { readXml, type XmlElement } from '../xml-reader';
 import { MOST_ROWS } from './cut-rows';
 import { CXF3, childOf, childrenOf } from './cxf-elements';
@@ -72,7 +71,7 @@ function sheetOf(read: readonly Read[], file: string): Result<Sheet> {
     const unknown = others.map((name) => object.others.get(name) ?? '');
     rows.push({ row: i + 1, line: object.line, cells: [...known, ...unknown, ...spectrum] });
   }
-  const greatest = objects.flatMap(({ spectrum }) => (spectrum ? [Math.max(...spectrum.values.map(cellNumber))] : []));
+  const greatest = objects.flatMap(({ spectrum }) => (spectrum ? [spectrum.greatest] : []));
   const scale = scaleOf(greatest);
   const hasComma = objects.some(({ spectrum, cells }) =>
     hasDecimalComma([...(spectrum?.values ?? []), cells.get('lab_l') ?? '']),
