@@ -2,9 +2,11 @@ import { useMemo, useSyncExternalStore } from 'react';
 import { NO_FINISH } from '../../model/empty-surface';
 import type { Library } from '../../model/library';
 import type { Finish } from '../../model/project';
+import { ImportPane } from '../../ui/library/import/ImportPane';
 import { LibrariesDialog } from '../../ui/library/LibrariesDialog';
 import { PROJECT_LIBRARY } from '../../ui/library/library-props';
 import { LIBRARIES } from '../../ui/words/libraries';
+import { openImport } from '../../workers/import-client';
 import { useApp, useAppState } from '../context';
 import { projectChanges } from '../libraries/project-changes';
 import { useKeptLibraries } from '../libraries/use-kept-libraries';
@@ -30,6 +32,7 @@ export function LibrariesPane() {
     }),
     [finishes],
   );
+  const paintOf = (finish: Finish) => paints.paintOf(alone(finish), finish, PLAIN, true);
   return (
     <LibrariesDialog
       {...kept}
@@ -40,13 +43,13 @@ export function LibrariesPane() {
       }}
       onUndoProject={actions.undo}
       newId={newId}
-      paintOf={(finish) => paints.paintOf(alone(finish), finish, PLAIN, true)}
+      paintOf={paintOf}
       onSave={async (library) => {
         const name = `${library.name}.library.json`;
         saveBlob(new Blob([JSON.stringify(library, null, 1)], { type: 'application/json' }), name);
         return name;
       }}
-      importing={() => null}
+      importing={(place) => <ImportPane {...place} openImport={openImport} newId={newId} paintOf={paintOf} />}
       onClose={() => store.setState({ libraries: false })}
     />
   );

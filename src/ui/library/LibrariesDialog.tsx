@@ -1,8 +1,7 @@
 import { Undo2, X } from 'lucide-react';
 import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
-import type { Library } from '../../model/library';
 import { LIBRARIES } from '../words/libraries';
-import { type LibraryDoors, PROJECT_LIBRARY } from './library-props';
+import { type ImportPlace, type LibraryDoors, PROJECT_LIBRARY } from './library-props';
 import { RangePane } from './RangePane';
 import { ShelfList } from './ShelfList';
 import { useEditor } from './use-editor';
@@ -12,16 +11,6 @@ export interface LibrariesProps extends LibraryDoors {
   /** The import of a file, in place of everything else; `into`: the library it was begun from. */
   readonly importing: (given: ImportPlace) => ReactNode;
   readonly onClose: () => void;
-}
-
-export interface ImportPlace {
-  readonly libraries: readonly Library[];
-  /** The one on screen, where finishes can be kept. */
-  readonly into: Library | null;
-  /** Keeps finishes: in a new library where there is none of its id. True where it was done. */
-  readonly onKeep: (library: Library, added: number) => Promise<boolean>;
-  /** Back to the libraries; the id to show. */
-  readonly onDone: (show?: string) => void;
 }
 
 /** What is looked at in the dialog. */
@@ -100,6 +89,7 @@ export function LibrariesDialog(props: LibrariesProps) {
             const before = libraries.find(({ id }) => id === library.id);
             return before ? editor.setFinishes(before, library.finishes, label) : editor.create(library, label);
           },
+          held: editor.held,
           onDone: (id) => (id === undefined ? setView('range') : show(id)),
         })
       ) : (

@@ -2,6 +2,7 @@ import type { Problem } from '../../engine/result';
 import type { Library } from '../../model/library';
 import type { Finish } from '../../model/project';
 import type { SwatchPaint } from '../swatch/swatch-paint';
+import type { Held } from './use-editor';
 
 /** Stands for the finishes of the project among the libraries; no kept library has it. */
 export const PROJECT_LIBRARY = 'this-project';
@@ -27,4 +28,16 @@ export interface LibraryDoors {
   readonly paintOf: PaintOf;
   /** Hands a library over as a file; the file's name. */
   readonly onSave: (library: Library, format: LibraryFormat) => Promise<string>;
+}
+
+/** What an import of a file is given by the dialog it stands in. */
+export interface ImportPlace {
+  readonly libraries: readonly Library[];
+  /** The one on screen, where finishes can be kept. */
+  readonly into: Library | null;
+  /** Keeps finishes: in a new library where there is none of its id. True where it was done. */
+  readonly onKeep: (library: Library, added: number) => Promise<boolean>;
+  readonly held: Held;
+  /** Back to the libraries; the id to show. */
+  readonly onDone: (show?: string) => void;
 }

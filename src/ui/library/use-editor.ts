@@ -27,9 +27,11 @@ export interface LibraryEditor {
   readonly say: (words: string) => void;
   /** Goes on, unless something typed would be lost: that asks first. */
   readonly leave: (act: () => void) => void;
-  /** What would be lost by leaving, if anything: asks, and acts once it may. */
-  readonly held: RefObject<((act: () => void) => void) | null>;
+  readonly held: Held;
 }
+
+/** What would be lost by leaving, if anything: asks, and acts once it may. */
+export type Held = RefObject<((act: () => void) => void) | null>;
 
 export function useEditor({ onPut, onRemove, onProject, onUndoProject }: LibraryDoors): LibraryEditor {
   const [steps, setSteps] = useState<readonly Step[]>([]);

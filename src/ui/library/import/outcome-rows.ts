@@ -1,0 +1,8 @@
+import type { ImportOutcome, KeptRow, RefusedRow } from '../../../io/sheet/types';
+
+/** Rows that made a finish and rows that did not, in the order of the file. */
+export const rowsOfOutcome = ({ kept, refused }: ImportOutcome): readonly (KeptRow | RefusedRow)[] =>
+  [...kept, ...refused].sort((a, b) => a.row - b.row);
+
+/** How many finishes have something to look at. */
+export const noticedOf = ({ kept }: ImportOutcome): number => kept.filter(({ notices }) => notices.length > 0).length;
