@@ -1,4 +1,5 @@
 import { useMemo, useSyncExternalStore } from 'react';
+import { libraryText } from '../../io/library-file';
 import { NO_FINISH } from '../../model/empty-surface';
 import type { Library } from '../../model/library';
 import type { Finish } from '../../model/project';
@@ -46,7 +47,7 @@ export function LibrariesPane() {
       paintOf={paintOf}
       onSave={async (library) => {
         const name = `${library.name}.library.json`;
-        saveBlob(new Blob([JSON.stringify(library, null, 1)], { type: 'application/json' }), name);
+        saveBlob(new Blob([libraryText(library)], { type: 'application/json' }), name);
         return name;
       }}
       importing={(place) => <ImportPane {...place} openImport={openImport} newId={newId} paintOf={paintOf} />}

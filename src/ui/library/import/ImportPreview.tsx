@@ -36,7 +36,7 @@ export function ImportPreview({ state, onChoices, onStop, ...place }: ImportPrev
             <p className="small quiet">
               {IMPORT.formats[head.format]}, {IMPORT.rows(head.rows)}
             </p>
-            {[...head.notices, ...(outcome?.notices ?? [])].map(({ code, text, remedy }) => (
+            {(outcome?.notices ?? head.notices).map(({ code, text, remedy }) => (
               <p key={`${code} ${text}`} className="small">
                 {text} {remedy}
               </p>
