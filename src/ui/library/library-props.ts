@@ -1,8 +1,8 @@
+import type { RefObject } from 'react';
 import type { Problem } from '../../engine/result';
 import type { Library } from '../../model/library';
 import type { Finish } from '../../model/project';
 import type { SwatchPaint } from '../swatch/swatch-paint';
-import type { Held } from './use-editor';
 
 /** Stands for the finishes of the project among the libraries; no kept library has it. */
 export const PROJECT_LIBRARY = 'this-project';
@@ -41,3 +41,6 @@ export interface ImportPlace {
   /** Back to the libraries; the id to show. */
   readonly onDone: (show?: string) => void;
 }
+
+/** What would be lost by leaving, if anything: asks, and acts once it may. */
+export type Held = RefObject<((act: () => void) => void) | null>;

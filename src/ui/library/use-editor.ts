@@ -1,9 +1,9 @@
-import { type RefObject, useRef, useState } from 'react';
+import { useRef, useState } from 'react';
 import type { Library } from '../../model/library';
 import type { Finish } from '../../model/project';
 import { LIBRARIES } from '../words/libraries';
 import { problemWords } from '../words/problems';
-import { type LibraryDoors, PROJECT_LIBRARY } from './library-props';
+import { type Held, type LibraryDoors, PROJECT_LIBRARY } from './library-props';
 
 interface Step {
   readonly label: string;
@@ -29,9 +29,6 @@ export interface LibraryEditor {
   readonly leave: (act: () => void) => void;
   readonly held: Held;
 }
-
-/** What would be lost by leaving, if anything: asks, and acts once it may. */
-export type Held = RefObject<((act: () => void) => void) | null>;
 
 export function useEditor({ onPut, onRemove, onProject, onUndoProject }: LibraryDoors): LibraryEditor {
   const [steps, setSteps] = useState<readonly Step[]>([]);

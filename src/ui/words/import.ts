@@ -10,7 +10,7 @@ export const IMPORT = {
     'A table (CSV, from any spreadsheet program), CGATS or ISO 28178, CxF3, spectra in a table, or a library saved here. The file is read on this device; nothing is kept before you say so.',
   choose: 'Choose a file…',
   drop: 'or drop it here',
-  accept: '.csv,.tsv,.txt,.cgats,.cxf,.mxf,.xml,.json',
+  accept: '.csv,.tsv,.txt,.cgats,.cxf,.xml,.icc,.icm,.json',
   cancel: 'Cancel',
   stop: 'Cancel',
   again: 'Another file…',
@@ -24,7 +24,7 @@ export const IMPORT = {
     rows: 'Finding its rows',
     colors: 'Working out the colors',
   },
-  formats: { csv: 'Table (CSV)', cgats: 'CGATS (ISO 28178)', cxf: 'CxF3' } satisfies {
+  formats: { csv: 'Table (CSV)', cgats: 'CGATS (ISO 28178)', cxf: 'CxF3', icc: 'ICC named colors' } satisfies {
     readonly [F in SheetFormat]: string;
   },
   what: 'The file',

@@ -3,15 +3,11 @@ import { type DragEvent, useEffect, useRef, useState } from 'react';
 import { IMPORT } from '../../words/import';
 import { FINISH_FORM } from '../../words/libraries';
 import { placeWords, problemWords } from '../../words/problems';
-import type { ImportPlace, LibraryDoors } from '../library-props';
 import { ImportPreview } from './ImportPreview';
+import type { ImportPaneProps } from './import-props';
 import { LibraryPreview } from './LibraryPreview';
-import { type OpenImport, useImport } from './use-import';
+import { useImport } from './use-import';
 import './import.css';
-
-export interface ImportPaneProps extends ImportPlace, Pick<LibraryDoors, 'paintOf' | 'newId'> {
-  readonly openImport: OpenImport;
-}
 
 /** From a file to a library: choose it, see what it is and what becomes of each row, keep what one wants. Nothing is kept before. */
 export function ImportPane(props: ImportPaneProps) {

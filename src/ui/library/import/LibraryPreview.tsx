@@ -2,8 +2,8 @@ import { useMemo } from 'react';
 import type { Problem } from '../../../engine/result';
 import type { Library } from '../../../model/library';
 import { IMPORT } from '../../words/import';
-import type { ImportPaneProps } from './ImportPane';
 import { ImportRows } from './ImportRows';
+import type { ImportPaneProps } from './import-props';
 import { KeepForm } from './KeepForm';
 
 interface LibraryPreviewProps extends ImportPaneProps {

@@ -30,7 +30,7 @@ export interface SheetState {
 }
 
 /** Ten thousand finishes with spectra have ten megabytes. More than this is no file of finishes, and takes the memory of a phone. */
-export const MOST_MEGABYTES = 64;
+const MOST_MEGABYTES = 64;
 const BYTES_PER_MEGABYTE = 1e6;
 
 const START: ImportState = { at: 'start', problem: null };
