@@ -11,11 +11,12 @@ import { narrowings } from '../kitchen/study/narrowing';
 import { readPoint, readPropPoint } from '../kitchen/study/point-reading';
 import { readStand } from '../kitchen/study/stand-reading';
 import { worktopLights } from '../kitchen/study/worktop-lights';
+import { offeredFinishes, type Shelf } from '../model/offered-finishes';
 import type { Project } from '../model/project';
 import { carryLook, relateLook } from './carry-look';
 import type { InSlices, Job } from './job';
 import type { QuestionKind, Questions } from './questions';
-import { shortlistInPlace, shortlistNow, whyNow } from './shortlist-desk';
+import { rowsNow, type ShortlistSource, shortlistInPlace, shortlistNow, whyNow } from './shortlist-desk';
 import type { StandAtWork } from './stand-desk';
 import { underSky } from './under-sky';
 
@@ -25,6 +26,8 @@ export interface AtHand {
   readonly current: Job | null;
   /** The document as it was last sent, also where nothing of it is lit yet. */
   readonly project: Project | null;
+  /** The libraries kept beside it. */
+  readonly shelf: Shelf;
   /** The same, unless its room is under another sky already: its lamps and that sky do not belong together. */
   readonly settled: Job | null;
   readonly stand: StandAtWork;
@@ -82,14 +85,25 @@ export const ANSWERS: { readonly [K in QuestionKind]: Answering<K> } = {
   },
   'carry-look': (asked, { settled }) => (settled?.room.hasStudy ? carryLook(asked, settled) : null),
   'relate-look': ({ look }) => relateLook(look),
-  'read-shortlist': ({ setting, ...asked }, { current, project }) => {
-    if (!project) return null;
-    if (setting === null) return shortlistNow(project, current, asked);
-    return current && !current.stale() ? shortlistInPlace(current, asked, setting) : null;
+  'read-shortlist': ({ setting, ...asked }, from) => {
+    const source = sourceFrom(from);
+    if (setting === null || !source) return source && shortlistNow(source, asked);
+    const { current: job } = from;
+    return job && !job.stale() ? shortlistInPlace({ ...source, project: job.show.project, job }, asked, setting) : null;
   },
-  'read-why': ({ option, surface, finish }, { current, project }) =>
-    project && whyNow(project, current, option, surface, finish),
+  'read-rows': ({ finishes, ...asked }, from) => {
+    const source = sourceFrom(from);
+    return source && rowsNow(source, asked, finishes);
+  },
+  'read-why': ({ finish, ...asked }, from) => {
+    const source = sourceFrom(from);
+    return source && whyNow(source, asked, finish);
+  },
 };
+
+/** What a shortlist is made from; null before a document was sent. */
+const sourceFrom = ({ project, current, shelf }: AtHand): ShortlistSource | null =>
+  project && { project, job: current, library: offeredFinishes(project.library, shelf).finishes };
 
 /** What a place of the room, or of the sample stand, is read from. */
 function placeFrom({ settled, stand, litOf }: AtHand, option: string, onStand: boolean) {

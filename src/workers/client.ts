@@ -5,9 +5,11 @@ import type { ByLayer, Look, RoomLight } from '../kitchen/look';
 import { placeOnPattern } from '../kitchen/study/lay-pattern';
 import type { PropPlace } from '../kitchen/study/place-light';
 import type { Room } from '../kitchen/types';
+import { EMPTY_SHELF, type Shelf } from '../model/offered-finishes';
 import type { Project } from '../model/project';
+import { createFinishPacker } from './carry-finishes';
 import { LookQueue } from './look-queue';
-import type { FromJudge, FromLight, FromPattern, ToJudge, ToLight, ToPattern } from './messages';
+import type { FromJudge, FromLight, FromPattern, ToJudge, ToLightWorker, ToPattern } from './messages';
 import type { Question, QuestionKind, Questions } from './questions';
 import type { PlaceAsked, Shown, Studio, StudioEvents } from './studio';
 
@@ -44,7 +46,10 @@ export function createStudio(events: StudioEvents): Studio {
       events.stand({ room: standRoom, light: standLit, look, readings: stand.readings }, answers === revision);
     },
   );
-  const toLight = (message: ToLight) => light.postMessage(message);
+  const toLight = (message: ToLightWorker) => light.postMessage(message);
+  const pack = createFinishPacker();
+  /** The libraries the light worker has. */
+  let shelf: Shelf = EMPTY_SHELF;
 
   light.onmessage = ({ data }: MessageEvent<FromLight>) => {
     switch (data.kind) {
@@ -78,6 +83,10 @@ export function createStudio(events: StudioEvents): Studio {
       case 'repairs':
         done.set(data.assessment.option, data.revision);
         return events.assessment(data.assessment, data.revision === revision);
+      case 'facts': {
+        const library = shelf.libraries.find(({ id }) => id === data.library);
+        return library && events.facts(library, data);
+      }
       case 'answer':
         asked.get(data.ticket)?.(data.answer as never);
         asked.delete(data.ticket);
@@ -138,7 +147,14 @@ export function createStudio(events: StudioEvents): Studio {
         before.shown.stand === shown.stand &&
         String(before.shown.options) === String(shown.options);
       if (isOnlySeenAnew) toLight({ kind: 'see-by', seenBy: shown.seenBy });
-      else toLight({ kind: 'show', revision: ++revision, project, ...shown });
+      else {
+        const { library, ...rest } = project;
+        toLight({ kind: 'show', revision: ++revision, project: rest, library: pack(library), ...shown });
+      }
+    },
+    keepShelf(next) {
+      shelf = next;
+      toLight({ kind: 'shelf', shelf });
     },
     readPoint: (place) => ask('read-point', { ...place, place: placeAt(place) }),
     readHeld: (place, held) => ask('read-held', { ...place, held, place: placeAt(place) }),
@@ -152,6 +168,7 @@ export function createStudio(events: StudioEvents): Studio {
     readNarrowings: (option) => ask('read-narrowings', { option }),
     readBalance: (option, setting) => ask('read-balance', { option, setting }),
     readShortlist: (asked) => ask('read-shortlist', asked),
+    readRows: (asked) => ask('read-rows', asked),
     readWhy: (option, surface, finish) => ask('read-why', { option, surface, finish }),
     readStand: (option, finish) => ask('read-stand', { option, finish }),
     carryLook: (asked) => ask('carry-look', asked),

@@ -12,7 +12,6 @@ import { findTints } from '../kitchen/study/tints';
 import type { Kitchen } from '../model/kitchen';
 import {
   DAYLIGHT_GROUPS,
-  type Finish,
   GROUPS,
   type GroupId,
   LAMP_GROUPS,
@@ -28,6 +27,7 @@ import type { Post, SeeBy, Show, ToLight } from './messages';
 import type { Answer, Question } from './questions';
 import { RepairDesk } from './repair-desk';
 import { type Lit, RoomAtWork } from './room-desk';
+import { ShelfDesk } from './shelf-desk';
 import { StandAtWork, type StandRequest } from './stand-desk';
 
 /**
@@ -40,12 +40,12 @@ export function createLightDesk(
   pause: () => Promise<void>,
   rest: () => Promise<void> = pause,
 ): { receive(message: ToLight): void } {
-  const internFinishes = createInterner<Finish>();
   const internLamps = createInterner<Lamp>();
   const kept = new KeptSchemes();
   let room: RoomAtWork | null = null;
   const stand = new StandAtWork(post, pause);
   const repairs = new RepairDesk(pause);
+  const shelf = new ShelfDesk((facts) => post({ kind: 'facts', ...facts }));
   let kitchenKey = '';
   let wanted: Show | null = null;
   let seenBy: SeenBy = 'used-to-it';
@@ -53,22 +53,42 @@ export function createLightDesk(
   let generation = 0;
   let running = false;
   let wake = () => {};
+  let isPreparing = false;
+  /** Nothing of the picture or its findings is being worked out. */
+  let isAtRest = false;
 
   return {
     receive(message) {
       if (message.kind === 'see-by') return told(() => paintAnew(message));
+      if (message.kind === 'shelf') {
+        shelf.put(message.shelf);
+        return void prepareShelf();
+      }
       if (message.kind !== 'show') return void answer(message);
       seenBy = message.seenBy;
       wanted = { ...message, project: interned(message.project) };
       generation++;
+      isAtRest = false;
       wake();
       if (!running) void run();
     },
   };
 
   function interned(project: Project): Project {
-    const { library, lamps } = project;
-    return { ...project, library: internFinishes(library), ...(lamps && { lamps: internLamps(lamps) }) };
+    const { lamps } = project;
+    return { ...shelf.adopt(project), ...(lamps && { lamps: internLamps(lamps) }) };
+  }
+
+  /** What the finishes of libraries are, as long as there is nothing else to do. */
+  async function prepareShelf(): Promise<void> {
+    if (isPreparing) return;
+    isPreparing = true;
+    try {
+      while (isAtRest && shelf.prepare()) await pause();
+    } catch (error) {
+      post({ kind: 'problem', problem: calculationFailed('The library', error) });
+    }
+    isPreparing = false;
   }
 
   /** Work that fails is told. */
@@ -95,6 +115,12 @@ export function createLightDesk(
       }
     }
     running = false;
+    atRest();
+  }
+
+  function atRest(): void {
+    isAtRest = true;
+    void prepareShelf();
   }
 
   async function serve(show: Show, stale: () => boolean): Promise<void> {
@@ -129,6 +155,7 @@ export function createLightDesk(
     const [shown] = show.options;
     const input = shown !== undefined && complete.get(shown);
     if (!input) return;
+    if (!stale()) atRest();
     await Promise.race([rest(), new Promise<void>((resolve) => (wake = resolve))]);
     if (!stale()) await findRepairs(job, shown, input);
   }
@@ -276,7 +303,7 @@ export function createLightDesk(
   }
 
   function atHand(): AtHand {
-    return { current, project: wanted?.project ?? null, settled: settled(), stand, seenBy, litOf };
+    return { current, project: wanted?.project ?? null, shelf: shelf.shelf, settled: settled(), stand, seenBy, litOf };
   }
 }
 

@@ -1,9 +1,10 @@
+import { createFinishUnpacker } from './carry-finishes';
 import { createLightDesk } from './light-desk';
-import type { FromLight, ToLight } from './messages';
+import type { FromLight, ToLightWorker } from './messages';
 
 const port = self as unknown as {
   postMessage(message: FromLight, transfer: Transferable[]): void;
-  onmessage: ((event: MessageEvent<ToLight>) => void) | null;
+  onmessage: ((event: MessageEvent<ToLightWorker>) => void) | null;
 };
 
 /** A message to oneself queues behind the messages waiting already, and unlike a timer it is not throttled. */
@@ -21,4 +22,9 @@ const REST_MS = 1500;
 const rest = () => new Promise<void>((resolve) => setTimeout(resolve, REST_MS));
 
 const desk = createLightDesk((message, transfer = []) => port.postMessage(message, transfer), pause, rest);
-port.onmessage = ({ data }) => desk.receive(data);
+const unpack = createFinishUnpacker();
+port.onmessage = ({ data }) => {
+  if (data.kind !== 'show') return desk.receive(data);
+  const { library, project, ...show } = data;
+  desk.receive({ ...show, project: { ...project, library: unpack(library) } });
+};

@@ -8,7 +8,10 @@ import type { SeenBy } from '../kitchen/seen-by';
 import type { StandChoice } from '../kitchen/stand/types';
 import type { StandReadings } from '../kitchen/study/stand-samples';
 import type { Room } from '../kitchen/types';
+import type { Shelf } from '../model/offered-finishes';
 import type { Project } from '../model/project';
+import type { CarriedFinishes } from './carry-finishes';
+import type { LibraryFacts } from './prepare-library';
 import type { Answer, Question } from './questions';
 
 /** The page to the light worker: everything shown, in full; the worker finds out what changed. */
@@ -31,7 +34,18 @@ export interface SeeBy {
   readonly seenBy: SeenBy;
 }
 
-export type ToLight = Show | SeeBy | Question;
+/** Libraries kept beside the project; sent once, and again when one of them changed. */
+export interface KeepShelf {
+  readonly kind: 'shelf';
+  readonly shelf: Shelf;
+}
+
+export type ToLight = Show | SeeBy | KeepShelf | Question;
+
+/** As it is sent: a large library crosses over once. */
+export type ToLightWorker =
+  | Exclude<ToLight, Show>
+  | (Omit<Show, 'project'> & { readonly project: Omit<Project, 'library'>; readonly library: CarriedFinishes });
 
 /** A pattern to bake, shared by all surfaces with the same key. */
 export interface ToPattern {
@@ -56,6 +70,8 @@ export type FromLight =
   | { readonly kind: 'readings'; readonly revision: number; readonly input: JudgeInput; readonly complete: boolean }
   /** The assessment of complete readings once more, done: with what would help. */
   | { readonly kind: 'repairs'; readonly revision: number; readonly assessment: Assessment }
+  /** What finishes of a library are, bit by bit once all else is done. */
+  | ({ readonly kind: 'facts' } & LibraryFacts)
   | Answer
   | { readonly kind: 'problem'; readonly problem: Problem };
 

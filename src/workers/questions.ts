@@ -1,6 +1,6 @@
 import type { SettingBalance } from '../engine/judge/balance-settings';
 import type { LookRelations } from '../engine/judge/relations/types';
-import type { Shortlist } from '../engine/judge/shortlist/types';
+import type { ShortlistOutline, ShortlistRow } from '../engine/judge/shortlist/types';
 import type { WhyPoint } from '../engine/judge/shortlist/why';
 import type { Wish } from '../engine/judge/shortlist/wish';
 import type { Vec3 } from '../engine/light/types';
@@ -26,7 +26,9 @@ export interface Questions {
   /** What a setting makes of the balance of an option. */
   readonly 'read-balance': { readonly asks: BalanceAsked; readonly gets: SettingBalance };
   /** Everything of the library for a surface as samples; in place as far as that is known, or where a setting is named, in that, too. */
-  readonly 'read-shortlist': { readonly asks: ShortlistAsked; readonly gets: Shortlist };
+  readonly 'read-shortlist': { readonly asks: ShortlistAsked; readonly gets: ShortlistAnswer };
+  /** What is said of some finishes of a shortlist. */
+  readonly 'read-rows': { readonly asks: RowsAsked; readonly gets: readonly ShortlistRow[] };
   /** All there is to say for and against one finish on a surface. */
   readonly 'read-why': { readonly asks: WhyAsked; readonly gets: readonly WhyPoint[] };
   /** Color and light of a point. */
@@ -118,6 +120,21 @@ export interface ShortlistAsked {
   readonly setting: string | null;
   /** What somebody would like, the most wanted first. */
   readonly wishes: readonly Wish[];
+  /** The list one has already. */
+  readonly known: number | null;
+}
+
+/** A shortlist, with what is said of the first of it. */
+export interface ShortlistAnswer {
+  /** Another number: something of the order, or of what is said, is another. */
+  readonly list: number;
+  /** Null: the list one has already. */
+  readonly outline: ShortlistOutline | null;
+  readonly rows: readonly ShortlistRow[];
+}
+
+export interface RowsAsked extends Omit<ShortlistAsked, 'setting'> {
+  readonly finishes: readonly string[];
 }
 
 export interface WhyAsked {

@@ -1,16 +1,26 @@
 import type { InPlace } from '../engine/judge/shortlist/in-place';
-import { type Ranking, shortlist, wishing } from '../engine/judge/shortlist/shortlist';
-import type { Shortlist } from '../engine/judge/shortlist/types';
+import {
+  acceptedRow,
+  codeOf,
+  headOf,
+  inOrder,
+  type Ordered,
+  type Ranking,
+  rejectedRow,
+  wishing,
+} from '../engine/judge/shortlist/shortlist';
+import type { ShortlistOutline, ShortlistRow } from '../engine/judge/shortlist/types';
 import { type WhyPoint, whyPoints } from '../engine/judge/shortlist/why';
 import type { SurfaceId } from '../engine/surface';
 import { presentSurfaces } from '../kitchen/present-surfaces';
 import { meetingsOf } from '../kitchen/study/meetings';
 import { bestOf, judgeInPlace } from '../kitchen/study/shortlist-in-place';
-import { rankSamples } from '../kitchen/study/shortlist-samples';
+import { rankInSteps } from '../kitchen/study/shortlist-samples';
 import { changesWith } from '../model/changes-with';
 import type { Finish, Option, Project } from '../model/project';
 import type { InSlices, Job } from './job';
-import type { ShortlistAsked } from './questions';
+import type { ShortlistAnswer, ShortlistAsked } from './questions';
+import { inShortSlices } from './short-slices';
 import { underSky } from './under-sky';
 
 /** A surface's candidates, and what was seen of the best so far. */
@@ -20,9 +30,18 @@ interface Begun {
   readonly ranking: Ranking;
   /** By setting, then by finish, of all wishes there were; null for what could not be laid. */
   readonly seen: Map<string, ReadonlyMap<string, InPlace | null>>;
+  /** The list under the wishes that were asked for last. */
+  list: { readonly key: string; readonly answer: Omit<ShortlistAnswer, 'rows'>; readonly ordered: Ordered } | null;
 }
 
-/** What a shortlist is asked for, apart from the setting. */
+/** What a shortlist is asked of, and for what. */
+export interface ShortlistSource {
+  readonly project: Project;
+  /** All that may be laid: the project's own finishes, and those that libraries offer. */
+  readonly library: readonly Finish[];
+  /** Null before the first light. */
+  readonly job: Job | null;
+}
 type Wanted = Omit<ShortlistAsked, 'setting'>;
 
 /** What was begun, the latest last, by all it depends on but the library. */
@@ -31,27 +50,27 @@ const begun = new Map<string, Begun>();
 const MOST_BEGUN = 6;
 
 /** Everything of the library for a surface, as samples; and in place in those of the settings that were seen to already. */
-export function shortlistNow(project: Project, job: Job | null, { option, surface, wishes }: Wanted): Shortlist | null {
-  const found = begin(project, job, option, surface);
-  return found && listOf(found, wishing(found.ranking, wishes));
+export function* shortlistNow(from: ShortlistSource, wanted: Wanted): InSlices<ShortlistAnswer | null> {
+  const found = yield* begin(from, wanted);
+  return found && answerOf(found, wanted);
 }
 
 /** The same once the best are judged in a setting, which takes a while; null as soon as something newer is wanted. */
 export function* shortlistInPlace(
-  job: Job,
-  { option, surface, wishes }: Wanted,
+  from: ShortlistSource & { readonly job: Job },
+  wanted: Wanted,
   setting: string,
-): InSlices<Shortlist | null> {
-  const { project } = job.show;
-  const found = begin(project, job, option, surface);
+): InSlices<ShortlistAnswer | null> {
+  const { project, job } = from;
+  const found = yield* begin(from, wanted);
   if (!found) return null;
-  const ranking = wishing(found.ranking, wishes);
   const known = found.seen.get(setting);
+  const ranking = wishing(found.ranking, wanted.wishes);
   const best = bestOf(ranking).map(({ candidate }) => candidate.finish.id);
   if (!known || best.some((finish) => !known.has(finish))) {
     const studied = yield* underSky(job, setting);
     if (!studied) return null;
-    const steps = judgeInPlace(project, ranking, studied, known);
+    const steps = judgeInPlace(withFinishes(project, from.library, best), ranking, studied, known);
     for (let step = steps.next(); ; step = steps.next()) {
       if (job.stale()) return null;
       if (step.done) {
@@ -62,67 +81,145 @@ export function* shortlistInPlace(
       yield null;
     }
   }
-  return listOf(found, ranking);
+  return answerOf(found, wanted);
+}
+
+/** What is said of some finishes of a shortlist. */
+export function* rowsNow(
+  from: ShortlistSource,
+  wanted: Wanted,
+  finishes: readonly string[],
+): InSlices<readonly ShortlistRow[] | null> {
+  const found = yield* begin(from, wanted);
+  return found && rowsOf(listOf(found, wanted).ordered, new Set(finishes));
 }
 
 /** All there is to say for and against one finish; null where it is not among those judged. */
-export function whyNow(
-  project: Project,
-  job: Job | null,
-  option: string,
-  surface: SurfaceId,
+export function* whyNow(
+  from: ShortlistSource,
+  wanted: Pick<Wanted, 'option' | 'surface'>,
   finish: string,
-): readonly WhyPoint[] | null {
-  const found = begin(project, job, option, surface);
+): InSlices<readonly WhyPoint[] | null> {
+  const found = yield* begin(from, wanted);
   return found && whyPoints(found.ranking, finish, placesOf(found, finish));
 }
 
-function begin(project: Project, job: Job | null, optionId: string, surface: SurfaceId): Begun | null {
+function* begin(
+  { project, library, job }: ShortlistSource,
+  { option: optionId, surface }: Pick<Wanted, 'option' | 'surface'>,
+): InSlices<Begun | null> {
   const option = project.options.find(({ id }) => id === optionId);
   if (!option) return null;
   const room = job && JSON.stringify(job.show.project.kitchen) === JSON.stringify(project.kitchen) ? job.room : null;
   const key = keyOf(project, option, surface, room?.hasStudy ?? false);
   const before = begun.get(key);
-  const laid = option.scheme[surface].finish;
-  if (before && isSame(before.library, project.library)) {
-    begun.delete(key);
-    const now = { ...before, ranking: { ...before.ranking, asked: { ...before.ranking.asked, laid } } };
-    begun.set(key, now);
-    return now;
+  if (before && isSame(before.library, library)) {
+    keep(key, before);
+    return withLaid(before, option.scheme[surface].finish);
   }
-  const ranking = rankSamples(project, optionId, surface, {
+  const known = new Map(before?.ranking.standings.map((one) => [one.candidate, one]));
+  const options = {
+    library,
     ...(room && { present: presentSurfaces(room.basis.room) }),
     ...(room?.hasStudy && { meetings: meetingsOf(room.study) }),
-  });
+  };
+  const ranking = yield* inShortSlices(rankInSteps(project, optionId, surface, options, known));
   if (!ranking.ok) return null;
-  const made: Begun = { library: project.library, ranking: ranking.value, seen: new Map() };
+  const made: Begun = { library, ranking: ranking.value, seen: seenStill(before, library), list: null };
+  keep(key, made);
+  return made;
+}
+
+function keep(key: string, made: Begun): void {
   begun.delete(key);
   begun.set(key, made);
   if (begun.size > MOST_BEGUN) begun.delete(begun.keys().next().value!);
-  return made;
+}
+
+/** What lies on the surface is only marked in the list. */
+function withLaid(found: Begun, laid: string): Begun {
+  const { ranking, list } = found;
+  if (ranking.asked.laid === laid) return found;
+  return Object.assign(found, {
+    ranking: { ...ranking, asked: { ...ranking.asked, laid } },
+    list: list && { ...list, ordered: { ...list.ordered, asked: { ...list.ordered.asked, laid } } },
+  });
+}
+
+/** What was seen of finishes that are still the same. */
+function seenStill(before: Begun | undefined, library: readonly Finish[]): Begun['seen'] {
+  const there = new Set(library);
+  const same = new Set(before?.library.filter((finish) => there.has(finish)).map(({ id }) => id));
+  return new Map(
+    [...(before?.seen ?? [])].map(([setting, places]) => [setting, new Map([...places].filter(([id]) => same.has(id)))]),
+  );
 }
 
 /** All that a surface's shortlist depends on but the library: what lies on it is not among that. */
 function keyOf(
-  { kitchen, settings, lamps, beams, users }: Project,
+  { kitchen, settings, lamps, beams, users, library }: Project,
   option: Option,
   surface: SurfaceId,
   isSeen: boolean,
 ) {
   const changing = changesWith(option, surface);
   const around = Object.entries(option.scheme).filter(([one]) => !changing.includes(one as SurfaceId));
-  return JSON.stringify([option.id, surface, changing, around, kitchen, settings, lamps, beams, users, isSeen]);
+  const names = new Set(around.flatMap(([, { finish, laying }]) => [finish, laying.grout]));
+  const laid = library.filter(({ id }) => names.has(id));
+  return JSON.stringify([option.id, surface, changing, around, laid, kitchen, settings, lamps, beams, users, isSeen]);
 }
 
 /** Finishes are kept by the worker, so that the same one is the same object. */
 const isSame = (a: readonly Finish[], b: readonly Finish[]): boolean =>
-  a.length === b.length && a.every((finish, i) => finish === b[i]);
+  a === b || (a.length === b.length && a.every((finish, i) => finish === b[i]));
+
+/** The project as if it had taken in some of the finishes offered. */
+function withFinishes(project: Project, library: readonly Finish[], ids: readonly string[]): Project {
+  const has = new Set(project.library.map(({ id }) => id));
+  const missing = new Set(ids.filter((id) => !has.has(id)));
+  if (missing.size === 0) return project;
+  return { ...project, library: [...project.library, ...library.filter(({ id }) => missing.has(id))] };
+}
+
+let lists = 0;
 
 /** What is said of a finish rests on these wishes alone: what was seen for others, and is not among the best now, counts as a sample. */
-function listOf(found: Begun, ranking: Ranking): Shortlist {
+function listOf(found: Begun, { wishes }: Pick<Wanted, 'wishes'>): NonNullable<Begun['list']> {
+  const key = JSON.stringify([wishes, [...found.seen].map(([setting, places]) => [setting, places.size])]);
+  if (found.list?.key === key) return found.list;
+  const ranking = wishing(found.ranking, wishes);
   const best = bestOf(ranking).map(({ candidate }) => candidate.finish.id);
-  return shortlist(ranking, new Map(best.map((finish) => [finish, placesOf(found, finish)])));
+  const ordered = inOrder(ranking, new Map(best.map((finish) => [finish, placesOf(found, finish)])));
+  found.list = { key, ordered, answer: { list: ++lists, outline: outlineOf(ordered) } };
+  return found.list;
+}
+
+function outlineOf(ordered: Ordered): ShortlistOutline {
+  const { accepted, rejected } = ordered;
+  return {
+    ...headOf(ordered),
+    accepted: accepted.map(({ candidate }) => candidate.finish.id),
+    groups: accepted.map(({ group }) => group),
+    rejected: rejected.map(({ candidate }) => candidate.finish.id),
+    codes: rejected.map(codeOf),
+  };
 }
 
 const placesOf = ({ seen }: Begun, finish: string): InPlace[] =>
   [...seen.values()].flatMap((places) => places.get(finish) ?? []);
+
+/** Of so many all is said at once, the best first; of the others when it is asked for. */
+const SAID_AT_ONCE = 150;
+
+function answerOf(found: Begun, wanted: Wanted): ShortlistAnswer {
+  const { answer, ordered } = listOf(found, wanted);
+  if (answer.list === wanted.known) return { list: answer.list, outline: null, rows: [] };
+  const { accepted, rejected } = ordered;
+  const first = [...accepted, ...rejected].slice(0, SAID_AT_ONCE);
+  return { ...answer, rows: rowsOf(ordered, new Set(first.map(({ candidate }) => candidate.finish.id))) };
+}
+
+const rowsOf = (ordered: Ordered, ids: ReadonlySet<string>): ShortlistRow[] => [
+  ...ordered.accepted.flatMap(({ candidate }, i) => (ids.has(candidate.finish.id) ? acceptedRow(ordered, i) : [])),
+  ...ordered.rejected.flatMap(({ candidate }, i) => (ids.has(candidate.finish.id) ? rejectedRow(ordered, i) : [])),
+];

@@ -2,7 +2,7 @@ import type { Assessment } from '../engine/judge/assessment';
 import type { SettingBalance } from '../engine/judge/balance-settings';
 import type { PairTable } from '../engine/judge/pair-table';
 import type { LookRelations } from '../engine/judge/relations/types';
-import type { Shortlist } from '../engine/judge/shortlist/types';
+import type { ShortlistRow } from '../engine/judge/shortlist/types';
 import type { WhyPoint } from '../engine/judge/shortlist/why';
 import type { Vec3 } from '../engine/light/types';
 import type { Problem, Result } from '../engine/result';
@@ -20,8 +20,11 @@ import type { StandReading } from '../kitchen/study/stand-reading';
 import type { StandReadings } from '../kitchen/study/stand-samples';
 import type { Room } from '../kitchen/types';
 import type { CopiedLook } from '../model/look';
+import type { Library } from '../model/library';
+import type { Shelf } from '../model/offered-finishes';
 import type { Project } from '../model/project';
-import type { CarryAsked, ShortlistAsked } from './questions';
+import type { LibraryFacts } from './prepare-library';
+import type { CarryAsked, RowsAsked, ShortlistAnswer, ShortlistAsked } from './questions';
 
 export type { PointReading, StandReading };
 
@@ -37,6 +40,8 @@ export interface StudioEvents {
   standLight(light: RoomLight): void;
   /** `isCurrent`: of what is wanted now; else of a moment ago, with newer findings on their way. */
   assessment(assessment: Assessment, isCurrent: boolean): void;
+  /** What some finishes of a kept library are by their numbers. */
+  facts(library: Library, facts: LibraryFacts): void;
   problem(problem: Problem): void;
 }
 
@@ -75,6 +80,8 @@ export interface PlaceAsked {
 export interface Studio {
   /** The document and what is on screen; call at every change, the studio finds out what changed. */
   show(project: Project, shown: Shown): void;
+  /** Libraries offered beside the document; call when they change, for they are many. */
+  keepShelf(shelf: Shelf): void;
   readPoint(place: PlaceAsked): Promise<PointReading | null>;
   /** A white or a finish held there; null where it is dark, or the option is not lit yet. */
   readHeld(place: PlaceAsked, held: HeldChoice): Promise<HeldReading | null>;
@@ -91,7 +98,9 @@ export interface Studio {
   /** What relations a look yields; null where one of its colors cannot be. */
   relateLook(look: CopiedLook): Promise<LookRelations | null>;
   /** Every finish for a surface, as samples; with a setting also the best in place there, which takes a while. Null: ask again once more is there. */
-  readShortlist(asked: ShortlistAsked): Promise<Shortlist | null>;
+  readShortlist(asked: ShortlistAsked): Promise<ShortlistAnswer | null>;
+  /** What is said of some finishes of a shortlist. */
+  readRows(asked: RowsAsked): Promise<readonly ShortlistRow[] | null>;
   /** All there is to say for and against a finish on a surface; null where it is not in the library. */
   readWhy(option: string, surface: SurfaceId, finish: string): Promise<readonly WhyPoint[] | null>;
   /** What is left of the library for the open surfaces of an option; null before it is lit. */

@@ -1,6 +1,7 @@
 import type { LaidFinish } from '../../engine/finish/types';
+import type { ComponentRecord } from '../../engine/judge/assessment';
 import { averageRecord } from '../../engine/judge/component-record';
-import { type SampleColor, sampleColor } from '../../engine/judge/sample-color';
+import { isFitting, type SampleColor, sampleColor } from '../../engine/judge/sample-color';
 import type { Candidate, HeldSurface } from '../../engine/judge/shortlist/types';
 import type { SurfaceId } from '../../engine/surface';
 import { isTooFlatFor } from '../../model/finish-candidates';
@@ -15,10 +16,12 @@ const LIVELY_SHARE = 0.05;
 
 interface KnownFinish {
   readonly laid: LaidFinish;
-  readonly lrv: number;
   readonly pattern: Candidate['pattern'];
+  readonly average: ComponentRecord;
   /** By surface. */
   readonly candidates: Map<SurfaceId, Candidate>;
+  /** Its colors on fittings, and everywhere else. */
+  readonly colors: Map<boolean, readonly SampleColor[]>;
 }
 
 const known = new WeakMap<Finish, KnownFinish | null>();
@@ -31,9 +34,10 @@ function knownFinish(finish: Finish): KnownFinish | null {
   const made: KnownFinish | null = laid.ok
     ? {
         laid: laid.value,
-        lrv: averageRecord(laid.value.components).lrv,
         pattern: isLively(finish, laid.value) ? 'lively' : 'quiet',
+        average: averageRecord(laid.value.components),
         candidates: new Map(),
+        colors: new Map(),
       }
     : null;
   known.set(finish, made);
@@ -55,8 +59,8 @@ export function candidateOf(finish: Finish, surface: SurfaceId): Candidate | nul
   if (before) return before;
   const made: Candidate = {
     finish: facts.laid,
-    colors: colorsOn(surface, facts.laid),
-    lrv: facts.lrv,
+    colors: knownColors(facts, surface),
+    lrv: facts.average.lrv,
     notMade: whyNotOn(finish, surface),
     isTooFlat: isTooFlatFor(finish, surface),
     priceBand: finish.supply?.price_band ?? null,
@@ -65,6 +69,25 @@ export function candidateOf(finish: Finish, surface: SurfaceId): Candidate | nul
   };
   facts.candidates.set(surface, made);
   return made;
+}
+
+/** A fitting's colors are judged apart; else they are the same wherever they lie. */
+function knownColors({ laid, colors }: KnownFinish, surface: SurfaceId): readonly SampleColor[] {
+  const isAccent = isFitting(surface);
+  const made = colors.get(isAccent) ?? colorsOn(surface, laid);
+  colors.set(isAccent, made);
+  return made;
+}
+
+/**
+ * Works out ahead of time what a finish is as a sample: all that candidates for any surface take from it alone.
+ * @returns the mean of its colors; null where its color cannot be
+ */
+export function prepareCandidate(finish: Finish): ComponentRecord | null {
+  const facts = knownFinish(finish);
+  if (!facts) return null;
+  for (const color of knownColors(facts, 'wall')) color.strength();
+  return facts.average;
 }
 
 /** A surface as it is laid. */

@@ -1,5 +1,6 @@
-import { holdCandidates, type Ranking, shortlist } from '../../engine/judge/shortlist/shortlist';
-import type { HeldSurface, Shortlist } from '../../engine/judge/shortlist/types';
+import { holdInSteps, type Ranking, shortlist } from '../../engine/judge/shortlist/shortlist';
+import type { Standing } from '../../engine/judge/shortlist/standing';
+import type { Candidate, HeldSurface, Shortlist } from '../../engine/judge/shortlist/types';
 import type { Wish } from '../../engine/judge/shortlist/wish';
 import { failure, type Result, success } from '../../engine/result';
 import type { SurfaceId } from '../../engine/surface';
@@ -47,6 +48,23 @@ export function rankSamples(
   surface: SurfaceId,
   options: ShortlistOptions = {},
 ): Result<Ranking> {
+  const steps = rankInSteps(project, optionId, surface, options);
+  let step = steps.next();
+  for (; !step.done; step = steps.next());
+  return step.value;
+}
+
+/**
+ * The same in steps, with a yield after each finish: a large library takes a while.
+ * @param known standings of candidates held against the very same before
+ */
+export function* rankInSteps(
+  project: Project,
+  optionId: string,
+  surface: SurfaceId,
+  options: ShortlistOptions = {},
+  known?: ReadonlyMap<Candidate, Standing>,
+): Generator<null, Result<Ranking>> {
   const option = project.options.find(({ id }) => id === optionId);
   if (!option) return unknownOption(project, optionId);
   const present = options.present ?? presentIn(project);
@@ -55,22 +73,26 @@ export function rankSamples(
   const laid = laidAround(project, option, changing, present);
   if (!laid.ok) return laid;
   const around = laid.value.map((one) => ({ ...one, isApart: isApart(one.surface, place, options.meetings) }));
-  const library = options.library ?? project.library;
-  return success(
-    holdCandidates({
-      project: project.id,
-      option: option.id,
-      candidates: library.flatMap((finish) => candidateOf(finish, surface) ?? []),
-      held: around.filter(({ state }) => state !== 'open'),
-      around,
-      place: {
-        surfaces: place,
-        wishes: options.wishes ?? [],
-        contrastFirst: (project.users ?? []).some((need) => EDGE_USERS.includes(need)),
-      },
-      laid: option.scheme[surface].finish,
-    }),
-  );
+  const asked = {
+    project: project.id,
+    option: option.id,
+    held: around.filter(({ state }) => state !== 'open'),
+    around,
+    place: {
+      surfaces: place,
+      wishes: options.wishes ?? [],
+      contrastFirst: (project.users ?? []).some((need) => EDGE_USERS.includes(need)),
+    },
+    laid: option.scheme[surface].finish,
+  };
+  return success(yield* holdInSteps(asked, candidatesOf(options.library ?? project.library, surface), known));
+}
+
+function* candidatesOf(library: readonly Finish[], surface: SurfaceId): Generator<Candidate, void> {
+  for (const finish of library) {
+    const candidate = candidateOf(finish, surface);
+    if (candidate) yield candidate;
+  }
 }
 
 /** Seen with none of the surfaces one chooses for; where nobody has looked, all are seen together. */

@@ -22,6 +22,7 @@ import type {
   RejectedFinish,
   RejectionCode,
   Shortlist,
+  ShortlistHead,
   ShortlistPlace,
 } from './types';
 import type { Wish } from './wish';
@@ -48,14 +49,37 @@ export interface Ranking {
 
 /** Holds every candidate as a sample against what is settled. */
 export function holdCandidates(asked: ShortlistAsked): Ranking {
+  const steps = holdInSteps(asked, asked.candidates);
+  let step = steps.next();
+  for (; !step.done; step = steps.next());
+  return step.value;
+}
+
+/**
+ * The same in steps; yields after each candidate that was held anew.
+ * @param candidates the candidates of `asked`, as they come; one that is not there yet is waited for
+ * @param known standings of candidates held against the very same before
+ */
+export function* holdInSteps(
+  asked: Omit<ShortlistAsked, 'candidates'>,
+  candidates: Iterable<Candidate>,
+  known: ReadonlyMap<Candidate, Standing> = new Map(),
+): Generator<null, Ranking> {
   const held = [...asked.held].sort((x, y) => SURFACES.indexOf(x.surface) - SURFACES.indexOf(y.surface));
   const finishes = heldFinishes(held);
-  const standings = asked.candidates.map((one) => standingOf(one, held, finishes, asked.place, asked.around));
-  return { asked, held, standings };
+  const standings: Standing[] = [];
+  for (const one of candidates) {
+    const before = known.get(one);
+    standings.push(before ?? standingOf(one, held, finishes, asked.place, asked.around));
+    if (!before) yield null;
+  }
+  return { asked: { ...asked, candidates: standings.map(({ candidate }) => candidate) }, held, standings };
 }
 
 /** The same under other wishes, without holding anything anew. */
-export function wishing({ asked, held, standings }: Ranking, wishes: readonly Wish[]): Ranking {
+export function wishing(ranking: Ranking, wishes: readonly Wish[]): Ranking {
+  const { asked, held, standings } = ranking;
+  if (wishes.length === 0 && asked.place.wishes.length === 0) return ranking;
   return {
     asked: { ...asked, place: { ...asked.place, wishes } },
     held,
@@ -63,33 +87,64 @@ export function wishing({ asked, held, standings }: Ranking, wishes: readonly Wi
   };
 }
 
-/** The candidates that nothing turns down, in rank order. */
-export const acceptedOf = ({ asked, standings }: Ranking): Standing[] =>
-  standings
-    .filter(({ candidate, rejectedBy }) => candidate.notMade === null && rejectedBy === null)
-    .sort(inRankOrder(stepsOf(asked.place)));
-
-const inRankOrder = (steps: readonly RankStep[]) => (x: Standing, y: Standing) =>
-  steps.reduce((found, step) => found || compare(x.levels[step], y.levels[step]), 0) ||
-  byText(x.candidate.finish.id, y.candidate.finish.id);
+/**
+ * A ranking in order, with what was seen in place. What is said of a candidate is made when it is asked for: of a large library only a
+ * few are ever read.
+ */
+export interface Ordered {
+  readonly asked: ShortlistAsked;
+  readonly held: readonly HeldSurface[];
+  readonly accepted: readonly Standing[];
+  readonly rejected: readonly Standing[];
+}
 
 /**
- * Every candidate accepted in rank order, or rejected with the deciding reason. The order is lexical: a later step counts only where all
- * before it are even; no step is weighed against another. Order and names of finishes, and the order of surfaces, change nothing but the
- * last tie.
+ * The candidates in order. It is lexical: a later step counts only where all before it are even; no step is weighed against another.
+ * Order and names of finishes, and the order of surfaces, change nothing but the last tie.
  * @param seen what candidates show in their place, setting by setting; the others are judged as samples
  */
-export function shortlist(ranking: Ranking, seen: ReadonlyMap<string, readonly InPlace[]> = new Map()): Shortlist {
-  const { asked, held, standings } = ranking;
-  const { place, laid } = asked;
-  const after: Ranking = {
+export function inOrder(ranking: Ranking, seen: ReadonlyMap<string, readonly InPlace[]> = new Map()): Ordered {
+  const { asked, held } = ranking;
+  const after = {
     ...ranking,
-    standings: standings.map((one) => withPlaces(one, seen.get(one.candidate.finish.id) ?? [])),
+    standings:
+      seen.size === 0
+        ? ranking.standings
+        : ranking.standings.map((one) => withPlaces(one, seen.get(one.candidate.finish.id) ?? [])),
   };
+  const rejected = after.standings.filter((one) => !isAccepted(one));
+  const codes = new Map(rejected.map((one) => [one, CODES.indexOf(codeOf(one))]));
+  rejected.sort((x, y) => codes.get(x)! - codes.get(y)! || byText(x.candidate.finish.id, y.candidate.finish.id));
+  return { asked, held, accepted: acceptedOf(after), rejected };
+}
+
+const isAccepted = ({ candidate, rejectedBy }: Standing): boolean =>
+  candidate.notMade === null && rejectedBy === null;
+
+/** The candidates that nothing turns down, in rank order. */
+export function acceptedOf({ asked, standings }: Ranking): Standing[] {
+  const steps = stepsOf(asked.place);
+  const rows = standings.filter(isAccepted).map((one) => ({ one, levels: steps.flatMap((step) => one.levels[step]) }));
+  rows.sort((x, y) => compare(x.levels, y.levels) || byText(x.one.candidate.finish.id, y.one.candidate.finish.id));
+  return rows.map(({ one }) => one);
+}
+
+/** Every candidate accepted in rank order, or rejected with the deciding reason, see `inOrder`. */
+export function shortlist(ranking: Ranking, seen?: ReadonlyMap<string, readonly InPlace[]>): Shortlist {
+  const ordered = inOrder(ranking, seen);
+  return {
+    project: ranking.asked.project,
+    option: ranking.asked.option,
+    ...headOf(ordered),
+    accepted: ordered.accepted.map((_, i) => acceptedRow(ordered, i)),
+    rejected: ordered.rejected.map((_, i) => rejectedRow(ordered, i)),
+  };
+}
+
+/** What is said of a list as a whole. */
+export function headOf({ asked: { place }, held }: Ordered): ShortlistHead {
   const [surface] = place.surfaces;
   return {
-    project: asked.project,
-    option: asked.option,
     surface: surface!,
     surfaces: place.surfaces,
     held_against: held.map((one) => ({
@@ -100,11 +155,6 @@ export function shortlist(ranking: Ranking, seen: ReadonlyMap<string, readonly I
     })),
     held_words: heldWords(held),
     order: orderWords(place),
-    accepted: acceptedRows(acceptedOf(after), place, held.length > 0, laid),
-    rejected: after.standings
-      .filter(({ candidate, rejectedBy }) => candidate.notMade !== null || rejectedBy !== null)
-      .map((one) => rejectedRow(one, place, laid))
-      .sort((x, y) => CODES.indexOf(x.code) - CODES.indexOf(y.code) || byText(x.finish, y.finish)),
   };
 }
 
@@ -112,36 +162,31 @@ const CODES: readonly RejectionCode[] = ['white-looks-dirty', 'too-yellow', 'und
 
 const byText = (x: string, y: string): number => (x < y ? -1 : x > y ? 1 : 0);
 
-function acceptedRows(
-  sorted: readonly Standing[],
-  place: ShortlistPlace,
-  isAnythingHeld: boolean,
-  laid: string,
-): AcceptedFinish[] {
+/** The accepted candidate at a place of the order, in words. */
+export function acceptedRow({ asked: { place, laid }, held, accepted }: Ordered, i: number): AcceptedFinish {
+  const one = accepted[i]!;
   const steps = stepsOf(place);
-  return sorted.map((one, i) => {
-    const placedBy = differing(steps, one, sorted[i === 0 ? 1 : i - 1]);
-    const said = stepReasons(one, place, isAnythingHeld);
-    const isAgainst = one.group !== 'clear' || one.materials.length > 0;
-    // That nothing clashes is what its heading says: what sets it apart comes first.
-    const isContrastFirst = placedBy === 'contrast' || said.agreement === null;
-    const first: RankStep = isAgainst ? 'clashes' : isContrastFirst && said.contrast ? 'contrast' : 'agreement';
-    const texts = [said[first], ...steps.filter((step) => step !== first).map((step) => said[step])];
-    return {
-      finish: one.candidate.finish.id,
-      label: one.candidate.finish.label,
-      rank: i + 1,
-      group: one.group,
-      placed_by: placedBy,
-      reasons: [...texts.filter((text) => text !== null), placedWords(placedBy, i === 0)],
-      wishes: wishesTold(one, place),
-      basis: one.places.length > 0 ? 'installed' : 'sample',
-      judged_in: one.places.map(({ setting }) => setting),
-      failed_in: failedIn(one),
-      beside: besideOf(one),
-      is_laid: one.candidate.finish.id === laid,
-    };
-  });
+  const placedBy = differing(steps, one, accepted[i === 0 ? 1 : i - 1]);
+  const said = stepReasons(one, place, held.length > 0);
+  const isAgainst = one.group !== 'clear' || one.materials.length > 0;
+  // That nothing clashes is what its heading says: what sets it apart comes first.
+  const isContrastFirst = placedBy === 'contrast' || said.agreement === null;
+  const first: RankStep = isAgainst ? 'clashes' : isContrastFirst && said.contrast ? 'contrast' : 'agreement';
+  const texts = [said[first], ...steps.filter((step) => step !== first).map((step) => said[step])];
+  return {
+    finish: one.candidate.finish.id,
+    label: one.candidate.finish.label,
+    rank: i + 1,
+    group: one.group,
+    placed_by: placedBy,
+    reasons: [...texts.filter((text) => text !== null), placedWords(placedBy, i === 0)],
+    wishes: wishesTold(one, place),
+    basis: one.places.length > 0 ? 'installed' : 'sample',
+    judged_in: one.places.map(({ setting }) => setting),
+    failed_in: failedIn(one),
+    beside: besideOf(one),
+    is_laid: one.candidate.finish.id === laid,
+  };
 }
 
 /** The first step in which two differ; `color` where none does, or there is no other. */
@@ -156,7 +201,9 @@ function compare(x: readonly number[], y: readonly number[]): number {
 const failedIn = ({ places }: Standing): string[] =>
   places.flatMap(({ setting, faults }) => (faults.length > 0 ? [setting] : []));
 
-function rejectedRow(one: Standing, place: ShortlistPlace, laid: string): RejectedFinish {
+/** The candidate turned down at a place of the order, in words. */
+export function rejectedRow({ asked: { place, laid }, rejected }: Ordered, i: number): RejectedFinish {
+  const one = rejected[i]!;
   const { candidate, rejectedBy, relations } = one;
   const { finish, notMade } = candidate;
   const rejecting = relations.filter(({ bearing }) => bearing === 'rejects');
@@ -164,7 +211,7 @@ function rejectedRow(one: Standing, place: ShortlistPlace, laid: string): Reject
   return {
     finish: finish.id,
     label: finish.label,
-    code: rejectedBy ? codeOf(rejectedBy) : 'not-made-for-it',
+    code: codeOf(one),
     reason: told ?? notMade!,
     basis: one.places.length > 0 ? 'installed' : 'sample',
     failed_in: failedIn(one),
@@ -176,5 +223,8 @@ function rejectedRow(one: Standing, place: ShortlistPlace, laid: string): Reject
   };
 }
 
-const codeOf = (by: NonNullable<Standing['rejectedBy']>): RejectionCode =>
-  faultCode('fault' in by ? by.fault.pair.tintOff.verdict : by.judgment.verdict) as RejectionCode;
+/** Why a candidate is turned down. */
+export const codeOf = ({ rejectedBy: by }: Standing): RejectionCode =>
+  by === null
+    ? 'not-made-for-it'
+    : (faultCode('fault' in by ? by.fault.pair.tintOff.verdict : by.judgment.verdict) as RejectionCode);

@@ -94,10 +94,8 @@ export interface RejectedFinish {
   readonly is_laid: boolean;
 }
 
-/** Every finish of a library for one surface: accepted in rank order, or rejected with the reason. Plain data. */
-export interface Shortlist {
-  readonly project: string;
-  readonly option: string;
+/** What is said of a shortlist as a whole. */
+export interface ShortlistHead {
   readonly surface: SurfaceId;
   /** With those that change with it. */
   readonly surfaces: readonly SurfaceId[];
@@ -111,6 +109,23 @@ export interface Shortlist {
   readonly held_words: string;
   /** The steps of the order as they were taken, in words. */
   readonly order: readonly { readonly step: RankStep; readonly words: string }[];
+}
+
+/** Every finish of a library for one surface: accepted in rank order, or rejected with the reason. Plain data. */
+export interface Shortlist extends ShortlistHead {
+  readonly project: string;
+  readonly option: string;
   readonly accepted: readonly AcceptedFinish[];
   readonly rejected: readonly RejectedFinish[];
 }
+
+/** Where each finish of a library stands, without what is said of it. */
+export interface ShortlistOutline extends ShortlistHead {
+  /** In rank order, with the group of each. */
+  readonly accepted: readonly string[];
+  readonly groups: readonly ShortlistGroup[];
+  readonly rejected: readonly string[];
+  readonly codes: readonly RejectionCode[];
+}
+
+export type ShortlistRow = AcceptedFinish | RejectedFinish;

@@ -1,0 +1,126 @@
+import { NO_FINISH } from './empty-surface';
+import type { Library } from './library';
+import type { Finish } from './project';
+
+/** The finishes one may choose among in a project: its own, and those of the kept libraries beside it. */
+export interface Offered {
+  /** Each id once. What the project took from a library stands where it stands there, so that laying it moves nothing. */
+  readonly finishes: readonly Finish[];
+  readonly byId: ReadonlyMap<string, Finish>;
+}
+
+/** Libraries that are kept, without those one has put aside. */
+export interface Shelf {
+  readonly libraries: readonly Library[];
+  /** Ids of libraries that are not offered. */
+  readonly putAside: readonly string[];
+}
+
+export const EMPTY_SHELF: Shelf = { libraries: [], putAside: [] };
+
+/**
+ * The finishes offered beside a project's own. A finish the project has from a library is that finish, whatever became of it there.
+ * The others come with their origin, under the id they have in their library, or where another finish has that, under
+ * `id (name of the library)`. Who keeps the plain id does not depend on the order of the libraries, nor on what is put aside.
+ */
+export function offeredFinishes(own: readonly Finish[], shelf: Shelf): Offered {
+  const before = known.get(own);
+  if (before?.shelf === shelf) return before.offered;
+  const offered = shelf.libraries.length === 0 ? ownOnly(own) : withLibraries(own, shelf);
+  known.set(own, { shelf, offered });
+  return offered;
+}
+
+/** Is a finish of the project another one than its library has under that code by now? Also where it was changed in the project. */
+export function isOutdated(finish: Finish, { libraries }: Shelf): boolean {
+  const { origin } = finish;
+  const there = origin && libraries.find(({ id }) => id === origin.library)?.finishes.find((f) => f.id === origin.finish);
+  return there !== undefined && content(there) !== content(finish);
+}
+
+/** The record of the library that an offered finish is made from; the finish itself where it is from none. */
+export const sourceOf = (finish: Finish): Finish => sources.get(finish) ?? finish;
+
+/** The offered copy that a project's own copy was taken from, where the two are alike. */
+export function offeredCopy(finish: Finish, { libraries }: Shelf): Finish | undefined {
+  const { origin } = finish;
+  const library = origin && libraries.find(({ id }) => id === origin.library);
+  const copy = library && offeredCopies(library).find(({ origin: its }) => its?.finish === origin.finish);
+  if (!copy || JSON.stringify({ ...copy, id: finish.id }) !== JSON.stringify(finish)) return undefined;
+  return copy.id === finish.id ? copy : withId(copy, finish.id);
+}
+
+/** A library's finishes as they are offered under their own ids, in its order. */
+export function offeredCopies(library: Library): readonly Finish[] {
+  let made = copies.get(library);
+  if (!made) {
+    made = library.finishes.map((finish) => {
+      const copy = { ...finish, origin: { library: library.id, name: library.name, finish: finish.id } };
+      sources.set(copy, finish);
+      return copy;
+    });
+    copies.set(library, made);
+  }
+  return made;
+}
+
+const known = new WeakMap<readonly Finish[], { readonly shelf: Shelf; readonly offered: Offered }>();
+const copies = new WeakMap<Library, readonly Finish[]>();
+const sources = new WeakMap<Finish, Finish>();
+/** Copies under another id, so that the same one is the same object. */
+const renamed = new WeakMap<Finish, Map<string, Finish>>();
+
+const content = ({ id: _, origin: __, ...rest }: Finish): string =>
+  JSON.stringify(Object.entries(rest).sort(([x], [y]) => (x < y ? -1 : 1)));
+
+const ownOnly = (own: readonly Finish[]): Offered => ({
+  finishes: own,
+  byId: new Map(own.map((finish) => [finish.id, finish])),
+});
+
+function withLibraries(own: readonly Finish[], { libraries, putAside }: Shelf): Offered {
+  const used = new Set([NO_FINISH.id, ...own.map(({ id }) => id)]);
+  const taken = new Map<string, Finish>();
+  for (const finish of own) if (finish.origin) taken.set(originKey(finish.origin.library, finish.origin.finish), finish);
+  const offered = new Map<Library, readonly Finish[]>();
+  for (const library of [...libraries].sort((x, y) => byText(x.id, y.id))) {
+    offered.set(
+      library,
+      offeredCopies(library).map((copy) => {
+        const its = taken.get(originKey(library.id, copy.id));
+        if (its) return its;
+        const id = freeId(copy.id, library.name, used);
+        used.add(id);
+        return id === copy.id ? copy : withId(copy, id);
+      }),
+    );
+  }
+  const there = libraries.filter(({ id }) => !putAside.includes(id)).flatMap((library) => offered.get(library)!);
+  const placed = new Set(there);
+  const finishes = [...own.filter((finish) => !placed.has(finish)), ...there];
+  return { finishes, byId: new Map(finishes.map((finish) => [finish.id, finish])) };
+}
+
+const originKey = (library: string, finish: string): string => JSON.stringify([library, finish]);
+
+const byText = (x: string, y: string): number => (x < y ? -1 : x > y ? 1 : 0);
+
+function freeId(id: string, library: string, used: ReadonlySet<string>): string {
+  if (!used.has(id)) return id;
+  for (let count = 1; ; count++) {
+    const other = `${id} (${library}${count === 1 ? '' : ` ${count}`})`;
+    if (!used.has(other)) return other;
+  }
+}
+
+function withId(copy: Finish, id: string): Finish {
+  const others = renamed.get(copy) ?? new Map<string, Finish>();
+  renamed.set(copy, others);
+  let made = others.get(id);
+  if (!made) {
+    made = { ...copy, id };
+    sources.set(made, sourceOf(copy));
+    others.set(id, made);
+  }
+  return made;
+}
