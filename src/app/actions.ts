@@ -22,11 +22,13 @@ import {
   type Option,
   type Setting,
 } from '../model/project';
+import { takingIn } from '../model/take-in';
 import { problemTold } from '../ui/parts/told';
 import { FIXTURES } from '../ui/words/fixtures';
 import { LAMPS, lampName } from '../ui/words/lamps';
 import { BAR } from '../ui/words/top-bar';
 import { createLogActions, decisionEntries, type LogActions } from './log-actions';
+import { offeredIn } from './offered';
 import { type AppState, chosenOption, documentOf, projectOf, shownSetting, withHistory } from './state';
 import { createTryActions, type TryActions, type TryPlace } from './try-out';
 import { APP_WORDS } from './words';
@@ -70,9 +72,10 @@ export function createActions(store: StoreApi<AppState>): Actions {
   const attempt = (command: Command, continues = false): readonly Problem[] => {
     const state = store.getState();
     const project = documentOf(state);
-    const result = applyCommand(project, command);
+    const offered = offeredIn(state, project);
+    const label = commandLabel({ ...project, library: offered.finishes }, command);
+    const result = applyCommand(project, takingIn(project, command, label, offered));
     if (!result.ok) return [result.problem, ...(result.more ?? [])];
-    const label = commandLabel(project, command);
     store.setState(withHistory(state, record(state.history, result.value, label, continues)));
     return [];
   };
@@ -97,8 +100,7 @@ export function createActions(store: StoreApi<AppState>): Actions {
     return [...new Set([...surfaces, ...absent])];
   };
   const lastDaylight = new Map<string, Daylight>();
-  const finishLabel = (id: string) =>
-    projectOf(store.getState()).library.find((finish) => finish.id === id)?.label ?? id;
+  const finishLabel = (id: string) => offeredIn(store.getState()).byId.get(id)?.label ?? id;
 
   const changes: Omit<Actions, keyof TryActions | 'tryFinish'> = {
     ...createLogActions(store, (command) => run(command)),

@@ -26,6 +26,7 @@ export interface App {
   readonly carryLook: Studio['carryLook'];
   readonly relateLook: Studio['relateLook'];
   readonly readShortlist: Studio['readShortlist'];
+  readonly readRows: Studio['readRows'];
   readonly readWhy: Studio['readWhy'];
 }
 

@@ -1,22 +1,25 @@
-import type { Shortlist } from '../engine/judge/shortlist/types';
+import type { ShortlistHead } from '../engine/judge/shortlist/types';
 
-export interface ShortlistAsking {
+/** What there is to know of a list here. */
+type List = Pick<ShortlistHead, 'held_against'>;
+
+export interface ShortlistAsking<T extends List> {
   /** The list with what was seen in a setting, or as samples for null; null while that cannot be told. */
-  readonly read: (setting: string | null) => Promise<Shortlist | null>;
+  readonly read: (setting: string | null) => Promise<T | null>;
   /** Where the best are to be judged in place, in this order. */
   readonly settings: readonly string[];
   /** Resolves when there may be another answer; whoever asks for the next one waits for this one no more. */
   readonly changed: () => Promise<void>;
   readonly isWanted: () => boolean;
   /** Told each list, and null where none can be told for now. */
-  readonly take: (list: Shortlist | null, hasMore: boolean) => void;
+  readonly take: (list: T | null, hasMore: boolean) => void;
 }
 
 /**
  * Asks for a shortlist step by step: as samples, then setting by setting. What cannot be told is asked again once something changed, and
  * not before: an option that cannot be laid stays so until somebody lays something else.
  */
-export async function followShortlist(asking: ShortlistAsking): Promise<void> {
+export async function followShortlist<T extends List>(asking: ShortlistAsking<T>): Promise<void> {
   const { read, settings, changed, isWanted, take } = asking;
   for (const setting of [null, ...settings]) {
     // From before it is read: what changes meanwhile is not in the answer.

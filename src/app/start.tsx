@@ -15,6 +15,7 @@ import { openNews } from './keeping/news';
 import { createProjectShelf } from './keeping/project-shelf';
 import { storeProblem } from './keeping/store-error';
 import { followManner } from './manner';
+import { keptAside, offerLibraries } from './offer-libraries';
 import { keepForOffline } from './offline/keep-for-offline';
 import { followPoint } from './point-follower';
 import { isPreferring, keepPreferences, keptPreferences, preferencesOf } from './preferences';
@@ -48,7 +49,7 @@ export async function startApp(
   const open = databaseOpener();
   const showroom = await showroomAtStart(open);
   const start = showroom ? showroomState(showroom) : initialState(project.value, kept.theme);
-  const store = createStore(() => ({ ...start, ...kept }));
+  const store = createStore(() => ({ ...start, ...kept, putAside: keptAside() }));
   followManner(store);
   const actions = createActions(store);
   const studio = createStudio(studioEvents(store));
@@ -80,6 +81,7 @@ export async function startApp(
   const libraries = createLibraryShelf(open, news, fail);
   const projects = createProjectShelf(store, open, news, fail);
   keepForOffline(store);
+  offerLibraries(store, libraries, studio, whenIdle);
   root.render(
     <AppContext value={{ store, actions, paints, projects, libraries, openStore: open, ...studio }}>
       <AppScreen />

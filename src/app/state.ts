@@ -11,6 +11,7 @@ import type { PropPlace } from '../kitchen/study/place-light';
 import type { Room } from '../kitchen/types';
 import { type History, startHistory } from '../model/history';
 import { type LengthUnit, unitOfRegion } from '../model/length-text';
+import type { Library } from '../model/library';
 import type { Option, Project, Setting } from '../model/project';
 import type { TradeWords } from '../model/trade-words';
 import type { Theme } from '../ui/bar/MoreMenu';
@@ -68,6 +69,11 @@ export interface AppState extends SceneState, OfflineState, ShowroomState {
   readonly saved: Project;
   /** A change on trial, shown as if it were made; null while there is none. */
   readonly tryOut: TryOut | null;
+
+  /** Ranges of finishes kept in this browser, offered beside the project's own; none before the first picture. */
+  readonly keptLibraries: readonly Library[];
+  /** Ids of those that are not offered. */
+  readonly putAside: readonly string[];
 
   readonly option: string;
   /** The other option is shown for as long as this holds. */
@@ -146,6 +152,8 @@ export function initialState(project: Project, theme: Theme): AppState {
     history: startHistory(project),
     saved: project,
     tryOut: null,
+    keptLibraries: [],
+    putAside: [],
     option: own.id,
     holding: false,
     setting: project.settings[0]!.id,

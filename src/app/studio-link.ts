@@ -3,6 +3,7 @@ import type { RoomLight } from '../kitchen/look';
 import type { Room } from '../kitchen/types';
 import { documentIn } from '../model/change-log';
 import type { Project } from '../model/project';
+import { rememberFacts } from '../ui/drawer/known-facts';
 import { problemTold } from '../ui/parts/told';
 import type { Studio, StudioEvents } from '../workers/studio';
 import { standSeen } from './scene';
@@ -50,6 +51,7 @@ export function studioEvents(store: StoreApi<AppState>): StudioEvents {
         assessments: { ...state.assessments, [assessment.option]: assessment },
         stale: isCurrent ? state.stale.filter((option) => option !== assessment.option) : state.stale,
       })),
+    facts: ({ finishes }, { from, facts }) => rememberFacts(finishes.slice(from, from + facts.length), facts),
     // What failed will not come: nobody is to wait for it.
     problem: (problem) =>
       store.setState({ told: problemTold(problem), unseen: [], isRoomComing: false, isStandOld: false }),

@@ -5,7 +5,9 @@ import type { SurfaceId } from '../engine/surface';
 import { applyCommand } from '../model/apply-command';
 import type { Command } from '../model/commands';
 import { record } from '../model/history';
+import { takingIn } from '../model/take-in';
 import { problemTold } from '../ui/parts/told';
+import { offeredIn } from './offered';
 import { type AppState, documentOf, withHistory } from './state';
 
 /** Where a change is tried, and what becomes of the drawer. */
@@ -33,7 +35,9 @@ export function createTryActions(store: StoreApi<AppState>): TryActions {
   return {
     tryChange: (commands, label, { option, keepsDrawer = false, keepsFocus = false, reopens } = {}) => {
       const state = store.getState();
-      const tried = applyCommand(documentOf(state), { kind: 'together', label, commands });
+      const project = documentOf(state);
+      const together: Command = { kind: 'together', label, commands };
+      const tried = applyCommand(project, takingIn(project, together, label, offeredIn(state, project)));
       if (!tried.ok) {
         const { problem, more } = tried;
         store.setState({ told: problemTold(problem, more) });

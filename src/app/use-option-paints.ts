@@ -1,15 +1,20 @@
-import { useMemo, useSyncExternalStore } from 'react';
+import { useSyncExternalStore } from 'react';
 import type { SurfaceId } from '../engine/surface';
 import { NO_FINISH } from '../model/empty-surface';
+import type { Offered } from '../model/offered-finishes';
 import type { Finish, Laying, Option } from '../model/project';
 import type { SwatchPaint } from '../ui/swatch/swatch-paint';
 import { useApp, useAppState } from './context';
-import { projectOf } from './state';
+import { offeredIn } from './offered';
 
-/** The project's library by id, with what stands in where nothing is chosen. */
+const libraries = new WeakMap<Offered, ReadonlyMap<string, Finish>>();
+
+/** All that may be laid by id, with what stands in where nothing is chosen. */
 function useLibrary(): ReadonlyMap<string, Finish> {
-  const library = useAppState((state) => projectOf(state).library);
-  return useMemo(() => new Map([NO_FINISH, ...library].map((finish) => [finish.id, finish])), [library]);
+  const offered = useAppState((state) => offeredIn(state));
+  const made = libraries.get(offered) ?? new Map([[NO_FINISH.id, NO_FINISH], ...offered.byId]);
+  libraries.set(offered, made);
+  return made;
 }
 
 /**

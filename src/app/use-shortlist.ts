@@ -1,18 +1,31 @@
-import { useEffect, useState } from 'react';
-import type { Shortlist } from '../engine/judge/shortlist/types';
+import { useEffect, useMemo, useRef, useState } from 'react';
+import type { ShortlistOutline, ShortlistRow } from '../engine/judge/shortlist/types';
 import type { Wish } from '../engine/judge/shortlist/wish';
 import type { SurfaceId } from '../engine/surface';
 import { isSameOrder, orderOf, type ShortlistOrder } from '../ui/drawer/shortlist-order';
 import type { ShortlistView } from '../ui/drawer/shortlist-view';
+import type { ShortlistAnswer } from '../workers/questions';
 import { useApp, useAppState } from './context';
+import { shelfOf } from './offered';
 import { followShortlist } from './shortlist-follower';
 import { type AppState, projectOf, shownOption, shownSetting } from './state';
+
+/** A list as far as it was told. */
+interface ToldList extends ShortlistOutline {
+  /** The worker's number of it. */
+  readonly number: number;
+  readonly orderNow: ShortlistOrder;
+  /** What is said of its finishes, as it comes; of the list before it until then. */
+  readonly rows: Map<string, ShortlistRow>;
+  readonly rowsBefore: ReadonlyMap<string, ShortlistRow>;
+  readonly askedFor: Set<string>;
+}
 
 interface Found {
   /** Which opening of which drawer it is of. */
   readonly key: string;
   /** Null: nothing can be told for now. */
-  readonly list: Shortlist | null;
+  readonly list: ToldList | null;
   readonly wishes: readonly Wish[];
   readonly order: ShortlistOrder;
   readonly isJudging: boolean;
@@ -32,18 +45,28 @@ export function useShortlist(
   wishes: readonly Wish[],
   isWanted: boolean,
 ): ShortlistView | 'untold' | null {
-  const { store, readShortlist, readWhy } = useApp();
+  const { store, readShortlist, readRows, readWhy } = useApp();
   const project = useAppState(projectOf);
+  const shelf = useAppState(shelfOf);
   const option = useAppState(shownOption).id;
   const setting = useAppState(shownSetting).id;
   const key = `${surface}|${opened}|${option}`;
   const [found, setFound] = useState<Found | null>(null);
+  const [, setRowsRead] = useState(0);
+  const last = useRef<ToldList | null>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what is offered has changed: the worker has it
   useEffect(() => {
     if (!isWanted) return;
     let isCurrent = true;
     let stop = () => {};
+    const read = async (where: string | null): Promise<ToldList | null> => {
+      const known = last.current?.surface === surface ? last.current.number : null;
+      const answer = await readShortlist({ option, surface, wishes, setting: where, known });
+      if (answer) last.current = toldOf(answer, last.current);
+      return answer && last.current;
+    };
     void followShortlist({
-      read: (where) => readShortlist({ option, surface, wishes, setting: where }),
+      read,
       settings: [setting, ...project.settings.map(({ id }) => id).filter((id) => id !== setting)],
       changed: () =>
         new Promise((resolve) => {
@@ -58,24 +81,52 @@ export function useShortlist(
       take: (list, isJudging) =>
         setFound((before) => {
           const isSame = before?.key === key && before.wishes === wishes && before.list !== null;
-          return { key, list, wishes, order: isSame || !list ? (before?.order ?? []) : orderOf(list), isJudging };
+          return { key, list, wishes, order: isSame || !list ? (before?.order ?? []) : list.orderNow, isJudging };
         }),
     });
     return () => {
       isCurrent = false;
       stop();
     };
-  }, [store, readShortlist, surface, option, setting, project, wishes, key, isWanted]);
-  if (!isWanted || found?.key !== key) return null;
-  const { list, order, isJudging } = found;
+  }, [store, readShortlist, surface, option, setting, project, shelf, wishes, key, isWanted]);
+  const current = found?.key === key ? found : null;
+  const isOrderOld = useMemo(
+    () => current?.list != null && !current.isJudging && !isSameOrder(current.order, current.list.orderNow),
+    [current],
+  );
+  if (!isWanted || !current) return null;
+  const { list, order, isJudging } = current;
   if (!list) return 'untold';
-  const now = orderOf(list);
   return {
     list,
     order,
-    isOrderOld: !isJudging && !isSameOrder(order, now),
+    orderNow: list.orderNow,
+    isOrderOld,
     isJudging,
-    onOrderAgain: () => setFound({ ...found, order: now }),
+    onOrderAgain: () => setFound({ ...current, order: list.orderNow }),
+    rowOf: (finish) => list.rows.get(finish) ?? list.rowsBefore.get(finish) ?? null,
+    askRows: (finishes) => {
+      const missing = finishes.filter((id) => !list.rows.has(id) && !list.askedFor.has(id));
+      if (missing.length === 0) return;
+      for (const id of missing) list.askedFor.add(id);
+      void readRows({ option, surface, wishes: current.wishes, known: null, finishes: missing }).then((rows) => {
+        for (const row of rows ?? []) list.rows.set(row.finish, row);
+        setRowsRead((count) => count + 1);
+      });
+    },
     readWhy: (finish) => readWhy(option, surface, finish),
+  };
+}
+
+/** The list of an answer; the same object where it says that it is the one known already. */
+function toldOf({ list: number, outline, rows }: ShortlistAnswer, before: ToldList | null): ToldList | null {
+  if (!outline) return before;
+  return {
+    ...outline,
+    number,
+    orderNow: orderOf(outline),
+    rows: new Map(rows.map((row) => [row.finish, row])),
+    rowsBefore: before?.surface === outline.surface ? new Map([...before.rowsBefore, ...before.rows]) : new Map(),
+    askedFor: new Set(),
   };
 }

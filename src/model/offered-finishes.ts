@@ -34,7 +34,8 @@ export function offeredFinishes(own: readonly Finish[], shelf: Shelf): Offered {
 /** Is a finish of the project another one than its library has under that code by now? Also where it was changed in the project. */
 export function isOutdated(finish: Finish, { libraries }: Shelf): boolean {
   const { origin } = finish;
-  const there = origin && libraries.find(({ id }) => id === origin.library)?.finishes.find((f) => f.id === origin.finish);
+  const there =
+    origin && libraries.find(({ id }) => id === origin.library)?.finishes.find((f) => f.id === origin.finish);
   return there !== undefined && content(there) !== content(finish);
 }
 
@@ -54,18 +55,25 @@ export function offeredCopy(finish: Finish, { libraries }: Shelf): Finish | unde
 export function offeredCopies(library: Library): readonly Finish[] {
   let made = copies.get(library);
   if (!made) {
-    made = library.finishes.map((finish) => {
-      const copy = { ...finish, origin: { library: library.id, name: library.name, finish: finish.id } };
-      sources.set(copy, finish);
-      return copy;
-    });
+    made = library.finishes.map((finish) => copyOf(finish, library));
     copies.set(library, made);
   }
   return made;
 }
 
+/** Once per record: when one of a library changes, the others stay the same objects. */
+function copyOf(finish: Finish, { id, name }: Library): Finish {
+  const before = copied.get(finish);
+  if (before?.origin?.library === id && before.origin.name === name) return before;
+  const copy = { ...finish, origin: { library: id, name, finish: finish.id } };
+  copied.set(finish, copy);
+  sources.set(copy, finish);
+  return copy;
+}
+
 const known = new WeakMap<readonly Finish[], { readonly shelf: Shelf; readonly offered: Offered }>();
 const copies = new WeakMap<Library, readonly Finish[]>();
+const copied = new WeakMap<Finish, Finish>();
 const sources = new WeakMap<Finish, Finish>();
 /** Copies under another id, so that the same one is the same object. */
 const renamed = new WeakMap<Finish, Map<string, Finish>>();
@@ -81,7 +89,8 @@ const ownOnly = (own: readonly Finish[]): Offered => ({
 function withLibraries(own: readonly Finish[], { libraries, putAside }: Shelf): Offered {
   const used = new Set([NO_FINISH.id, ...own.map(({ id }) => id)]);
   const taken = new Map<string, Finish>();
-  for (const finish of own) if (finish.origin) taken.set(originKey(finish.origin.library, finish.origin.finish), finish);
+  for (const finish of own)
+    if (finish.origin) taken.set(originKey(finish.origin.library, finish.origin.finish), finish);
   const offered = new Map<Library, readonly Finish[]>();
   for (const library of [...libraries].sort((x, y) => byText(x.id, y.id))) {
     offered.set(

@@ -10,14 +10,7 @@ import { type SettingLight, settingLight } from '../kitchen/study/setting-light'
 import { solveSchemeGroup } from '../kitchen/study/solved-scheme';
 import { findTints } from '../kitchen/study/tints';
 import type { Kitchen } from '../model/kitchen';
-import {
-  DAYLIGHT_GROUPS,
-  GROUPS,
-  type GroupId,
-  LAMP_GROUPS,
-  type Lamp,
-  type Project,
-} from '../model/project';
+import { DAYLIGHT_GROUPS, GROUPS, type GroupId, LAMP_GROUPS, type Lamp, type Project } from '../model/project';
 import { ANSWERS, type AtHand } from './answers';
 import { calculationFailed } from './failure';
 import { createInterner } from './intern-records';

@@ -151,7 +151,10 @@ function seenStill(before: Begun | undefined, library: readonly Finish[]): Begun
   const there = new Set(library);
   const same = new Set(before?.library.filter((finish) => there.has(finish)).map(({ id }) => id));
   return new Map(
-    [...(before?.seen ?? [])].map(([setting, places]) => [setting, new Map([...places].filter(([id]) => same.has(id)))]),
+    [...(before?.seen ?? [])].map(([setting, places]) => [
+      setting,
+      new Map([...places].filter(([id]) => same.has(id))),
+    ]),
   );
 }
 

@@ -3,7 +3,7 @@ import { readWish } from '../../src/cli/wish-option';
 import type { Wish } from '../../src/engine/judge/shortlist/wish';
 import { shortlistSamples } from '../../src/kitchen/study/shortlist-samples';
 import { type FinishFilters, filterCount, NO_FILTERS, wishesOf } from '../../src/ui/drawer/finish-filters';
-import { orderOf, sectionsOf } from '../../src/ui/drawer/shortlist-order';
+import { orderOf, sectionsOf, wordsOf } from '../../src/ui/drawer/shortlist-order';
 import { withEarlier, withWish, withWishesOf } from '../../src/ui/drawer/wish-list';
 import { shortlistNow } from '../../src/workers/shortlist-desk';
 import { terrace } from './terrace';
@@ -42,26 +42,41 @@ it('keeps one wish of a kind, in its place, and moves it up', () => {
 it('gives page and command the same list, and says in each line what is met', () => {
   const project = terrace();
   const wishes = ['pattern:quiet', 'price:$', 'no-darker-than:counter', 'available:in stock'].map(written);
-  const asked = { option: 'our-floor', surface: 'backsplash', wishes } as const;
-  const onPage = shortlistNow(project, null, asked)!;
+  const asked = { option: 'our-floor', surface: 'backsplash', wishes, known: null } as const;
+  const told = (wanted: Parameters<typeof shortlistNow>[1]) => {
+    const steps = shortlistNow({ project, library: project.library, job: null }, wanted);
+    let step = steps.next();
+    while (!step.done) step = steps.next();
+    return { ...step.value!, outline: step.value!.outline! };
+  };
+  const onPage = told(asked);
   const byCommand = shortlistSamples(project, asked.option, asked.surface, { wishes });
-  expect(byCommand).toEqual({ ok: true, value: onPage });
-  const without = shortlistNow(project, null, { ...asked, wishes: [] })!;
-  const ids = ({ accepted }: typeof onPage) => accepted.map(({ finish }) => finish);
-  expect(ids(onPage)).not.toEqual(ids(without));
-  expect([...ids(onPage)].sort()).toEqual([...ids(without)].sort());
-  expect(onPage.rejected).toEqual(without.rejected);
+  if (!byCommand.ok) throw new Error(byCommand.problem.text);
+  const { accepted, rejected, project: _, option: __, ...head } = byCommand.value;
+  expect(onPage.rows).toEqual([...accepted, ...rejected]);
+  expect(onPage.outline).toEqual({
+    ...head,
+    accepted: accepted.map(({ finish }) => finish),
+    groups: accepted.map(({ group }) => group),
+    rejected: rejected.map(({ finish }) => finish),
+    codes: rejected.map(({ code }) => code),
+  });
+  expect(told({ ...asked, known: onPage.list })).toMatchObject({ list: onPage.list, outline: null, rows: [] });
+  const without = told({ ...asked, wishes: [] });
+  expect(onPage.outline.accepted).not.toEqual(without.outline.accepted);
+  expect([...onPage.outline.accepted].sort()).toEqual([...without.outline.accepted].sort());
+  expect(onPage.outline.rejected).toEqual(without.outline.rejected);
 
-  const library = new Map(project.library.map((finish) => [finish.id, finish]));
-  const rows = sectionsOf(orderOf(onPage), onPage, library).flatMap((section) => section.rows);
-  for (const { finish, reasons, wishes: told } of onPage.accepted) {
-    const row = rows.find((one) => one.finish.id === finish)!;
+  for (const { finish, reasons, wishes: met } of accepted) {
+    const row = wordsOf(onPage.rows.find((one) => one.finish === finish)!);
     expect(row.wishes).toMatch(/^Meets (all|none of|\d of) 4 wishes/);
     expect(reasons).toContain(row.wishes);
     expect(row.reason).not.toBe(row.wishes);
-    expect(told.map(({ is_met }) => is_met)).toHaveLength(4);
+    expect(met.map(({ is_met }) => is_met)).toHaveLength(4);
   }
-  for (const row of sectionsOf(orderOf(without), without, library).flatMap((section) => section.rows)) {
-    expect(row.wishes).toBeUndefined();
-  }
+  for (const row of without.rows) expect(wordsOf(row).wishes).toBeUndefined();
+  const order = orderOf(onPage.outline);
+  const sections = sectionsOf(order, order, new Map(project.library.map((finish) => [finish.id, finish])));
+  const ids = sections.flatMap(({ finishes }) => finishes.map(({ id }) => id));
+  expect(ids).toEqual(onPage.rows.map(({ finish }) => finish));
 });

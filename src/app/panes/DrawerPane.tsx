@@ -9,8 +9,11 @@ import { isEmpty } from '../../model/empty-surface';
 import { familyOf } from '../../model/families';
 import { candidatesFor } from '../../model/finish-candidates';
 import { layingFor } from '../../model/laying';
+import { isOutdated } from '../../model/offered-finishes';
+import { isOwn } from '../../ui/drawer/own-finish';
 import { ledgeSamples } from '../../ui/ledge/ledge-samples';
 import { useApp, useAppState } from '../context';
+import { offeredIn, shelfOf } from '../offered';
 import { documentOf, projectOf, shownOption } from '../state';
 import { usePaints } from '../use-option-paints';
 import { useShortlist } from '../use-shortlist';
@@ -30,6 +33,8 @@ export function DrawerPane({ surface }: { readonly surface: SurfaceId }) {
   const kept = useAppState((state) => optionById(documentOf(state), option.id) ?? option);
   const isTrying = useAppState((state) => state.tryOut?.option === option.id);
   const library = useAppState((state) => projectOf(state).library);
+  const { finishes: offered } = useAppState((state) => offeredIn(state));
+  const shelf = useAppState(shelfOf);
   const room = useAppState((state) => state.room);
   const opened = useAppState((state) => state.drawerOpened);
   const canTypeIn = useAppState(({ showroom }) => showroom?.typesIn ?? true);
@@ -48,14 +53,14 @@ export function DrawerPane({ surface }: { readonly surface: SurfaceId }) {
   const shownNow = option.scheme[surface].finish;
   const tried = isTrying && shownNow !== laidNow ? shownNow : null;
   const candidates = useMemo(() => {
-    const usual = candidatesFor(library, surface);
+    const usual = candidatesFor(offered, surface);
     // What lies there is always in the list, even when it is no usual choice; then one's own, then the like of it.
-    const laid = (id: string) => library.filter((finish) => finish.id === id);
+    const laid = (id: string) => offered.filter((finish) => finish.id === id);
     const [first] = laid(laidAtOpening);
-    const own = library.filter((finish) => finish.id.startsWith('OWN-'));
+    const own = library.filter(isOwn);
     const like = usual.filter((finish) => finish.class === first?.class);
     return [...new Set([...(first ? [first] : []), ...own, ...like, ...usual, ...laid(laidNow)])];
-  }, [library, surface, laidAtOpening, laidNow]);
+  }, [library, offered, surface, laidAtOpening, laidNow]);
   const isFixed = kept.scheme[surface].state === 'fixed';
   const wishes = useAppState((state) => state.wishes[sample?.id ?? surface] ?? NO_WISHES);
   const shortlist = useShortlist(surface, opened, wishes, !isFixed);
@@ -77,6 +82,16 @@ export function DrawerPane({ surface }: { readonly surface: SurfaceId }) {
         sample={sample}
         family={family}
         library={library}
+        offered={offered}
+        libraries={{
+          all: shelf.libraries,
+          putAside: shelf.putAside,
+          onOffer: (id) =>
+            store.setState(({ putAside }) => ({
+              putAside: putAside.includes(id) ? putAside.filter((one) => one !== id) : [...putAside, id],
+            })),
+        }}
+        isOutdated={(finish) => isOutdated(finish, shelf)}
         candidates={candidates}
         shortlist={isFixed ? 'fixed' : shortlist}
         wishing={{

@@ -1,5 +1,5 @@
 import { X } from 'lucide-react';
-import { type KeyboardEvent, use, useEffect, useRef, useState } from 'react';
+import { type KeyboardEvent, use, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
 import { sentenceCase } from '../../engine/judge/surface-words';
 import type { DecisionState, SurfaceId } from '../../engine/surface';
@@ -14,11 +14,14 @@ import { surfaceName } from '../words/engine-words';
 import { labelWithoutCode, STATE_MEANING, sheenWords, VARIATION_WORDS } from '../words/finishes';
 import { SHORTLIST } from '../words/shortlist';
 import { reread } from '../words/spoken';
+import type { LibraryChoice } from './FilterFields';
 import { LayingForm } from './LayingForm';
 import { LibraryPart } from './LibraryPart';
 import { type Fold, LibraryFold, LibraryTools } from './LibraryTools';
+import { libraryValues } from './library-values';
 import { type NoShortlist, type ShortlistView, START_VIEW, shownLibrary } from './shortlist-view';
 import { TypeIn } from './TypeIn';
+import { useFacts } from './use-facts';
 import type { WishFieldsProps } from './WishFields';
 import './drawer.css';
 
@@ -26,7 +29,12 @@ export interface DrawerProps {
   readonly sample: LedgeSample;
   /** All surfaces that may take the finish together with this one, this one included. */
   readonly family: readonly SurfaceId[];
+  /** The project's own finishes. */
   readonly library: readonly Finish[];
+  /** All that may be laid, those of kept libraries, too. */
+  readonly offered: readonly Finish[];
+  readonly libraries: LibraryChoice;
+  readonly isOutdated: (finish: Finish) => boolean;
   readonly candidates: readonly Finish[];
   /** Null while it is worked out. */
   readonly shortlist: ShortlistView | NoShortlist | null;
@@ -88,17 +96,35 @@ export function Drawer(props: DrawerProps) {
     const next = surfaces.includes(surface) ? surfaces.filter((one) => one !== surface) : [...surfaces, surface];
     if (next.length > 0) setSurfaces(family.filter((one) => next.includes(one)));
   };
-  const classes = [...new Set(props.candidates.map((finish) => finish.class))];
+  const { classes } = libraryValues(props.candidates);
   const { shortlist, laid, tried, onTry } = props;
   const view = shortlist === null || typeof shortlist === 'string' ? null : shortlist;
-  const shown = shownLibrary(
-    view,
-    props.library,
-    props.candidates,
-    look,
-    [laid, tried].filter((id) => id !== null),
+  // Letters come before lists: a large library takes a moment to go through.
+  const seenAs = useDeferredValue(look);
+  const facts = useFacts(props.library);
+  const { list, order, orderNow } = view ?? {};
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what is known of a finish decides whether it passes
+  const shown = useMemo(
+    () =>
+      shownLibrary(
+        list && order && orderNow ? { list, order, orderNow } : null,
+        props.offered,
+        props.candidates,
+        seenAs,
+        [laid, tried].filter((id) => id !== null),
+      ),
+    [list, order, orderNow, props.offered, props.candidates, seenAs, laid, tried, facts],
   );
-  const tools = { look, onLook: setLook, library: shown, wishing: view && props.wishing, fold, onFold: setFold };
+  const { libraries } = props;
+  const tools = {
+    look,
+    libraries,
+    onLook: setLook,
+    library: shown,
+    wishing: view && props.wishing,
+    fold,
+    onFold: setFold,
+  };
   const triesOnly = props.onlyTries(surfaces);
   return (
     <div
@@ -182,9 +208,11 @@ export function Drawer(props: DrawerProps) {
         {part === 'library' && (
           <LibraryPart
             shortlist={shortlist}
-            library={props.library}
+            library={props.offered}
             shown={shown}
-            isRanked={view !== null && look.order === 'fit'}
+            isRanked={view !== null && seenAs.order === 'fit'}
+            isOutdated={props.isOutdated}
+            putAside={libraries.all.filter(({ id }) => libraries.putAside.includes(id)).length}
             chosen={laid}
             tried={tried}
             onlyTries={triesOnly ? SHORTLIST.settled : null}
@@ -214,7 +242,7 @@ export function Drawer(props: DrawerProps) {
             finish={sample.finish}
             surface={surfaces[0] ?? sample.surfaces[0]!}
             laying={sample.laying}
-            grouts={props.library.filter((finish) => finish.class === 'grout')}
+            grouts={props.offered.filter((finish) => finish.class === 'grout')}
             onLaying={(laying) => props.onLaying(surfaces, laying)}
           />
         )}

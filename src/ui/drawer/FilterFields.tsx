@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import type { FinishClass } from '../../engine/finish/types';
+import type { Library } from '../../model/library';
 import type { Finish } from '../../model/project';
 import { SHEENS, type SheenId } from '../../model/sheens';
 import { DRAWER } from '../words/drawer';
@@ -10,9 +11,19 @@ import { libraryValues } from './library-values';
 import { Menu } from './Menu';
 import { NumberText } from './NumberText';
 
+/** Libraries kept beside the project, and which of them are not offered. */
+export interface LibraryChoice {
+  readonly all: readonly Library[];
+  readonly putAside: readonly string[];
+  /** Offers a library, or no longer. */
+  readonly onOffer: (library: string) => void;
+}
+
 interface FilterFieldsProps {
   readonly finishes: readonly Finish[];
   readonly filters: FinishFilters;
+  /** Absent where one looks through a library itself. */
+  readonly libraries?: LibraryChoice;
   readonly onFilters: (filters: FinishFilters) => void;
   /** Ranks by them instead of hiding; null where nothing is ranked. */
   readonly onRank: (() => void) | null;
@@ -21,9 +32,9 @@ interface FilterFieldsProps {
 }
 
 /** What hides finishes of a list. */
-export function FilterFields({ finishes, filters, onFilters, onRank, children }: FilterFieldsProps) {
+export function FilterFields({ finishes, filters, libraries, onFilters, onRank, children }: FilterFieldsProps) {
   const set = (change: Partial<FinishFilters>) => onFilters({ ...filters, ...change });
-  const { classes, prices, availabilities } = libraryValues(finishes);
+  const { classes, prices, availabilities, tags } = libraryValues(finishes);
   return (
     <div className="library-fold">
       <div className="fold-fields">
@@ -55,7 +66,30 @@ export function FilterFields({ finishes, filters, onFilters, onRank, children }:
           choices={[['all', SHORTLIST.anyAvailable], ...availabilities.map((one) => [one, one] as const)]}
           onChoose={(available) => set({ available })}
         />
+        {libraries && (tags.length > 0 || filters.tag !== '') && (
+          <Menu<string>
+            label={DRAWER.tag}
+            value={filters.tag}
+            choices={[['', DRAWER.anyTag], ...withChosen(tags, filters.tag).map((one) => [one, one] as const)]}
+            onChoose={(tag) => set({ tag })}
+          />
+        )}
       </div>
+      {libraries && libraries.all.length > 0 && (
+        <fieldset className="fold-row fold-libraries">
+          <legend className="small quiet">{DRAWER.libraries}</legend>
+          {libraries.all.map(({ id, name, finishes: its }) => (
+            <label key={id} className="check">
+              <input
+                type="checkbox"
+                checked={!libraries.putAside.includes(id)}
+                onChange={() => libraries.onOffer(id)}
+              />
+              {DRAWER.libraryOf(name, its.length)}
+            </label>
+          ))}
+        </fieldset>
+      )}
       <div className="fold-row">
         {children}
         {filterCount(filters) > 0 && (
@@ -78,3 +112,7 @@ export function FilterFields({ finishes, filters, onFilters, onRank, children }:
     </div>
   );
 }
+
+/** With what is chosen, also where no finish has it any more. */
+const withChosen = (values: readonly string[], chosen: string): readonly string[] =>
+  chosen === '' || values.includes(chosen) ? values : [...values, chosen];

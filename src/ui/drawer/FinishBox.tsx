@@ -1,43 +1,27 @@
-import { type KeyboardEvent, useId, useRef, useState } from 'react';
+import { type KeyboardEvent, useEffect, useId, useRef, useState } from 'react';
+import { flushSync } from 'react-dom';
 import type { SurfaceId } from '../../engine/surface';
 import type { Finish } from '../../model/project';
-import { useSeen } from '../parts/use-seen';
-import { Swatch } from '../swatch/Swatch';
 import type { SwatchPaint } from '../swatch/swatch-paint';
 import { DRAWER } from '../words/drawer';
-import { undertoneLabel } from '../words/findings';
-import { labelWithoutCode, PROVENANCE_SHORT } from '../words/finishes';
 import { SHORTLIST } from '../words/shortlist';
-import { knownFacts } from './finish-facts';
+import { FinishOption } from './FinishOption';
+import { type Line, linesOf, useColumns } from './list-lines';
 import { nextIndex } from './next-index';
+import type { FinishSection, RowWords } from './shortlist-order';
+import { VirtualLines } from './VirtualLines';
 import './finish-list.css';
-
-/** A finish in the list, and what is said of it there. */
-export interface FinishRow {
-  readonly finish: Finish;
-  /** Why it stands there, in a line. */
-  readonly reason?: string;
-  /** How it was judged. */
-  readonly mark?: string;
-  /** What it makes of the wishes. */
-  readonly wishes?: string;
-  readonly isRejected?: boolean;
-  /** Settled surfaces that the reason speaks of. */
-  readonly beside?: readonly SurfaceId[];
-}
-
-export interface FinishSection {
-  readonly id: string;
-  /** Null: the only one, which needs no name. */
-  readonly title: string | null;
-  readonly rows: readonly FinishRow[];
-}
 
 interface FinishBoxProps {
   readonly sections: readonly FinishSection[];
   readonly chosen: string;
   /** What is on trial there instead. */
   readonly tried: string | null;
+  /** What is said of a finish; null: nothing, or nothing yet. */
+  readonly wordsOf: (finish: Finish) => RowWords | null;
+  /** Told which finishes came into sight. */
+  readonly onSeen?: ((finishes: readonly string[]) => void) | undefined;
+  readonly isOutdated: (finish: Finish) => boolean;
   /** `bake`: whether its pattern is wanted now, or only if it is there. */
   readonly paintOf: (finish: Finish, bake: boolean) => SwatchPaint;
   readonly onChoose: (finish: Finish) => void;
@@ -48,22 +32,33 @@ interface FinishBoxProps {
   readonly onWhy?: (finish: Finish) => void;
 }
 
+/** From so many finishes on only those in sight are in the page. */
+const MANY = 150;
+
 /** Finishes to choose from. Arrow keys only move; a click, Enter or Space chooses, T tries, a question mark asks why. */
-export function FinishBox({ sections, chosen, tried, paintOf, onChoose, onTry, onPoint, onWhy }: FinishBoxProps) {
+export function FinishBox(props: FinishBoxProps) {
+  const { sections, chosen, tried, wordsOf, onSeen, isOutdated, paintOf, onChoose, onTry, onPoint, onWhy } = props;
   const box = useRef<HTMLDivElement>(null);
   const name = useId();
   const [active, setActive] = useState(chosen);
-  const finishes = sections.flatMap(({ rows }) => rows.map(({ finish }) => finish));
+  const finishes = sections.length === 1 ? sections[0]!.finishes : sections.flatMap((section) => section.finishes);
+  const isLong = finishes.length > MANY;
+  const columns = useColumns(box, isLong && !onWhy);
   const at = Math.max(
     0,
     finishes.findIndex((finish) => finish.id === active),
   );
+  useEffect(() => {
+    if (!isLong) onSeen?.(finishes.map(({ id }) => id));
+  });
   const move = (event: KeyboardEvent) => {
-    const next = nextIndex(event.key, at, finishes.length, columnsOf(box.current));
+    const next = nextIndex(event.key, at, finishes.length, isLong ? columns : columnsOf(box.current));
     if (next !== null) {
       event.preventDefault();
-      setActive(finishes[next]!.id);
-      box.current?.querySelectorAll<HTMLElement>('[role=option]')[next]?.focus();
+      const { id } = finishes[next]!;
+      // What has the focus is in the page, wherever it stands.
+      flushSync(() => setActive(id));
+      box.current?.querySelector<HTMLElement>(`[data-finish="${CSS.escape(id)}"]`)?.focus();
     } else if (event.key === 'Enter' || event.key === ' ') {
       event.preventDefault();
       onChoose(finishes[at]!);
@@ -76,28 +71,57 @@ export function FinishBox({ sections, chosen, tried, paintOf, onChoose, onTry, o
       onWhy(finishes[at]!);
     }
   };
-  const option = (row: FinishRow) => (
-    <FinishOption
-      key={row.finish.id}
-      row={row}
-      isChosen={row.finish.id === chosen}
-      isTried={row.finish.id === tried}
-      isActive={row.finish === finishes[at]}
-      paintOf={paintOf}
-      onFocus={(isByKeys) => {
-        setActive(row.finish.id);
-        if (isByKeys) onPoint?.(row.beside ?? []);
-      }}
-      onPoint={onPoint}
-      onChoose={() => onChoose(row.finish)}
-      onTry={() => onTry(row.finish)}
-      onWhy={onWhy && (() => onWhy(row.finish))}
-    />
+  const option = (finish: Finish, index: number) => {
+    const words = wordsOf(finish);
+    return (
+      <FinishOption
+        key={finish.id}
+        finish={finish}
+        words={words}
+        isOutdated={isOutdated(finish)}
+        place={index + 1}
+        count={finishes.length}
+        isChosen={finish.id === chosen}
+        isTried={finish.id === tried}
+        isActive={index === at}
+        paintOf={paintOf}
+        onFocus={(isByKeys) => {
+          setActive(finish.id);
+          if (isByKeys) onPoint?.(words?.beside ?? []);
+        }}
+        onPoint={onPoint}
+        onChoose={() => onChoose(finish)}
+        onTry={() => onTry(finish)}
+        onWhy={onWhy && (() => onWhy(finish))}
+      />
+    );
+  };
+  const title = ({ id, title: words, finishes: its }: FinishSection) => (
+    <div id={`${name}-${id}`} role="presentation" className="finish-section-title small">
+      {words} ({its.length})
+    </div>
   );
+  const section = (one: FinishSection, children: React.ReactNode) =>
+    one.title === null ? (
+      children
+    ) : (
+      // biome-ignore lint/a11y/useSemanticElements: a fieldset is no part of a list box
+      <div
+        key={one.id}
+        role="group"
+        className="finish-section"
+        aria-labelledby={`${name}-${one.id}`}
+        data-section={one.id}
+      >
+        {children}
+      </div>
+    );
+  const line = ({ section: its, from, count }: Line) =>
+    from === null ? title(its) : finishes.slice(from, from + count).map((finish, i) => option(finish, from + i));
   return (
     <div
       ref={box}
-      className={`finish-list ${onWhy ? '' : 'finish-list-plain'}`}
+      className={`finish-list ${onWhy ? '' : 'finish-list-plain'} ${isLong ? 'finish-list-long' : ''}`}
       role="listbox"
       aria-label={DRAWER.list}
       aria-description={onWhy ? SHORTLIST.keys : SHORTLIST.tryKey}
@@ -105,110 +129,32 @@ export function FinishBox({ sections, chosen, tried, paintOf, onChoose, onTry, o
       onKeyDown={move}
       onBlur={() => onPoint?.([])}
     >
-      {sections.map(({ id, title, rows }) =>
-        title === null ? (
-          rows.map(option)
-        ) : (
-          // biome-ignore lint/a11y/useSemanticElements: a fieldset is no part of a list box
-          <div key={id} role="group" className="finish-section" aria-labelledby={`${name}-${id}`} data-section={id}>
-            <div id={`${name}-${id}`} role="presentation" className="finish-section-title small">
-              {title} ({rows.length})
-            </div>
-            {rows.map(option)}
-          </div>
-        ),
+      {isLong ? (
+        <VirtualLines
+          lines={linesOf(sections, columns)}
+          active={at}
+          render={line}
+          section={section}
+          onSeen={(places) => onSeen?.(places.map((index) => finishes[index]!.id))}
+        />
+      ) : (
+        sections.map((one) => {
+          const from = finishes.indexOf(one.finishes[0]!);
+          const options = one.finishes.map((finish, i) => option(finish, from + i));
+          return one.title === null
+            ? options
+            : section(
+                one,
+                <>
+                  {title(one)}
+                  {options}
+                </>,
+              );
+        })
       )}
     </div>
   );
 }
-
-interface FinishOptionProps {
-  readonly row: FinishRow;
-  readonly isChosen: boolean;
-  readonly isTried: boolean;
-  readonly isActive: boolean;
-  readonly paintOf: FinishBoxProps['paintOf'];
-  /** A tap leaves a focus behind that nobody sees. */
-  readonly onFocus: (isByKeys: boolean) => void;
-  readonly onPoint: FinishBoxProps['onPoint'];
-  readonly onChoose: () => void;
-  readonly onTry: () => void;
-  readonly onWhy: (() => void) | undefined;
-}
-
-function FinishOption(props: FinishOptionProps) {
-  const { row, isChosen, isTried, isActive, paintOf, onFocus, onPoint, onChoose, onTry, onWhy } = props;
-  const { finish, reason, mark, wishes, isRejected, beside } = row;
-  const facts = knownFacts(finish);
-  const supply = [finish.supply?.price_band, finish.supply?.availability].filter(Boolean).join(' · ');
-  const option = useRef<HTMLDivElement>(null);
-  const seen = useSeen(option);
-  return (
-    // biome-ignore lint/a11y/useKeyWithClickEvents: the listbox around it listens to the keys
-    <div
-      ref={option}
-      role="option"
-      className="finish-option ring-inside"
-      aria-selected={isChosen}
-      tabIndex={isActive ? 0 : -1}
-      data-finish={finish.id}
-      data-rejected={isRejected || undefined}
-      data-tried={isTried || undefined}
-      onFocus={(event) => onFocus(event.target.matches(':focus-visible'))}
-      onClick={onChoose}
-      onPointerEnter={() => onPoint?.(beside ?? [])}
-      onPointerLeave={() => onPoint?.([])}
-    >
-      <Swatch paint={paintOf(finish, seen)} width={52} height={36} className="finish-swatch" />
-      <span className="finish-words small">
-        <span className="finish-label">
-          {labelWithoutCode(finish.label, finish.id)}
-          {isChosen && <strong className="finish-current">{DRAWER.current}</strong>}
-          {isTried && <strong className="finish-current">{SHORTLIST.onTrial}</strong>}
-        </span>
-        <span className="quiet">
-          {finish.id}
-          {facts && `, ${DRAWER.lrv(facts.lrv)}, ${undertoneLabel(facts)}`}, {PROVENANCE_SHORT[finish.provenance]}
-          {supply && <> · {supply}</>}
-        </span>
-      </span>
-      {reason && (
-        <span className="finish-reason small">
-          <span>
-            {reason} {mark && <span className="finish-mark quiet">({mark})</span>}
-          </span>
-          {wishes && <span className="finish-wishes">{wishes}</span>}
-        </span>
-      )}
-      <span className="finish-acts small" aria-hidden="true">
-        {!isChosen && <Act words={isTried ? SHORTLIST.drop : SHORTLIST.try} onAct={onTry} name="try" />}
-        {onWhy && <Act words={SHORTLIST.why} onAct={onWhy} name="why" />}
-      </span>
-    </div>
-  );
-}
-
-interface ActProps {
-  readonly words: string;
-  readonly onAct: () => void;
-  readonly name: string;
-}
-
-/** For fingers and mice; an option of a list has no buttons in it, so keys have letters of their own. */
-const Act = ({ words, onAct, name }: ActProps) => (
-  // biome-ignore lint/a11y/useKeyWithClickEvents: the listbox around it listens to the keys
-  // biome-ignore lint/a11y/noStaticElementInteractions: hidden from readers, who have the keys
-  <span
-    className="finish-act"
-    data-act={name}
-    onClick={(event) => {
-      event.stopPropagation();
-      onAct();
-    }}
-  >
-    {words}
-  </span>
-);
 
 /** How many options stand in one row, from where they lie on screen. */
 function columnsOf(box: HTMLElement | null): number {

@@ -7,8 +7,8 @@ import { DRAWER } from '../words/drawer';
 import { labelWithoutCode } from '../words/finishes';
 import { SHORTLIST } from '../words/shortlist';
 import { FinishBox } from './FinishBox';
+import { wordsOf } from './shortlist-order';
 import type { NoShortlist, ShortlistView, ShownLibrary } from './shortlist-view';
-import { useFacts } from './use-facts';
 import { WhyPart } from './WhyPart';
 
 interface LibraryPartProps {
@@ -26,13 +26,15 @@ interface LibraryPartProps {
   readonly onChoose: (finish: Finish) => void;
   readonly onTry: (finish: Finish) => void;
   readonly onPoint: (surfaces: readonly SurfaceId[]) => void;
+  readonly isOutdated: (finish: Finish) => boolean;
+  /** How many libraries are not offered. */
+  readonly putAside: number;
 }
 
 /** The finishes for a surface: as a shortlist with its reasons, or as the plain library has them. */
 export function LibraryPart(props: LibraryPartProps) {
   const { shortlist, library, shown, isRanked, chosen, tried, onlyTries, paintOf, onChoose, onTry, onPoint } = props;
   const [asked, setAsked] = useState<Finish | null>(null);
-  useFacts(library);
   if (shortlist === null) {
     return (
       <p className="library-none" role="status">
@@ -45,6 +47,7 @@ export function LibraryPart(props: LibraryPartProps) {
     return (
       <WhyPart
         finish={asked}
+        row={view.rowOf(asked.id)}
         list={view.list}
         paint={paintOf(asked, true)}
         isChosen={asked.id === chosen}
@@ -69,7 +72,8 @@ export function LibraryPart(props: LibraryPartProps) {
           {shortlist === 'untold' && SHORTLIST.untold}
           {view && isRanked && view.list.held_words} {view && onlyTries}{' '}
           <span role="status" className="quiet">
-            {DRAWER.count(shown.shown.length, shown.all.length)}. {view?.isJudging && SHORTLIST.judging}{' '}
+            {DRAWER.count(shown.shown.length, shown.all.length)}.{' '}
+            {props.putAside > 0 && DRAWER.putAside(props.putAside)} {view?.isJudging && SHORTLIST.judging}{' '}
             {onTrial && (
               // The bar of the trial says it to who sees it.
               <span className="hidden-visually">{SHORTLIST.trying(labelWithoutCode(onTrial.label, onTrial.id))}</span>
@@ -90,6 +94,12 @@ export function LibraryPart(props: LibraryPartProps) {
       ) : (
         <FinishBox
           sections={shown.sections}
+          wordsOf={(finish) => {
+            const row = isRanked && view ? view.rowOf(finish.id) : null;
+            return row && wordsOf(row);
+          }}
+          onSeen={isRanked ? view?.askRows : undefined}
+          isOutdated={props.isOutdated}
           chosen={chosen}
           tried={tried}
           paintOf={paintOf}

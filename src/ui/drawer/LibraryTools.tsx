@@ -2,7 +2,7 @@ import { Choices } from '../parts/Choices';
 import { DRAWER } from '../words/drawer';
 import { SHORTLIST } from '../words/shortlist';
 import { reread } from '../words/spoken';
-import { FilterFields } from './FilterFields';
+import { FilterFields, type LibraryChoice } from './FilterFields';
 import { filterCount, NO_FILTERS } from './finish-filters';
 import type { LibraryLook, ShownLibrary } from './shortlist-view';
 import { WishFields, type WishFieldsProps } from './WishFields';
@@ -15,6 +15,7 @@ interface LibraryToolsProps {
   readonly look: LibraryLook;
   readonly onLook: (look: LibraryLook) => void;
   readonly library: ShownLibrary;
+  readonly libraries: LibraryChoice;
   /** Null where nothing is ranked. */
   readonly wishing: Omit<WishFieldsProps, 'finishes'> | null;
   readonly fold: Fold | null;
@@ -69,7 +70,7 @@ function focusOpener(fold: Fold): void {
 }
 
 /** What is open of the tools, under their row. */
-export function LibraryFold({ look, onLook, library, wishing, fold, onFold }: LibraryToolsProps) {
+export function LibraryFold({ look, onLook, library, libraries, wishing, fold, onFold }: LibraryToolsProps) {
   const { filters, order, showsNotMade } = look;
   const isRanked = wishing !== null && order === 'fit';
   if (fold === 'wishes') return isRanked ? <WishFields {...wishing} finishes={library.all} /> : null;
@@ -78,6 +79,7 @@ export function LibraryFold({ look, onLook, library, wishing, fold, onFold }: Li
     <FilterFields
       finishes={library.all}
       filters={filters}
+      libraries={libraries}
       onFilters={(next) => {
         onLook({ ...look, filters: next });
         // What clears them goes with them.

@@ -1,6 +1,6 @@
 import { ArrowLeft } from 'lucide-react';
 import { useEffect, useRef, useState } from 'react';
-import type { Shortlist } from '../../engine/judge/shortlist/types';
+import type { ShortlistRow } from '../../engine/judge/shortlist/types';
 import type { WhyPoint } from '../../engine/judge/shortlist/why';
 import type { SurfaceId } from '../../engine/surface';
 import type { Finish } from '../../model/project';
@@ -12,7 +12,10 @@ import { retold } from '../words/spoken';
 
 interface WhyPartProps {
   readonly finish: Finish;
-  readonly list: Shortlist;
+  /** What is said of it in the list; null while that is asked for. */
+  readonly row: ShortlistRow | null;
+  /** The list it is in: of another one there may be more to say. */
+  readonly list: object;
   readonly paint: SwatchPaint;
   readonly readWhy: (finish: string) => Promise<readonly WhyPoint[] | null>;
   readonly onPoint: (surfaces: readonly SurfaceId[]) => void;
@@ -27,7 +30,7 @@ interface WhyPartProps {
 
 /** All there is to say for and against one finish, with its numbers. */
 export function WhyPart(props: WhyPartProps) {
-  const { finish, list, paint, isChosen, isTried, readWhy, onPoint, onLay, onTry, onBack } = props;
+  const { finish, row, list, paint, isChosen, isTried, readWhy, onPoint, onLay, onTry, onBack } = props;
   const [points, setPoints] = useState<readonly WhyPoint[] | null>(null);
   const back = useRef<HTMLButtonElement>(null);
   useEffect(() => back.current?.focus({ preventScroll: true }), []);
@@ -39,9 +42,6 @@ export function WhyPart(props: WhyPartProps) {
       isWanted = false;
     };
   }, [finish.id, list]);
-  const accepted = list.accepted.find((row) => row.finish === finish.id);
-  const rejected = list.rejected.find((row) => row.finish === finish.id);
-  const row = accepted ?? rejected;
   const heading = labelWithoutCode(finish.label, finish.id);
   return (
     <section
@@ -86,7 +86,7 @@ export function WhyPart(props: WhyPartProps) {
       </div>
       {row && (
         <p className="why-sum">
-          {accepted ? `${accepted.rank}. ${retold(accepted.reasons.join(' '))}` : retold(rejected!.reason)}{' '}
+          {'rank' in row ? `${row.rank}. ${retold(row.reasons.join(' '))}` : retold(row.reason)}{' '}
           <span className="quiet">({basisWords(row)})</span>
         </p>
       )}

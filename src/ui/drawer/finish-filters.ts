@@ -1,10 +1,11 @@
 import type { FinishClass } from '../../engine/finish/types';
+import type { ComponentRecord } from '../../engine/judge/assessment';
 import type { Wish } from '../../engine/judge/shortlist/wish';
 import type { Finish } from '../../model/project';
 import { SHEENS, type SheenId } from '../../model/sheens';
 import { undertoneLabel } from '../words/findings';
 import { CLASS_WORDS } from '../words/finishes';
-import { knownFacts } from './finish-facts';
+import { knownFacts } from './known-facts';
 
 /** What is shown of a library; an empty text or `all` hides nothing. */
 export interface FinishFilters {
@@ -16,6 +17,8 @@ export interface FinishFilters {
   readonly sheen: SheenId | 'all';
   readonly price: string;
   readonly available: string;
+  /** Empty: any. */
+  readonly tag: string;
 }
 
 export const NO_FILTERS: FinishFilters = {
@@ -26,14 +29,16 @@ export const NO_FILTERS: FinishFilters = {
   sheen: 'all',
   price: 'all',
   available: 'all',
+  tag: '',
 };
 
 /** Whether a finish passes. One whose figure is not known yet is shown. */
 export function passes(finish: Finish, filters: FinishFilters): boolean {
-  const { kind, sheen, price, available } = filters;
+  const { kind, sheen, price, available, tag } = filters;
   if (kind !== 'all' && finish.class !== kind) return false;
   if (price !== 'all' && finish.supply?.price_band !== price) return false;
   if (available !== 'all' && finish.supply?.availability !== available) return false;
+  if (tag !== '' && !finish.tags?.includes(tag)) return false;
   const range = SHEENS.find(({ id }) => id === sheen);
   if (range && (finish.gloss_gu < range.from || finish.gloss_gu > range.to)) return false;
   return isInLrv(finish, filters) && fits(finish, filters.search.trim().toLowerCase());
@@ -58,9 +63,9 @@ function numberOf(text: string, otherwise: number): number {
 }
 
 /** How many filters are set, the search apart. */
-export const filterCount = (filters: FinishFilters): number => wishesOf(filters).length;
+export const filterCount = (filters: FinishFilters): number => wishesOf(filters).length + (filters.tag === '' ? 0 : 1);
 
-/** The filters as wishes: what they would hide comes later instead. The search looks for words and is none. */
+/** The filters as wishes: what they would hide comes later instead. The search and tags look for words and are none. */
 export function wishesOf({ kind, lrvFrom, lrvTo, sheen, price, available }: FinishFilters): readonly Wish[] {
   const range = lrvRange(lrvFrom, lrvTo);
   const gloss = SHEENS.find(({ id }) => id === sheen);
@@ -75,7 +80,28 @@ export function wishesOf({ kind, lrvFrom, lrvTo, sheen, price, available }: Fini
 
 function fits(finish: Finish, search: string): boolean {
   if (!search) return true;
-  const facts = knownFacts(finish);
-  const text = `${finish.label} ${CLASS_WORDS[finish.class]} ${facts ? undertoneLabel(facts) : ''}`.toLowerCase();
+  const text = searchText(finish);
   return search.split(/\s+/).every((word) => text.includes(word));
+}
+
+const texts = new WeakMap<Finish, { readonly facts: ComponentRecord | null; readonly text: string }>();
+
+/** What a search looks through, put together once. */
+function searchText(finish: Finish): string {
+  const facts = knownFacts(finish);
+  const before = texts.get(finish);
+  if (before?.facts === facts) return before.text;
+  const { label, id, tags = [], origin, supply } = finish;
+  const words = [
+    label,
+    id,
+    CLASS_WORDS[finish.class],
+    facts && undertoneLabel(facts),
+    supply?.supplier,
+    origin?.name,
+    ...tags,
+  ];
+  const text = words.filter(Boolean).join(' ').toLowerCase();
+  texts.set(finish, { facts, text });
+  return text;
 }

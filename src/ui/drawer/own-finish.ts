@@ -273,6 +273,9 @@ function inFormWords({ kind, value }: OwnFinishEntry, problem: Problem): Problem
   return { ...problem, text: bare(problem.text), remedy };
 }
 
+/** Typed in for this project; a library may call its own finishes so, too. */
+export const isOwn = ({ id, origin }: Finish): boolean => id.startsWith('OWN-') && !origin;
+
 /** An id for a finish of one's own that the library does not have yet. */
 export function freeId(library: readonly Finish[]): string {
   const taken = new Set(library.map((finish) => finish.id));

@@ -1,8 +1,8 @@
-import type { AcceptedFinish, RejectedFinish, Shortlist } from '../../engine/judge/shortlist/types';
+import type { ShortlistOutline, ShortlistRow } from '../../engine/judge/shortlist/types';
 import { wishSentence } from '../../engine/judge/shortlist/wishes';
+import type { SurfaceId } from '../../engine/surface';
 import type { Finish } from '../../model/project';
 import { basisWords, SHORTLIST } from '../words/shortlist';
-import type { FinishRow, FinishSection } from './FinishBox';
 
 export type SectionId = keyof typeof SHORTLIST.sections;
 
@@ -11,13 +11,23 @@ export type ShortlistOrder = readonly { readonly finish: string; readonly sectio
 
 const SECTIONS: readonly SectionId[] = ['free', 'clear', 'compare', 'part', 'rejected', 'not-made'];
 
-export function orderOf({ accepted, rejected, held_against }: Shortlist): ShortlistOrder {
+/** A part of a list with a heading of its own. */
+export interface FinishSection {
+  readonly id: string;
+  /** Null: the only one, which needs no name. */
+  readonly title: string | null;
+  readonly finishes: readonly Finish[];
+}
+
+type Outline = Pick<ShortlistOutline, 'accepted' | 'groups' | 'rejected' | 'codes' | 'held_against'>;
+
+export function orderOf({ accepted, groups, rejected, codes, held_against }: Outline): ShortlistOrder {
   const isFree = held_against.length === 0;
   return [
-    ...accepted.map(({ finish, group }) => ({ finish, section: isFree ? ('free' as const) : group })),
-    ...rejected.map(({ finish, code }) => ({
+    ...accepted.map((finish, i) => ({ finish, section: isFree ? ('free' as const) : groups[i]! })),
+    ...rejected.map((finish, i) => ({
       finish,
-      section: code === 'not-made-for-it' ? ('not-made' as const) : ('rejected' as const),
+      section: codes[i] === 'not-made-for-it' ? ('not-made' as const) : ('rejected' as const),
     })),
   ];
 }
@@ -32,35 +42,50 @@ export function isSameOrder(kept: ShortlistOrder, now: ShortlistOrder): boolean 
   );
 }
 
-type Told = AcceptedFinish | RejectedFinish;
-
 /**
- * The sections of a list in a kept order, with what is said of each finish now. A finish that came since stands first in its section.
+ * The sections of a list in a kept order. A finish that came since stands first in its section.
+ * @param now the order as it is now
  * @param library finishes that are shown, by id
  */
 export function sectionsOf(
-  order: ShortlistOrder,
-  list: Shortlist,
+  kept: ShortlistOrder,
+  now: ShortlistOrder,
   library: ReadonlyMap<string, Finish>,
 ): readonly FinishSection[] {
-  const told = new Map<string, Told>([...list.accepted, ...list.rejected].map((row) => [row.finish, row]));
-  const known = new Set(order.map(({ finish }) => finish));
-  const all = [...orderOf(list).filter(({ finish }) => !known.has(finish)), ...order];
-  return SECTIONS.flatMap((section) => {
-    const rows = all.flatMap((one): FinishRow[] => {
-      const finish = library.get(one.finish);
-      const row = told.get(one.finish);
-      return one.section === section && finish && row ? [rowOf(finish, row)] : [];
-    });
-    return rows.length === 0 ? [] : [{ id: section, title: SHORTLIST.sections[section], rows }];
+  const before = new Set(kept === now ? [] : kept.map(({ finish }) => finish));
+  const there = new Set(kept === now ? [] : now.map(({ finish }) => finish));
+  const all =
+    kept === now
+      ? now
+      : [...now.filter(({ finish }) => !before.has(finish)), ...kept.filter(({ finish }) => there.has(finish))];
+  const finishes = new Map(SECTIONS.map((section) => [section, [] as Finish[]]));
+  for (const { finish: id, section } of all) {
+    const finish = library.get(id);
+    if (finish) finishes.get(section)!.push(finish);
+  }
+  return SECTIONS.flatMap((id) => {
+    const its = finishes.get(id)!;
+    return its.length === 0 ? [] : [{ id, title: SHORTLIST.sections[id], finishes: its }];
   });
 }
 
-function rowOf(finish: Finish, row: Told): FinishRow {
+/** What is said of a finish in the list. */
+export interface RowWords {
+  /** Why it stands there, in a line. */
+  readonly reason?: string;
+  /** How it was judged. */
+  readonly mark?: string;
+  /** What it makes of the wishes. */
+  readonly wishes?: string;
+  readonly isRejected?: boolean;
+  /** Settled surfaces that the reason speaks of. */
+  readonly beside?: readonly SurfaceId[];
+}
+
+export function wordsOf(row: ShortlistRow): RowWords {
   if ('reason' in row) {
     const isNotMade = row.code === 'not-made-for-it';
     return {
-      finish,
       reason: row.reason,
       ...(isNotMade ? {} : { mark: basisWords(row) }),
       isRejected: true,
@@ -71,7 +96,6 @@ function rowOf(finish: Finish, row: Told): FinishRow {
   // The wishes have a line of their own.
   const reason = row.reasons.find((one) => one !== wishes);
   return {
-    finish,
     ...(reason === undefined ? {} : { reason }),
     ...(wishes && { wishes }),
     mark: basisWords(row),

@@ -1,18 +1,25 @@
-import type { Shortlist } from '../../engine/judge/shortlist/types';
+import type { ShortlistOutline, ShortlistRow } from '../../engine/judge/shortlist/types';
 import type { WhyPoint } from '../../engine/judge/shortlist/why';
 import type { Finish } from '../../model/project';
 import { NO_FILTERS, passes } from './finish-filters';
-import { type ShortlistOrder, sectionsOf } from './shortlist-order';
+import { isOwn } from './own-finish';
+import { type FinishSection, type ShortlistOrder, sectionsOf } from './shortlist-order';
 
 /** A shortlist on screen. */
 export interface ShortlistView {
-  readonly list: Shortlist;
+  readonly list: ShortlistOutline;
+  /** The order as it is shown, and as it would be now. */
   readonly order: ShortlistOrder;
+  readonly orderNow: ShortlistOrder;
   /** The list would now stand in another order. */
   readonly isOrderOld: boolean;
   /** The best are being judged in their place. */
   readonly isJudging: boolean;
   readonly onOrderAgain: () => void;
+  /** What is said of a finish; null until it was asked for. */
+  readonly rowOf: (finish: string) => ShortlistRow | null;
+  /** Asks for what is said of finishes that came into sight. */
+  readonly askRows: (finishes: readonly string[]) => void;
   readonly readWhy: (finish: string) => Promise<readonly WhyPoint[] | null>;
 }
 
@@ -30,7 +37,7 @@ export interface ShownLibrary {
   readonly shown: readonly Finish[];
   /** How many are left out as not usually made for it. */
   readonly notMade: number;
-  readonly sections: ReturnType<typeof sectionsOf>;
+  readonly sections: readonly FinishSection[];
 }
 
 /**
@@ -39,24 +46,23 @@ export interface ShownLibrary {
  * @param kept finishes that stay in sight
  */
 export function shownLibrary(
-  shortlist: ShortlistView | null,
+  shortlist: Pick<ShortlistView, 'list' | 'order' | 'orderNow'> | null,
   library: readonly Finish[],
   candidates: readonly Finish[],
   { filters, order, showsNotMade }: LibraryLook,
   kept: readonly string[],
 ): ShownLibrary {
   const passing = (all: readonly Finish[]) => all.filter((finish) => passes(finish, filters));
-  const notMade = (shortlist?.list.rejected ?? []).filter(({ code }) => code === 'not-made-for-it');
+  const notMade = shortlist?.list.rejected.filter((_, i) => shortlist.list.codes[i] === 'not-made-for-it') ?? [];
   if (!shortlist || order === 'library') {
     const shown = passing(candidates);
-    const sections = [{ id: 'library', title: null, rows: shown.map((finish) => ({ finish })) }];
+    const sections = [{ id: 'library', title: null, finishes: shown }];
     return { all: candidates, shown, notMade: notMade.length, sections };
   }
-  const isUnfit = new Set(
-    notMade.map(({ finish }) => finish).filter((id) => !kept.includes(id) && !id.startsWith('OWN-')),
-  );
-  const all = library.filter(({ id }) => showsNotMade || !isUnfit.has(id));
+  const isUnfit = new Set(notMade.filter((id) => !kept.includes(id)));
+  const all = library.filter((finish) => showsNotMade || !isUnfit.has(finish.id) || isOwn(finish));
   const shown = passing(all);
   const byId = new Map(shown.map((finish) => [finish.id, finish]));
-  return { all, shown, notMade: notMade.length, sections: sectionsOf(shortlist.order, shortlist.list, byId) };
+  const sections = sectionsOf(shortlist.order, shortlist.orderNow, byId);
+  return { all, shown, notMade: notMade.length, sections };
 }

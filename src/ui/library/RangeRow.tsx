@@ -2,7 +2,7 @@ import type { Ref } from 'react';
 import { codeOf } from '../../model/merge-finishes';
 import type { Finish } from '../../model/project';
 import { sheenOf } from '../../model/sheens';
-import { knownFacts } from '../drawer/finish-facts';
+import { knownFacts } from '../drawer/known-facts';
 import { Swatch } from '../swatch/Swatch';
 import type { SwatchPaint } from '../swatch/swatch-paint';
 import { undertoneLabel } from '../words/findings';

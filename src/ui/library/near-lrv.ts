@@ -4,7 +4,7 @@ import type { GivenColor } from '../../engine/finish/given-color';
 import { yFromMunsellValue } from '../../engine/naming/munsell-value';
 import { codeOf } from '../../model/merge-finishes';
 import type { Finish } from '../../model/project';
-import { knownFacts } from '../drawer/finish-facts';
+import { knownFacts } from '../drawer/known-facts';
 import { labelWithoutCode } from '../words/finishes';
 
 /** The name alone: lists show the code apart. */

@@ -1,8 +1,8 @@
 import type { Provenance } from '../../engine/finish/types';
 import { codeOf } from '../../model/merge-finishes';
 import type { Finish } from '../../model/project';
-import { knownFacts } from '../drawer/finish-facts';
 import { type FinishFilters, filterCount, lrvRange, NO_FILTERS, passes } from '../drawer/finish-filters';
+import { knownFacts } from '../drawer/known-facts';
 import { undertoneLabel } from '../words/findings';
 import { CLASS_WORDS } from '../words/finishes';
 import { nameOf, nearLrv } from './near-lrv';
@@ -10,15 +10,13 @@ import { nameOf, nearLrv } from './near-lrv';
 /** What is shown of a library that one looks after. */
 export interface RangeFilters extends FinishFilters {
   readonly provenance: Provenance | 'all';
-  /** Empty: any. */
-  readonly tag: string;
 }
 
-export const NO_RANGE_FILTERS: RangeFilters = { ...NO_FILTERS, provenance: 'all', tag: '' };
+export const NO_RANGE_FILTERS: RangeFilters = { ...NO_FILTERS, provenance: 'all' };
 
 /** How many filters are set, the search apart. */
 export const rangeFilterCount = (filters: RangeFilters): number =>
-  filterCount(filters) + (filters.provenance === 'all' ? 0 : 1) + (filters.tag === '' ? 0 : 1);
+  filterCount(filters) + (filters.provenance === 'all' ? 0 : 1);
 
 /** The finishes that pass, in their order. */
 export function filterRange(finishes: readonly Finish[], filters: RangeFilters): readonly Finish[] {
@@ -34,7 +32,6 @@ export function filterRange(finishes: readonly Finish[], filters: RangeFilters):
     (finish) =>
       passes(finish, bare) &&
       (filters.provenance === 'all' || finish.provenance === filters.provenance) &&
-      (filters.tag === '' || (finish.tags?.includes(filters.tag) ?? false)) &&
       isInLrv(finish) &&
       (words.length === 0 || hasAll(finish, words)),
   );

@@ -21,6 +21,12 @@ export const DRAWER = spoken({
   current: 'on it now',
   lrv: (lrv: number) => `LRV ${Math.round(lrv)}`,
   count: (shown: number, all: number) => (shown === all ? `${all} finishes` : `${shown} of ${all} finishes`),
+  libraries: 'Offer finishes of',
+  libraryOf: (name: string, count: number) => `${name} (${count})`,
+  putAside: (count: number) => (count === 1 ? 'One library is left out.' : `${count} libraries are left out.`),
+  outdated: (library: string) => `from ${library}, which has another version by now`,
+  tag: 'Tag',
+  anyTag: 'Any tag',
 } as const);
 
 /** Words of the form for how a finish is laid. */

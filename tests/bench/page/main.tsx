@@ -86,6 +86,7 @@ const studio = createStudio({
   stand() {},
   standLight() {},
   assessment() {},
+  facts() {},
   problem(problem) {
     throw new Error(problem.text);
   },

@@ -118,8 +118,7 @@ export function inOrder(ranking: Ranking, seen: ReadonlyMap<string, readonly InP
   return { asked, held, accepted: acceptedOf(after), rejected };
 }
 
-const isAccepted = ({ candidate, rejectedBy }: Standing): boolean =>
-  candidate.notMade === null && rejectedBy === null;
+const isAccepted = ({ candidate, rejectedBy }: Standing): boolean => candidate.notMade === null && rejectedBy === null;
 
 /** The candidates that nothing turns down, in rank order. */
 export function acceptedOf({ asked, standings }: Ranking): Standing[] {
