@@ -18,6 +18,7 @@ import { TryPane } from './panes/TryPane';
 import { ShowroomBarPane } from './showroom/ShowroomBarPane';
 import { ShowroomDialogs } from './showroom/ShowroomDialogs';
 
+const BroughtPane = lazy(() => import('./panes/BroughtPane').then((pane) => ({ default: pane.BroughtPane })));
 const LibrariesPane = lazy(() => import('./panes/LibrariesPane').then((pane) => ({ default: pane.LibrariesPane })));
 const NewProjectPane = lazy(() => import('./panes/NewProjectPane').then((pane) => ({ default: pane.NewProjectPane })));
 
@@ -30,6 +31,7 @@ export function AppScreen() {
   const drawer = useAppState((state) => state.drawer);
   const keysHelp = useAppState((state) => state.keysHelp);
   const asking = useAppState((state) => state.asking);
+  const brought = useAppState((state) => state.brought !== null);
   const libraries = useAppState((state) => state.libraries);
   const isShowroom = useAppState((state) => state.showroom !== null);
   const run = useAppState((state) => state.showroomRun);
@@ -76,6 +78,11 @@ export function AppScreen() {
       {libraries && (
         <Suspense fallback={null}>
           <LibrariesPane />
+        </Suspense>
+      )}
+      {brought && (
+        <Suspense fallback={null}>
+          <BroughtPane />
         </Suspense>
       )}
       {keysHelp && <KeysHelp onClose={() => store.setState({ keysHelp: false })} />}

@@ -74,7 +74,7 @@ const unread = (file: File, problem: Problem): Result<never> => ({
 });
 
 /** Colors take their time and bring spectra along: looked at in slices, with code that is fetched when it is needed. */
-async function checkColors(project: Project, text: string, file: string): Promise<Result<Project>> {
+export async function checkColors(project: Project, text: string, file: string): Promise<Result<Project>> {
   const { checkingColors } = await import('../io/check-colors');
   const steps = checkingColors(project, text, file);
   for (let until = performance.now() + SLICE_MS; ; ) {

@@ -17,6 +17,7 @@ import { storeProblem } from './keeping/store-error';
 import { followManner } from './manner';
 import { keptAside, offerLibraries } from './offer-libraries';
 import { keepForOffline } from './offline/keep-for-offline';
+import { followLinks } from './open-link';
 import { followPoint } from './point-follower';
 import { isPreferring, keepPreferences, keptPreferences, preferencesOf } from './preferences';
 import { createSampleBaker } from './sample-baker';
@@ -58,7 +59,10 @@ export async function startApp(
   followState(store, studio);
   listenToKeys(store, actions);
   if (showroom) runShowroom(store, showroom);
-  else warnOfUnsaved(store);
+  else {
+    warnOfUnsaved(store);
+    followLinks(store);
+  }
   const bake = createSampleBaker();
   const paints = createSamplePaints({
     fetchLaying: async () => {

@@ -3,6 +3,7 @@ import type { Wish } from '../engine/judge/shortlist/wish';
 import type { Unsettling } from '../engine/judge/unsettled';
 import type { Vec3 } from '../engine/light/types';
 import type { PatternTexture } from '../engine/pattern/types';
+import type { Problem } from '../engine/result';
 import type { SurfaceId } from '../engine/surface';
 import type { Look, RoomLight } from '../kitchen/look';
 import type { SeenBy } from '../kitchen/seen-by';
@@ -60,6 +61,12 @@ export interface TryOut {
   readonly reopens: SurfaceId | null;
   /** The findings of the option without it, in the light it began in; null where they were not known. */
   readonly before: Assessment | null;
+}
+
+/** A project that came by a link, with what is to be told of it. */
+interface Brought {
+  readonly project: Project;
+  readonly notices: readonly Problem[];
 }
 
 /** Everything the page knows: the document with its history, what is looked at, and what the workers last said. */
@@ -128,6 +135,8 @@ export interface AppState extends SceneState, OfflineState, ShowroomState {
   readonly pointed: readonly SurfaceId[];
   readonly keysHelp: boolean;
   readonly told: Told | null;
+  /** What a link brought and nobody has accepted yet. */
+  readonly brought: Brought | null;
   /** Later decisions that the last changes of finishes work against; null: none. */
   readonly unsettling: Unsettling | null;
   readonly contextLost: boolean;
@@ -188,6 +197,7 @@ export function initialState(project: Project, theme: Theme): AppState {
     pointed: [],
     keysHelp: false,
     told: null,
+    brought: null,
     unsettling: null,
     contextLost: false,
     room: null,

@@ -1,16 +1,4 @@
-/** CRC-32 of PNG (specification, third edition, annex D; ISO/IEC 3309): polynomial 0xEDB88320, reflected. */
-const TABLE = Uint32Array.from({ length: 256 }, (_, n) => {
-  let c = n;
-  for (let k = 0; k < 8; k++) c = c & 1 ? 0xedb88320 ^ (c >>> 1) : c >>> 1;
-  return c;
-});
-
-/** CRC-32 of bytes, as an unsigned number. */
-export function crc32(bytes: Uint8Array): number {
-  let crc = 0xffffffff;
-  for (const byte of bytes) crc = TABLE[(crc ^ byte) & 0xff]! ^ (crc >>> 8);
-  return (crc ^ 0xffffffff) >>> 0;
-}
+import { crc32 } from './crc32';
 
 /** A chunk: length, type (four letters), data, CRC of type and data. */
 export function pngChunk(type: string, data: Uint8Array): Uint8Array {

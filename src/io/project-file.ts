@@ -56,6 +56,10 @@ export function projectOfJson(
 export const projectText = (project: Project): string =>
   layOutJson(v.parse(projectSchema, withoutEmptySurfaces(project)));
 
+/** The same on one line and without a blank: for where every character counts. */
+export const compactProjectText = (project: Project): string =>
+  JSON.stringify(v.parse(projectSchema, withoutEmptySurfaces(project)));
+
 const KIND = { type: 'upstand-project', version: VERSION, noun: 'project', choose: 'a project file' } as const;
 
 const mendLibrary = (library: readonly Finish[], path: string, notices: Problem[]): readonly Finish[] =>

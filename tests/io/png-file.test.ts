@@ -2,7 +2,7 @@ import { deflateSync, inflateSync, crc32 as zlibCrc32 } from 'node:zlib';
 import fc from 'fast-check';
 import { PNG } from 'pngjs';
 import { expect, it } from 'vitest';
-import { crc32 } from '../../src/io/png-chunks';
+import { crc32 } from '../../src/io/crc32';
 import { type PngPicture, pngFile } from '../../src/io/png-file';
 
 // PNG specification, third edition (W3C Recommendation, 2025); checks: node:zlib, pngjs.

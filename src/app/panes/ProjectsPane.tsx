@@ -3,6 +3,7 @@ import { useApp, useAppState } from '../context';
 import { openProject, saveProject, saveRevision } from '../files';
 import { chosenOption, documentOf } from '../state';
 import { useKeptProjects } from '../use-kept-projects';
+import { LinkPane } from './LinkPane';
 
 /** The present project with its log and revisions, and all that are kept in this browser. */
 export function ProjectsPane() {
@@ -36,7 +37,7 @@ export function ProjectsPane() {
       onSaveRevision={(revision) => saveRevision(project, revision)}
       onClose={() => store.setState({ panel: null })}
     >
-      {null}
+      <LinkPane project={project} option={project.options.find(({ id }) => id === option.id) ?? option} />
     </ProjectsPanel>
   );
 }

@@ -1,0 +1,29 @@
+import { integer } from './numbers';
+
+/** Words of links that hold an option. */
+export const LINK = {
+  title: 'Link to this option',
+  what: (option: string) =>
+    `Holds ${option} whole: the kitchen with its place, who uses it, the lights, and the finishes in use. Notes, log, revisions, photos, and other options stay here.`,
+  where: 'All of it is in the link itself. Nothing is sent anywhere until you send the link to someone.',
+  make: 'Make the link',
+  makeAnew: 'Make it anew',
+  changed: 'The option changed since this link was made.',
+  copy: 'Copy the link',
+  copied: 'Copied.',
+  length: (characters: number) => `${integer(characters)} characters.`,
+  code: 'The link as a QR code',
+  noCode: 'Too long for a QR code.',
+  failed: 'The link could not be made: a part of the program could not be loaded.',
+  failedRemedy: 'Reload the page and try again.',
+
+  source: 'link',
+  kept: 'Nothing was opened. Your project is as it was.',
+  brings: (option: string) => `A link brings ${option}`,
+  contents: (project: string, kitchen: string, finishes: number, lights: number) =>
+    `${project}: ${kitchen}, ${finishes === 1 ? '1 finish' : `${finishes} finishes`}, ${lights === 1 ? '1 light' : `${lights} lights`}.`,
+  beside: 'It opens as a project of its own, beside those kept in this browser.',
+  open: 'Open it',
+  leave: 'Leave it',
+  opened: (option: string) => `open ${option} from a link`,
+} as const;
