@@ -12,6 +12,7 @@ import { UpdatePane } from './offline/UpdatePane';
 import { BarPane } from './panes/BarPane';
 import { DrawerPane } from './panes/DrawerPane';
 import { FindingsPane } from './panes/FindingsPane';
+import { KeepingPane } from './panes/KeepingPane';
 import { LedgePane } from './panes/LedgePane';
 import { PicturePane } from './panes/PicturePane';
 import { TryPane } from './panes/TryPane';
@@ -43,6 +44,7 @@ export function AppScreen() {
         banner={
           <>
             {told && <Banner told={told} onSave={save} onDismiss={() => store.setState({ told: null })} />}
+            {!isShowroom && <KeepingPane />}
             {!isShowroom && <UpdatePane />}
             <TryPane />
           </>

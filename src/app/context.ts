@@ -1,10 +1,12 @@
 import { createContext, use } from 'react';
 import { useStore } from 'zustand';
 import type { StoreApi } from 'zustand/vanilla';
+import type { Project } from '../model/project';
 import type { SamplePaints } from '../ui/swatch/sample-paints';
 import type { Studio } from '../workers/studio';
 import type { Actions } from './actions';
 import type { OpenDatabase } from './keeping/database';
+import type { KeepingActions } from './keeping/keep';
 import type { LibraryShelf } from './keeping/library-shelf';
 import type { ProjectShelf } from './keeping/shelf';
 import type { AppState } from './state';
@@ -14,10 +16,13 @@ export interface App {
   readonly store: StoreApi<AppState>;
   readonly actions: Actions;
   readonly paints: SamplePaints;
+  /** The project of a first visit. */
+  readonly demo: Project;
   /** What is kept in this browser. */
   readonly projects: ProjectShelf;
   readonly libraries: LibraryShelf;
   readonly openStore: OpenDatabase;
+  readonly keeping: KeepingActions;
   readonly readLights: Studio['readLights'];
   readonly readStand: Studio['readStand'];
   readonly readBalance: Studio['readBalance'];

@@ -2,10 +2,10 @@ import type { StoreApi } from 'zustand/vanilla';
 import { type Problem, type Result, success } from '../engine/result';
 import { parseProject, projectText } from '../io/project-file';
 import type { Project, Revision } from '../model/project';
-import { noticeTold, problemTold } from '../ui/parts/told';
+import { problemTold } from '../ui/parts/told';
 import { PROBLEMS } from '../ui/words/problems';
 import { PROJECTS } from '../ui/words/projects';
-import { withProject } from './other-project';
+import type { ProjectShelf } from './keeping/shelf';
 import { saveBlob } from './save-blob';
 import { type AppState, documentOf } from './state';
 import { APP_WORDS } from './words';
@@ -35,7 +35,11 @@ export function saveRevision(project: Project, { id, name, document }: Revision)
 const asked = new WeakMap<StoreApi<AppState>, File>();
 
 /** Opens a project file. A file that cannot be read leaves the present project as it is and says why. */
-export async function openProject(store: StoreApi<AppState>, file: File): Promise<void> {
+export async function openProject(
+  store: StoreApi<AppState>,
+  projects: Pick<ProjectShelf, 'openDocument'>,
+  file: File,
+): Promise<void> {
   asked.set(store, file);
   const read = await readProject(file);
   if (asked.get(store) !== file) return;
@@ -43,12 +47,11 @@ export async function openProject(store: StoreApi<AppState>, file: File): Promis
     const { problem, more } = read;
     return store.setState({ told: problemTold({ ...problem, remedy: `${problem.remedy} ${PROBLEMS.kept}` }, more) });
   }
-  const project = read.value;
-  store.setState((state) => ({
-    ...withProject(state, project, APP_WORDS.opened(file.name)),
-    saved: project,
-    told: noticeTold(read.notices),
-  }));
+  await projects.openDocument(read.value, {
+    label: APP_WORDS.opened(file.name),
+    isInFile: true,
+    ...(read.notices && { notices: read.notices }),
+  });
 }
 
 async function readProject(file: File): Promise<Result<Project>> {

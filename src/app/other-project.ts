@@ -1,14 +1,15 @@
-import { record } from '../model/history';
+import type { History } from '../model/history';
 import type { Project } from '../model/project';
 import { type AppState, withHistory } from './state';
 
 /**
- * What changes when another project comes in, as one step that undo takes back: what was chosen, picked, held or said in the one
- * before goes, for ids recur from project to project. How one likes to look (own eye heights, unit, modes) stays.
+ * What changes when another project comes in with its own history: what was chosen, picked, held or said in the one before goes, for ids
+ * recur from project to project. How one likes to look (own eye heights, unit, modes) stays.
  */
-export function withProject(state: AppState, project: Project, label: string): Partial<AppState> {
+export function withProject(state: AppState, history: History<Project>): Partial<AppState> {
+  const project = history.present;
   return {
-    ...withHistory(state, record(state.history, project, label)),
+    ...withHistory(state, history),
     option: project.options.at(-1)!.id,
     holding: false,
     setting: project.settings[0]!.id,

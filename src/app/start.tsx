@@ -10,9 +10,7 @@ import { createActions } from './actions';
 import { AppContext } from './context';
 import { followHeld } from './held-follower';
 import { databaseOpener } from './keeping/database';
-import { createLibraryShelf } from './keeping/library-shelf';
-import { openNews } from './keeping/news';
-import { createProjectShelf } from './keeping/project-shelf';
+import { AT_FIRST, readStart, type Start, startKeeping } from './keeping/start-keeping';
 import { storeProblem } from './keeping/store-error';
 import { followManner } from './manner';
 import { keptAside, offerLibraries } from './offer-libraries';
@@ -25,37 +23,40 @@ import { listenToKeys } from './shortcuts';
 import { showroomAtStart } from './showroom/kept-showroom';
 import { runShowroom } from './showroom/run-showroom';
 import { showroomState } from './showroom/start-over';
-import { initialState, laidPatterns } from './state';
+import { type AppState, initialState, laidPatterns } from './state';
 import { followState, studioEvents } from './studio-link';
 import { applyTheme } from './theme';
 import { warnOfUnsaved } from './unsaved';
 import { followUnsettled } from './unsettled-follower';
 import { whenIdle } from './when-idle';
 
-/** Opens the project text, starts the workers and puts the screen into the page. */
+/** Opens the project that was open last, or else the one of the text; starts the workers and puts the screen into the page. */
 export async function startApp(
   place: HTMLElement,
   projectText: string,
   createStudio: (events: StudioEvents) => Studio,
 ): Promise<void> {
   const root = createRoot(place);
-  const kept = keptPreferences();
-  applyTheme(kept.theme);
-  const project = parseProject(projectText);
-  if (!project.ok) {
-    root.render(<BootProblem problem={project.problem} />);
+  const preferences = keptPreferences();
+  applyTheme(preferences.theme);
+  // Fetched while the kept project is read and the workers compute the first light. Where that fails, the picture's pane asks again and says so.
+  import('../view/Picture').catch(() => undefined);
+  const parsed = parseProject(projectText);
+  if (!parsed.ok) {
+    root.render(<BootProblem problem={parsed.problem} />);
     return;
   }
 
+  const demo = parsed.value;
   const open = databaseOpener();
   const showroom = await showroomAtStart(open);
-  const start = showroom ? showroomState(showroom) : initialState(project.value, kept.theme);
-  const store = createStore(() => ({ ...start, ...kept, putAside: keptAside() }));
+  const start = showroom ? AT_FIRST : await readStart(open, demo);
+  const opened = start.shown?.history.present ?? demo;
+  const state = showroom ? showroomState(showroom) : stateAtStart(initialState(opened, preferences.theme), start);
+  const store = createStore(() => ({ ...state, ...preferences, putAside: keptAside() }));
   followManner(store);
   const actions = createActions(store);
   const studio = createStudio(studioEvents(store));
-  // Fetched while the workers compute the first light, not after it. Where that fails, the picture's pane asks again and says so.
-  import('../view/Picture').catch(() => undefined);
   followState(store, studio);
   listenToKeys(store, actions);
   if (showroom) runShowroom(store, showroom);
@@ -80,15 +81,31 @@ export async function startApp(
   followPoint(store, studio.readPoint);
   followHeld(store, studio.readHeld, bake);
   followUnsettled(store);
-  const news = openNews();
-  const fail = (error: unknown) => store.setState({ told: problemTold(storeProblem(error)) });
-  const libraries = createLibraryShelf(open, news, fail);
-  const projects = createProjectShelf(store, open, news, fail);
+  const kept = startKeeping(store, open, start, demo);
   keepForOffline(store);
-  offerLibraries(store, libraries, studio, whenIdle);
+  offerLibraries(store, kept.libraries, studio, whenIdle);
   root.render(
-    <AppContext value={{ store, actions, paints, projects, libraries, openStore: open, ...studio }}>
+    <AppContext value={{ store, actions, paints, demo, openStore: open, ...kept, ...studio }}>
       <AppScreen />
     </AppContext>,
   );
+}
+
+/** The state as one left it, or that of a first visit; what could not be read is told. */
+function stateAtStart(state: AppState, { shown, notice, error }: Start): AppState {
+  const told = error ? problemTold(storeProblem(error)) : null;
+  if (!shown) return { ...state, told };
+  const { history, saved, kept } = shown;
+  const isElsewhere = notice?.kind === 'elsewhere';
+  return {
+    ...state,
+    history,
+    saved,
+    keeping: {
+      state: isElsewhere ? 'elsewhere' : kept ? 'kept' : 'nothing',
+      document: kept || isElsewhere ? history.present : null,
+      notice,
+    },
+    told,
+  };
 }

@@ -21,6 +21,7 @@ import type { CardPaint } from '../view/types';
 import type { ViewMode } from '../view/view-mode';
 import type { PointReading } from '../workers/studio';
 import { type EyeHeights, USUAL_EYES } from './eye-height';
+import { type Keeping, NOT_KEPT } from './keeping/types';
 import { OFFLINE_AT_START, type OfflineState } from './offline/offline-state';
 import { drawnScene, SCENE_AT_START, type SceneState } from './scene';
 import { SHOWROOM_AT_START, type ShowroomState } from './showroom/showroom-state';
@@ -72,8 +73,9 @@ interface Brought {
 /** Everything the page knows: the document with its history, what is looked at, and what the workers last said. */
 export interface AppState extends SceneState, OfflineState, ShowroomState {
   readonly history: History<Project>;
-  /** The document as it was last opened or saved. */
-  readonly saved: Project;
+  /** The document as it was last opened from a file or saved as one; null where it never was. */
+  readonly saved: Project | null;
+  readonly keeping: Keeping;
   /** A change on trial, shown as if it were made; null while there is none. */
   readonly tryOut: TryOut | null;
 
@@ -160,6 +162,7 @@ export function initialState(project: Project, theme: Theme): AppState {
   return {
     history: startHistory(project),
     saved: project,
+    keeping: NOT_KEPT,
     tryOut: null,
     keptLibraries: [],
     putAside: [],
@@ -219,8 +222,9 @@ export const projectOf = (state: AppState): Project => state.tryOut?.project ?? 
 /** The document as it is kept, without a change that is only tried. */
 export const documentOf = (state: AppState): Project => state.history.present;
 
-/** The document differs from what was opened or saved last. */
-export const isUnsaved = (state: AppState): boolean => documentOf(state) !== state.saved;
+/** The document is neither in a file nor kept in the browser as it is now. */
+export const isUnsaved = (state: AppState): boolean =>
+  documentOf(state) !== state.saved && documentOf(state) !== state.keeping.document;
 
 /**
  * What changes with the document: what is looked at must still be there (else the last option and the first setting, as at

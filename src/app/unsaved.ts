@@ -1,7 +1,7 @@
 import type { StoreApi } from 'zustand/vanilla';
 import { type AppState, isUnsaved } from './state';
 
-/** While there are changes that are not saved, the browser asks before the page is left; returns how to stop. */
+/** While there are changes that are neither kept in the browser nor saved as a file, the browser asks before the page is left; returns how to stop. */
 export function warnOfUnsaved(store: StoreApi<AppState>): () => void {
   const ask = (event: BeforeUnloadEvent) => event.preventDefault();
   // Listening only while it matters: a page that listens cannot be kept by the browser for going back.

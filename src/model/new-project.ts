@@ -55,7 +55,7 @@ export function newProject(answers: Answers, from: Project, id: string): Result<
       remedy: 'Choose another layout, or check the lengths of the room.',
     });
   }
-  const { beams: _, users: _users, year_built: _year, ...rest } = from;
+  const { beams: _, users: _users, year_built: _year, log: _log, revisions: _revisions, ...rest } = from;
   const project: Project = {
     ...rest,
     id,

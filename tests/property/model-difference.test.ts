@@ -109,29 +109,32 @@ describe('differences of documents', () => {
     const demo = demoProject();
     let steps = 0;
     fc.assert(
-      fc.property(fc.array(fc.oneof(randomCommand, randomLightCommand), { maxLength: 12 }), (commands) => {
-        let history = startHistory<Project>(demo);
-        for (const one of commands) {
-          const result = applyCommand(history.present, one);
-          if (result.ok) history = record(history, result.value, commandLabel(history.present, one));
-        }
-        const last = history.present;
-        const forward: (readonly [Project, Project])[] = [];
-        let kept: unknown = last;
-        while (history.past.length > 0) {
-          const before = undo(history);
-          forward.unshift([before.present, history.present]);
-          kept = through(kept, before.present);
-          expect(projectText(kept as Project)).toBe(projectText(before.present));
-          history = before;
-          steps++;
-        }
-        for (const [from, to] of forward) {
-          expect(kept).toEqual(from);
-          kept = through(kept, to);
-        }
-        expect(projectText(kept as Project)).toBe(projectText(last));
-      }),
+      fc.property(
+        fc.array(fc.oneof(randomCommand, randomLightCommand), { minLength: 10, maxLength: 15 }),
+        (commands) => {
+          let history = startHistory<Project>(demo);
+          for (const one of commands) {
+            const result = applyCommand(history.present, one);
+            if (result.ok) history = record(history, result.value, commandLabel(history.present, one));
+          }
+          const last = history.present;
+          const forward: (readonly [Project, Project])[] = [];
+          let kept: unknown = last;
+          while (history.past.length > 0) {
+            const before = undo(history);
+            forward.unshift([before.present, history.present]);
+            kept = through(kept, before.present);
+            expect(projectText(kept as Project)).toBe(projectText(before.present));
+            history = before;
+            steps++;
+          }
+          for (const [from, to] of forward) {
+            expect(kept).toEqual(from);
+            kept = through(kept, to);
+          }
+          expect(projectText(kept as Project)).toBe(projectText(last));
+        },
+      ),
       { numRuns: 12 },
     );
     expect(steps).toBeGreaterThan(20);

@@ -7,6 +7,7 @@ import { followState } from '../../src/app/studio-link';
 import { projectText } from '../../src/io/project-file';
 import type { Studio } from '../../src/workers/studio';
 import { terrace } from '../ui/terrace';
+import { unkept } from '../ui/unkept';
 
 // After undo, redo or opening, the chosen option or setting could name something the document no longer has; the workers
 // were then asked for it and answered nothing, and the banner of the document before stayed.
@@ -51,8 +52,9 @@ it('looks at an option and a setting that are there after a file was opened, und
     options: project.options.map((option) => ({ ...option, id: `${option.id}-2` })),
     settings: project.settings.map((setting) => ({ ...setting, id: `${setting.id}-2` })),
   };
+  actions.lay(['floor'], 'WD-01');
   store.setState({ setting: 'evening' });
-  await openProject(store, new File([projectText(other)], 'other.json'));
+  await openProject(store, unkept(store), new File([projectText(other)], 'other.json'));
   expect(store.getState()).toMatchObject({ option: 'our-floor-2', setting: 'day-2' });
   expectConsistent();
   actions.undo();

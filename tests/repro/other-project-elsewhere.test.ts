@@ -6,6 +6,7 @@ import { startNewProject } from '../../src/app/start-new-project';
 import { initialState } from '../../src/app/state';
 import { projectText } from '../../src/io/project-file';
 import { terrace } from '../ui/terrace';
+import { unkept } from '../ui/unkept';
 
 // Opened after one had walked about, another kitchen was seen and captioned from a place of the one before.
 const wandered = () => {
@@ -27,8 +28,8 @@ const CLEAN = { movedEye: null, heldLight: null, lastLight: null, held: null, ai
 it.each(['opened from a file', 'made anew'])('another project, %s, is looked at afresh', async (way) => {
   const store = wandered();
   const { viewpointVersion } = store.getState();
-  if (way === 'made anew') expect(startNewProject(store, {})).toEqual([]);
-  else await openProject(store, new File([projectText(terrace())], 'mine.project.json'));
+  if (way === 'made anew') expect(startNewProject({ store, projects: unkept(store), demo: terrace() }, {})).toEqual([]);
+  else await openProject(store, unkept(store), new File([projectText(terrace())], 'mine.project.json'));
   expect(store.getState()).toMatchObject({ ...CLEAN, viewpointVersion: viewpointVersion + 1 });
   // One's own heights are one's own; those of a place were of a place in the other kitchen.
   expect(store.getState().eyes).toEqual({ of: 'place', standing_mm: 1710, seated_mm: 1180, places_mm: {} });

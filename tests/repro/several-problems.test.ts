@@ -7,12 +7,13 @@ import { initialState, projectOf } from '../../src/app/state';
 import { Banner } from '../../src/ui/parts/Banner';
 import { demoText } from '../io/demo';
 import { terrace } from '../ui/terrace';
+import { unkept } from '../ui/unkept';
 
 // Of several problems in a file only the first was shown, harmless notices looked like problems, and the path stood twice.
 
 async function opened(text: string) {
   const store = createStore(() => initialState(terrace(), 'system'));
-  await openProject(store, new File([text], 'mine.json'));
+  await openProject(store, unkept(store), new File([text], 'mine.json'));
   const { told } = store.getState();
   const markup = told
     ? renderToStaticMarkup(createElement(Banner, { told, onDismiss: () => {}, onSave: () => {} }))

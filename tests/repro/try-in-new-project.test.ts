@@ -4,6 +4,7 @@ import { createActions } from '../../src/app/actions';
 import { startNewProject } from '../../src/app/start-new-project';
 import { type AppState, documentOf, initialState, projectOf } from '../../src/app/state';
 import { terrace } from '../ui/terrace';
+import { unkept } from '../ui/unkept';
 
 // What was on trial went into a new project as if it had been kept.
 it('a new project takes nothing of what is only tried', () => {
@@ -19,7 +20,7 @@ it('a new project takes nothing of what is only tried', () => {
       expect(createActions(store).tryChange(commands, 'Wall')).toEqual([]);
       expect(projectOf(store.getState()).library.at(-1)?.id).toBe(own.id);
     }
-    expect(startNewProject(store, {})).toEqual([]);
+    expect(startNewProject({ store, projects: unkept(store), demo: terrace() }, {})).toEqual([]);
     expect(store.getState().tryOut).toBeNull();
     const { id: _, ...project } = documentOf(store.getState());
     return project;

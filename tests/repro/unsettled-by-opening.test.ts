@@ -5,7 +5,7 @@ import { type AppState, initialState } from '../../src/app/state';
 import { followUnsettled } from '../../src/app/unsettled-follower';
 import type { Assessment } from '../../src/engine/judge/assessment';
 import { judge } from '../../src/engine/judge/judge';
-import { record } from '../../src/model/history';
+import { record, startHistory } from '../../src/model/history';
 import type { Project } from '../../src/model/project';
 import { type Row, relaid, scheme } from '../judgement/schemes';
 import { terrace } from '../ui/terrace';
@@ -50,5 +50,5 @@ it('a changed counter unsettles the decided backsplash', () => {
 
 // Ids of options recur from project to project: the one opened was taken for the one before, changed.
 it.each(['another', 'one'])('a project that is opened (%s) changes no decision', (id) => {
-  expect(after((state) => withProject(state, kitchen(id, 'ST-02'), 'Open'))).toBeNull();
+  expect(after((state) => withProject(state, startHistory(kitchen(id, 'ST-02'))))).toBeNull();
 });

@@ -4,30 +4,58 @@ import { createActions } from '../../src/app/actions';
 import { startNewProject } from '../../src/app/start-new-project';
 import { initialState, isUnsaved, lengthUnitOf, projectOf } from '../../src/app/state';
 import { usualRoom } from '../../src/model/new-kitchen';
+import type { Answers } from '../../src/model/new-project';
+import type { Finish } from '../../src/model/project';
 import { terrace } from './terrace';
+import { unkept } from './unkept';
 
 const begin = () => {
-  const store = createStore(() => initialState(terrace(), 'light'));
-  return { store, actions: createActions(store) };
+  const demo = terrace();
+  const store = createStore(() => initialState(demo, 'light'));
+  const make = (answers: Answers) => startNewProject({ store, projects: unkept(store), demo }, answers);
+  return { store, actions: createActions(store), make, demo };
 };
 
 describe('a new project', () => {
-  it('is one step: undo brings the project of before, as it was', () => {
-    const { store, actions } = begin();
+  it('takes the place of the present one with a history of its own', () => {
+    const { store, actions, make } = begin();
     const before = projectOf(store.getState());
-    expect(startNewProject(store, { room: { layout: 'galley', region: 'us', ...usualRoom('galley', 'us') } })).toEqual(
-      [],
-    );
+    expect(make({ room: { layout: 'galley', region: 'us', ...usualRoom('galley', 'us') } })).toEqual([]);
     expect(projectOf(store.getState()).kitchen.runs.map(({ wall }) => wall)).toEqual(['left', 'right']);
     expect(projectOf(store.getState()).library).toEqual(before.library);
+    const made = projectOf(store.getState());
+    actions.undo();
+    expect(projectOf(store.getState())).toBe(made);
+  });
+
+  it('is one step where the present one is kept nowhere: undo brings it back', () => {
+    const { store, actions, make } = begin();
+    actions.lay(['floor'], 'WD-01');
+    const before = projectOf(store.getState());
+    make({});
+    expect(projectOf(store.getState()).name).toBe('New kitchen');
     actions.undo();
     expect(projectOf(store.getState())).toBe(before);
   });
 
+  it('takes over what is said to stay, and nothing else of another client', () => {
+    const { store, actions, make, demo } = begin();
+    const floor = demo.library.find(({ id }) => id === 'WD-01')!;
+    const own = (id: string): Finish => ({ ...floor, id, label: id });
+    actions.layOwn(['floor'], own('OWN-FLOOR'));
+    actions.layOwn(['floor'], own('OWN-OTHER'));
+    actions.run({ kind: 'rename', what: 'project', name: 'Of a client' });
+    expect(make({ stays: [{ surface: 'floor', finish: 'OWN-FLOOR' }] })).toEqual([]);
+    const made = projectOf(store.getState());
+    expect(made.options[0]!.scheme.floor).toMatchObject({ finish: 'OWN-FLOOR', state: 'fixed' });
+    expect(made.library.map(({ id }) => id)).toEqual([...demo.library.map(({ id }) => id), 'OWN-FLOOR']);
+    expect(JSON.stringify(made)).not.toMatch(/OWN-OTHER|Of a client/);
+  });
+
   it('is in no file yet, so leaving the page is asked about', () => {
-    const { store } = begin();
+    const { store, make } = begin();
     expect(isUnsaved(store.getState())).toBe(false);
-    startNewProject(store, {});
+    make({});
     expect(isUnsaved(store.getState())).toBe(true);
   });
 
@@ -35,8 +63,8 @@ describe('a new project', () => {
     vi.useFakeTimers({ now: Date.UTC(2026, 2, 3, 4, 5, 6) });
     const ids = [0, 1000].map((later) => {
       vi.advanceTimersByTime(later);
-      const { store } = begin();
-      startNewProject(store, {});
+      const { store, make } = begin();
+      make({});
       return projectOf(store.getState()).id;
     });
     vi.useRealTimers();
@@ -44,16 +72,16 @@ describe('a new project', () => {
   });
 
   it('is refused where the layout does not go into the room, and nothing changes', () => {
-    const { store } = begin();
+    const { store, make } = begin();
     const before = store.getState();
     const room = { layout: 'l-island', region: 'eu', width: 1600, depth: 1600, height: 2500 } as const;
-    expect(startNewProject(store, { room })[0]?.remedy).toMatch(/layout/);
+    expect(make({ room })[0]?.remedy).toMatch(/layout/);
     expect(store.getState()).toBe(before);
   });
 
   it('is shown in the unit of its region, until another is chosen', () => {
-    const { store } = begin();
-    startNewProject(store, { room: { layout: 'l', region: 'us', ...usualRoom('l', 'us') } });
+    const { store, make } = begin();
+    make({ room: { layout: 'l', region: 'us', ...usualRoom('l', 'us') } });
     expect(lengthUnitOf(store.getState())).toBe('in');
     store.setState({ lengthUnit: 'mm' });
     expect(lengthUnitOf(store.getState())).toBe('mm');

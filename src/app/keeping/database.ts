@@ -20,6 +20,8 @@ export interface Journal {
   readonly last: number;
   /** The tab that may write: what another one writes would mix two histories. */
   readonly holder: string;
+  /** Number of the document that is in a file, too; null: none that can still be gone to. */
+  readonly filed: number | null;
 }
 
 /** The whole document of a number. */
@@ -38,13 +40,13 @@ export interface KeptStep {
   readonly back: unknown;
 }
 
-interface Tables extends DBSchema {
+export interface Tables extends DBSchema {
   readonly projects: { key: string; value: KeptProject };
   readonly journals: { key: string; value: Journal };
   readonly checkpoints: { key: string; value: Checkpoint };
   readonly steps: { key: [project: string, seq: number]; value: KeptStep };
   readonly libraries: { key: string; value: Library };
-  /** Which project was open last, and the like, by name. */
+  /** Single records, by name. */
   readonly notes: { key: string; value: unknown };
 }
 

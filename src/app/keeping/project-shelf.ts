@@ -1,33 +1,187 @@
 import type { StoreApi } from 'zustand/vanilla';
-import { noticeTold } from '../../ui/parts/told';
-import { withProject } from '../other-project';
-import type { AppState } from '../state';
+import type { Problem } from '../../engine/result';
+import { projectText } from '../../io/project-file';
+import { record, startHistory } from '../../model/history';
+import type { Project } from '../../model/project';
+import { problemTold } from '../../ui/parts/told';
+import { DOCUMENT_NOTICES, KEEPING, notKeptYet, openElsewhere } from '../../ui/words/keeping';
+import { type AppState, documentOf, isUnsaved } from '../state';
 import type { OpenDatabase } from './database';
+import { putBack, readJournal, removeJournal } from './journal';
+import { keepCopy } from './keep-copy';
+import type { Keeper, Shown } from './keeper';
 import type { News } from './news';
+import { freeId, openDemo, openKept } from './open-kept';
+import { restore } from './restore';
 import type { ProjectShelf } from './shelf';
+import { isLocked } from './tab-lock';
+import type { KeepingNotice } from './types';
 
-/** The shelf over the browser's store; `fail` tells what went wrong. */
-export function createProjectShelf(
-  store: StoreApi<AppState>,
-  open: OpenDatabase,
-  news: News,
-  fail: (error: unknown) => void,
-): ProjectShelf {
-  return {
-    list: async () => {
+export interface ShelfParts {
+  readonly store: StoreApi<AppState>;
+  readonly open: OpenDatabase;
+  readonly news: News;
+  readonly keeper: Keeper;
+  readonly holder: string;
+  readonly demo: Project;
+  /** Tells what the browser refused. */
+  readonly fail: (error: unknown) => void;
+}
+
+/** The shelf over the browser's store. */
+export function createProjectShelf({ store, open, news, keeper, holder, demo, fail }: ShelfParts): ProjectShelf {
+  const tell = (problem: Problem) => store.setState({ told: problemTold(problem) });
+  let last: Promise<unknown> = Promise.resolve();
+  /** One after the other: a project that is opened waits for the one before to be kept. */
+  const inTurn = <T>(act: () => Promise<T>, otherwise: T): Promise<T> => {
+    const turn = last.then(async () => {
       try {
-        const all = await (await open()).getAll('projects');
-        return all.sort((a, b) => b.changed - a.changed);
+        return await act();
       } catch (error) {
         fail(error);
-        return [];
+        return otherwise;
       }
-    },
-    open: async () => false,
-    openDocument: async (project, { label, notices }) =>
-      store.setState((state) => ({ ...withProject(state, project, label), told: noticeTold(notices) })),
-    copy: async () => null,
-    remove: async () => null,
+    });
+    last = turn;
+    return turn;
+  };
+  const here = () => documentOf(store.getState());
+  const switched = (to: string): KeepingNotice => ({
+    kind: 'switched',
+    to,
+    from: { id: here().id, name: here().name },
+  });
+
+  const showKept = async (id: string): Promise<boolean> => {
+    const opened = await openKept(await open(), holder, id);
+    if (!opened) return false;
+    if ('unreadable' in opened) {
+      store.setState(({ keeping }) => ({ keeping: { ...keeping, notice: opened.unreadable } }));
+      return false;
+    }
+    keeper.show({ ...opened.shown, notice: opened.shown.notice ?? switched(opened.shown.history.present.name) });
+    return true;
+  };
+
+  const openId = async (id: string): Promise<boolean> => {
+    if (id === here().id) return true;
+    await keeper.flush(true);
+    if (!isUnsaved(store.getState())) return showKept(id);
+    tell(notKeptYet(here().name));
+    return false;
+  };
+
+  return {
+    list: () =>
+      inTurn(async () => {
+        const all = await (await open()).getAll('projects');
+        return all.sort((a, b) => b.changed - a.changed);
+      }, []),
+    open: (id) => inTurn(() => openId(id), false),
+    openDocument: (project, { label, notices = [], isInFile = false }) =>
+      inTurn(async () => {
+        await keeper.flush(true);
+        const fresh: Shown = {
+          history: startHistory(project),
+          kept: null,
+          lock: null,
+          isWanted: true,
+          saved: isInFile ? project : null,
+          notice: null,
+          told: notices,
+        };
+        const { history, keeping } = store.getState();
+        if (isUnsaved(store.getState())) {
+          // What is on the page is kept nowhere: it stays one step back.
+          return keeper.show({ ...fresh, history: record(history, project, label) });
+        }
+        if (keeping.state === 'closed') return keeper.show(fresh);
+        keeper.show(await besideKept(fresh, project, label));
+      }, undefined),
+    copy: (id) =>
+      inTurn(async () => {
+        const database = await open();
+        await keeper.flush();
+        const stored = id === here().id ? null : await readJournal(database, id);
+        const read = stored && restore(stored);
+        if (read && !read.ok) {
+          tell(read.problem);
+          return null;
+        }
+        const copy = await keepCopy(database, read?.value.history.present ?? here());
+        news.tell('projects');
+        return copy;
+      }, null),
+    remove: (id) =>
+      inTurn(async () => {
+        const isHere = id === here().id;
+        const database = await open();
+        if (isHere ? store.getState().keeping.state === 'elsewhere' : await isLocked(id)) {
+          tell(openElsewhere((await database.get('projects', id))?.name ?? here().name));
+          return null;
+        }
+        if (isHere) {
+          await keeper.flush(true);
+          keeper.forget();
+        }
+        const stored = await removeJournal(database, id);
+        news.tell('projects');
+        if (isHere) {
+          const left = await database.getAll('projects');
+          const [next] = left.sort((a, b) => b.changed - a.changed);
+          if (!next || !(await showKept(next.id))) keeper.show(await openDemo(database, holder, demo));
+          store.setState(({ keeping }) => ({ keeping: { ...keeping, notice: null } }));
+        }
+        return async () => {
+          await inTurn(async () => {
+            if (stored) await putBack(await open(), stored);
+            news.tell('projects');
+            if (isHere) await openId(id);
+          }, undefined);
+        };
+      }, null),
     onChange: (listener) => news.listen('projects', listener),
   };
+
+  /** A document that comes in, where its project may be kept already. */
+  async function besideKept(fresh: Shown, project: Project, label: string): Promise<Shown> {
+    const database = await open();
+    const state = store.getState();
+    const isHere = project.id === here().id;
+    const { name } = project;
+    if (!(await database.get('projects', project.id))) return { ...fresh, notice: isHere ? null : switched(name) };
+    const opened = isHere ? null : await openKept(database, holder, project.id);
+    const kept =
+      opened && 'shown' in opened ? opened.shown : isHere ? { ...keeper.shown(), notice: state.keeping.notice } : null;
+    const notices = fresh.told ?? [];
+    if (kept && kept.notice?.kind !== 'elsewhere') {
+      const notice = isHere ? null : switched(name);
+      const { present } = kept.history;
+      if (projectText(present) === projectText(project)) {
+        const saved = fresh.saved ? present : kept.saved;
+        return { ...kept, saved, notice, told: [...notices, DOCUMENT_NOTICES.same(name)] };
+      }
+      // As it is kept it is in a file as well: nothing is lost when what comes in is its next step.
+      if (kept.saved === present) {
+        const history = record(kept.history, project, label);
+        return { ...kept, history, saved: fresh.saved, notice, told: [...notices, DOCUMENT_NOTICES.wentOn(name)] };
+      }
+    }
+    if (!isHere) kept?.lock?.release();
+    const all = await database.getAll('projects');
+    const copyName = KEEPING.copyOf(
+      name,
+      all.map((one) => one.name),
+    );
+    const copy = {
+      ...project,
+      id: freeId(
+        all.map(({ id }) => id),
+        project.id,
+      ),
+      name: copyName,
+    };
+    const told = [...notices, DOCUMENT_NOTICES.beside(name, copyName)];
+    return { ...fresh, history: startHistory(copy), saved: null, notice: switched(copyName), told };
+  }
 }

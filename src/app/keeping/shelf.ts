@@ -2,6 +2,16 @@ import type { Problem } from '../../engine/result';
 import type { Project } from '../../model/project';
 import type { KeptProject } from './database';
 
+/** Where a document comes from. */
+export interface DocumentSource {
+  /** As the step is called where it becomes one. */
+  readonly label: string;
+  /** What is to be told of it. */
+  readonly notices?: readonly Problem[];
+  /** It is in a file of one's own as it is. */
+  readonly isInFile?: boolean;
+}
+
 /**
  * The projects kept in this browser. What fails is told on the page by the shelf itself: nobody who uses it has to.
  * The open project is kept at every change without being asked to.
@@ -15,10 +25,7 @@ export interface ProjectShelf {
    * Shows a document that comes from outside (a file, a link) as a project of its own, with what is to be told of it. Where its id is kept
    * already it goes on as that project if nothing is lost by it, and else as a copy with an id and a name of its own.
    */
-  readonly openDocument: (
-    project: Project,
-    from: { readonly label: string; readonly notices?: readonly Problem[] },
-  ) => Promise<void>;
+  readonly openDocument: (project: Project, from: DocumentSource) => Promise<void>;
   /** Keeps a copy of a project as it is now, without its history, beside it; the id of the copy, or null where it failed. */
   readonly copy: (id: string) => Promise<string | null>;
   /**

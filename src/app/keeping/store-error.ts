@@ -5,5 +5,5 @@ import { notKept } from '../../ui/words/keeping';
 export const storeProblem = (error: unknown): Problem => notKept(isQuota(error));
 
 /** Some browsers name the error, some say it in the one it brought about. */
-const isQuota = (error: unknown): boolean =>
+export const isQuota = (error: unknown): boolean =>
   error instanceof Error && (error.name === 'QuotaExceededError' || /quota/i.test(error.message));

@@ -1,6 +1,7 @@
 import { redoLabel, undoLabel } from '../../model/history';
 import { isLitByDaylight } from '../../model/lamp-settings';
 import { TopBar } from '../../ui/bar/TopBar';
+import { KEEPING } from '../../ui/words/keeping';
 import { retold } from '../../ui/words/spoken';
 import { hasWebGl2 } from '../../view/webgl2';
 import { useApp, useAppState } from '../context';
@@ -13,8 +14,9 @@ import { projectOf, shownOption, shownSetting } from '../state';
 import { applyTheme } from '../theme';
 
 export function BarPane() {
-  const { store, actions } = useApp();
+  const { store, actions, projects } = useApp();
   const project = useAppState(projectOf);
+  const keeping = useAppState((state) => state.keeping.state);
   const history = useAppState((state) => state.history);
   const tryOut = useAppState((state) => state.tryOut);
   const shown = useAppState(shownOption);
@@ -35,6 +37,8 @@ export function BarPane() {
       onProjects={() =>
         store.setState({ panel: projectsOpen ? null : 'projects', reading: null, picked: null, pointed: [] })
       }
+      keptText={KEEPING.states[keeping]}
+      isKept={keeping === 'nothing' || keeping === 'keeping' || keeping === 'kept'}
       optionSwitch={{
         options: project.options,
         chosen: shown.id,
@@ -48,7 +52,7 @@ export function BarPane() {
       redoLabel={toldOf(redoLabel(history))}
       onUndo={actions.undo}
       onRedo={actions.redo}
-      onOpen={(file) => void openProject(store, file)}
+      onOpen={(file) => void openProject(store, projects, file)}
       onSave={() => saveProject(store)}
       more={{
         sheen,

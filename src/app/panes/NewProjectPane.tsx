@@ -1,15 +1,17 @@
+import { useMemo } from 'react';
 import type { SurfaceId } from '../../engine/surface';
 import { candidatesFor } from '../../model/finish-candidates';
 import { NewProject } from '../../ui/questions/NewProject';
 import { useApp, useAppState } from '../context';
 import { saveProject } from '../files';
-import { startNewProject } from '../start-new-project';
-import { isUnsaved, projectOf } from '../state';
+import { startLibrary, startNewProject } from '../start-new-project';
+import { documentOf, isUnsaved, projectOf } from '../state';
 
 /** The questions of a new project. */
 export function NewProjectPane() {
-  const { store } = useApp();
-  const library = useAppState((state) => projectOf(state).library);
+  const { store, projects, demo } = useApp();
+  const present = useAppState(documentOf);
+  const library = useMemo(() => startLibrary(present, demo), [present, demo]);
   const region = useAppState((state) => projectOf(state).kitchen.region);
   const unit = useAppState((state) => state.lengthUnit);
   const unsaved = useAppState(isUnsaved);
@@ -21,7 +23,7 @@ export function NewProjectPane() {
       onUnit={(lengthUnit) => store.setState({ lengthUnit })}
       isUnsaved={unsaved}
       onSave={() => saveProject(store)}
-      onMake={(answers) => startNewProject(store, answers)}
+      onMake={(answers) => startNewProject({ store, projects, demo }, answers)}
       onClose={() => store.setState({ asking: false })}
     />
   );

@@ -28,7 +28,7 @@ export function ProjectsPane() {
       }
       onSave={() => saveProject(store)}
       onNewProject={() => store.setState({ asking: true })}
-      onFile={(file) => void openProject(store, file)}
+      onFile={(file) => void openProject(store, projects, file)}
       onAddNote={actions.note}
       onRemoveNote={(entry) => actions.run({ kind: 'remove-log', entry })}
       onFreeze={actions.freeze}

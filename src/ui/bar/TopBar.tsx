@@ -11,6 +11,9 @@ export interface TopBarProps {
   readonly projectName: string;
   readonly projectsOpen: boolean;
   readonly onProjects: () => void;
+  /** Whether and where the project is kept; its place is there also while there is nothing to say. */
+  readonly keptText: string;
+  readonly isKept: boolean;
   readonly optionSwitch: OptionSwitchProps;
   readonly sideBySide: boolean;
   readonly onSideBySide: (on: boolean) => void;
@@ -33,17 +36,22 @@ export function TopBar(props: TopBarProps) {
       <div className="bar-names">
         <LedgeMark />
         <h1 className="bar-product">{BAR.product}</h1>
-        <button
-          type="button"
-          className="button bar-project"
-          aria-expanded={props.projectsOpen}
-          aria-label={PROJECTS.openPanel(props.projectName)}
-          title={PROJECTS.openPanel(props.projectName)}
-          data-opens="projects"
-          onClick={props.onProjects}
-        >
-          <span className="bar-project-name">{props.projectName}</span>
-        </button>
+        <div className="bar-where">
+          <button
+            type="button"
+            className="button bar-project"
+            aria-expanded={props.projectsOpen}
+            aria-label={PROJECTS.openPanel(props.projectName)}
+            title={PROJECTS.openPanel(props.projectName)}
+            data-opens="projects"
+            onClick={props.onProjects}
+          >
+            <span className="bar-project-name">{props.projectName}</span>
+          </button>
+          <p className={`bar-kept ${props.isKept ? '' : 'is-not-kept'}`} role="status">
+            {props.keptText}
+          </p>
+        </div>
       </div>
       <div className="bar-options">
         <OptionSwitch {...props.optionSwitch} />

@@ -3,15 +3,93 @@ import { spoken } from './spoken';
 
 /** Words for what is kept in the browser. */
 export const KEEPING = spoken({
-  full: 'The disk is full: your last changes could not be kept in this browser.',
-  fullRemedy: 'Save your work as a file, then make room on the disk or remove projects you no longer need.',
-  closed:
-    'This browser keeps nothing for this page (a private window, or its settings): your work is gone when it is closed.',
-  closedRemedy: 'Save your work as a file before you leave.',
+  /** Beside the name of the project. */
+  states: {
+    nothing: '',
+    keeping: 'Keeping…',
+    kept: 'Kept in this browser',
+    full: 'Not kept: the disk is full. Save as a file.',
+    closed: 'Not kept: this browser keeps nothing. Save as a file.',
+    elsewhere: 'Not kept: open in another tab',
+  },
+  isElsewhere: 'This project is open in another tab.',
+  isElsewhereRemedy: 'What you change here is not kept, until you go on here. The other tab then stops keeping it.',
+  wasTaken: 'Another tab went on with this project.',
+  wasTakenRemedy: 'What you change here from now on is not kept, until you go on here. What you did before is.',
+  goOnHere: 'Go on here',
+  goOnWithCopy: 'Go on with a copy',
+  goOnLabel: 'what was changed in this tab',
+  switched: (to: string, from: string) => `You are in “${to}” now. “${from}” stays in this browser as you left it.`,
+  back: (name: string) => `Back to “${name}”`,
+  unreadable: (name: string) => `“${name}” is kept in this browser, but cannot be opened.`,
+  unreadableRemedy: 'It was left as it is. Save it as a file to open it elsewhere or to have it looked at.',
+  saveUnreadable: 'Save it as a file',
+  copyOf: (name: string, names: readonly string[]) => {
+    const plain = name.replace(/ \(copy( \d+)?\)$/, '');
+    for (let count = 1; ; count++) {
+      const copy = count === 1 ? `${plain} (copy)` : `${plain} (copy ${count})`;
+      if (!names.includes(copy)) return copy;
+    }
+  },
 } as const);
 
 /** What is told where nothing could be kept or read. */
-export const notKept = (isFull: boolean): Problem =>
-  isFull
-    ? { code: 'disk-full', text: KEEPING.full, remedy: KEEPING.fullRemedy }
-    : { code: 'nothing-kept', text: KEEPING.closed, remedy: KEEPING.closedRemedy };
+export const notKept = spoken(
+  (isFull: boolean): Problem =>
+    isFull
+      ? {
+          code: 'disk-full',
+          text: 'The disk is full: your last changes could not be kept in this browser.',
+          remedy: 'Save your work as a file, then make room on the disk or remove projects you no longer need.',
+        }
+      : {
+          code: 'nothing-kept',
+          text: 'This browser keeps nothing for this page (a private window, or its settings).',
+          remedy: 'Your work is gone when the page is closed: save it as a file before you leave.',
+        },
+);
+
+/** What is kept does not make a document any more. */
+export const damaged = spoken(
+  (name: string): Problem => ({
+    code: 'damaged',
+    text: `What is kept of “${name}” is damaged: parts are missing or do not fit.`,
+    remedy: KEEPING.unreadableRemedy,
+  }),
+);
+
+/** The present project would be lost if another came. */
+export const notKeptYet = spoken(
+  (name: string): Problem => ({
+    code: 'not-kept-yet',
+    text: `The last changes of “${name}” are not kept, so it stays open.`,
+    remedy: 'Save it as a file first.',
+  }),
+);
+
+export const openElsewhere = spoken(
+  (name: string): Problem => ({
+    code: 'open-elsewhere',
+    text: `“${name}” is open in another tab.`,
+    remedy: 'Close it there first.',
+  }),
+);
+
+/** What became of a document whose project was kept already. */
+export const DOCUMENT_NOTICES = spoken({
+  same: (name: string): Problem => ({
+    code: 'same-project',
+    text: `“${name}” is kept in this browser already and is the same: it was opened with all its steps.`,
+    remedy: 'Nothing to do.',
+  }),
+  wentOn: (name: string): Problem => ({
+    code: 'went-on',
+    text: `“${name}” is kept in this browser already: what you opened is its next step.`,
+    remedy: 'Undo brings back how it was.',
+  }),
+  beside: (name: string, copy: string): Problem => ({
+    code: 'kept-beside',
+    text: `“${name}” is kept in this browser already and differs: what you opened stands beside it as “${copy}”.`,
+    remedy: 'Nothing was overwritten. Remove the one you do not need.',
+  }),
+} as const);

@@ -1,0 +1,85 @@
+import { layOutJson } from '../../io/json-layout';
+import { type History, record } from '../../model/history';
+import type { Project } from '../../model/project';
+import { problemTold } from '../../ui/parts/told';
+import { KEEPING } from '../../ui/words/keeping';
+import { saveBlob } from '../save-blob';
+import { readJournal } from './journal';
+import { copyIdentity } from './keep-copy';
+import { createKeeper, type Shown } from './keeper';
+import { createLibraryShelf } from './library-shelf';
+import { openNews } from './news';
+import { openKept } from './open-kept';
+import { createProjectShelf, type ShelfParts } from './project-shelf';
+import { rawDocument } from './restore';
+import { storeProblem } from './store-error';
+import { takeLock } from './tab-lock';
+
+/** What one can do where a project is open in two tabs, or cannot be read. */
+export interface KeepingActions {
+  /** Takes the project from the tab that has it; what was changed here meanwhile is one step on what that one kept. */
+  readonly goOnHere: () => Promise<void>;
+  /** Goes on with what is on this page, and all its steps, as a project of its own. */
+  readonly goOnWithCopy: () => Promise<void>;
+  /** Hands a project that cannot be opened to the browser as a file, as it is. */
+  readonly saveUnreadable: (id: string) => Promise<void>;
+}
+
+export type KeepParts = Pick<ShelfParts, 'store' | 'open' | 'holder' | 'demo'>;
+
+/** Starts to keep the open project, as it came to the page. */
+export function keep({ store, open, holder, demo }: KeepParts, start: Pick<Shown, 'kept' | 'lock' | 'isWanted'>) {
+  const news = openNews();
+  const fail = (error: unknown) => store.setState({ told: problemTold(storeProblem(error)) });
+  const attempt = async (act: () => Promise<void>): Promise<void> => act().catch(fail);
+  const keeper = createKeeper(store, open, news, holder, start);
+
+  const actions: KeepingActions = {
+    goOnHere: () =>
+      attempt(async () => {
+        const { history, keeping } = store.getState();
+        const { present } = history;
+        const opened = await openKept(await open(), holder, present.id, true);
+        if (opened && 'unreadable' in opened) {
+          return store.setState({ keeping: { ...keeping, notice: opened.unreadable } });
+        }
+        if (!opened) {
+          const lock = await takeLock(present.id, true);
+          return keeper.show({ ...keeper.shown(), history, kept: null, lock, isWanted: true, notice: null });
+        }
+        const own = present !== keeping.document;
+        const gone = own ? record(opened.shown.history, present, KEEPING.goOnLabel) : opened.shown.history;
+        keeper.show({ ...opened.shown, history: gone, notice: null });
+      }),
+    goOnWithCopy: () =>
+      attempt(async () => {
+        const { history } = store.getState();
+        const identity = await copyIdentity(await open(), history.present);
+        const copy = renamed(history, identity);
+        keeper.show({ history: copy, kept: null, lock: null, isWanted: true, saved: null, notice: null });
+      }),
+    saveUnreadable: (id) =>
+      attempt(async () => {
+        const stored = await readJournal(await open(), id);
+        if (!stored) return;
+        // Where there is no document to be made of it, all there is.
+        const text = layOutJson(rawDocument(stored) ?? stored);
+        saveBlob(new Blob([text], { type: 'application/json' }), `${id}.project.json`);
+      }),
+  };
+  const projects = createProjectShelf({ store, open, news, keeper, holder, demo, fail });
+  return { keeper, actions, projects, libraries: createLibraryShelf(open, news, fail) };
+}
+
+/** The same history under another name, in all its documents. */
+function renamed(history: History<Project>, identity: Pick<Project, 'id' | 'name'>): History<Project> {
+  const step = ({ label, document }: History<Project>['past'][number]) => ({
+    label,
+    document: { ...document, ...identity },
+  });
+  return {
+    past: history.past.map(step),
+    present: { ...history.present, ...identity },
+    future: history.future.map(step),
+  };
+}

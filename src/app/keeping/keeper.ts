@@ -1,0 +1,239 @@
+import type { StoreApi } from 'zustand/vanilla';
+import type { Problem } from '../../engine/result';
+import type { History } from '../../model/history';
+import type { Project } from '../../model/project';
+import { noticeTold, problemTold } from '../../ui/parts/told';
+import { withProject } from '../other-project';
+import { type AppState, documentOf } from '../state';
+import { chainOf, type KeptChain, planChange, stepsAway } from './chain';
+import type { OpenDatabase } from './database';
+import { writeJournal } from './journal';
+import type { News } from './news';
+import { noteOpen } from './open-note';
+import { isQuota, storeProblem } from './store-error';
+import { type TabLock, takeLock } from './tab-lock';
+import type { Keeping, KeepingNotice } from './types';
+
+/** A project as it comes onto the page. */
+export interface Shown {
+  readonly history: History<Project>;
+  /** As the store holds it; null where it does not, or where it is to be written anew. */
+  readonly kept: KeptChain | null;
+  readonly lock: TabLock | null;
+  /** It is kept even if nothing changes. */
+  readonly isWanted: boolean;
+  /** The document that is in a file, too. */
+  readonly saved: Project | null;
+  readonly notice: KeepingNotice | null;
+  readonly told?: readonly Problem[];
+}
+
+/** Keeps the open project, change by change. */
+export interface Keeper {
+  /** Waits until the present is kept, or is known not to be; with `isWanted` also where it is as it always opens. */
+  readonly flush: (isWanted?: boolean) => Promise<void>;
+  /** The open project as it could be shown again. */
+  readonly shown: () => Omit<Shown, 'notice'>;
+  /** Shows another project in the place of the open one, and keeps that from then on. */
+  readonly show: (shown: Shown) => void;
+  /** Lets go of the open project, of which nothing is kept any more. */
+  readonly forget: () => void;
+  readonly stop: () => void;
+}
+
+interface Current {
+  readonly id: string;
+  kept: KeptChain | null;
+  lock: TabLock | null;
+  /** The document that is in a file, as the store knows it. */
+  saved: Project | null;
+  isWanted: boolean;
+  isElsewhere: boolean;
+}
+
+/** A write that takes longer is spoken of, ms. */
+const LONG_MS = 400;
+/** After a rest this long the whole document is kept, if this many steps lie between it and the one kept whole. */
+const REST_MS = 2000;
+const STEPS_AT_REST = 16;
+/** Lists of projects hear of changes this often, ms. */
+const NEWS_MS = 500;
+
+export function createKeeper(
+  store: StoreApi<AppState>,
+  open: OpenDatabase,
+  news: News,
+  holder: string,
+  start: Pick<Shown, 'kept' | 'lock' | 'isWanted'>,
+): Keeper {
+  let current: Current = {
+    ...start,
+    id: documentOf(store.getState()).id,
+    saved: store.getState().saved,
+    isElsewhere: isElsewhere(store.getState()),
+  };
+  let running: Promise<void> | null = null;
+  let isAgain = false;
+  let isTold = false;
+  let isAsked = false;
+  let resting: ReturnType<typeof setTimeout> | undefined;
+  let telling: ReturnType<typeof setTimeout> | undefined;
+
+  const say = (keeping: Partial<Keeping>) => store.setState((state) => ({ keeping: { ...state.keeping, ...keeping } }));
+
+  const lose = (one: Current, wasHere: boolean) => {
+    one.isElsewhere = true;
+    one.lock?.release();
+    one.lock = null;
+    if (one === current) say({ state: 'elsewhere', notice: { kind: 'elsewhere', wasHere } });
+  };
+
+  const adopt = (one: Current) => {
+    void one.lock?.lost.then(() => lose(one, true));
+    return one;
+  };
+
+  /** Writes what differs from the store; with `whole` the present document is kept whole. */
+  const write = async (whole: boolean): Promise<void> => {
+    const { history, saved, keeping, showroom } = store.getState();
+    // What a customer of a showroom does is kept nowhere.
+    if (showroom) return;
+    const present = history.present;
+    if (present.id !== current.id)
+      current = { id: present.id, kept: null, lock: null, saved: null, isWanted: true, isElsewhere: false };
+    const one = current;
+    if (one.isElsewhere) return;
+    const chain = chainOf(history);
+    if (!one.kept && !one.isWanted && chain.documents.length === 1) return;
+    askToPersist();
+    if (!one.lock) {
+      const lock = await takeLock(one.id);
+      if (one !== current) return lock?.release();
+      if (!lock) return lose(one, false);
+      one.lock = lock;
+      adopt(one);
+    }
+    const change = planChange(one.kept, chain, whole);
+    if (change.isNothing && one.saved === saved) return say({ state: 'kept', document: present });
+    const { first, documents } = change.kept;
+    const filed = saved ? documents.indexOf(saved) : -1;
+    const outcome = await writeJournal(await open(), holder, change, {
+      name: present.name,
+      changed: Date.now(),
+      filed: filed < 0 ? null : first + filed,
+    });
+    if (outcome === 'taken') return lose(one, keeping.document !== null);
+    if (outcome === 'gone') {
+      // The browser, or its user, has cleared the store: what is on the page is all there is.
+      one.kept = null;
+      isAgain = true;
+      return;
+    }
+    one.kept = change.kept;
+    one.saved = saved;
+    noteOpen(one.id);
+    one.isWanted = true;
+    isTold = false;
+    if (one !== current) return;
+    say({ state: 'kept', document: present });
+    telling ??= setTimeout(() => {
+      telling = undefined;
+      news.tell('projects');
+    }, NEWS_MS);
+  };
+
+  const fail = (error: unknown) => {
+    say({ state: isQuota(error) ? 'full' : 'closed' });
+    if (isTold) return;
+    isTold = true;
+    store.setState({ told: problemTold(storeProblem(error)) });
+  };
+
+  const askToPersist = () => {
+    if (isAsked) return;
+    isAsked = true;
+    globalThis.navigator?.storage?.persist?.().catch(() => undefined);
+  };
+
+  const run = (whole = false): Promise<void> => {
+    isAgain = true;
+    running ??= (async () => {
+      const long = setTimeout(() => say({ state: 'keeping' }), LONG_MS);
+      try {
+        while (isAgain) {
+          isAgain = false;
+          await write(whole);
+        }
+      } catch (error) {
+        fail(error);
+      } finally {
+        clearTimeout(long);
+        running = null;
+      }
+    })();
+    return running;
+  };
+
+  const rest = () => {
+    if (current.kept && !current.isElsewhere && stepsAway(current.kept) >= STEPS_AT_REST) void run(true);
+  };
+
+  const unfollow = store.subscribe((state, before) => {
+    if (state.history === before.history && state.saved === before.saved) return;
+    const { notice } = state.keeping;
+    if (notice?.kind === 'switched' && notice === before.keeping.notice) say({ notice: null });
+    clearTimeout(resting);
+    resting = setTimeout(rest, REST_MS);
+    void run();
+  });
+  const leave = () => {
+    if (document.visibilityState === 'hidden') void run();
+  };
+  const leavePage = () => void run();
+  globalThis.document?.addEventListener('visibilitychange', leave);
+  globalThis.window?.addEventListener('pagehide', leavePage);
+  adopt(current);
+  void run();
+
+  return {
+    flush: (isWanted = false) => {
+      current.isWanted ||= isWanted;
+      return run();
+    },
+    shown: () => {
+      const { history, saved } = store.getState();
+      const { kept, lock, isWanted } = current;
+      return { history, kept, lock, isWanted, saved };
+    },
+    show: ({ history, kept, lock, isWanted, saved, notice, told }) => {
+      if (current.lock !== lock) current.lock?.release();
+      const isElsewhere = notice?.kind === 'elsewhere';
+      current = adopt({ id: history.present.id, kept, lock, saved, isWanted, isElsewhere });
+      noteOpen(current.id);
+      store.setState((state) => ({
+        ...withProject(state, history),
+        saved,
+        told: noticeTold(told),
+        keeping: {
+          state: isElsewhere ? 'elsewhere' : kept ? 'kept' : 'nothing',
+          document: kept?.documents[kept.position] ?? (isElsewhere ? history.present : null),
+          notice,
+        },
+      }));
+    },
+    forget: () => {
+      current.lock?.release();
+      current = { ...current, kept: null, lock: null, isWanted: false, isElsewhere: true };
+    },
+    stop: () => {
+      unfollow();
+      clearTimeout(resting);
+      clearTimeout(telling);
+      current.lock?.release();
+      globalThis.document?.removeEventListener('visibilitychange', leave);
+      globalThis.window?.removeEventListener('pagehide', leavePage);
+    },
+  };
+}
+
+const isElsewhere = ({ keeping }: AppState): boolean => keeping.state === 'elsewhere';

@@ -1,0 +1,116 @@
+import type { StoreApi } from 'zustand/vanilla';
+import type { Project } from '../../model/project';
+import { problemTold } from '../../ui/parts/told';
+import type { AppState } from '../state';
+import type { OpenDatabase } from './database';
+import type { KeepingActions } from './keep';
+import type { Shown } from './keeper';
+import type { LibraryShelf } from './library-shelf';
+import { notedOpen } from './open-note';
+import type { ProjectShelf } from './shelf';
+import { showUnkept } from './show-unkept';
+import { storeProblem } from './store-error';
+import type { KeepingNotice } from './types';
+
+/** A store that takes longer to answer does not hold the page up any more, ms. */
+const MOST_WAIT_MS = 4000;
+
+/** What keeps projects and libraries; its code is fetched after the page has begun, unless a kept project has to be read first. */
+export interface Kept {
+  readonly projects: ProjectShelf;
+  readonly libraries: LibraryShelf;
+  readonly keeping: KeepingActions;
+}
+
+/** What the page starts with. */
+export interface Start {
+  /** Null: the demo as it always begins. */
+  readonly shown: Shown | null;
+  readonly notice: KeepingNotice | null;
+  /** Why nothing could be read; null where that went well. */
+  readonly error: unknown;
+}
+
+export const AT_FIRST: Start = { shown: null, notice: null, error: null };
+
+/** Marks what this page writes, so that no other page of the browser can go on from it unnoticed. */
+const holder = `${Date.now().toString(36)}-${Math.random().toString(36).slice(2)}`;
+
+/** The project that was open last with its history, or the demo; at once where nothing was kept. */
+export async function readStart(open: OpenDatabase, demo: Project): Promise<Start> {
+  const id = notedOpen();
+  if (id === null) return AT_FIRST;
+  let isLate = false;
+  const late = new Promise<Start>((resolve) =>
+    setTimeout(() => {
+      isLate = true;
+      resolve({ ...AT_FIRST, error: new Error('the store does not answer') });
+    }, MOST_WAIT_MS),
+  );
+  const reading = (async (): Promise<Start> => {
+    const [{ openKept, openDemo }, database] = await Promise.all([import('./open-kept'), open()]);
+    const opened = await openKept(database, holder, id);
+    if (!opened) return AT_FIRST;
+    const shown = 'shown' in opened ? opened.shown : await openDemo(database, holder, demo);
+    if (isLate) shown.lock?.release();
+    return { shown, notice: 'shown' in opened ? shown.notice : opened.unreadable, error: null };
+  })().catch((error: unknown) => ({ ...AT_FIRST, error }));
+  return Promise.race([reading, late]);
+}
+
+/** Keeps the open project from now on. */
+export function startKeeping(store: StoreApi<AppState>, open: OpenDatabase, { shown }: Start, demo: Project): Kept {
+  const loading = import('./keep').then(({ keep }) =>
+    keep({ store, open, holder, demo }, shown ?? { kept: null, lock: null, isWanted: false }),
+  );
+  loading.catch((error: unknown) =>
+    store.setState(({ keeping }) => ({
+      keeping: { ...keeping, state: 'closed' },
+      told: problemTold(storeProblem(error)),
+    })),
+  );
+  const projects = loading.then((kept) => kept.projects);
+  const libraries = loading.then((kept) => kept.libraries);
+  const actions = loading.then((kept) => kept.actions);
+  return {
+    projects: {
+      list: async () => (await projects).list(),
+      open: async (id) => (await projects).open(id),
+      openDocument: async (project, from) => {
+        const shelf = await projects.catch(() => null);
+        if (shelf) return shelf.openDocument(project, from);
+        showUnkept(store, project, from);
+      },
+      copy: async (id) => (await projects).copy(id),
+      remove: async (id) => (await projects).remove(id),
+      onChange: (listener) => onceThere(projects, (shelf) => shelf.onChange(listener)),
+    },
+    libraries: {
+      list: async () => (await libraries).list(),
+      put: async (library) => (await libraries).put(library),
+      remove: async (id) => (await libraries).remove(id),
+      onChange: (listener) => onceThere(libraries, (shelf) => shelf.onChange(listener)),
+    },
+    keeping: {
+      goOnHere: async () => (await actions).goOnHere(),
+      goOnWithCopy: async () => (await actions).goOnWithCopy(),
+      saveUnreadable: async (id) => (await actions).saveUnreadable(id),
+    },
+  };
+}
+
+/** Begins to listen once there is somebody to listen to; returns how to stop. */
+function onceThere<T>(coming: Promise<T>, listen: (to: T) => () => void): () => void {
+  let stop = () => {};
+  let isStopped = false;
+  coming.then(
+    (to) => {
+      if (!isStopped) stop = listen(to);
+    },
+    () => undefined,
+  );
+  return () => {
+    isStopped = true;
+    stop();
+  };
+}
