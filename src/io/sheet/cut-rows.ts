@@ -12,6 +12,8 @@ export const MOST_COLUMNS = 2000;
 const MOST_LETTERS_IN_CELL = 5000;
 /** As many cells of the widest table. */
 const MOST_LETTERS_IN_LINE = 200_000;
+/** Notes of several lines and empty lines make more lines than rows. */
+const MOST_LINES = 4 * MOST_ROWS;
 
 const MARKS = [';', '\t', '|', ','] as const;
 type Mark = (typeof MARKS)[number];
@@ -36,11 +38,8 @@ export interface CutRows {
  */
 export function cutRows(text: string, file?: string): Result<CutRows> {
   const lined = text.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n');
-  const tooLong = longLine(lined);
-  if (tooLong) {
-    const words = `Line ${tooLong} has more than ${MOST_LETTERS_IN_LINE} letters: this is no table of finishes.`;
-    return failure(sheetProblem('line-too-long', words, 'Choose a table (CSV).', file, tooLong));
-  }
+  const wrong = lineProblem(lined, file);
+  if (wrong) return failure(wrong);
   // Spreadsheets write their separator into a first line of its own.
   const said = /^sep=([;,\t|])\n/i.exec(lined)?.[1] as Mark | undefined;
   const body = said ? lined.slice(lined.indexOf('\n') + 1) : lined;
@@ -90,8 +89,7 @@ function sortRows(
     } else rows.push({ line: at, cells: cells.map((cell) => cell.trim()) });
   }
   if (rows.length > MOST_ROWS || meta.truncated) {
-    const words = `The file has more than ${MOST_ROWS.toLocaleString('en-US')} rows.`;
-    return failure(sheetProblem('too-many-rows', words, 'Split it into several files.', file));
+    return failure(tooManyRows(file));
   }
   if (rows.length + broken.length === 0) {
     return failure(sheetProblem('no-table', 'The file has no rows.', 'Choose a file with a table (CSV).', file));
@@ -105,24 +103,44 @@ const CLOSE_QUOTE = 'Close each cell in quotes with a quote; write a quote insid
 const isComment = (first: string): boolean =>
   /^\s*#/.test(first) && !/^\s*#(?:[0-9a-f]{3}|[0-9a-f]{6})?\s*$/i.test(first);
 
-/** Number of the first line that is too long; 0 where none is. */
-function longLine(text: string): number {
+/** A line that is too long, or too many of them: seen before anything is cut, which would take long. */
+function lineProblem(text: string, file?: string): Problem | null {
   let line = 1;
   for (let from = 0; from < text.length; line++) {
-    const end = text.indexOf('\n', from);
-    if ((end < 0 ? text.length : end) - from > MOST_LETTERS_IN_LINE) return line;
-    if (end < 0) return 0;
+    const found = text.indexOf('\n', from);
+    const end = found < 0 ? text.length : found;
+    if (end - from > MOST_LETTERS_IN_LINE) {
+      const words = `Line ${line} has more than ${MOST_LETTERS_IN_LINE} letters: this is no table of finishes.`;
+      return sheetProblem('line-too-long', words, 'Choose a table (CSV).', file, line);
+    }
+    if (line > MOST_LINES) return tooManyRows(file);
     from = end + 1;
   }
-  return 0;
+  return null;
+}
+
+const tooManyRows = (file?: string): Problem =>
+  sheetProblem(
+    'too-many-rows',
+    `The file has more than ${MOST_ROWS.toLocaleString('en-US')} rows.`,
+    'Split it into several files.',
+    file,
+  );
+
+/** The first lines of a text. */
+function startOf(text: string): string {
+  let end = 0;
+  for (let i = 0; i < LOOKED_AT_LINES && end >= 0; i++) end = text.indexOf('\n', end) + 1 || -1;
+  return end < 0 ? text : text.slice(0, end);
 }
 
 /** The mark by which most lines fall into the same number of cells, two at least, and most headings are understood. */
 function findMark(text: string): Mark {
+  const start = startOf(text);
   let best: Mark = ',';
   let most = 0;
   for (const mark of MARKS) {
-    const { data } = Papa.parse<string[]>(text, { delimiter: mark, newline: '\n', preview: LOOKED_AT_LINES });
+    const { data } = Papa.parse<string[]>(start, { delimiter: mark, newline: '\n' });
     const rows = data.filter((cells) => !isComment(cells[0] ?? '') && cells.some((cell) => cell.trim() !== ''));
     const counts = new Map<number, number>();
     for (const { length } of rows) if (length > 1) counts.set(length, (counts.get(length) ?? 0) + 1);

@@ -29,12 +29,14 @@ export function readingOf(sheet: Sheet, columns: Columns, choices: ImportChoices
       fields.flatMap((field) => columns.at.get(field) ?? []),
     );
 
+  // Our own tables say by this column that they are written as we write them.
+  const isOurs = sheet.columns.some(({ heading }) => /^schema$/i.test(heading));
   const greatest = greatestIn(
     columns,
     rows,
     columns.bands.map(({ at }) => at),
   );
-  const chosen = choices.scale ?? said.scale;
+  const chosen = choices.scale ?? said.scale ?? (isOurs ? 'factor' : undefined);
   const isPercent = chosen ? chosen === 'percent' : greatest > PERCENT_FROM;
   const hasSpectra = columns.bands.length > 1 && greatest > Number.NEGATIVE_INFINITY;
   if (hasSpectra && !chosen) {
@@ -42,13 +44,13 @@ export function readingOf(sheet: Sheet, columns: Columns, choices: ImportChoices
     else tell('read-as-factor', 'Reflectances were read as factors from 0 to 1.');
   }
   const xyz = greatestOf('xyz_x', 'xyz_y', 'xyz_z');
-  const isXyzFactor = xyz > 0 && xyz <= 1.3;
+  const isXyzFactor = !isOurs && xyz > 0 && xyz <= 1.3;
   if (isXyzFactor) tell('xyz-times-100', 'X, Y and Z were read with 1 for a perfect white.');
   const rgb = greatestOf('rgb_r', 'rgb_g', 'rgb_b');
-  const isRgbFactor = rgb > 0 && rgb <= 1;
+  const isRgbFactor = !isOurs && rgb > 0 && rgb <= 1;
   if (isRgbFactor) tell('rgb-times-255', 'R, G and B were read from 0 to 1.');
   const lrv = greatestOf('lrv');
-  const isLrvFactor = lrv > 0 && lrv <= 1 && rows.length > 1;
+  const isLrvFactor = !isOurs && lrv > 0 && lrv <= 1 && rows.length > 1;
   if (isLrvFactor) tell('lrv-times-100', 'LRVs were read from 0 to 1.');
 
   const reading: ColorReading = {

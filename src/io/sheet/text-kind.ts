@@ -39,5 +39,5 @@ export function kindOfText(text: string): TextKind {
   if (/^\s*(?:CGATS|ISO\s?28178|IT8|ECI|LGOROWLENGTH)/i.test(start)) return { is: 'cgats' };
   // Files of 1 nm steps declare each band before they come to that.
   const header = text.slice(0, LOOKED_AT_KEYWORDS);
-  return { is: /^\s*(?:BEGIN_DATA_FORMAT|NUMBER_OF_FIELDS|NUMBER_OF_SETS)\b/m.test(header) ? 'cgats' : 'csv' };
+  return { is: /^[ \t]*(?:BEGIN_DATA_FORMAT|NUMBER_OF_FIELDS|NUMBER_OF_SETS)\b/m.test(header) ? 'cgats' : 'csv' };
 }
