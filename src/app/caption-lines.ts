@@ -1,3 +1,4 @@
+import { lengthWords } from '../model/length-text';
 import { CAPTION } from '../ui/words/caption';
 import { lightCaption } from '../ui/words/daylight';
 import { settingWithLamps } from '../ui/words/lamps';
@@ -32,7 +33,7 @@ export function captionLines(state: AppState, date: Date): readonly [title: stri
     ...(scene.id === 'stand'
       ? [CAPTION.stand]
       : viewpoint && height !== undefined
-        ? [CAPTION.view(retold(viewpoint.name), VIEW.height(height, lengthUnit), movedEye !== null)]
+        ? [CAPTION.view(retold(viewpoint.name), lengthWords(height, lengthUnit), movedEye !== null)]
         : []),
     ...(state.tryOut ? [TRY.caption(retold(state.tryOut.label))] : []),
     told.length > 0 ? told.join(' ') : CAPTION.usual,

@@ -11,8 +11,6 @@ const INCHES_PER_FOOT = 12;
 
 /** Lux in foot-candles. */
 export const footCandles = (lux: number): number => lux / FEET2_PER_M2;
-/** Foot-candles in lux. */
-export const luxOf = (footCandles: number): number => footCandles * FEET2_PER_M2;
 
 const NUMBER = String.raw`\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?`;
 const START = String.raw`(?<![\p{L}\p{N}_.,/-])`;

@@ -11,7 +11,7 @@ afterEach(() => {
 });
 
 /** They shorten a name somebody gave. */
-const OF_NAMES = /(?:labelWithoutCode|settingShortName)$/;
+const OF_NAMES = /(?:labelWithoutCode|settingShortName|momentText)$/;
 /** Files that hold no messages but what they are made with. */
 const TOOLS = ['spoken.ts', 'numbers.ts'];
 const modules = await Promise.all(

@@ -12,6 +12,7 @@ import { layingFor } from '../../model/laying';
 import { isOutdated } from '../../model/offered-finishes';
 import { isOwn } from '../../ui/drawer/own-finish';
 import { ledgeSamples } from '../../ui/ledge/ledge-samples';
+import { useSpoken } from '../../ui/parts/use-spoken';
 import { useApp, useAppState } from '../context';
 import { offeredIn, shelfOf } from '../offered';
 import { documentOf, projectOf, shownOption } from '../state';
@@ -44,7 +45,7 @@ export function DrawerPane({ surface }: { readonly surface: SurfaceId }) {
     const present = room && presentSurfaces(room);
     return familyOf(surface).filter((one) => !present || present.includes(one));
   }, [surface, room]);
-  const rows = useMemo(() => ledgeSamples(option, library, family), [option, library, family]);
+  const rows = useSpoken(() => ledgeSamples(option, library, family), [option, library, family]);
   const sample = [...rows.upright, ...rows.flat].find((one) => one.surfaces.includes(surface));
   // The order is that of the opening: a list that changes under the finger cannot be gone back in.
   // biome-ignore lint/correctness/useExhaustiveDependencies: only where and when the drawer was opened counts

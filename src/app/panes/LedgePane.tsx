@@ -7,6 +7,7 @@ import { Ledge } from '../../ui/ledge/Ledge';
 import { type LedgeSample, ledgeSamples } from '../../ui/ledge/ledge-samples';
 import { flatPaint } from '../../ui/swatch/swatch-color';
 import type { SwatchPaint } from '../../ui/swatch/swatch-paint';
+import { useSpoken } from '../../ui/parts/use-spoken';
 import { useApp, useAppState } from '../context';
 import { projectOf, shownOption } from '../state';
 import { usePaints } from '../use-option-paints';
@@ -20,7 +21,7 @@ export function LedgePane() {
   const drawer = useAppState((state) => state.drawer);
   const pointed = useAppState((state) => state.pointed);
   const paintOf = usePaints();
-  const rows = useMemo(() => ledgeSamples(option, library, present), [option, library, present]);
+  const rows = useSpoken(() => ledgeSamples(option, library, present), [option, library, present]);
   const here = useMemo(() => installedPaints(assessment), [assessment]);
   const next = nextOpen(option, present);
   const nextSample = [...rows.upright, ...rows.flat].find((sample) => next && sample.surfaces.includes(next));

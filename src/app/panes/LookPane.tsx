@@ -1,4 +1,4 @@
-import { lazy, Suspense, useMemo, useState } from 'react';
+import { lazy, Suspense, useState } from 'react';
 import type { Result } from '../../engine/result';
 import { lookOfOption } from '../../kitchen/carry/look-of-option';
 import type { CopiedLook } from '../../model/look';
@@ -6,6 +6,7 @@ import { type LookChoice, LookPanel } from '../../ui/look/LookPanel';
 import type { PicturePixels } from '../../ui/look/picture-points';
 import { problemTold } from '../../ui/parts/told';
 import { LOOK } from '../../ui/words/look';
+import { useSpoken } from '../../ui/parts/use-spoken';
 import { useApp, useAppState } from '../context';
 import { layCarried, MOST_OPTIONS, showBeside, tryCarried } from '../lay-look';
 import { decodePicture, freeLookId, readLookFile, saveLookFile } from '../look-files';
@@ -25,7 +26,7 @@ export function LookPane() {
   const [wanted, setWanted] = useState<string | null>(null);
   const [asIs, setAsIs] = useState(false);
   const [picture, setPicture] = useState<PicturePixels | null>(null);
-  const choices = useMemo((): readonly LookChoice[] => {
+  const choices = useSpoken((): readonly LookChoice[] => {
     const others = project.options.filter(({ id }) => id !== option.id);
     return [
       ...others.map(({ id, name }) => ({ key: `option:${id}`, name: LOOK.fromOption(name), isKept: false })),

@@ -3,6 +3,7 @@ import type { Warning } from '../../engine/judge/assessment';
 import type { PairTable } from '../../engine/judge/pair-table';
 import { PairsPanel } from '../../ui/pairs/PairsPanel';
 import { settingShortName } from '../../ui/words/picture';
+import { retold } from '../../ui/words/spoken';
 import { useApp, useAppState } from '../context';
 import { darknessOf } from '../dark-room';
 import { projectOf, shownOption, shownSetting } from '../state';
@@ -29,7 +30,7 @@ export function PairsPane() {
   }, [readPairs, option, assessment]);
   return (
     <PairsPanel
-      table={assessment && table?.option === option ? table : null}
+      table={assessment && table?.option === option ? inWords(table) : null}
       warnings={assessment?.warnings ?? NO_WARNINGS}
       settingName={settingShortName(setting.name)}
       isDark={isDark}
@@ -38,3 +39,9 @@ export function PairsPane() {
     />
   );
 }
+
+/** The names of the rows, as the page speaks. */
+const inWords = (table: PairTable): PairTable => ({
+  ...table,
+  rows: table.rows.map((row) => ({ ...row, name: retold(row.name) })),
+});

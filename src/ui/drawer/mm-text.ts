@@ -1,5 +1,6 @@
 import type { Bounds } from '../../model/check-number';
 import { JOINT_MM } from '../../model/laying';
+import { type LengthUnit, lengthText, parseLength } from '../../model/length-text';
 
 /** What stands in a field for millimeters, and the number in the document it was typed over. */
 export interface TypedMm {
@@ -8,13 +9,14 @@ export interface TypedMm {
 }
 
 /** The text to show: what was typed, until the document's number becomes another one (undo, another option). */
-export const mmText = (typed: TypedMm | null, mm: number | undefined): string =>
-  typed && typed.mm === mm ? typed.text : String(mm ?? '');
+export const mmText = (typed: TypedMm | null, mm: number | undefined, unit: LengthUnit = 'mm'): string =>
+  typed && typed.mm === mm ? typed.text : mm === undefined ? '' : lengthText(mm, unit);
 
-/** The number a text stands for, mm; null when it is none within the bounds. */
-export function mmOf(text: string, [least, most]: Bounds): number | null {
-  const mm = Number(text);
-  return text.trim() !== '' && mm >= least && mm <= most ? mm : null;
+/** The length a text stands for, in mm; null when it is none within the bounds. */
+export function mmOf(text: string, [least, most]: Bounds, unit: LengthUnit = 'mm'): number | null {
+  // A point at the end is a number on its way.
+  const mm = parseLength(text.replace(/[.,]\s*$/, ''), unit);
+  return mm !== null && mm >= least && mm <= most ? mm : null;
 }
 
 /** The joint a text stands for, mm; null when it is none that can be laid. */

@@ -3,15 +3,19 @@ import { yFromLightness } from '../../engine/color/lab';
 import type { FinishClass } from '../../engine/finish/types';
 import { type PhotoLight, type PhotoReading, readSample } from '../../engine/photo/read-sample';
 import type { Problem, Result } from '../../engine/result';
+import type { Bounds } from '../../model/check-number';
+import { lengthText } from '../../model/length-text';
 import type { Finish } from '../../model/project';
 import { finishFacts } from '../drawer/finish-facts';
 import { Menu } from '../drawer/Menu';
+import { mmOf } from '../drawer/mm-text';
 import { freeId, GLOSS_GU, type OwnSheen, sheenNear } from '../drawer/own-finish';
 import { MOST_LETTERS } from '../drawer/own-name';
+import { FIELD } from '../words/daylight';
 import { TYPE_IN } from '../words/drawer';
 import { CLASS_WORDS } from '../words/finishes';
 import { PHOTO } from '../words/photo';
-import { retold } from '../words/spoken';
+import { retold, unitNow } from '../words/spoken';
 import { type PhotoBox, startBoxes } from './boxes';
 import { type OpenedPicture, openPicture } from './open-picture';
 import { PhotoBoxes } from './PhotoBoxes';
@@ -36,7 +40,7 @@ interface PhotoFormProps {
 const SHEENS = ['flat', 'satin', 'gloss'] as const;
 /** A box that moves is read once it rests this long, ms. */
 const REST_MS = 150;
-const MOST_SIZE_MM = 2000;
+const SIZE_MM: Bounds = [1, 2000, 'mm'];
 /** Lightness a card may have: darker ones say too little, lighter ones do not exist. */
 const CARD_L = [20, 99] as const;
 
@@ -95,7 +99,8 @@ export function PhotoForm({ kinds, library, current, classes, pieceOf, onUse }: 
   };
 
   const shownPattern = pattern ?? usualPattern(finishClass);
-  const size_mm = size.trim() === '' ? USUAL_MM[shownPattern] : (numberIn(size, 1, MOST_SIZE_MM) ?? null);
+  const unit = unitNow();
+  const size_mm = size.trim() === '' ? USUAL_MM[shownPattern] : mmOf(size, SIZE_MM, unit);
   const read = reading?.ok ? reading.value : null;
   const ownId = freeId(library);
   const finish =
@@ -208,13 +213,14 @@ export function PhotoForm({ kinds, library, current, classes, pieceOf, onUse }: 
             {read.colors.length > 1 && shownPattern !== 'grain' && (
               <div className="field">
                 <label htmlFor={`${id}-size`}>
-                  {PHOTO.size} <span className="quiet">{PHOTO.sizeMeaning[shownPattern]}</span>
+                  {FIELD.withUnit(PHOTO.size, FIELD.lengthUnits[unit])}{' '}
+                  <span className="quiet">{PHOTO.sizeMeaning[shownPattern]}</span>
                 </label>
                 <input
                   id={`${id}-size`}
                   className="input"
                   value={size}
-                  placeholder={String(USUAL_MM[shownPattern])}
+                  placeholder={lengthText(USUAL_MM[shownPattern], unit)}
                   inputMode="decimal"
                   autoComplete="off"
                   aria-invalid={size_mm === null}

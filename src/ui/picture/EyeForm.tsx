@@ -1,6 +1,8 @@
 import { useId } from 'react';
 import type { Problem } from '../../engine/result';
+import { boundsText, lengthWords } from '../../model/length-text';
 import { Choices } from '../parts/Choices';
+import { LENGTH } from '../room/measures';
 import { NumberField } from '../room/NumberField';
 import { reread } from '../words/spoken';
 import { VIEW } from '../words/view';
@@ -8,7 +10,6 @@ import { VIEW } from '../words/view';
 type EyesOf = keyof typeof VIEW.eyes;
 type Unit = keyof typeof VIEW.units;
 
-const MM_PER_INCH = 25.4;
 const STEP_MM = 10;
 
 export interface EyeFormProps {
@@ -33,14 +34,12 @@ const UNITS = reread(() => (Object.keys(VIEW.units) as Unit[]).map((id) => ({ id
 export function EyeForm(props: EyeFormProps) {
   const { height_mm, least_mm, most_mm, unit, onHeight } = props;
   const slider = useId();
-  const inUnit = (mm: number) => (unit === 'mm' ? mm : Math.round((10 * mm) / MM_PER_INCH) / 10);
-  const take = (value: number): readonly Problem[] => {
-    const mm = unit === 'mm' ? value : value * MM_PER_INCH;
+  const take = (mm: number): readonly Problem[] => {
     if (mm >= least_mm - 0.5 && mm <= most_mm + 0.5) {
       onHeight(mm);
       return [];
     }
-    const range = VIEW.heightRange(VIEW.height(least_mm, unit), VIEW.height(most_mm, unit));
+    const range = VIEW.heightRange(...boundsText([least_mm, most_mm], unit), VIEW.units[unit]);
     return [{ code: 'eye-height', text: VIEW.noHeight, remedy: range }];
   };
   return (
@@ -57,15 +56,15 @@ export function EyeForm(props: EyeFormProps) {
           step={STEP_MM}
           value={height_mm}
           aria-label={VIEW.eye}
-          aria-valuetext={VIEW.height(height_mm, unit)}
+          aria-valuetext={lengthWords(height_mm, unit)}
           onChange={({ target }) => onHeight(Number(target.value))}
         />
-        <NumberField label={VIEW.eye} unit={VIEW.units[unit]} value={inUnit(height_mm)} onValue={take} basis={unit} />
+        <NumberField label={VIEW.eye} measure={LENGTH} value={Math.round(height_mm)} onValue={take} />
         <Choices label={VIEW.unit} choices={UNITS} chosen={unit} onChoose={props.onUnit} />
       </div>
       {props.isMoved && (
         <div className="eye-moved small" role="status">
-          <p>{VIEW.moved(VIEW.height(height_mm, unit))}</p>
+          <p>{VIEW.moved(lengthWords(height_mm, unit))}</p>
           <button type="button" className="button button-outlined" onClick={props.onBack}>
             {VIEW.back}
           </button>

@@ -8,6 +8,7 @@ import { BESIDE } from '../words/beside';
 import { surfaceName } from '../words/engine-words';
 import { HELD } from '../words/held';
 import { capital, decimal, integer, percent } from '../words/numbers';
+import { retold } from '../words/spoken';
 import { type BesideChoice, besideWords, leansBeside } from './leans-beside';
 
 interface BesidePartProps {
@@ -66,7 +67,8 @@ export function BesidePart({ surface, others, classOf }: BesidePartProps) {
 }
 
 function LeanNumbers({ lean, beside }: { readonly lean: Lean; readonly beside: string }) {
-  const induced = inducedSentence(lean, beside);
+  const told = inducedSentence(lean, beside);
+  const induced = told && retold(told);
   return (
     <>
       <dl className="numbers">

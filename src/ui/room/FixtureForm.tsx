@@ -10,6 +10,7 @@ import { PICTURE } from '../words/picture';
 import { reread } from '../words/spoken';
 import { BeamForm, type BeamTaken } from './BeamForm';
 import { problemAtField } from './field-problem';
+import { LENGTH, LUMENS_PER_M, type Measure, PLAIN } from './measures';
 import { NumberField } from './NumberField';
 import { isPlaced, movedLamp, ofKind, spreadEvenly, withCount } from './new-fixture';
 
@@ -88,7 +89,7 @@ export function FixtureForm(props: FixtureFormProps) {
                     // biome-ignore lint/suspicious/noArrayIndexKey: a lamp is its place in the list
                     key={`x${i}`}
                     label={FIXTURES.x(i + 1)}
-                    unit={FIELD.mm}
+                    measure={LENGTH}
                     value={x}
                     onValue={(value) => props.onFixture(movedLamp(fixture, i, [value, y]))}
                   />,
@@ -96,7 +97,7 @@ export function FixtureForm(props: FixtureFormProps) {
                     // biome-ignore lint/suspicious/noArrayIndexKey: a lamp is its place in the list
                     key={`y${i}`}
                     label={FIXTURES.y(i + 1)}
-                    unit={FIELD.mm}
+                    measure={LENGTH}
                     value={y}
                     onValue={(value) => props.onFixture(movedLamp(fixture, i, [x, value]))}
                   />,
@@ -120,32 +121,32 @@ const rounded = (places: readonly PlanPoint[]): readonly PlanPoint[] =>
 
 /** The numbers of each kind of lamp. */
 function Measures({ fixture, onFixture }: Pick<FixtureFormProps, 'fixture' | 'onFixture'>) {
-  const number = (label: string, unit: string | null, value: number, next: (value: number) => Fixture) => (
+  const number = (label: string, of: string | Measure, value: number, next: (value: number) => Fixture) => (
     <NumberField
       key={label}
       label={label}
-      {...(unit ? { unit } : {})}
+      {...(typeof of === 'string' ? { unit: of } : { measure: of })}
       value={value}
       onValue={(typed) => onFixture(next(typed))}
     />
   );
   return (
     <div className="room-fields">
-      {'count' in fixture && number(FIXTURES.count, null, fixture.count, (count) => withCount(fixture, count))}
+      {'count' in fixture && number(FIXTURES.count, PLAIN, fixture.count, (count) => withCount(fixture, count))}
       {'lumens_each' in fixture &&
         number(FIXTURES.lumensEach, FIELD.lm, fixture.lumens_each, (lumens_each) => ({ ...fixture, lumens_each }))}
       {'lumens_per_m' in fixture &&
-        number(FIXTURES.lumensPerM, FIELD.lmPerM, fixture.lumens_per_m, (lumens_per_m) => ({
+        number(FIXTURES.lumensPerM, LUMENS_PER_M, fixture.lumens_per_m, (lumens_per_m) => ({
           ...fixture,
           lumens_per_m,
         }))}
       {'diameter' in fixture &&
-        number(FIXTURES.diameter, FIELD.mm, fixture.diameter, (diameter) => ({ ...fixture, diameter }))}
-      {'width' in fixture && number(FIXTURES.width, FIELD.mm, fixture.width, (width) => ({ ...fixture, width }))}
+        number(FIXTURES.diameter, LENGTH, fixture.diameter, (diameter) => ({ ...fixture, diameter }))}
+      {'width' in fixture && number(FIXTURES.width, LENGTH, fixture.width, (width) => ({ ...fixture, width }))}
       {fixture.kind === 'panel' &&
-        number(FIXTURES.length, FIELD.mm, fixture.length, (length) => ({ ...fixture, length }))}
+        number(FIXTURES.length, LENGTH, fixture.length, (length) => ({ ...fixture, length }))}
       {fixture.kind === 'pendant' &&
-        number(FIXTURES.height, FIELD.mm, fixture.height, (height) => ({ ...fixture, height }))}
+        number(FIXTURES.height, LENGTH, fixture.height, (height) => ({ ...fixture, height }))}
       {fixture.kind === 'strip' && (
         <Menu
           label={FIXTURES.stripRun}

@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { useState } from 'react';
 import type { Problem } from '../../engine/result';
 import type { PlanDrawing } from '../../kitchen/plan/plan-drawing';
 import type { ClearanceHint } from '../../model/clearances/types';
@@ -9,6 +9,7 @@ import { inUnit } from '../../model/unit-words';
 import { Choices } from '../parts/Choices';
 import { KITCHEN } from '../words/kitchen';
 import { reread } from '../words/spoken';
+import { useSpoken } from '../parts/use-spoken';
 import { ClearanceOnPlan } from './ClearanceOnPlan';
 import { DimensionLines } from './DimensionLines';
 import { planDimensions, planMargins } from './dimensions';
@@ -56,7 +57,7 @@ interface Moved {
 export function KitchenDrawing(props: KitchenDrawingProps) {
   const { kitchen, rows, drawing, unit, shown } = props;
   const [last, setLast] = useState<Moved | null>(null);
-  const parts = useMemo(() => movableParts(kitchen, rows), [kitchen, rows]);
+  const parts = useSpoken(() => movableParts(kitchen, rows), [kitchen, rows]);
   const { width, depth } = kitchen.room;
   const size = Math.max(width, depth);
   const letter = LETTER * size;

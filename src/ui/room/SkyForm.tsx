@@ -5,10 +5,11 @@ import type { Daylight } from '../../model/project';
 import { Menu } from '../drawer/Menu';
 import { Choices } from '../parts/Choices';
 import { useDrag } from '../picture/use-drag';
-import { clockWords, DAYLIGHT, FIELD } from '../words/daylight';
+import { clockWords, DAYLIGHT } from '../words/daylight';
 import { percent } from '../words/numbers';
 import { PICTURE } from '../words/picture';
 import { reread } from '../words/spoken';
+import { LUX } from './measures';
 import { NumberField } from './NumberField';
 
 interface SkyFormProps {
@@ -96,7 +97,7 @@ export function SkyForm({ daylight, onDaylight }: SkyFormProps) {
         <div className="room-sky-level">
           <NumberField
             label={DAYLIGHT.skyLevel}
-            unit={FIELD.lx}
+            measure={LUX}
             value={daylight.sky_lx ?? null}
             onValue={(sky_lx) => onDaylight({ ...daylight, sky_lx }, false)}
             onEmpty={() => onDaylight(withoutLevel(daylight), false)}

@@ -6,6 +6,7 @@ import { Menu } from '../drawer/Menu';
 import { Choices } from '../parts/Choices';
 import { DAYLIGHT, FIELD, WINDOWS } from '../words/daylight';
 import { problemAtField } from './field-problem';
+import { LENGTH, type Measure } from './measures';
 import { NumberField } from './NumberField';
 import { fittedOpening, newOpening } from './new-opening';
 
@@ -96,7 +97,10 @@ function WindowForm({ kitchen, opening, onOpening, onRemove }: WindowFormProps) 
   const [said, setSaid] = useState<Said | null>(null);
   // What was said of the window before it changed holds no longer.
   const told = said?.of === opening ? said : null;
-  const number = (key: 'center' | 'width' | 'height' | 'sill' | 'reveal' | 'leaves' | 'facing_deg', unit?: string) => (
+  const number = (
+    key: 'center' | 'width' | 'height' | 'sill' | 'reveal' | 'leaves' | 'facing_deg',
+    kind: { unit?: string; measure?: Measure } = {},
+  ) => (
     <NumberField
       label={
         key === 'center'
@@ -105,7 +109,7 @@ function WindowForm({ kitchen, opening, onOpening, onRemove }: WindowFormProps) 
             ? WINDOWS.facing
             : WINDOWS[key]
       }
-      {...(unit ? { unit } : {})}
+      {...kind}
       value={opening[key]}
       path={`openings[${kitchen.openings.indexOf(opening)}].${key}`}
       basis={opening}
@@ -144,11 +148,11 @@ function WindowForm({ kitchen, opening, onOpening, onRemove }: WindowFormProps) 
         </p>
       )}
       <div className="room-fields">
-        {number('width', FIELD.mm)}
-        {number('height', FIELD.mm)}
-        {number('center', FIELD.mm)}
-        {number('sill', FIELD.mm)}
-        {number('reveal', FIELD.mm)}
+        {number('width', { measure: LENGTH })}
+        {number('height', { measure: LENGTH })}
+        {number('center', { measure: LENGTH })}
+        {number('sill', { measure: LENGTH })}
+        {number('reveal', { measure: LENGTH })}
         {number('leaves')}
       </div>
       <div className="field">
@@ -161,7 +165,7 @@ function WindowForm({ kitchen, opening, onOpening, onRemove }: WindowFormProps) 
         />
       </div>
       <div className="room-facing">
-        {number('facing_deg', FIELD.facingDeg)}
+        {number('facing_deg', { unit: FIELD.facingDeg })}
         <p className="small quiet">{WINDOWS.facingMeans(opening.facing_deg)}</p>
       </div>
       <div className="room-row">

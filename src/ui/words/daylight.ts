@@ -154,11 +154,18 @@ export const WINDOWS = spoken({
 /** Words of number fields. */
 export const FIELD = spoken({
   notNumber: 'This is not a number. Type digits, such as 1200.',
-  mm: 'mm',
+  notLength: {
+    mm: 'This is no length. Type it as 1200 or 47 1/4 in.',
+    in: 'This is no length. Type it as 47 1/4, 47 1/4" or in millimeters with mm.',
+  },
+  lengthUnits: { mm: 'mm', in: 'in' },
+  withUnit: (label: string, unit: string) => `${label}, ${unit}`,
   lm: 'lm',
   lx: 'lx',
+  fc: 'fc',
   deg: '°',
   facingDeg: 'degrees above the horizon',
   h: 'h',
   lmPerM: 'lm/m',
+  lmPerFt: 'lm/ft',
 } as const);

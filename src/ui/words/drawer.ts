@@ -38,8 +38,8 @@ export const LAYING = spoken({
   hexagon: (width: number) => `Only where it is made as hexagons, ${width} mm from flat to flat.`,
   direction: 'Direction',
   directions: { 0: 'Straight', 45: 'Diagonal', 90: 'Turned' },
-  joint: 'Joint, mm',
-  jointProblem: (least: number, most: number) => `Give a joint from ${least} to ${most} mm.`,
+  joint: 'Joint',
+  jointProblem: (least: string, most: string, unit: string) => `Give a joint from ${least} to ${most} ${unit}.`,
   grout: 'Grout',
   groutNone: 'None yet',
   start: 'Start',
@@ -48,8 +48,8 @@ export const LAYING = spoken({
   matches: { bookmatch: 'Mirrored', slip: 'From the start' },
   slabSize: (length: number, width: number) =>
     `A slab of ${length} × ${width} mm; a longer run has a seam. Approve the layout on your own slabs.`,
-  shift: 'Move along the slab, mm',
-  shiftProblem: (least: number, most: number) => `Give a distance from ${least} to ${most} mm.`,
+  shift: 'Move along the slab',
+  shiftProblem: (least: string, most: string, unit: string) => `Give a distance from ${least} to ${most} ${unit}.`,
 } as const);
 
 /** Words of the form for a color from outside the library. */

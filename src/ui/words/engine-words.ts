@@ -1,4 +1,5 @@
 import * as faults from '../../engine/judge/repairs/repair-words';
+import { wishWords as ofWish } from '../../engine/judge/shortlist/wishes';
 import * as surfaces from '../../engine/judge/surface-words';
 import { tintWord as ofTint } from '../../engine/judge/tint-words';
 import * as viewpoints from '../../engine/judge/viewpoint-words';
@@ -14,3 +15,4 @@ export const fromViewpoint = spoken(viewpoints.fromViewpoint);
 export const faultsPhrase = spoken(faults.faultsPhrase);
 export const tintWord = spoken(ofTint);
 export const lightName = spoken(ofLight);
+export const wishWords = spoken(ofWish);

@@ -27,7 +27,7 @@ export const FIXTURES = spoken({
   length: 'Length',
   height: 'Lower edge above the floor',
   lumensEach: 'Light of each',
-  lumensPerM: 'Light per meter',
+  lumensPerM: 'Light by length',
   stripRun: 'Where it runs',
   stripRuns: { 'above-wall-units': 'Above the wall units, shining up', 'toe-kick': 'In the toe kick, shining down' },
   cabinetRuns: { front: 'Front edge', middle: 'Middle', back: 'At the wall' },

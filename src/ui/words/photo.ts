@@ -131,7 +131,7 @@ export const PHOTO = spoken({
   soft: 'Where colors run into each other, shares are good to about five points.',
   pattern: 'How are they spread?',
   patterns: { veined: 'Veins', fleck: 'Flecks', cloud: 'Clouds', grain: 'Grain' },
-  size: 'Size, mm',
+  size: 'Size',
   sizeMeaning: { veined: 'from vein to vein', fleck: 'of a fleck', cloud: 'of a cloud', grain: '' },
   sizeWrong: 'Give a size from 1 to 2,000 mm.',
   unnamed: 'From a photo',

@@ -1,7 +1,9 @@
+import { spoken } from './spoken';
+
 const moment = new Intl.DateTimeFormat('en-US', { dateStyle: 'medium', timeStyle: 'short' });
 
 /** Words of the panel of projects. */
-export const PROJECTS = {
+export const PROJECTS = spoken({
   title: 'Projects',
   openPanel: (project: string) => `${project}: projects`,
   name: 'Name',
@@ -49,7 +51,7 @@ export const PROJECTS = {
   now: 'now',
   nothingChanged: 'Nothing differs.',
   fileName: (project: string, revision: string, name: string) => `${project}, ${revision} ${name}`,
-} as const;
+} as const);
 
 /** A moment of the log in words of this place and its clock; as it stands where it is none. */
 export function momentText(at: string): string {

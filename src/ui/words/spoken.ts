@@ -24,10 +24,15 @@ export const unitNow = (): LengthUnit => manner.unit;
 /** The language tag of the words chosen, for lists, numbers and dates. */
 export const localeNow = (): 'en-US' | 'en-GB' => (manner.words === 'uk' ? 'en-GB' : 'en-US');
 
+/** Another number after each change. */
+export const choiceNow = (): number => changes;
+let changes = 0;
+
 /** Changes how the page speaks; what reads messages must be drawn again. Some two thousand messages are turned in a few milliseconds. */
 export function setManner(next: Manner): void {
   if (next.words === manner.words && next.unit === manner.unit) return;
   manner = next;
+  changes++;
   retoldBefore.clear();
   for (const refill of refills) refill();
 }

@@ -9,8 +9,8 @@ export const VIEW = spoken({
   above: 'above the floor',
   unit: 'Unit',
   units: { mm: 'mm', in: 'inch' },
-  height: (mm: number, unit: 'mm' | 'in') => (unit === 'mm' ? `${mm} mm` : `${(mm / 25.4).toFixed(1)} in`),
-  heightRange: (least: string, most: string) => `Eyes are between ${least} and ${most} above the floor.`,
+  heightRange: (least: string, most: string, unit: string) =>
+    `Eyes are between ${least} and ${most} ${unit} above the floor.`,
   moved: (height: string) => `The eye has moved and is ${height} above the floor.`,
   back: 'Back to the place',
   show: 'Show the picture in',

@@ -1,21 +1,23 @@
-import { sentenceCase, surfacesPhrase } from '../../engine/judge/surface-words';
+import { sentenceCase } from '../../engine/judge/surface-words';
 import type { Kitchen } from '../../model/kitchen';
 import type { Change, NamedThing, PlacementChange } from '../../model/what-changed';
+import { surfacesPhrase } from './engine-words';
 import { STATE_WORDS } from './finishes';
 import { listed } from './numbers';
+import { spoken } from './spoken';
 
-const THINGS: { readonly [T in NamedThing | 'finish']: readonly [one: string, many: string] } = {
+const THINGS: { readonly [T in NamedThing | 'finish']: readonly [one: string, many: string] } = spoken({
   option: ['Option', 'Options'],
   setting: ['Light', 'Lights'],
   look: ['Copied look', 'Copied looks'],
   lamp: ['Lamp', 'Lamps'],
   beam: ['Beam', 'Beams'],
   finish: ['Finish', 'Finishes'],
-};
+});
 
-const DID = { came: 'added', went: 'removed', changed: 'changed' } as const;
+const DID = spoken({ came: 'added', went: 'removed', changed: 'changed' } as const);
 
-const PARTS: { readonly [P in keyof Kitchen]: string } = {
+const PARTS: { readonly [P in keyof Kitchen]: string } = spoken({
   name: 'its name',
   region: 'region',
   room: 'size of the room',
@@ -38,7 +40,7 @@ const PARTS: { readonly [P in keyof Kitchen]: string } = {
   upstand_height: 'upstand',
   fixtures: 'lamps of the room',
   objects: 'things on the counter',
-};
+});
 
 const NOTHING = 'nothing';
 
