@@ -90,6 +90,10 @@ function isUnread(node: ts.Node): boolean {
 }
 const STYLES = /^(?:linear-gradient|rgb|translate|rotate|\w[\w-]* is-\w|input, select|textarea, select|Creation Time)/;
 
+/** A callback of map and the like. */
+const isCalledHere = ({ parent }: ts.Node): boolean =>
+  ts.isCallExpression(parent) && /\.(?:map|flatMap|filter|from|reduce|fromEntries)$/.test(parent.expression.getText());
+
 /** Where a message is read while the module loads: it would not follow a later choice. */
 function readsAtLoading(source: ts.SourceFile): readonly Loose[] {
   const file = source.fileName;
@@ -106,8 +110,8 @@ function readsAtLoading(source: ts.SourceFile): readonly Loose[] {
   const found: Loose[] = [];
   const visit = (node: ts.Node) => {
     if (ts.isImportDeclaration(node) || ts.isTypeNode(node)) return;
-    // What a function does later is no matter, unless it is called here: a callback of map.
-    if (ts.isFunctionLike(node) && !ts.isCallExpression(node.parent)) return;
+    // What a function does later is no matter, unless it is called here.
+    if (ts.isFunctionLike(node) && !isCalledHere(node)) return;
     if (ts.isCallExpression(node) && /^(?:reread|lazy|Object\.keys)$/.test(node.expression.getText())) return;
     if (ts.isIdentifier(node) && words.has(node.text)) {
       const { line } = source.getLineAndCharacterOfPosition(node.getStart());

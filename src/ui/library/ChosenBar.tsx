@@ -6,6 +6,7 @@ import type { Finish, Supply } from '../../model/project';
 import { Menu } from '../drawer/Menu';
 import { TYPE_IN } from '../words/drawer';
 import { LIBRARIES, mergedWords, ON_SAME, RANGE } from '../words/libraries';
+import { reread } from '../words/spoken';
 import { type BulkChange, bulkEdit, tagsIn } from './bulk-edit';
 import { NONE_CHOSEN } from './choose-rows';
 import { tagsOf } from './range-filters';
@@ -22,7 +23,7 @@ interface ChosenBarProps {
 
 const PRICES = ['none', '$', '$$', '$$$'] as const;
 const PROVENANCES: readonly Provenance[] = ['measured', 'declared', 'photo-with-card', 'photo', 'by-eye', 'screen'];
-const SAMES = (['both', 'replace', 'skip'] as const).map((one) => [one, ON_SAME[one]] as const);
+const SAMES = reread(() => (['both', 'replace', 'skip'] as const).map((one) => [one, ON_SAME[one]] as const));
 
 /** What can be done with the chosen finishes. Each menu acts at once and can be undone. */
 export function ChosenBar({ library, chosen, others, editor, onLook }: ChosenBarProps) {

@@ -2,9 +2,12 @@ import { useState } from 'react';
 import type { Library } from '../../model/library';
 import { Choices } from '../parts/Choices';
 import { LIBRARY_FILE } from '../words/libraries';
+import { reread } from '../words/spoken';
 import type { LibraryDoors } from './library-props';
 
-const FORMATS = (['json'] as readonly ('json' | 'csv')[]).map((id) => ({ id, name: LIBRARY_FILE.formats[id] }));
+const FORMATS = reread(() =>
+  (['json'] as readonly ('json' | 'csv')[]).map((id) => ({ id, name: LIBRARY_FILE.formats[id] })),
+);
 
 /** How a library goes into a file. */
 export function FileForm({ library, onSave }: { readonly library: Library; readonly onSave: LibraryDoors['onSave'] }) {

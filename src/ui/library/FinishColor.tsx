@@ -5,6 +5,7 @@ import { Menu } from '../drawer/Menu';
 import { isNumbers, type OwnFinishEntry, withKind } from '../drawer/own-finish';
 import { TYPE_IN } from '../words/drawer';
 import { FINISH_FORM } from '../words/libraries';
+import { reread } from '../words/spoken';
 
 interface FinishColorProps {
   /** Null: a new one, which needs a color. */
@@ -16,7 +17,9 @@ interface FinishColorProps {
   readonly onColor: (change: (before: OwnFinishEntry | null) => OwnFinishEntry | null) => void;
 }
 
-const KINDS = (['numbers', 'munsell', 'hex', 'lrv', 'spectrum'] as const).map((id) => [id, TYPE_IN.kinds[id]] as const);
+const KINDS = reread(() =>
+  (['numbers', 'munsell', 'hex', 'lrv', 'spectrum'] as const).map((id) => [id, TYPE_IN.kinds[id]] as const),
+);
 
 /** Another color for a finish of one color; patterns keep theirs. */
 export function FinishColor({ finish, color, isWrong, meaningId, onColor }: FinishColorProps) {

@@ -5,6 +5,7 @@ import { Menu } from '../drawer/Menu';
 import { TYPE_IN } from '../words/drawer';
 import { CLASS_WORDS } from '../words/finishes';
 import { FINISH_FORM } from '../words/libraries';
+import { reread } from '../words/spoken';
 import type { FinishFields } from './finish-fields';
 import { tagsOf } from './range-filters';
 
@@ -19,7 +20,7 @@ interface FinishFieldsetProps {
   readonly onFields: (change: Partial<FinishFields>) => void;
 }
 
-const CLASSES = FINISH_CLASSES.map((one) => [one, CLASS_WORDS[one]] as const);
+const CLASSES = reread(() => FINISH_CLASSES.map((one) => [one, CLASS_WORDS[one]] as const));
 const PROVENANCES: readonly Provenance[] = ['measured', 'declared', 'photo-with-card', 'photo', 'by-eye', 'screen'];
 const PRICES = ['', '$', '$$', '$$$'] as const;
 

@@ -4,6 +4,7 @@ import type { Library } from '../../model/library';
 import type { Finish } from '../../model/project';
 import { Menu } from '../drawer/Menu';
 import { LIBRARIES, RANGE } from '../words/libraries';
+import { reread } from '../words/spoken';
 import { ChosenBar } from './ChosenBar';
 import type { PaintOf } from './library-props';
 import { RangeFields } from './RangeFields';
@@ -27,7 +28,7 @@ interface RangeListProps {
   readonly onImport: (() => void) | null;
 }
 
-const ORDERS = RANGE_ORDERS.map((order) => [order, RANGE.orders[order]] as const);
+const ORDERS = reread(() => RANGE_ORDERS.map((order) => [order, RANGE.orders[order]] as const));
 
 /** The finishes of a library, what is shown of them, and what is done with several at once. */
 export function RangeList(props: RangeListProps) {

@@ -5,6 +5,7 @@ import { codeOf } from '../../model/merge-finishes';
 import type { Finish, Supply } from '../../model/project';
 import { GLOSS_GU, type OwnFinishEntry, ownFinish, provenanceOf } from '../drawer/own-finish';
 import { FINISH_FORM } from '../words/libraries';
+import { reread } from '../words/spoken';
 import { tagsIn, withSupply, withTags } from './bulk-edit';
 import { nameOf } from './near-lrv';
 
@@ -70,13 +71,16 @@ export const EMPTY_FIELDS: FinishFields = {
 };
 
 /** Numbers of the form and their bounds; gloss of metal may be higher. */
-const NUMBERS = {
-  gloss: [0, 1000, FINISH_FORM.gloss],
-  lrv: [0, 100, FINISH_FORM.lrv],
-  uncertainty: [0, 30, FINISH_FORM.ownUncertainty],
-  lead: [0, 520, FINISH_FORM.lead],
-  pack: [0, 100_000, FINISH_FORM.pack],
-} as const;
+const NUMBERS = reread(
+  () =>
+    ({
+      gloss: [0, 1000, FINISH_FORM.gloss],
+      lrv: [0, 100, FINISH_FORM.lrv],
+      uncertainty: [0, 30, FINISH_FORM.ownUncertainty],
+      lead: [0, 520, FINISH_FORM.lead],
+      pack: [0, 100_000, FINISH_FORM.pack],
+    }) as const,
+);
 
 /**
  * The finish the form makes of one there was (null: a new one, which needs a color), or what is wrong. `color`: another color for it; null

@@ -1,10 +1,16 @@
+import { localeNow } from './spoken';
+
+/** Digits are grouped and parted alike in the US and the UK. */
 const LOCALE = 'en-US';
 const MINUS = '\u2212';
 
 const whole = new Intl.NumberFormat(LOCALE, { maximumFractionDigits: 0 });
 const tenth = new Intl.NumberFormat(LOCALE, { minimumFractionDigits: 1, maximumFractionDigits: 1 });
 const hundredth = new Intl.NumberFormat(LOCALE, { maximumFractionDigits: 2 });
-const list = new Intl.ListFormat(LOCALE, { type: 'conjunction' });
+const lists = {
+  'en-US': new Intl.ListFormat('en-US', { type: 'conjunction' }),
+  'en-GB': new Intl.ListFormat('en-GB', { type: 'conjunction' }),
+};
 
 const signed = (text: string) => (/^-0(\.0)?$/.test(text) ? text.slice(1) : text.replace('-', MINUS));
 
@@ -30,8 +36,8 @@ export const labText = (lab: readonly [number, number, number]): string =>
 /** A screen color as style sheets write it. */
 export const rgbText = ([r, g, b]: readonly [number, number, number]): string => `rgb(${r}, ${g}, ${b})`;
 
-/** "a, b, and c". */
-export const listed = (words: readonly string[]): string => list.format(words);
+/** "a, b, and c"; in the UK "a, b and c". */
+export const listed = (words: readonly string[]): string => lists[localeNow()].format(words);
 
 /** First letter large, the rest as it is. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,6 +1,9 @@
-import { spoken } from './spoken';
+import { localeNow, spoken } from './spoken';
 
-const moment = new Intl.DateTimeFormat('en-US', { dateStyle: 'medium', timeStyle: 'short' });
+/** By the clock and the calendar of this place. */
+const moment = {
+  format: (ms: number) => new Intl.DateTimeFormat(localeNow(), { dateStyle: 'medium', timeStyle: 'short' }).format(ms),
+};
 
 /** Words of the panel of projects. */
 export const PROJECTS = spoken({

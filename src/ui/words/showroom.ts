@@ -1,5 +1,7 @@
+import { spoken } from './spoken';
+
 /** Words of the showroom mode. */
-export const SHOWROOM = {
+export const SHOWROOM = spoken({
   open: 'Showroom…',
   title: 'Showroom mode',
   what: 'For a screen that many customers use. Each starts from the project you have open now and changes what they like; after a while without a touch it starts afresh, and nothing of what they did is kept.',
@@ -63,4 +65,4 @@ export const SHOWROOM = {
   share: 'Take it with you',
   shareHow:
     'Scan this with a telephone: it opens the option there. The link holds the option itself, and nothing is sent.',
-} as const;
+} as const);
