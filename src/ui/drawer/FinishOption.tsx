@@ -8,6 +8,7 @@ import { DRAWER } from '../words/drawer';
 import { undertoneLabel } from '../words/findings';
 import { labelWithoutCode, PROVENANCE_SHORT } from '../words/finishes';
 import { SHORTLIST } from '../words/shortlist';
+import { retold } from '../words/spoken';
 import { knownFacts } from './known-facts';
 import type { RowWords } from './shortlist-order';
 
@@ -76,9 +77,9 @@ export function FinishOption(props: FinishOptionProps) {
       {reason && (
         <span className="finish-reason small">
           <span>
-            {reason} {mark && <span className="finish-mark quiet">({mark})</span>}
+            {retold(reason)} {mark && <span className="finish-mark quiet">({mark})</span>}
           </span>
-          {wishes && <span className="finish-wishes">{wishes}</span>}
+          {wishes && <span className="finish-wishes">{retold(wishes)}</span>}
         </span>
       )}
       <span className="finish-acts small" aria-hidden="true">
