@@ -11,6 +11,7 @@ import { mannerOf } from './manner';
 import { UpdatePane } from './offline/UpdatePane';
 import { BarPane } from './panes/BarPane';
 import { DrawerPane } from './panes/DrawerPane';
+import { DropPane } from './panes/DropPane';
 import { FindingsPane } from './panes/FindingsPane';
 import { KeepingPane } from './panes/KeepingPane';
 import { LedgePane } from './panes/LedgePane';
@@ -72,6 +73,7 @@ export function AppScreen() {
           </ErrorBoundary>
         }
       />
+      <DropPane />
       {asking && (
         <Suspense fallback={null}>
           <NewProjectPane />

@@ -11,7 +11,7 @@ import { type AppState, documentOf } from './state';
 import { APP_WORDS } from './words';
 
 /** A project is a few hundred kilobytes; reading much more would hold the page up for nothing. */
-const MOST_MEGABYTES = 20;
+export const MOST_MEGABYTES = 20;
 
 const BYTES_PER_MEGABYTE = 1e6;
 

@@ -134,6 +134,8 @@ export interface AppState extends SceneState, OfflineState, ShowroomState {
   readonly asking: boolean;
   /** The libraries are looked after. */
   readonly libraries: boolean;
+  /** A file of finishes that was dropped on the page, for the libraries to read. */
+  readonly dropped: File | null;
   readonly pointed: readonly SurfaceId[];
   readonly keysHelp: boolean;
   readonly told: Told | null;
@@ -197,6 +199,7 @@ export function initialState(project: Project, theme: Theme): AppState {
     lengthUnit: null,
     asking: false,
     libraries: false,
+    dropped: null,
     pointed: [],
     keysHelp: false,
     told: null,

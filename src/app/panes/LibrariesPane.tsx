@@ -20,7 +20,12 @@ const PLAIN = { layout: 'plain' } as const;
 export function LibrariesPane() {
   const { store, actions, paints } = useApp();
   const finishes = useAppState((state) => documentOf(state).library);
+  const dropped = useAppState((state) => state.dropped);
   const kept = useKeptLibraries();
+  const takeDropped = () => {
+    store.setState({ dropped: null });
+    return dropped;
+  };
   useSyncExternalStore(paints.subscribe, paints.version);
   const project = useMemo(
     (): Library => ({
@@ -50,8 +55,11 @@ export function LibrariesPane() {
         saveBlob(new Blob([libraryText(library)], { type: 'application/json' }), name);
         return name;
       }}
-      importing={(place) => <ImportPane {...place} openImport={openImport} newId={newId} paintOf={paintOf} />}
-      onClose={() => store.setState({ libraries: false })}
+      importing={(place) => (
+        <ImportPane {...place} takeFirst={takeDropped} openImport={openImport} newId={newId} paintOf={paintOf} />
+      )}
+      begins={dropped ? 'import' : 'shelf'}
+      onClose={() => store.setState({ libraries: false, dropped: null })}
     />
   );
 }

@@ -10,6 +10,7 @@ import './libraries.css';
 export interface LibrariesProps extends LibraryDoors {
   /** The import of a file, in place of everything else; `into`: the library it was begun from. */
   readonly importing: (given: ImportPlace) => ReactNode;
+  readonly begins: View;
   readonly onClose: () => void;
 }
 
@@ -22,7 +23,7 @@ export function LibrariesDialog(props: LibrariesProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   const title = useId();
   const editor = useEditor(props);
-  const [view, setView] = useState<View>('shelf');
+  const [view, setView] = useState<View>(props.begins);
   const [shown, setShown] = useState<string | null>(null);
   const libraries = props.libraries ?? [];
   const open = [...libraries, project].find(({ id }) => id === shown) ?? libraries[0] ?? project;

@@ -11,7 +11,7 @@ import './import.css';
 
 /** From a file to a library: choose it, see what it is and what becomes of each row, keep what one wants. Nothing is kept before. */
 export function ImportPane(props: ImportPaneProps) {
-  const { openImport, onDone, held } = props;
+  const { openImport, takeFirst, onDone, held } = props;
   const { state, read, choose, stop } = useImport(openImport);
   const [leaving, setLeaving] = useState<(() => void) | null>(null);
   const [isOver, setOver] = useState(false);
@@ -26,6 +26,11 @@ export function ImportPane(props: ImportPaneProps) {
       held.current = null;
     };
   }, [held, isRead]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once, when the pane opens
+  useEffect(() => {
+    const first = takeFirst();
+    if (first) read(first);
+  }, []);
   const leave = (act: () => void) => (held.current ? held.current(act) : act());
   const drop = (event: DragEvent) => {
     event.preventDefault();

@@ -1,0 +1,56 @@
+import type { StoreApi } from 'zustand/vanilla';
+import type { Problem } from '../engine/result';
+import { type FilePurpose, purposeOfJson, purposeOfName } from '../io/file-of';
+import { noticeTold, problemTold, refusalTold } from '../ui/parts/told';
+import { DROP, TAKEN_ELSEWHERE } from '../ui/words/drop';
+import type { Actions } from './actions';
+import { MOST_MEGABYTES, openProject } from './files';
+import { freeLookId, readLookFile } from './look-files';
+import { type AppState, documentOf } from './state';
+
+/** What was dropped on the page goes where it belongs; what belongs nowhere, or to a panel of its own, is told and changes nothing. */
+export async function dropFiles(store: StoreApi<AppState>, actions: Actions, files: readonly File[]): Promise<void> {
+  const refuse = (problem: Problem) => store.setState({ told: refusalTold(problem) });
+  const [file] = files;
+  if (!file) return;
+  if (files.length > 1) {
+    return refuse({ code: 'several-files', text: DROP.several(files.length), remedy: DROP.severalRemedy });
+  }
+  const purpose = await purposeOf(file);
+  switch (purpose) {
+    case null:
+      return refuse({ code: 'unknown-file', text: DROP.unknown(file.name), remedy: DROP.unknownRemedy });
+    case 'project':
+      return openProject(store, file);
+    case 'look':
+      return takeLook(store, actions, file);
+    case 'finishes':
+      return store.setState({ libraries: true, dropped: file });
+    default: {
+      const { text, remedy } = TAKEN_ELSEWHERE[purpose];
+      return refuse({ code: 'taken-elsewhere', text: text(file.name), remedy });
+    }
+  }
+}
+
+/** What is too large to look into is a project to whoever opens it, and refused there. */
+async function purposeOf(file: File): Promise<FilePurpose | null> {
+  const purpose = purposeOfName(file.name);
+  if (purpose !== 'json') return purpose;
+  if (file.size > MOST_MEGABYTES * 1e6) return 'project';
+  try {
+    return purposeOfJson(await file.text());
+  } catch {
+    return 'project';
+  }
+}
+
+async function takeLook(store: StoreApi<AppState>, actions: Actions, file: File): Promise<void> {
+  const read = await readLookFile(file);
+  if (!read.ok) return store.setState({ told: problemTold(read.problem, read.more) });
+  const look = { ...read.value, id: freeLookId(documentOf(store.getState()).looks ?? []) };
+  const [problem, ...more] = actions.attempt({ kind: 'add-look', look });
+  if (problem) return store.setState({ told: problemTold(problem, more) });
+  const added = { code: 'look-added', text: DROP.lookAdded(look.name), remedy: DROP.lookAddedRemedy };
+  store.setState({ panel: 'look', reading: null, picked: null, told: noticeTold([added, ...(read.notices ?? [])]) });
+}
