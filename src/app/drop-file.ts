@@ -5,11 +5,21 @@ import { noticeTold, problemTold, refusalTold } from '../ui/parts/told';
 import { DROP, TAKEN_ELSEWHERE } from '../ui/words/drop';
 import type { Actions } from './actions';
 import { MOST_MEGABYTES, openProject } from './files';
+import type { ProjectShelf } from './keeping/shelf';
 import { freeLookId, readLookFile } from './look-files';
 import { type AppState, documentOf } from './state';
 
+interface DropDoors {
+  readonly actions: Actions;
+  readonly projects: ProjectShelf;
+}
+
 /** What was dropped on the page goes where it belongs; what belongs nowhere, or to a panel of its own, is told and changes nothing. */
-export async function dropFiles(store: StoreApi<AppState>, actions: Actions, files: readonly File[]): Promise<void> {
+export async function dropFiles(
+  store: StoreApi<AppState>,
+  { actions, projects }: DropDoors,
+  files: readonly File[],
+): Promise<void> {
   const refuse = (problem: Problem) => store.setState({ told: refusalTold(problem) });
   const [file] = files;
   if (!file) return;
@@ -21,7 +31,7 @@ export async function dropFiles(store: StoreApi<AppState>, actions: Actions, fil
     case null:
       return refuse({ code: 'unknown-file', text: DROP.unknown(file.name), remedy: DROP.unknownRemedy });
     case 'project':
-      return openProject(store, file);
+      return openProject(store, projects, file);
     case 'look':
       return takeLook(store, actions, file);
     case 'finishes':

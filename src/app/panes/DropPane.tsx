@@ -4,7 +4,7 @@ import { dropFiles } from '../drop-file';
 
 /** Files dropped anywhere on the page; a showroom takes none. */
 export function DropPane() {
-  const { store, actions } = useApp();
+  const { store, actions, projects } = useApp();
   const isShowroom = useAppState((state) => state.showroom !== null);
-  return <DropFrame onFiles={isShowroom ? null : (files) => void dropFiles(store, actions, files)} />;
+  return <DropFrame onFiles={isShowroom ? null : (files) => void dropFiles(store, { actions, projects }, files)} />;
 }
