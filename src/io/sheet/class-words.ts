@@ -32,7 +32,7 @@ const WORDS: readonly (readonly [FinishClass, string])[] = [
   ],
   [
     'paint',
-    'paint* emulsion lacquer* *lack *lacke *lackierung *farbe *farben wandfarbe* anstrich* peinture* laque* pintura* esmalte* vernic* ' +
+    'paint paints painted emulsion lacquer* *lack *lacke *lackierung *farbe *farben wandfarbe* anstrich* peinture* laque* pintura* esmalte* vernic* ' +
       'pittur* smalto laccato limewash powder_coat*',
   ],
   [

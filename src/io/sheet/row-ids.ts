@@ -13,18 +13,20 @@ export interface RowIds {
 
 export const noIds = (): RowIds => ({ taken: new Set(), lines: new Map() });
 
-/** An id from a code: letters and digits of any script, . _ -; '' where nothing is left. */
-export const idOfCode = (code: string): string =>
-  code
+/** An id from a code: letters and digits of any script, . _ + / -; '' where nothing is left. */
+export function idOfCode(code: string): string {
+  const id = code
     .normalize('NFC')
     .replace(/[^\p{L}\p{N}._+/-]+/gu, '-')
     .replace(/^[-+.]+|-+$/g, '')
     .slice(0, MOST_LETTERS);
+  return isEmpty({ finish: id }) ? `${id}-1` : id;
+}
 
 /** The id itself where it is free, else with a number after it. It is taken then. */
 export function takeId({ taken }: RowIds, wanted: string): string {
   let id = wanted;
-  for (let i = 2; taken.has(id) || isEmpty({ finish: id }); i++) id = `${wanted}-${i}`;
+  for (let i = 2; taken.has(id); i++) id = `${wanted}-${i}`;
   taken.add(id);
   return id;
 }
