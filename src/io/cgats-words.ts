@@ -8,8 +8,27 @@ export interface CgatsWord {
 }
 
 /** The words of a text in the form of CGATS.17 / ISO 28178: white space between them, strings in double quotes, # for remarks. */
-export const cgatsWords = (text: string): readonly CgatsWord[] =>
-  text.split(/\r\n|\n|\r/).flatMap((raw, i) => wordsOfLine(raw, i + 1));
+export function cgatsWords(text: string): readonly CgatsWord[] {
+  const words: CgatsWord[] = [];
+  let line = 0;
+  for (const raw of linesOf(text)) for (const word of wordsOfLine(raw, ++line)) words.push(word);
+  return words;
+}
+
+/** The lines of a text one by one, however they end: a text of nothing but line ends would fill the memory all at once. */
+export function* linesOf(text: string): Generator<string> {
+  let feed = text.indexOf('\n');
+  let turn = text.indexOf('\r');
+  for (let from = 0; ; ) {
+    const isTurn = turn >= 0 && (feed < 0 || turn < feed);
+    const end = isTurn ? turn : feed;
+    yield text.slice(from, end < 0 ? undefined : end);
+    if (end < 0) return;
+    from = isTurn && feed === turn + 1 ? end + 2 : end + 1;
+    if (feed >= 0 && feed < from) feed = text.indexOf('\n', from);
+    if (turn >= 0 && turn < from) turn = text.indexOf('\r', from);
+  }
+}
 
 /** The words of one line. A quote within a word is part of it (3"x6"); a doubled one within a string stands for itself. */
 export function wordsOfLine(raw: string, line: number): CgatsWord[] {

@@ -18,7 +18,7 @@ export function readLampCgats(text: string, file?: string): Result<readonly Read
     if (begin < 0) break;
     const table = readTable(words, from, begin, file);
     if (!table.ok) return table;
-    lamps.push(...table.value.lamps);
+    for (const lamp of table.value.lamps) lamps.push(lamp);
     from = table.value.end;
   }
   return lamps.length > 0 ? success(lamps) : failure(noSpectra(words[0]?.line ?? 1, file));

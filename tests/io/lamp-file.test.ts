@@ -179,3 +179,8 @@ it('answers every text with lamps or with a problem that says what to do, and ne
     { numRuns: 500 },
   );
 });
+
+it('reads CGATS of very many rows without running out of stack', () => {
+  const parsed = parseLampFile(cgats('NM_380 NM_390', '1 2\n'.repeat(130_000), 2, 130_000));
+  expect(parsed.ok && parsed.value.length).toBe(130_000);
+});

@@ -1,4 +1,5 @@
-import { type CgatsWord, wordsOfLine } from '../cgats-words';
+import { type CgatsWord, linesOf, wordsOfLine } from '../cgats-words';
+import { MOST_CELLS } from './merge-tables';
 
 /** A keyword outside of tables with what stands after it on its line. */
 export interface CgatsKeyword {
@@ -31,6 +32,11 @@ export interface CgatsTable {
   readonly isCut: boolean;
 }
 
+/** No header says more; more data lines than this are not 100,000 rows, wrapped as they may be. */
+const MOST_KEYWORDS = 10_000;
+const MOST_LINES = 1e6;
+const MOST_LETTERS_IN_LINE = 4e6;
+
 type Part = 'keywords' | 'format' | 'data';
 
 const MARKS: Readonly<Record<string, Part>> = {
@@ -40,8 +46,11 @@ const MARKS: Readonly<Record<string, Part>> = {
   END_DATA: 'keywords',
 };
 
-/** Takes a CGATS text apart into its tables, as they stand: counts and rows are for others to check. */
-export function cgatsTables(text: string): readonly CgatsTable[] {
+/**
+ * Takes a CGATS text apart into its tables, as they stand: counts and rows are for others to check. Null where it has more data than
+ * can be kept.
+ */
+export function cgatsTables(text: string): readonly CgatsTable[] | null {
   const tables: CgatsTable[] = [];
   let part = 'keywords' as Part;
   let keywords: CgatsKeyword[] = [];
@@ -50,6 +59,8 @@ export function cgatsTables(text: string): readonly CgatsTable[] {
   let words: CgatsWord[] = [];
   let line = 0;
   let began = 0;
+  let lines = 0;
+  let cells = 0;
 
   const finish = (missing: CgatsTable['missing'], isCut = false) => {
     const fields = format?.fields ?? tables.at(-1)?.fields ?? [];
@@ -62,10 +73,16 @@ export function cgatsTables(text: string): readonly CgatsTable[] {
   const place = (tabbed?: string) => {
     if (words.length === 0) return;
     if (part === 'data') {
-      const cells = words.map(({ text: cell }) => cell);
-      data.push({ line, cells, isOpen: words.at(-1)?.open === true, ...(tabbed !== undefined && { tabbed }) });
+      lines++;
+      cells += words.length;
+      data.push({
+        line,
+        cells: words.map(({ text: cell }) => cell),
+        isOpen: words.at(-1)?.open === true,
+        ...(tabbed !== undefined && { tabbed }),
+      });
     } else if (part === 'format') for (const { text: field } of words) format?.fields.push(field);
-    else keywords.push(keywordOf(words));
+    else if (keywords.length < MOST_KEYWORDS) keywords.push(keywordOf(words));
     words = [];
   };
   const pass = (mark: string) => {
@@ -81,8 +98,9 @@ export function cgatsTables(text: string): readonly CgatsTable[] {
     part = MARKS[mark]!;
   };
 
-  for (const raw of text.split(/\r\n|\n|\r/)) {
+  for (const raw of linesOf(text)) {
     line++;
+    if (lines > MOST_LINES || cells > MOST_CELLS || raw.length > MOST_LETTERS_IN_LINE) return null;
     let isMarked = false;
     for (const word of wordsOfLine(raw, line)) {
       const mark = word.quoted ? '' : word.text.toUpperCase();

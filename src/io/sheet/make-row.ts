@@ -132,7 +132,7 @@ function assemble(of: RowReading, { choices }: Making, { color, lrv }: RowColor,
   const said = provenanceOf(of) ?? choices.provenance ?? (color.kind === 'spectrum' ? 'measured' : 'declared');
   return {
     id,
-    label: labelOf(name, code, id),
+    label: labelOf(name, code, id, orderCode),
     class: kind,
     gloss_gu: gloss,
     components: [{ role: 'base', share: 1, color, ...(lrv !== undefined && { lrv }) }],
@@ -146,9 +146,10 @@ function assemble(of: RowReading, { choices }: Making, { color, lrv }: RowColor,
   };
 }
 
-/** Name, then id, as all labels are. */
-function labelOf(name: string, code: string, id: string): string {
+/** Name, then id, as all labels are; a name that only says a code again stands alone, as a label without a name does. */
+function labelOf(name: string, code: string, id: string, orderCode = ''): string {
   if (name === '') return code || id;
+  if (name === id || name === code || name === orderCode) return name;
   return name.endsWith(`, ${id}`) ? name : `${name}, ${id}`;
 }
 

@@ -39,6 +39,7 @@ interface ReadTable {
  */
 export function readCgats(text: string, file: string): Result<Sheet> {
   const tables = cgatsTables(text);
+  if (!tables) return failure(tooMany('a million lines, 16 million values or 4 million letters in a line', 1, file));
   if (tables.length === 0) return failure(noTable(file));
   if (tables.length > MOST_TABLES) return failure(tooMany(`${MOST_TABLES} tables`, tables[MOST_TABLES]!.line, file));
   const notices: Problem[] = [];

@@ -33,6 +33,9 @@ export interface RowColor {
 /** Code of a color that has numbers but neither a light nor an observer they hold for. */
 export const CONDITIONS_MISSING = 'conditions-missing';
 
+/** A notation is shorter; what is longer is wrong from its beginning on, and would take long to find so. */
+const MOST_IN_NOTATION = 60;
+
 type Triple = readonly [number, number, number];
 
 /**
@@ -63,7 +66,7 @@ export function colorOfRow(reading: ColorReading, row: SheetRow, name: string): 
     }
   }
   const munsell = cellOf(columns, row, 'munsell');
-  if (!isBlank(munsell)) found.push({ kind: 'munsell', munsell: plainText(munsell).text });
+  if (!isBlank(munsell)) found.push({ kind: 'munsell', munsell: plainText(munsell).text.slice(0, MOST_IN_NOTATION) });
   const hex = hexOfRow(columns, row);
   if (!hex.ok) return hex;
   if (hex.value) found.push({ kind: 'hex', hex: hex.value });

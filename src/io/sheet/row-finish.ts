@@ -152,7 +152,7 @@ const PROVENANCES: readonly (readonly [Provenance, RegExp])[] = [
 export function provenanceOf({ columns, row, notices }: RowReading): Provenance | null {
   const cell = cellOf(columns, row, 'provenance');
   if (isBlank(cell)) return null;
-  const words = plainWords(cell);
+  const words = plainWords(cell.slice(0, MOST_LETTERS.other));
   const found = PROVENANCES.find(([, pattern]) => pattern.test(words))?.[0];
   if (found) return found;
   notices.push(

@@ -7,11 +7,13 @@ const MOST_LETTERS = 60;
 /** Ids of the finishes of one sheet, each once, and the codes that were seen. */
 export interface RowIds {
   readonly taken: Set<string>;
+  /** The number to try next behind an id that is taken: without it many alike would each try all before them. */
+  readonly next: Map<string, number>;
   /** Line of the row that has a code. */
   readonly lines: Map<string, number>;
 }
 
-export const noIds = (): RowIds => ({ taken: new Set(), lines: new Map() });
+export const noIds = (): RowIds => ({ taken: new Set(), next: new Map(), lines: new Map() });
 
 /** An id from a code: letters and digits of any script, . _ + / -; '' where nothing is left. */
 export function idOfCode(code: string): string {
@@ -24,9 +26,11 @@ export function idOfCode(code: string): string {
 }
 
 /** The id itself where it is free, else with a number after it. It is taken then. */
-export function takeId({ taken }: RowIds, wanted: string): string {
+export function takeId({ taken, next }: RowIds, wanted: string): string {
   let id = wanted;
-  for (let i = 2; taken.has(id); i++) id = `${wanted}-${i}`;
+  let number = next.get(wanted) ?? 2;
+  for (; taken.has(id); number++) id = `${wanted}-${number}`;
+  if (id !== wanted) next.set(wanted, number);
   taken.add(id);
   return id;
 }

@@ -105,6 +105,11 @@ it('keeps names without quotes and empty cells apart where tabs part the columns
   ]);
 });
 
+it.each(['\n', '\r\n', '\r'])('counts lines that end with %j', (end) => {
+  const sheet = read(table(LAB, '1 1 2 3\n\n2 1 2 3').replaceAll('\n', end));
+  expect(sheet.rows.map(({ line }) => line)).toEqual([6, 8]);
+});
+
 it('numbers rows among all of the file, refused ones too', () => {
   const sheet = read(`${table(LAB, '1 1 2 3\n2 1 2\n3 1 2 3')}${table(LAB, '4 1 2 3')}`);
   expect(sheet.rows.map(({ row }) => row)).toEqual([1, 3, 4]);
@@ -228,6 +233,8 @@ it.each([
   ['ink only', table('SAMPLE_ID CMYK_C CMYK_M', '1 2 3'), 'device-colors-only 2'],
   ['too many fields', table(`LAB_L ${'x '.repeat(2000)}`, '1'), 'too-many-rows 2'],
   ['too many rows', table('LAB_L LAB_A LAB_B', '1 2 3\n'.repeat(100_001)), 'too-many-rows 2'],
+  ['too many lines', table('LAB_L LAB_A LAB_B', '1\n'.repeat(1_000_002)), 'too-many-rows 1'],
+  ['too long a line', table('LAB_L LAB_A LAB_B', '1 '.repeat(2_000_001)), 'too-many-rows 1'],
 ])('refuses a file with %s', (_, text, problem) => {
   const result = readCgats(text, 'range.txt');
   expect(result.ok ? 'read' : `${result.problem.code} ${result.problem.at?.line}`).toBe(problem);
