@@ -1,6 +1,7 @@
 import { expect, type Page, test } from '@playwright/test';
 import { expectNoFindings } from './axe';
-import { choose, drawer, openPage, reading, sample } from './page';
+import { choose, drawer, finishes, openPage, reading, sample } from './page';
+import { smallTargets } from './small-targets';
 
 // Rules of axe-core for WCAG 2.0 to 2.2, A and AA, and its best practices.
 
@@ -176,4 +177,33 @@ test('at 200 % the page neither cuts off a control nor scrolls sideways (WCAG 1.
   await page.evaluate(() => {
     document.documentElement.style.fontSize = '';
   });
+});
+
+test('on a touch screen every control is 44 px wide and high: start, findings, drawer with filters and wishes, light', async () => {
+  const hands = await page.context().newCDPSession(page);
+  await hands.send('Emulation.setTouchEmulationEnabled', { enabled: true, maxTouchPoints: 1 });
+  await page.setViewportSize({ width: 820, height: 1180 });
+  await expect.poll(() => page.evaluate(() => matchMedia('(pointer: coarse)').matches)).toBe(true);
+  await expect.poll(() => smallTargets(page)).toEqual([]);
+
+  await page.getByRole('button', { name: /^Show findings/ }).click();
+  await page.getByRole('button', { name: 'Why', exact: true }).first().click();
+  expect(await smallTargets(page)).toEqual([]);
+  await page.getByRole('button', { name: /^Hide findings/ }).click();
+
+  await sample(page, 'backsplash').click();
+  await expect(finishes(page)).toBeVisible();
+  expect(await smallTargets(page)).toEqual([]);
+  for (const fold of ['filters', 'wishes']) {
+    await page.locator(`[data-fold=${fold}]`).click();
+    expect(await smallTargets(page)).toEqual([]);
+    await page.locator(`[data-fold=${fold}]`).click();
+  }
+  await page.keyboard.press('Escape');
+
+  await page.locator('[data-opens=light]').click();
+  await expect(page.getByRole('region', { name: /^Light/ }).first()).toBeVisible();
+  expect(await smallTargets(page)).toEqual([]);
+  await page.keyboard.press('Escape');
+  await hands.send('Emulation.setTouchEmulationEnabled', { enabled: false });
 });

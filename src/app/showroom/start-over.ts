@@ -40,6 +40,7 @@ export function startOver(store: StoreApi<AppState>): void {
   const next: AppState = {
     ...showroomState(before.showroom),
     ...ofThePage(before),
+    viewpoint: before.room?.viewpoints[0]?.id ?? null,
     bringBack: () => {
       const now = store.getState();
       store.setState({
