@@ -29,7 +29,8 @@ export function offerLibraries(
   store.subscribe((state, before) => {
     const isSame = state.keptLibraries === before.keptLibraries && state.putAside === before.putAside;
     if (!isSame) studio.keepShelf(shelfOf(state));
-    if (state.putAside !== before.putAside) keepAside(state.putAside);
+    // What a customer of a showroom puts aside is kept no longer than all else they do.
+    if (state.putAside !== before.putAside && !state.showroom) keepAside(state.putAside);
   });
   void firstPicture(store)
     .then(idle)

@@ -21,6 +21,7 @@ import { isPreferring, keepPreferences, keptPreferences, preferencesOf } from '.
 import { createSampleBaker } from './sample-baker';
 import { listenToKeys } from './shortcuts';
 import { showroomAtStart } from './showroom/kept-showroom';
+import { rangeShelf } from './showroom/range-shelf';
 import { runShowroom } from './showroom/run-showroom';
 import { showroomState } from './showroom/start-over';
 import { type AppState, initialState, laidPatterns } from './state';
@@ -53,7 +54,7 @@ export async function startApp(
   const start = showroom ? AT_FIRST : await readStart(open, demo);
   const opened = start.shown?.history.present ?? demo;
   const state = showroom ? showroomState(showroom) : stateAtStart(initialState(opened, preferences.theme), start);
-  const store = createStore(() => ({ ...state, ...preferences, putAside: keptAside() }));
+  const store = createStore(() => ({ ...state, ...preferences, putAside: showroom ? [] : keptAside() }));
   followManner(store);
   const actions = createActions(store);
   const studio = createStudio(studioEvents(store));
@@ -83,7 +84,7 @@ export async function startApp(
   followUnsettled(store);
   const kept = startKeeping(store, open, start, demo);
   keepForOffline(store);
-  offerLibraries(store, kept.libraries, studio, whenIdle);
+  offerLibraries(store, showroom ? rangeShelf(kept.libraries, showroom) : kept.libraries, studio, whenIdle);
   root.render(
     <AppContext value={{ store, actions, paints, demo, openStore: open, ...kept, ...studio }}>
       <AppScreen />

@@ -87,6 +87,8 @@ test('the list says what lies where, with code, price and availability', async (
   const list = page.getByRole('dialog', { name: /^What lies where/ });
   await expect(list.getByRole('row', { name: /Backsplash/ })).toContainText(TYPED);
   await expect(list.getByRole('columnheader')).toHaveText(['Surface', 'Finish', 'Code', 'Price band', 'Availability']);
+  await list.getByRole('button', { name: 'Make the link' }).click();
+  await expect(list.getByRole('img', { name: 'The link as a QR code' })).toBeVisible();
   await expectNoFindings(page);
   await list.getByRole('button', { name: 'Close' }).click();
 });

@@ -1,6 +1,8 @@
 import { expect, it } from 'vitest';
+import { rangeShelf } from '../../src/app/showroom/range-shelf';
 import { startProject } from '../../src/app/showroom/start-project';
 import { applyCommand } from '../../src/model/apply-command';
+import type { Library } from '../../src/model/library';
 import { terrace } from './terrace';
 
 const whole = terrace();
@@ -12,8 +14,20 @@ const showroom = {
   start: whole,
 };
 
-it('is the project itself where customers choose from its finishes', () => {
-  expect(startProject({ ...showroom, range: { project: true, libraries: [] } })).toBe(whole);
+const log = [{ id: 'L1', at: '2026-03-02T10:00:00+00:00', text: 'Mrs. Smith calls on Friday' }];
+
+it('is the project without what staff noted, where customers choose from its finishes', () => {
+  const noted = { ...whole, note: 'second visit', log } as unknown as typeof whole;
+  const start = startProject({ ...showroom, start: noted, range: { project: true, libraries: [] } });
+  expect(start).toEqual({ ...whole, note: '' });
+});
+
+it('is offered the libraries of its range only', async () => {
+  const library = (id: string) =>
+    ({ type: 'upstand-library', version: 1, id, name: id, note: '', finishes: [] }) satisfies Library;
+  const all = { list: async () => [library('range'), library('own')], onChange: () => () => undefined };
+  const shelf = rangeShelf(all, { ...showroom, range: { project: true, libraries: ['range', 'gone'] } });
+  expect((await shelf.list()).map(({ id }) => id)).toEqual(['range']);
 });
 
 it('has only the finishes that lie there, grouts included, where customers choose from libraries', () => {

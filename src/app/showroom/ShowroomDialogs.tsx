@@ -5,6 +5,7 @@ import { ledgeSamples } from '../../ui/ledge/ledge-samples';
 import { IdleWarning } from '../../ui/showroom/IdleWarning';
 import { ShowroomList } from '../../ui/showroom/ShowroomList';
 import { useApp, useAppState } from '../context';
+import { LinkPane } from '../panes/LinkPane';
 import { projectOf, shownOption } from '../state';
 import { startOver } from './start-over';
 
@@ -40,7 +41,8 @@ export function ShowroomDialogs() {
 function ListPane() {
   const { store } = useApp();
   const option = useAppState(shownOption);
-  const library = useAppState((state) => projectOf(state).library);
+  const project = useAppState(projectOf);
+  const { library } = project;
   const present = useAppState((state) => (state.room ? presentSurfaces(state.room) : SURFACES));
   const samples = useMemo(() => {
     const { upright, flat } = ledgeSamples(option, library, present);
@@ -50,7 +52,7 @@ function ListPane() {
     <ShowroomList
       option={option.name}
       samples={samples}
-      link={null}
+      link={<LinkPane project={project} option={option} />}
       onPrint={() => window.print()}
       onClose={() => store.setState({ listing: false })}
     />

@@ -20,6 +20,8 @@ const ofThePage = (state: AppState) => ({
   light: state.light,
   looks: state.looks,
   contextLost: state.contextLost,
+  keptLibraries: state.keptLibraries,
+  putAside: state.putAside.length === 0 ? state.putAside : [],
   offline: state.offline,
   isNewlyOffline: state.isNewlyOffline,
   update: state.update,

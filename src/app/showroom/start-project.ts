@@ -2,13 +2,18 @@ import { NO_FINISH } from '../../model/empty-surface';
 import type { Project } from '../../model/project';
 import type { Showroom } from './showroom-state';
 
-/** The project a customer starts from: with no more finishes of its own than lie there, where customers choose from libraries only. */
+/**
+ * The project a customer starts from: without the notes, the log and the frozen copies of staff, and with no more finishes of its own than
+ * lie there where customers choose from libraries only.
+ */
 export function startProject({ start, range }: Showroom): Project {
-  if (range.project) return start;
+  const { log: _, revisions: __, ...rest } = start;
+  const bare = { ...rest, note: '' };
+  if (range.project) return bare;
   const laid = new Set(
     start.options.flatMap(({ scheme }) =>
       Object.values(scheme).flatMap(({ finish, laying }) => [finish, laying.grout ?? finish]),
     ),
   );
-  return { ...start, library: start.library.filter(({ id }) => laid.has(id) || id === NO_FINISH.id) };
+  return { ...bare, library: start.library.filter(({ id }) => laid.has(id) || id === NO_FINISH.id) };
 }

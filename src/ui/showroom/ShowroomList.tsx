@@ -4,12 +4,13 @@ import { isEmpty } from '../../model/empty-surface';
 import type { LedgeSample } from '../ledge/ledge-samples';
 import { labelWithoutCode } from '../words/finishes';
 import { SHOWROOM } from '../words/showroom';
+import '../room/room-panel.css';
 import './showroom.css';
 
 export interface ShowroomListProps {
   readonly option: string;
   readonly samples: readonly LedgeSample[];
-  /** Takes the option along on a telephone; null where that cannot be. */
+  /** By which one takes the option along. */
   readonly link: ReactNode;
   readonly onPrint: () => void;
   readonly onClose: () => void;

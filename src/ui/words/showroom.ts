@@ -62,7 +62,4 @@ export const SHOWROOM = spoken({
   caution: 'A screen is not a sample. Check samples in the room before you order.',
   print: 'Print',
   close: 'Close',
-  share: 'Take it with you',
-  shareHow:
-    'Scan this with a telephone: it opens the option there. The link holds the option itself, and nothing is sent.',
 } as const);
