@@ -6,7 +6,7 @@ export interface TabLock {
 }
 
 /** A page that is just being left lets go within this time, ms. */
-const WAIT_MS = 300;
+const WAIT_MS = 500;
 
 const nameOf = (project: string): string => `upstand-project-${project}`;
 
@@ -17,16 +17,20 @@ const lockManager = (): LockManager | undefined => globalThis.navigator?.locks;
  * Takes the lock of a project; null where another tab has it, unless it is to be stolen. Where the browser has no locks everybody gets
  * one: what two tabs write is kept apart by the store itself (see `Journal.holder`).
  */
-export function takeLock(project: string, isStolen = false): Promise<TabLock | null> {
+export async function takeLock(project: string, isStolen = false): Promise<TabLock | null> {
   const locks = lockManager();
-  if (!locks) return Promise.resolve({ release: () => {}, lost: new Promise(() => {}) });
+  if (!locks) return { release: () => {}, lost: new Promise(() => {}) };
+  if (isStolen) return request(locks, project, { steal: true });
+  const atOnce = await request(locks, project, { ifAvailable: true });
+  return atOnce ?? request(locks, project, { signal: AbortSignal.timeout(WAIT_MS) });
+}
+
+function request(locks: LockManager, project: string, options: LockOptions): Promise<TabLock | null> {
   return new Promise((resolve) => {
     let isReleased = false;
     let lose: (() => void) | null = null;
-    const waiting = new AbortController();
-    const timer = setTimeout(() => waiting.abort(), WAIT_MS);
-    const hold = () => {
-      clearTimeout(timer);
+    const hold = (lock: Lock | null) => {
+      if (!lock) return resolve(null);
       return new Promise<void>((letGo) => {
         const lost = new Promise<void>((resolveLost) => {
           lose = resolveLost;
@@ -38,7 +42,7 @@ export function takeLock(project: string, isStolen = false): Promise<TabLock | n
         resolve({ release, lost });
       });
     };
-    locks.request(nameOf(project), isStolen ? { steal: true } : { signal: waiting.signal }, hold).catch(() => {
+    locks.request(nameOf(project), options, hold).catch(() => {
       if (!lose) resolve(null);
       else if (!isReleased) lose();
     });
