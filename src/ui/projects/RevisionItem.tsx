@@ -90,12 +90,14 @@ function Compared({ revision, others, present }: Pick<RevisionItemProps, 'revisi
           onChoose={setWanted}
         />
       )}
-      <ul role="status" className="project-sentences">
-        {sentences.map((sentence) => (
-          <li key={sentence}>{sentence}</li>
-        ))}
-        {sentences.length === 0 && <li>{PROJECTS.nothingChanged}</li>}
-      </ul>
+      <div role="status">
+        <ul className="project-sentences">
+          {sentences.map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+          {sentences.length === 0 && <li>{PROJECTS.nothingChanged}</li>}
+        </ul>
+      </div>
     </div>
   );
 }
