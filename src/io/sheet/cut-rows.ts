@@ -1,13 +1,13 @@
 import Papa from 'papaparse';
 import { failure, type Problem, type Result, success } from '../../engine/result';
-import { meaningOfHeading } from './field-of-heading';
+import { LEAST_WAVELENGTHS, meaningOfHeading } from './field-of-heading';
 import { sheetProblem } from './sheet-problem';
 import type { SheetRow } from './types';
 
 /** What is kept of a library at once; more is several libraries. */
 export const MOST_ROWS = 100_000;
 /** Instruments give 401 wavelengths at 1 nm; a table with its samples in columns may have more. */
-export const MOST_COLUMNS = 2000;
+const MOST_COLUMNS = 2000;
 /** A long note; more is another kind of file. */
 const MOST_LETTERS_IN_CELL = 5000;
 /** As many cells of the widest table. */
@@ -154,7 +154,10 @@ function findMark(text: string): Mark {
   return best;
 }
 
-/** How many different fields a row names as headings. */
-export const knownHeadings = (cells: readonly string[]): number =>
-  new Set(cells.slice(0, MOST_COLUMNS).map((cell) => meaningOfHeading(cell)?.field)).size -
-  (cells.some((cell) => !meaningOfHeading(cell)) ? 1 : 0);
+/** How many different fields a row names as headings; sizes in mm look like wavelengths, which are headings only where many stand. */
+export function knownHeadings(cells: readonly string[]): number {
+  const fields = new Set(cells.slice(0, MOST_COLUMNS).map((cell) => meaningOfHeading(cell)?.field));
+  fields.delete(undefined);
+  const bands = [...fields].filter((field) => field?.startsWith('nm:')).length;
+  return bands < LEAST_WAVELENGTHS ? fields.size - bands : fields.size;
+}

@@ -13,6 +13,9 @@ const MEANINGS: ReadonlyMap<string, HeadingMeaning> = new Map(
   ),
 );
 
+/** Fewer columns named by numbers are no spectrum. */
+export const LEAST_WAVELENGTHS = 5;
+
 /** Wavelengths of headings, nm. */
 const NM = { from: 300, to: 900 };
 
@@ -49,7 +52,7 @@ export const headingKey = (heading: string): string =>
     .replace(/[^a-z0-9]/g, '');
 
 /** "400", "400 nm", "spd_400", "R_400nm", "nm400", "SPECTRAL_NM400.5" in nm; null for what names no wavelength. */
-export function wavelengthOfHeading(heading: string): number | null {
+function wavelengthOfHeading(heading: string): number | null {
   const found = /^([^\d]*)(\d{3}(?:[.,]\d+)?)\s*\]?\)?\s*(?:nm)?\s*\]?\)?$/i.exec(heading.trim());
   if (!found || !BEFORE_NM.test(headingKey(found[1]!))) return null;
   const nm = Number(found[2]!.replace(',', '.'));

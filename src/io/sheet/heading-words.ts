@@ -8,8 +8,8 @@ export const HEADING_WORDS: Readonly<Partial<Record<Field, string>>> = {
   code:
     'code sku articleno articlenumber artikelnummer artikelnr artnr itemcode itemno itemnumber productcode productno colorcode colourcode ' +
     'colornumber colournumber farbcode farbnummer farbnr farbtonnummer farbtonnr codecouleur codigo codice referencecode reference ' +
-    'referenz referencia riferimento ref refno bestellnummer bestellnr partnumber partno sampleid sampleno probennummer article artikel ' +
-    'articulo articolo number nummer numero num no nr nº id key item',
+    'referenz referencia riferimento ref refno bestellnummer bestellnr partnumber partno sampleid sampleno probennummer number ' +
+    'nummer numero num no nr nº id key article artikel articulo articolo item',
   name:
     'name colorname colourname farbname farbtonname nomcouleur nomdecouleur nombrecolor nombredelcolor nomecolore samplename productname ' +
     'produktname title titel bezeichnung designation denominacion denominazione nom nombre nome label color colour farbe farbton couleur ' +

@@ -1,8 +1,5 @@
-import { type HeadingMeaning, headingKey, meaningOfHeading } from './field-of-heading';
+import { type HeadingMeaning, headingKey, LEAST_WAVELENGTHS, meaningOfHeading } from './field-of-heading';
 import type { Field, SheetColumn } from './types';
-
-/** Fewer columns named by numbers are no spectrum. */
-const LEAST_WAVELENGTHS = 5;
 
 /** Three columns that make a color together; a letter alone means nothing. */
 const TRIPLES: readonly (readonly [letters: readonly string[], fields: readonly Field[]])[] = [
@@ -45,6 +42,11 @@ export function nameColumns(headings: readonly string[], rows: readonly (readonl
     if (!before || meaning.rank < before.rank) best.set(meaning.field, { rank: meaning.rank, at });
   }
   const fields = new Map([...best].map(([field, { at }]) => [at, field]));
+  // Of "No." and "Article" one is the code; the other is then the name, if there is none.
+  const spare = best.has('name')
+    ? -1
+    : meanings.findIndex((meaning, at) => meaning?.field === 'code' && !fields.has(at));
+  if (spare >= 0) fields.set(spare, 'name');
   return headings.map((heading, i) => ({ heading, field: fields.get(i) ?? null }));
 }
 

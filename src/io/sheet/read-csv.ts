@@ -13,6 +13,10 @@ const HEADINGS_WITHIN = 40;
 /** What says that values are of light, not of a surface. */
 const OF_LAMPS = /spectral\s+power|irradiance|radiance|emissi|luminous\s+flux|lumens/i;
 
+/** Titles and comments that are looked at, and letters of each. */
+const MOST_WORDS = 200;
+const MOST_LETTERS = 200;
+
 /** Rows that are looked at for decimal commas. */
 const LOOKED_AT_ROWS = 500;
 
@@ -26,7 +30,9 @@ export function readCsv(text: string, file: string): Result<Sheet> {
   if (!cut.ok) return cut;
   const { rows, comments, broken } = cut.value;
   const table = turnedTable(rows) ?? headedTable(rows) ?? bareTable(rows);
-  const words = [...comments, ...table.above.flatMap(({ cells }) => cells)];
+  const words = [...comments, ...table.above.flatMap(({ cells }) => cells)]
+    .slice(0, MOST_WORDS)
+    .map((one) => one.slice(0, MOST_LETTERS));
   if (words.some((one) => OF_LAMPS.test(one))) return failure(lampSpectra(file));
   const fitting = table.isTurned
     ? { rows: table.rows, refused: broken.map((one, i) => refusedRow(table.rows.length + i + 1, one.problem)) }
@@ -60,9 +66,10 @@ function turnedTable(rows: CutRows['rows']): Table | null {
   return { ...turned, isTurned: true, notices: (file) => [sheetProblem('table-turned', words, IF_RIGHT, file)] };
 }
 
-/** The row that names most fields is the heading; two at least, or all of a row with fewer. */
+/** The row that names most fields is the heading: two at least, or all that a first row has. */
 function headedTable(rows: CutRows['rows']): Table | null {
-  let at = -1;
+  const first = rows[0]?.cells ?? [];
+  let at = first.length > 0 && knownHeadings(first) === first.length ? 0 : -1;
   let most = 1;
   for (const [i, { cells }] of rows.slice(0, HEADINGS_WITHIN).entries()) {
     const known = knownHeadings(cells);

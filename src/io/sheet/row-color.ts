@@ -126,13 +126,16 @@ function numberColor(
   return kind === 'lch' ? { kind, lch: triple, ...under } : { kind, xyz: triple, ...under };
 }
 
+/** No light, observer or geometry takes more. */
+const MOST_LETTERS = 80;
+
 /** Light and observer: of the row, else of the file, else as the person said; null where one of them is open. */
 function conditionsOfRow({ columns, said }: ColorReading, row: SheetRow): Result<Conditions | null> {
   const light = cellOf(columns, row, 'illuminant');
-  const own = isBlank(light) ? {} : conditionsInCell(light);
+  const own = isBlank(light) || light.length > MOST_LETTERS ? {} : conditionsInCell(light);
   if (!isBlank(light) && !own.illuminant && !own.observer_deg) return failure(unknownLight(light, row.line));
   const cell = cellOf(columns, row, 'observer_deg');
-  const observer = isBlank(cell) ? own.observer_deg : observerInCell(cell);
+  const observer = isBlank(cell) ? own.observer_deg : observerInCell(cell.slice(0, MOST_LETTERS));
   if (observer === null) {
     const words = `${quoted(cell)} is no CIE observer.`;
     return failure(sheetProblem('unknown-observer', words, 'Write 2 or 10.', undefined, row.line));
@@ -144,7 +147,7 @@ function conditionsOfRow({ columns, said }: ColorReading, row: SheetRow): Result
 
 function specularOfRow({ columns, said }: ColorReading, row: SheetRow): Specular | undefined {
   const cell = cellOf(columns, row, 'specular');
-  return (isBlank(cell) ? undefined : specularInCell(cell)) ?? said.specular;
+  return (isBlank(cell) ? undefined : specularInCell(cell.slice(0, MOST_LETTERS))) ?? said.specular;
 }
 
 function hexOfRow(columns: Columns, row: SheetRow): Result<string | null> {

@@ -12,7 +12,10 @@ import { sheetProblem } from './sheet-problem';
 import type { Field, SheetRow } from './types';
 
 /** Letters that a name, a note and any other text may have; the rest is cut off and told. */
-const MOST_LETTERS = { name: 200, note: 2000, other: 120 };
+const MOST_LETTERS = { name: 200, note: 2000, tags: 500, other: 120 };
+
+/** Cells that mean something by single words are short; longer ones are not looked at. */
+const MOST_OF_WORD = 80;
 
 const MOST_TAGS = 20;
 
@@ -36,7 +39,7 @@ export function textOf({ columns, row, notices }: RowReading, field: Field): str
   }
   if (isCleaned)
     tell('unseen-characters', `${heading} had characters that cannot be seen; they were taken out.`, 'Check the cell.');
-  const most = field === 'name' ? MOST_LETTERS.name : field === 'note' ? MOST_LETTERS.note : MOST_LETTERS.other;
+  const most = MOST_LETTERS[field === 'name' || field === 'note' || field === 'tags' ? field : 'other'];
   if (text.length <= most) return isBlank(text) ? '' : text;
   tell('text-cut', `${heading} has ${text.length} letters; ${most} were kept.`, 'Shorten it.');
   return [...text].slice(0, most).join('').trim();
@@ -48,7 +51,7 @@ export function supplyOf(reading: RowReading, orderCode: string): Supply | undef
   const read = <T>(field: Field, what: string, remedy: string, of: (cell: string) => T | null | undefined) => {
     const cell = cellOf(columns, row, field);
     if (isBlank(cell)) return undefined;
-    const value = of(cell) ?? undefined;
+    const value = cell.length > MOST_OF_WORD ? undefined : (of(cell) ?? undefined);
     if (value === undefined) notices.push(leftOut(what, cell, remedy, row.line));
     return value;
   };
@@ -77,8 +80,9 @@ export function sizesOf({ columns, row, notices }: RowReading): Pick<Finish, 'pi
   const read = (first: Field, second: Field, what: string, [least, most]: readonly [number, number]) => {
     const [a, b] = [cellOf(columns, row, first), cellOf(columns, row, second)];
     if (isBlank(a) && isBlank(b)) return undefined;
-    const single = [lengthInCell(a, headingOf(columns, first)), lengthInCell(b, headingOf(columns, second))];
-    const pair = isBlank(b) ? pairInCell(a, headingOf(columns, first)) : single;
+    const single = () => [lengthInCell(a, headingOf(columns, first)), lengthInCell(b, headingOf(columns, second))];
+    const isLong = Math.max(a.length, b.length) > MOST_OF_WORD;
+    const pair = isLong ? null : isBlank(b) ? pairInCell(a, headingOf(columns, first)) : single();
     const [x, y] = pair ?? [null, null];
     if (x && y && [x, y].every((mm) => mm >= least && mm <= most)) return [x, y] as const;
     const remedy = `Write it with its unit, like "300 x 600 mm" or "12 x 24 in", from ${least} to ${most} mm.`;
@@ -101,7 +105,7 @@ export function glossOf({ columns, row, notices }: RowReading, kind: FinishClass
     const words = `The gloss is ${read}, outside 0 to ${most}.`;
     return sheetProblem('out-of-range', words, 'Give gloss units at 60°.', undefined, row.line);
   }
-  const word = sheenInCell(cell);
+  const word = cell.length > MOST_OF_WORD ? null : sheenInCell(cell);
   if (word === null) {
     const words = `${headingOf(columns, 'gloss_60')}: "${plainText(cell).text.slice(0, 40)}" is neither a number nor a word for a sheen.`;
     return sheetProblem(
@@ -152,7 +156,7 @@ const PROVENANCES: readonly (readonly [Provenance, RegExp])[] = [
 export function provenanceOf({ columns, row, notices }: RowReading): Provenance | null {
   const cell = cellOf(columns, row, 'provenance');
   if (isBlank(cell)) return null;
-  const words = plainWords(cell.slice(0, MOST_LETTERS.other));
+  const words = plainWords(cell.slice(0, MOST_OF_WORD));
   const found = PROVENANCES.find(([, pattern]) => pattern.test(words))?.[0];
   if (found) return found;
   notices.push(

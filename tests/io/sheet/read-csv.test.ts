@@ -101,6 +101,13 @@ describe('headings', () => {
     });
   });
 
+  it('are not sizes that look like wavelengths, but may be one word alone', () => {
+    const sheet = sheetOf('EX-1,Oat Linen,paint,86.2,1.7,10.5,300,600\nEX-2,Slate,paint,43.5,-2.1,-4.7,300,600');
+    expect([sheet.rows.length, fields(sheet).slice(0, 2)]).toEqual([2, ['code', 'name']]);
+    expect(fields(sheetOf('hex\n#d9cfbb'))).toEqual(['hex']);
+    expect(fields(sheetOf('Nr;Artikel;hex\n1;Oat;#d9cfbb'))).toEqual(['code', 'name', 'hex']);
+  });
+
   it('may have letters that depend on their neighbors', () => {
     expect(fields(sheetOf('nr,L,a,b,R,G,B\n1,50,0,0,1,2,3'))).toEqual([
       'code',
