@@ -38,6 +38,7 @@ export function DrawerPane({ surface }: { readonly surface: SurfaceId }) {
   const shelf = useAppState(shelfOf);
   const room = useAppState((state) => state.room);
   const opened = useAppState((state) => state.drawerOpened);
+  const isShowroom = useAppState(({ showroom }) => showroom !== null);
   const canTypeIn = useAppState(({ showroom }) => showroom?.typesIn ?? true);
   const paintOf = usePaints();
   useFocusBack(surface);
@@ -104,6 +105,7 @@ export function DrawerPane({ surface }: { readonly surface: SurfaceId }) {
         tried={tried}
         onlyTries={onlyTries}
         canTypeIn={canTypeIn}
+        onLibraries={isShowroom ? null : () => store.setState({ libraries: true })}
         onPoint={(surfaces) => store.setState({ pointed: surfaces })}
         paintOf={(finish, bake) =>
           paintOf(finish, layingFor(finish, surface, library, option.scheme[surface].laying), bake)

@@ -1,5 +1,4 @@
 import { useMemo, useSyncExternalStore } from 'react';
-import { libraryText } from '../../io/library-file';
 import { NO_FINISH } from '../../model/empty-surface';
 import type { Library } from '../../model/library';
 import type { Finish } from '../../model/project';
@@ -10,8 +9,8 @@ import { LIBRARIES } from '../../ui/words/libraries';
 import { openImport } from '../../workers/import-client';
 import { useApp, useAppState } from '../context';
 import { projectChanges } from '../libraries/project-changes';
+import { saveLibrary } from '../libraries/save-library';
 import { useKeptLibraries } from '../libraries/use-kept-libraries';
-import { saveBlob } from '../save-blob';
 import { documentOf } from '../state';
 
 const PLAIN = { layout: 'plain' } as const;
@@ -50,11 +49,7 @@ export function LibrariesPane() {
       onUndoProject={actions.undo}
       newId={newId}
       paintOf={paintOf}
-      onSave={async (library) => {
-        const name = `${library.name}.library.json`;
-        saveBlob(new Blob([libraryText(library)], { type: 'application/json' }), name);
-        return name;
-      }}
+      onSave={async (library, format) => saveLibrary(library, format)}
       importing={(place) => (
         <ImportPane {...place} takeFirst={takeDropped} openImport={openImport} newId={newId} paintOf={paintOf} />
       )}

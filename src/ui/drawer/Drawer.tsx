@@ -57,6 +57,8 @@ export interface DrawerProps {
   /** Told which surfaces to outline. */
   readonly onPoint: (surfaces: readonly SurfaceId[]) => void;
   readonly onReading: (surface: SurfaceId) => void;
+  /** Looks after the libraries; null where nobody may. */
+  readonly onLibraries: (() => void) | null;
   readonly onClose: () => void;
 }
 
@@ -220,6 +222,7 @@ export function Drawer(props: DrawerProps) {
             onChoose={({ id }) => (triesOnly ? onTry(surfaces, id) : props.onLay(surfaces, id))}
             onTry={({ id }) => onTry(surfaces, id)}
             onPoint={props.onPoint}
+            onLibraries={props.onLibraries}
           />
         )}
         {part === 'type-in' && (

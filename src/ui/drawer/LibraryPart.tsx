@@ -5,6 +5,7 @@ import type { Finish } from '../../model/project';
 import type { SwatchPaint } from '../swatch/swatch-paint';
 import { DRAWER } from '../words/drawer';
 import { labelWithoutCode } from '../words/finishes';
+import { LIBRARIES } from '../words/libraries';
 import { SHORTLIST } from '../words/shortlist';
 import { FinishBox } from './FinishBox';
 import { wordsOf } from './shortlist-order';
@@ -29,11 +30,25 @@ interface LibraryPartProps {
   readonly isOutdated: (finish: Finish) => boolean;
   /** How many libraries are not offered. */
   readonly putAside: number;
+  readonly onLibraries: (() => void) | null;
 }
 
 /** The finishes for a surface: as a shortlist with its reasons, or as the plain library has them. */
 export function LibraryPart(props: LibraryPartProps) {
-  const { shortlist, library, shown, isRanked, chosen, tried, onlyTries, paintOf, onChoose, onTry, onPoint } = props;
+  const {
+    shortlist,
+    library,
+    shown,
+    isRanked,
+    chosen,
+    tried,
+    onlyTries,
+    paintOf,
+    onChoose,
+    onTry,
+    onPoint,
+    onLibraries,
+  } = props;
   const [asked, setAsked] = useState<Finish | null>(null);
   if (shortlist === null) {
     return (
@@ -79,6 +94,11 @@ export function LibraryPart(props: LibraryPartProps) {
               <span className="hidden-visually">{SHORTLIST.trying(labelWithoutCode(onTrial.label, onTrial.id))}</span>
             )}
           </span>
+          {onLibraries && (
+            <button type="button" className="button button-plain" onClick={onLibraries}>
+              {LIBRARIES.link}
+            </button>
+          )}
         </p>
         {view?.isOrderOld && isRanked && (
           <p className="shortlist-again">

@@ -1,11 +1,12 @@
 import type { Provenance } from '../../engine/finish/types';
 import type { Finish } from '../../model/project';
 import { FilterFields } from '../drawer/FilterFields';
+import { filterCount } from '../drawer/finish-filters';
 import { Menu } from '../drawer/Menu';
 import { PROVENANCE_SHORT } from '../words/finishes';
 import { RANGE } from '../words/libraries';
 import { capital } from '../words/numbers';
-import { type RangeFilters, tagsOf } from './range-filters';
+import { NO_RANGE_FILTERS, type RangeFilters, tagsOf } from './range-filters';
 
 interface RangeFieldsProps {
   readonly finishes: readonly Finish[];
@@ -21,7 +22,14 @@ export function RangeFields({ finishes, filters, onFilters }: RangeFieldsProps) 
       <FilterFields
         finishes={finishes}
         filters={filters}
-        onFilters={(next) => onFilters({ ...filters, ...next })}
+        onFilters={(next) =>
+          // What clears its filters clears all.
+          onFilters(
+            filterCount(next) === 0 && filterCount(filters) > 0
+              ? { ...NO_RANGE_FILTERS, search: filters.search }
+              : { ...filters, ...next },
+          )
+        }
         onRank={null}
       >
         <Menu<Provenance | 'all'>

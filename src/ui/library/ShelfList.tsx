@@ -45,6 +45,14 @@ export function ShelfList({ libraries, project, shown, editor, newId, onShow, on
         </p>
       )}
       {libraries?.length === 0 && <p className="small quiet shelf-told">{LIBRARIES.none}</p>}
+      {editor.removed !== null && (
+        <div className="shelf-told small">
+          <p>{LIBRARIES.removed(editor.removed)}</p>
+          <button type="button" className="button button-outlined" onClick={() => void editor.undo()}>
+            {LIBRARIES.bringBack}
+          </button>
+        </div>
+      )}
       <div className="shelf-ways">
         <button type="button" className="button button-strong" onClick={onImport}>
           <Upload className="icon" aria-hidden="true" />

@@ -9,6 +9,11 @@ export const PROJECT_LIBRARY = 'this-project';
 
 export type LibraryFormat = 'json' | 'csv' | 'csv-for-spreadsheets';
 
+export interface SavedFile {
+  readonly file: string;
+  readonly lost: readonly string[];
+}
+
 export type PaintOf = (finish: Finish) => SwatchPaint;
 
 /** What the dialog is given to work with. */
@@ -26,8 +31,8 @@ export interface LibraryDoors {
   readonly onUndoProject: () => void;
   readonly newId: () => string;
   readonly paintOf: PaintOf;
-  /** Hands a library over as a file; the file's name. */
-  readonly onSave: (library: Library, format: LibraryFormat) => Promise<string>;
+  /** Hands a library over as a file; the file's name, and what it cannot hold. */
+  readonly onSave: (library: Library, format: LibraryFormat) => Promise<SavedFile>;
 }
 
 /** What an import of a file is given by the dialog it stands in. */

@@ -7,6 +7,8 @@ import { type Held, type LibraryDoors, PROJECT_LIBRARY } from './library-props';
 
 interface Step {
   readonly label: string;
+  /** Name of the library that it removed. */
+  readonly removed?: string;
   readonly undo: () => Promise<boolean>;
 }
 
@@ -24,6 +26,8 @@ export interface LibraryEditor {
   readonly rename: (library: Library, name: string, note: string) => Promise<boolean>;
   readonly create: (library: Library, label: string) => Promise<boolean>;
   readonly remove: (library: Library) => Promise<boolean>;
+  /** The library that was removed by the last change; null where it was another. */
+  readonly removed: string | null;
   readonly say: (words: string) => void;
   /** Goes on, unless something typed would be lost: that asks first. */
   readonly leave: (act: () => void) => void;
@@ -52,6 +56,7 @@ export function useEditor({ onPut, onRemove, onProject, onUndoProject }: Library
     held,
     leave: (act) => (held.current ? held.current(act) : act()),
     undoLabel: last?.label ?? null,
+    removed: last?.removed ?? null,
     undo: async () => {
       if (!last) return;
       const isDone = await last.undo();
@@ -77,7 +82,9 @@ export function useEditor({ onPut, onRemove, onProject, onUndoProject }: Library
       finish((await onPut(library)) ? { label, undo: async () => (await onRemove(library.id)) !== null } : null),
     remove: async (library) => {
       const bringBack = await onRemove(library.id);
-      return finish(bringBack && { label: LIBRARIES.labels.remove(library.name), undo: bringBack });
+      return finish(
+        bringBack && { label: LIBRARIES.labels.remove(library.name), removed: library.name, undo: bringBack },
+      );
     },
   };
 }

@@ -1,10 +1,11 @@
 import type { SheetFormat } from '../../io/sheet/types';
 import { finishCount } from './libraries';
+import { spoken } from './spoken';
 
 const count = new Intl.NumberFormat('en-US');
 
 /** Words of the import of a file of finishes. */
-export const IMPORT = {
+export const IMPORT = spoken({
   title: 'Import finishes',
   intro:
     'A table (CSV, from any spreadsheet program), CGATS or ISO 28178, CxF3, spectra in a table, or a library saved here. The file is read on this device; nothing is kept before you say so.',
@@ -43,7 +44,11 @@ export const IMPORT = {
   band: (nm: string) => `Reflectance at ${nm} nm`,
   questions: 'What the file does not say',
   questionsDone: 'What you said of it',
-  waits: (rows: number) => (rows === 1 ? '1 row waits for it' : `${count.format(rows)} rows wait for it`),
+  waits: (rows: number) => (rows === 1 ? '1 row waits for it.' : `${count.format(rows)} rows wait for it.`),
+  usualTaken: (rows: number) =>
+    rows === 1
+      ? '1 row does not say; the usual was taken.'
+      : `${count.format(rows)} rows do not say; the usual was taken.`,
   usual: (words: string) => `Take the usual: ${words}`,
   unsaid: 'Choose…',
   about: {
@@ -76,9 +81,10 @@ export const IMPORT = {
   uncertaintyHint: 'as usual',
   uncertaintyWrong: 'Give a number from 0 to 30.',
   outcome: 'What becomes of it',
-  counts: (kept: number, refused: number, noticed: number) =>
+  counts: (kept: number, waiting: number, refused: number, noticed: number) =>
     [
       `${finishCount(kept)} can be kept`,
+      ...(waiting > 0 ? [`${count.format(waiting)} ${waiting === 1 ? 'waits' : 'wait'} for an answer`] : []),
       ...(refused > 0 ? [`${count.format(refused)} refused`] : []),
       ...(noticed > 0 ? [`${count.format(noticed)} to look at`] : []),
     ].join(', '),
@@ -87,6 +93,7 @@ export const IMPORT = {
   nothing: 'No row makes a finish yet.',
   line: (line: number) => `Line ${count.format(line)}`,
   refused: 'Refused',
+  waiting: 'Waits',
   list: 'Rows of the file',
   lab: (lab: string) => `Lab ${lab}`,
   lrv: (lrv: string) => `LRV ${lrv}`,
@@ -98,10 +105,10 @@ export const IMPORT = {
   working: 'Working it out again…',
   library: (finishes: number) => `A library saved by this program, with ${finishCount(finishes)}.`,
   leave: 'Leave without keeping them?',
-} as const;
+} as const);
 
 /** What a column may hold. */
-export const FIELD_WORDS: { readonly [field: string]: string } = {
+export const FIELD_WORDS: { readonly [field: string]: string } = spoken({
   code: 'Code',
   name: 'Name',
   class: 'Material',
@@ -142,4 +149,4 @@ export const FIELD_WORDS: { readonly [field: string]: string } = {
   tags: 'Tags',
   note: 'Note',
   source: 'Source',
-};
+});

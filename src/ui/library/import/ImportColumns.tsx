@@ -2,6 +2,7 @@ import type { SheetHead } from '../../../io/sheet/sheet-head';
 import { FIELDS, type Field, type ImportChoices } from '../../../io/sheet/types';
 import { Menu } from '../../drawer/Menu';
 import { FIELD_WORDS, IMPORT } from '../../words/import';
+import { reread } from '../../words/spoken';
 
 interface ImportColumnsProps {
   readonly columns: SheetHead['columns'];
@@ -12,7 +13,9 @@ interface ImportColumnsProps {
 const fieldWords = (field: Field): string =>
   field.startsWith('nm:') ? IMPORT.band(field.slice('nm:'.length)) : (FIELD_WORDS[field] ?? field);
 
-const CHOICES = [['', IMPORT.leftOut], ...FIELDS.map((field) => [field, fieldWords(field)] as const)] as const;
+const CHOICES = reread(
+  () => [['', IMPORT.leftOut], ...FIELDS.map((field) => [field, fieldWords(field)] as const)] as const,
+);
 
 /** What each column was taken for, to be changed. Columns of a spectrum are told together: there is nothing to choose. */
 export function ImportColumns({ columns, choices, onChoices }: ImportColumnsProps) {

@@ -6,6 +6,7 @@ import { Menu } from '../../drawer/Menu';
 import { TYPE_IN } from '../../words/drawer';
 import { CLASS_WORDS } from '../../words/finishes';
 import { IMPORT } from '../../words/import';
+import { reread } from '../../words/spoken';
 
 interface ImportQuestionsProps {
   readonly asked: readonly ImportQuestion[];
@@ -22,7 +23,7 @@ const CONDITIONS: readonly Conditions[] = [
   { illuminant: 'A', observer_deg: 2 },
   { illuminant: 'A', observer_deg: 10 },
 ];
-const UNSAID = ['', IMPORT.unsaid] as const;
+const UNSAID = reread(() => ['', IMPORT.unsaid] as const);
 const SCALES = ['factor', 'percent'] as const;
 
 /** What the file does not say and rows wait for. Usual answers are offered; none is taken by itself. */
@@ -44,7 +45,7 @@ export function ImportQuestions({ asked, choices, onChoices }: ImportQuestionsPr
               <Answer about={about} choices={choices} onChoices={onChoices} />
             )}
             <p className="small quiet">
-              {IMPORT.why[about]} {rows > 0 && `${IMPORT.waits(rows)}.`}
+              {IMPORT.why[about]} {rows > 0 && (about === 'gloss' ? IMPORT.usualTaken(rows) : IMPORT.waits(rows))}
             </p>
             {rows > 0 && usual && usualWords && (
               <button

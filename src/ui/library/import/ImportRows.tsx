@@ -11,7 +11,7 @@ import { decimal, labText } from '../../words/numbers';
 import { problemWords } from '../../words/problems';
 import type { PaintOf } from '../library-props';
 import { nameOf } from '../near-lrv';
-import { noticedOf, rowsOfOutcome } from './outcome-rows';
+import { isWaiting, noticedOf, rowsOfOutcome } from './outcome-rows';
 
 interface ImportRowsProps {
   readonly outcome: ImportOutcome;
@@ -27,6 +27,7 @@ export function ImportRows({ outcome, isWorking, paintOf }: ImportRowsProps) {
   const box = useRef<HTMLDivElement>(null);
   const all = useMemo(() => rowsOfOutcome(outcome), [outcome]);
   const noticed = noticedOf(outcome);
+  const waiting = outcome.refused.filter(isWaiting).length;
   const rows = useMemo(
     () => (onlyProblems ? all.filter((row) => problemsOf(row).length > 0) : all),
     [all, onlyProblems],
@@ -50,7 +51,9 @@ export function ImportRows({ outcome, isWorking, paintOf }: ImportRowsProps) {
     <>
       <div className="import-counts">
         <h4 role="status">
-          {isWorking ? IMPORT.working : IMPORT.counts(outcome.kept.length, outcome.refused.length, noticed)}
+          {isWorking
+            ? IMPORT.working
+            : IMPORT.counts(outcome.kept.length, waiting, outcome.refused.length - waiting, noticed)}
         </h4>
         <label className="check">
           <input type="checkbox" checked={onlyProblems} onChange={() => setOnlyProblems(!onlyProblems)} />
@@ -69,7 +72,7 @@ export function ImportRows({ outcome, isWorking, paintOf }: ImportRowsProps) {
                 ref={virtual.measureElement}
                 className="import-row"
                 data-index={index}
-                data-refused={'problem' in rows[index]! || undefined}
+                data-refused={isRefused(rows[index]!) || undefined}
                 aria-posinset={index + 1}
                 aria-setsize={rows.length}
                 style={{ transform: `translateY(${start}px)` }}
@@ -84,6 +87,8 @@ export function ImportRows({ outcome, isWorking, paintOf }: ImportRowsProps) {
   );
 }
 
+const isRefused = (row: KeptRow | RefusedRow): boolean => 'problem' in row && !isWaiting(row);
+
 const problemsOf = (row: KeptRow | RefusedRow): readonly Problem[] => ('problem' in row ? [row.problem] : row.notices);
 
 function Row({ row, paintOf }: { readonly row: KeptRow | RefusedRow; readonly paintOf: PaintOf }) {
@@ -96,7 +101,7 @@ function Row({ row, paintOf }: { readonly row: KeptRow | RefusedRow; readonly pa
     const line = row.problem.at?.line;
     return (
       <>
-        <span className="import-refused small">{IMPORT.refused}</span>
+        <span className="import-refused small">{isWaiting(row) ? IMPORT.waiting : IMPORT.refused}</span>
         <span className="import-name">
           <span>{row.name || row.code || (line === undefined ? '' : IMPORT.line(line))}</span>
           <span className="small quiet">

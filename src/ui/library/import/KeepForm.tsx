@@ -5,6 +5,7 @@ import type { Finish } from '../../../model/project';
 import { Menu } from '../../drawer/Menu';
 import { IMPORT } from '../../words/import';
 import { mergedWords, ON_SAME } from '../../words/libraries';
+import { reread } from '../../words/spoken';
 import type { ImportPlace, LibraryDoors } from '../library-props';
 import { freeName } from './file-name';
 
@@ -18,7 +19,7 @@ interface KeepFormProps
   readonly isReady: boolean;
 }
 
-const SAMES = (['skip', 'replace', 'both'] as const).map((one) => [one, ON_SAME[one]] as const);
+const SAMES = reread(() => (['skip', 'replace', 'both'] as const).map((one) => [one, ON_SAME[one]] as const));
 
 /** Where the finishes go. Nothing is kept before its button is pressed. */
 export function KeepForm(props: KeepFormProps) {
