@@ -1,8 +1,8 @@
 import type { StoreApi } from 'zustand/vanilla';
+import { finishNames, givenNames } from '../model/given-names';
 import type { Region } from '../model/kitchen';
 import type { Project } from '../model/project';
 import type { TradeWords } from '../model/trade-words';
-import { labelWithoutCode } from '../ui/words/finishes';
 import { keepNames, localeNow, setManner } from '../ui/words/spoken';
 import { type AppState, lengthUnitOf, projectOf } from './state';
 
@@ -39,14 +39,6 @@ export function followManner(store: StoreApi<AppState>): void {
 
 /** Names people and suppliers gave stay as they are in whatever the page says. */
 function keepProjectNames(project: Project, before: Project | null): void {
-  if (project.library !== before?.library) {
-    keepNames(
-      'finishes',
-      project.library.flatMap(({ id, label }) => [label, labelWithoutCode(label, id)]),
-    );
-  }
-  const settings = project.settings.flatMap(({ name }) => [name, name.toLowerCase()]);
-  const options = project.options.map(({ name }) => name);
-  const lamps = (project.lamps ?? []).map(({ label }) => label);
-  keepNames('project', [project.name, ...options, ...settings, ...lamps]);
+  if (project.library !== before?.library) keepNames('finishes', finishNames(project.library));
+  keepNames('project', givenNames(project));
 }

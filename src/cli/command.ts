@@ -5,6 +5,8 @@ export interface Report {
   readonly json: unknown;
   readonly text: string;
   readonly notices?: readonly Problem[];
+  /** Names people gave, which stay as they are in other trade words. */
+  readonly names?: readonly string[];
   /** Of a report that is worth printing although nothing came of it; 0 where absent. */
   readonly exit?: 0 | 2;
 }

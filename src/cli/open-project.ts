@@ -1,6 +1,7 @@
 import { failure, type Problem, type Result, success } from '../engine/result';
 import { checkColors } from '../io/check-colors';
 import { parseProject } from '../io/project-file';
+import { finishNames, givenNames } from '../model/given-names';
 import type { Project } from '../model/project';
 import { readText } from './read-text';
 
@@ -51,6 +52,12 @@ export function openProject(file: string, option?: string, setting?: string): Re
   if (!chosenSetting.ok) return chosenSetting;
   return success({ project, option: chosenOption.value, setting: chosenSetting.value, notices });
 }
+
+/** Every name people gave in a project. */
+export const namesIn = (project: Project): readonly string[] => [
+  ...finishNames(project.library),
+  ...givenNames(project),
+];
 
 /** A problem found while computing gets the file it comes from. */
 export const inFile = (file: string, problem: Problem): Problem => ({ ...problem, at: { file, ...problem.at } });

@@ -10,6 +10,7 @@ import { lamp } from './commands/lamp';
 import { light } from './commands/light';
 import { shift } from './commands/shift';
 import { shortlist } from './commands/shortlist';
+import { inWords, readSpeech, type Speech } from './in-words';
 import { problemText } from './problem-text';
 
 const WORKING: readonly Command[] = [assess, carryOver, color, compare, importFinishes, lamp, light, shift, shortlist];
@@ -26,6 +27,13 @@ export interface Outcome {
 
 /** Runs one command. Exit 0: done; 2: wrong input, with file, place and what to do; bugs are left to the caller. */
 export function run(argv: readonly string[]): Outcome {
+  const read = readSpeech(argv);
+  if (!read.ok) return wrong([read.problem]);
+  const { speech, rest } = read.value;
+  return runCommand(rest, speech);
+}
+
+function runCommand(argv: readonly string[], speech: Speech): Outcome {
   const [name, ...args] = argv;
   const asked = name === undefined || argv.some((one) => one === '--help' || one === '-h') ? 'help' : name;
   const command = [...WORKING, help(WORKING)].find((one) => one.name === asked);
@@ -33,20 +41,27 @@ export function run(argv: readonly string[]): Outcome {
     const known = [...WORKING.map((one) => one.name), 'help'].join(', ');
     return wrong([{ code: 'unknown-command', text: `There is no command "${asked}".`, remedy: `Known: ${known}.` }]);
   }
+  // What somebody wrote, and how commands are called, are no words to turn.
+  const given = [...args, ...WORKING.map(({ usage }) => usage)];
+  const say = (line: string) => inWords(line, speech, given);
   const result = command.run(args);
-  if (!result.ok) return wrong([result.problem, ...(result.more ?? [])]);
-  const { json, text, notices = [], exit = 0 } = result.value;
+  if (!result.ok) return wrong([result.problem, ...(result.more ?? [])], say);
+  const { json, text, notices = [], exit = 0, names = [] } = result.value;
   const data = command.hasNotes ? { ...(json as object), notes: notices.map(noteOf) } : json;
-  const out = args.includes('--json') ? JSON.stringify(data, null, 2) : text;
-  return { exit, out: `${out}\n`, messages: lines(notices) };
+  const out = args.includes('--json') ? JSON.stringify(data, null, 2) : inWords(text, speech, [...given, ...names]);
+  return { exit, out: `${out}\n`, messages: lines(notices, (line) => inWords(line, speech, [...given, ...names])) };
 }
 
 const noteOf = ({ code, text }: Problem) => ({ code, text });
 
-const wrong = (problems: readonly Problem[]): Outcome => ({ exit: 2, out: '', messages: lines(problems) });
+const wrong = (problems: readonly Problem[], say?: (line: string) => string): Outcome => ({
+  exit: 2,
+  out: '',
+  messages: lines(problems, say),
+});
 
-function lines(problems: readonly Problem[]): string {
-  const shown = problems.slice(0, MOST_LINES).map(problemText);
+function lines(problems: readonly Problem[], say = (line: string) => line): string {
+  const shown = problems.slice(0, MOST_LINES).map((problem) => say(problemText(problem)));
   if (problems.length > MOST_LINES) shown.push(`... and ${problems.length - MOST_LINES} more.`);
   return shown.map((line) => `${line}\n`).join('');
 }

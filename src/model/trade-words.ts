@@ -118,7 +118,8 @@ export function turned(text: string, kept: readonly string[], turn: (part: strin
   return out + turn(text.slice(at));
 }
 
-const QUOTED = /"[^"\n]*"|\u201c[^\u201d\n]*\u201d/gu;
+/** What is quoted, and the ids and calls that are listed after such heads. */
+const QUOTED = /(?:Name one of|Known|Others|Usage): [^\n]*|"[^"\n]*"|\u201c[^\u201d\n]*\u201d/gu;
 /** Paths and names of files, hyphens and all. */
 const PATHS = /[\p{L}\p{N}_-]*\p{L}[\p{L}\p{N}_-]*(?:[./\\_][\p{L}\p{N}_-]+)+/gu;
 

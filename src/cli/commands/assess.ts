@@ -9,7 +9,7 @@ import { optionById } from '../../model/commands';
 import type { Project } from '../../model/project';
 import { readArguments } from '../arguments';
 import { COMMON_OPTIONS, type Command, type Report } from '../command';
-import { inFile, openProject } from '../open-project';
+import { inFile, namesIn, openProject } from '../open-project';
 import { assessmentText } from '../text/assessment-text';
 import { balanceText } from '../text/balance-text';
 
@@ -38,13 +38,14 @@ export const assess: Command = {
     if (!found.ok) return { ...found, problem: inFile(file, found.problem) };
     const told = withCautions(found.value, cautionsOf(project, optionById(project, option)!, found.value));
     const text = assessmentText(told);
-    if (!values['all-settings']) return success({ json: told, text, notices });
+    if (!values['all-settings']) return success({ json: told, text, notices, names: namesIn(project) });
     const balances = balanceInAll(project, option);
     if (!balances.ok) return { ...balances, problem: inFile(file, balances.problem) };
     return success({
       json: { ...told, balance_by_setting: balances.value },
       text: `${text}\n\n${balanceText(balances.value)}`,
       notices,
+      names: namesIn(project),
     });
   },
 };

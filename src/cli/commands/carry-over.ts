@@ -6,7 +6,7 @@ import { settingLight } from '../../kitchen/study/setting-light';
 import { readTwoArguments } from '../arguments';
 import { COMMON_OPTIONS, type Command, type Report } from '../command';
 import { openLook } from '../open-look';
-import { inFile, openProject } from '../open-project';
+import { inFile, namesIn, openProject } from '../open-project';
 import { carriedRecord, carriedText } from '../text/carried-text';
 
 const OPTIONS = {
@@ -47,6 +47,7 @@ export const carryOver: Command = {
       json: carriedRecord(carried.value),
       text: carriedText(carried.value),
       notices: [...notices, ...(look.notices ?? [])],
+      names: namesIn(project),
     });
   },
 };

@@ -3,7 +3,7 @@ import { compareOptions } from '../../kitchen/carry/compare-options';
 import type { Project } from '../../model/project';
 import { readArguments } from '../arguments';
 import { COMMON_OPTIONS, type Command, type Report } from '../command';
-import { inFile, openProject } from '../open-project';
+import { inFile, namesIn, openProject } from '../open-project';
 import { comparisonText } from '../text/comparison-text';
 
 const OPTIONS = {
@@ -30,7 +30,12 @@ export const compare: Command = {
     const found = compareOptions(project, ...pair.value, setting);
     if (!found.ok) return { ...found, problem: inFile(file, found.problem) };
     const others = notices.filter(({ text }) => !text.startsWith('Taking the first option'));
-    return success({ json: found.value, text: comparisonText(found.value, project), notices: others });
+    return success({
+      json: found.value,
+      text: comparisonText(found.value, project),
+      notices: others,
+      names: namesIn(project),
+    });
   },
 };
 

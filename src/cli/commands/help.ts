@@ -31,6 +31,7 @@ export const help = (commands: readonly Command[]): Command => {
       ...WORDS.map(([word, meaning]) => `  ${word.padEnd(11)}${wrapped(meaning, ' '.repeat(13)).trimStart()}`),
       '',
       'Put values that hold #, ( or several words in quotes.',
+      'Every command takes --words us|uk (trade words and spelling) and --units metric|us for what it prints; JSON stays the same.',
       'With --json the result is JSON on standard output and nothing else is printed there.',
       'Exit: 0 done, 2 wrong input (the message says file, place and what to do), 1 anything else.',
       'Planning aid only: check physical samples in the room before ordering.',

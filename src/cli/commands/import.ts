@@ -3,6 +3,7 @@ import { FINISH_CLASSES } from '../../engine/finish/types';
 import { failure, type Result, success } from '../../engine/result';
 import { libraryText } from '../../io/library-file';
 import { writeCsv } from '../../io/sheet/write-csv';
+import { finishNames } from '../../model/given-names';
 import type { Finish } from '../../model/project';
 import { readArguments } from '../arguments';
 import { COMMON_OPTIONS, type Command, type Report } from '../command';
@@ -55,6 +56,7 @@ export const importFinishes: Command = {
       json: importRecord(outcome, wrote.value),
       text: importText(outcome, headings, wrote.value),
       notices: [...outcome.notices, ...(wrote.notices ?? [])],
+      names: [...finishNames(finishes), ...headings],
       exit: finishes.length > 0 ? 0 : 2,
     });
   },

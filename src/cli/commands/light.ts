@@ -4,7 +4,7 @@ import { lightReport } from '../../kitchen/study/light-report';
 import { standReport } from '../../kitchen/study/stand-report';
 import { readArguments } from '../arguments';
 import { COMMON_OPTIONS, type Command, type Report } from '../command';
-import { inFile, type Opened, openProject } from '../open-project';
+import { inFile, namesIn, type Opened, openProject } from '../open-project';
 import { lightText } from '../text/light-text';
 import { standText } from '../text/stand-text';
 import { checkWritable, writeText } from '../write-text';
@@ -38,7 +38,8 @@ export const light: Command = {
     if (!report.ok) return { ...report, problem: inFile(file, report.problem) };
     const { json, text } = report.value;
     const { notices } = opened.value;
-    if (target === undefined) return success({ json, text, notices });
+    const names = namesIn(opened.value.project);
+    if (target === undefined) return success({ json, text, notices, names });
     const written = writeRoom(opened.value, target);
     if (!written.ok) return written;
     const { quads, zones } = written.value;
@@ -46,6 +47,7 @@ export const light: Command = {
       json: { ...json, exported_room: { file: target, quads, zones } },
       text: `${text}\n\nWrote the room to ${target}: ${quads} quads, ${zones} zones.`,
       notices,
+      names,
     });
   },
 };

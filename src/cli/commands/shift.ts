@@ -2,7 +2,7 @@ import { failure, type Result, success } from '../../engine/result';
 import { shiftReport } from '../../kitchen/study/shift-report';
 import { readArguments } from '../arguments';
 import { COMMON_OPTIONS, type Command, type Report } from '../command';
-import { inFile, openProject } from '../open-project';
+import { inFile, namesIn, openProject } from '../open-project';
 import { shiftText } from '../text/shift-text';
 
 const OPTIONS = { ...COMMON_OPTIONS, finish: { type: 'string' }, beside: { type: 'string' } } as const;
@@ -31,6 +31,6 @@ export const shift: Command = {
     if (!report.ok) return { ...report, problem: inFile(file, report.problem) };
     // Every option shares the room, and every setting is looked at.
     const others = notices.filter(({ code }) => code !== 'first-taken');
-    return success({ json: report.value, text: shiftText(report.value), notices: others });
+    return success({ json: report.value, text: shiftText(report.value), notices: others, names: namesIn(project) });
   },
 };

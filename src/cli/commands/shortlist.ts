@@ -7,7 +7,7 @@ import { isSurfaceId } from '../../model/decision-order';
 import { readArguments } from '../arguments';
 import { COMMON_OPTIONS, type Command, type Report } from '../command';
 import { withLibraryOf } from '../extra-library';
-import { inFile, openProject } from '../open-project';
+import { inFile, namesIn, openProject } from '../open-project';
 import { shortlistText } from '../text/shortlist-text';
 import { readWish } from '../wish-option';
 
@@ -65,7 +65,7 @@ export const shortlist: Command = {
     const hidden = project.library.length - shown.length;
     const report = { ...found.value, settings: settings.map(({ id }) => id), hidden };
     const notices = [...opened.value.notices.filter((one) => !isOfSetting(one)), ...(extended.notices ?? [])];
-    return success({ json: report, text: shortlistText(report, settings), notices });
+    return success({ json: report, text: shortlistText(report, settings), notices, names: namesIn(project) });
   },
 };
 
