@@ -1,7 +1,8 @@
 import type { FilePurpose } from '../../io/file-of';
+import { spoken } from './spoken';
 
 /** Words for files that are dropped on the page. */
-export const DROP = {
+export const DROP = spoken({
   frame: 'Drop a file to open it',
   frameMore: 'A project, a look, a library, or a table of finishes.',
   several: (count: number) => `${count} files were dropped. Nothing was opened.`,
@@ -10,7 +11,7 @@ export const DROP = {
   unknownRemedy: 'Projects, looks, libraries and tables of finishes (CSV, CGATS, CxF) can be dropped here.',
   lookAdded: (name: string) => `The look "${name}" was taken into the project.`,
   lookAddedRemedy: 'Choose it in the panel of the copied look to carry it over.',
-} as const;
+} as const);
 
 /** Files that a panel of its own asks for: what they are, and where they go. */
 export const TAKEN_ELSEWHERE: {
@@ -18,7 +19,7 @@ export const TAKEN_ELSEWHERE: {
     readonly text: (file: string) => string;
     readonly remedy: string;
   };
-} = {
+} = spoken({
   beam: {
     text: (file) => `"${file}" says how a lamp spreads its light.`,
     remedy: 'Open Lamps, choose the lamp it belongs to, and give it to that one.',
@@ -31,4 +32,4 @@ export const TAKEN_ELSEWHERE: {
     text: (file) => `"${file}" is a picture.`,
     remedy: 'For a look to copy, open More, Copied look. For a sample, choose a surface and photograph it there.',
   },
-};
+});

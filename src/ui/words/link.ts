@@ -1,7 +1,8 @@
 import { integer } from './numbers';
+import { spoken } from './spoken';
 
 /** Words of links that hold an option. */
-export const LINK = {
+export const LINK = spoken({
   title: 'Link to this option',
   what: (option: string) =>
     `Holds ${option} whole: the kitchen with its place, who uses it, the lights, and the finishes in use. Notes, log, revisions, photos, and other options stay here.`,
@@ -26,4 +27,4 @@ export const LINK = {
   open: 'Open it',
   leave: 'Leave it',
   opened: (option: string) => `open ${option} from a link`,
-} as const;
+} as const);
