@@ -1,7 +1,7 @@
 import type { Problem } from '../../engine/result';
 import { placeIn } from '../place-problem';
 import type { CgatsKeyword } from './cgats-tables';
-import { conditionIn, conditionNotice } from './measurement-condition';
+import { conditionIn, conditionNotice, type MeasurementCondition } from './measurement-condition';
 import { mirrorPartIn } from './mirror-part';
 import type { SheetConditions } from './types';
 
@@ -14,7 +14,11 @@ const GEOMETRY = /^(MEASUREMENT_GEOMETRY|GEOMETRY|INSTRUMENTATION|MEASUREMENT_SO
 export function cgatsConditions(
   keywords: readonly CgatsKeyword[],
   file: string,
-): { readonly said: SheetConditions; readonly notices: readonly Problem[] } {
+): {
+  readonly said: SheetConditions;
+  readonly condition: MeasurementCondition | null;
+  readonly notices: readonly Problem[];
+} {
   let said: SheetConditions = {};
   const notices: Problem[] = [];
   for (const { name, value, line } of keywords) {
@@ -35,15 +39,12 @@ export function cgatsConditions(
     if (name === 'SAMPLE_BACKING' && value) notices.push(backing(value, line, file));
   }
   const source = keywords.find(({ name, value }) => MEASURED_UNDER.test(name) && conditionIn(value));
-  if (source) {
-    notices.push(conditionNotice(conditionIn(source.value)!, file, source.line));
-    // ISO 13655 knows 45:0 and 0:45 only.
-    said = { specular: 'excluded', ...said };
-  } else {
-    const filter = keywords.find(({ name, value }) => /FILTER$/.test(name) && /UV|pol/i.test(value));
-    if (filter) notices.push(conditionNotice(/pol/i.test(filter.value) ? 'M3' : 'M2', file, filter.line));
-  }
-  return { said, notices };
+  // ISO 13655 knows 45:0 and 0:45 only.
+  if (source) said = { specular: 'excluded', ...said };
+  const from = source ?? keywords.find(({ name, value }) => /FILTER$/.test(name) && /UV|pol/i.test(value));
+  const condition = from ? (conditionIn(from.value) ?? (/pol/i.test(from.value) ? 'M3' : 'M2')) : null;
+  if (from && condition) notices.push(conditionNotice(condition, file, from.line));
+  return { said, condition, notices };
 }
 
 /** Id of a CIE light: 'D50' out of "D50", "CIE D50", "D50/2". */

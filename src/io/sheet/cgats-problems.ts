@@ -76,3 +76,17 @@ export const decimalComma = (line: number, file: string): Problem => ({
   at: placeIn(file, line),
   remedy: 'Nothing to do if that is right.',
 });
+
+/** `tables` in the order in which they count. */
+export const tablesJoined = (
+  tables: readonly { readonly line: number; readonly condition: string | null }[],
+  file: string,
+): Problem => {
+  const [first, ...others] = tables.map(({ line, condition }) => `${condition ? `${condition}, ` : ''}line ${line}`);
+  return {
+    code: 'tables-joined',
+    text: `Tables hold the same samples and are read as one: what the table of ${first} gives goes before that of ${others.join(' and ')}.`,
+    at: placeIn(file, tables[0]!.line),
+    remedy: 'Nothing to do if that is right.',
+  };
+};

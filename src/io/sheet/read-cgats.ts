@@ -9,6 +9,7 @@ import {
   noRows,
   noTable,
   rgbOnly,
+  tablesJoined,
   tooMany,
   unfinished,
   wrongFields,
@@ -17,6 +18,8 @@ import {
 import { type CgatsRow, cgatsRows } from './cgats-rows';
 import { type CgatsTable, cgatsTables } from './cgats-tables';
 import { MOST_ROWS } from './cut-rows';
+import { joinTables } from './join-tables';
+import { CONDITIONS_BEST_FIRST, type MeasurementCondition } from './measurement-condition';
 import { mergeTables } from './merge-tables';
 import { scaleNotice, scaleOf } from './reflectance-scale';
 import type { Field, RefusedRow, Sheet, SheetConditions } from './types';
@@ -30,6 +33,8 @@ interface ReadTable {
   readonly part: CgatsPart;
   readonly said: SheetConditions;
   readonly named: 'factor' | 'percent' | null;
+  readonly line: number;
+  readonly condition: MeasurementCondition | null;
 }
 
 /**
@@ -46,18 +51,20 @@ export function readCgats(text: string, file: string): Result<Sheet> {
   const lost: Problem[] = [];
   const read: ReadTable[] = [];
   let said: SheetConditions = {};
+  let condition: MeasurementCondition | null = null;
   let rows = 0;
   for (const table of tables) {
     // What a table does not say holds on from the one before.
     const conditions = cgatsConditions(table.keywords, file);
     said = { ...said, ...conditions.said };
+    condition = conditions.condition ?? condition;
     notices.push(...conditions.notices);
     const made = readTable(table, said, rows + 1, notices, file);
     if (!('part' in made)) {
       lost.push(made);
       continue;
     }
-    read.push(made);
+    read.push({ ...made, condition });
     rows += made.part.rows.length + made.part.refused.length;
     if (rows > MOST_ROWS) return failure(tooMany(`${MOST_ROWS} rows`, table.line, file));
   }
@@ -65,8 +72,11 @@ export function readCgats(text: string, file: string): Result<Sheet> {
   notices.unshift(...lost);
   const refused = read.flatMap(({ part }) => refusedRows(part));
   if (rows === 0) return failure(noRows(tables[0]!.line, file), notices);
-  const parts = read.map(({ part, said }) => withConditions(part, said, read));
-  const merged = mergeTables(parts);
+  const ordered = read.toSorted((a, b) => rankOf(a) - rankOf(b));
+  const parts = (tables: readonly ReadTable[]) => tables.map((one) => withConditions(one.part, one.said, read));
+  const joined = refused.length === 0 ? joinTables(parts(ordered), isAlike(read)) : null;
+  if (joined) notices.push(tablesJoined(ordered, file));
+  const merged = joined ?? mergeTables(parts(read));
   if (!merged) return failure(tooMany('16 million cells', tables[0]!.line, file));
   const { columns, rows: sheetRows } = merged;
   const greatest = read.flatMap(({ part }) => part.greatest);
@@ -93,7 +103,7 @@ function readTable(
   firstRow: number,
   notices: Problem[],
   file: string,
-): ReadTable | Problem {
+): Omit<ReadTable, 'condition'> | Problem {
   const { line, fields, missing, isCut } = table;
   if (missing === 'END_DATA_FORMAT' || missing === 'BEGIN_DATA' || fields.length === 0) {
     return unfinished(line, missing ?? 'BEGIN_DATA_FORMAT', file);
@@ -114,7 +124,7 @@ function readTable(
   if (told && told.count !== fields.length) notices.push(wrongFields(told, fields.length, file));
   if (missing) notices.push(unfinished(line, missing, file));
   if (columns.colors === 'rgb') notices.push(rgbOnly(line, file));
-  return { part, said, named: columns.named };
+  return { part, said, named: columns.named, line };
 }
 
 /** Of a table that breaks off the last value may be cut in two, which nothing shows. */
@@ -140,6 +150,9 @@ function refusedRows({ columns, refused }: CgatsPart): readonly RefusedRow[] {
     problem: problem!,
   }));
 }
+
+/** Where tables hold the same samples, those of the better measurement condition count, then the first. */
+const rankOf = ({ condition }: ReadTable): number => (condition ? CONDITIONS_BEST_FIRST.indexOf(condition) : 1);
 
 const isAlike = (read: readonly ReadTable[]): boolean =>
   read.every(

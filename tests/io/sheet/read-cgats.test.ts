@@ -134,6 +134,34 @@ it('lets each row say its light where tables differ in it', () => {
   expect(sheet.said).toEqual({});
 });
 
+const BANDS = 'SAMPLE_ID NM_400 NM_410 NM_420';
+const under = (condition: string) => `MEASUREMENT_SOURCE "MeasurementCondition=${condition}"\n`;
+
+it('reads tables of the same samples as one: colors from one, spectra from the next', () => {
+  const sheet = read(table(LAB, '1 50 2 3\n2 60 2 3') + table(BANDS, '1 0.1 0.2 0.3\n2 0.4 0.5 0.6'));
+  expect(cells(sheet, ['code', 'lab_l', 'nm:420'])).toEqual([
+    ['1', '50', '0.3'],
+    ['2', '60', '0.6'],
+  ]);
+  expect(notices(sheet)).toEqual(['tables-joined 2', 'reflectance-scale -']);
+});
+
+it('takes of tables of the same samples the one whose light is most like daylight', () => {
+  const sheet = read(table(BANDS, '1 0.1 0.2 0.3', under('M0')) + table(BANDS, '1 0.4 0.5 0.6', under('M1')));
+  expect(cells(sheet, ['code', 'nm:400'])).toEqual([['1', '0.4']]);
+  expect(sheet.notices.find(({ code }) => code === 'tables-joined')!.text).toContain(
+    'what the table of M1, line 11 gives goes before that of M0, line 3',
+  );
+});
+
+it('takes no color of another light into such a table', () => {
+  const light = (id: string) => `WEIGHTING_FUNCTION "ILLUMINANT, ${id}"\n`;
+  const sheet = read(
+    table(LAB, '1 50 2 3', light('D50')) + table('SAMPLE_ID XYZ_X XYZ_Y XYZ_Z', '1 40 41 42', light('D65')),
+  );
+  expect(cells(sheet, ['lab_l', 'illuminant', 'xyz_x'])).toEqual([['50', 'D50', undefined]]);
+});
+
 it('leaves out a table of device colors, and says so', () => {
   const sheet = read(table('SAMPLE_ID CMYK_C CMYK_M CMYK_Y CMYK_K', '1 0 0 0 0') + table(LAB, '1 1 2 3'));
   expect(sheet.rows).toHaveLength(1);
