@@ -1,5 +1,5 @@
 /** What is kept in the browser and may change in any of its tabs. */
-export type Kept = 'projects' | 'libraries';
+type Kept = 'projects' | 'libraries';
 
 /** Tells everybody who listens, in this tab and in others, that what is kept has changed. */
 export interface News {

@@ -129,7 +129,10 @@ export function createProjectShelf({ store, open, news, keeper, holder, demo, fa
         if (isHere) {
           const left = await database.getAll('projects');
           const [next] = left.sort((a, b) => b.changed - a.changed);
-          if (!next || !(await showKept(next.id))) keeper.show(await openDemo(database, holder, demo));
+          if (!next || !(await showKept(next.id))) {
+            // Under another id: what was removed may be brought back.
+            keeper.show(await openDemo(database, holder, id === demo.id ? { ...demo, id: freeId([], id) } : demo));
+          }
           store.setState(({ keeping }) => ({ keeping: { ...keeping, notice: null } }));
         }
         return async () => {
