@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
 import { expectNoFindings } from './axe';
 import { type DistServer, serveDist } from './dist-server';
-import { canvas, colorCount, finishes, sentence, settled, stillShot, watch } from './page';
+import { canvas, colorCount, finishes, option, sentence, settled, stillShot, watch } from './page';
 
 // Served in a folder of an address, by a server that can be stopped: the program has to do without it from its second visit on.
 
@@ -123,12 +123,17 @@ test('a newer version asks first: Later leaves everything as it is, Update now l
   const session = () => page.evaluate(() => (window as unknown as { session?: string }).session ?? null);
   expect(await session()).toBe('this one');
 
+  // What one did stays, in this browser.
+  await page.getByRole('button', { name: 'More' }).click();
+  await more().getByRole('button', { name: 'Copy this option' }).click();
+  await expect(option(page, 'Third idea')).toBeVisible();
+
   await page.getByRole('button', { name: 'More' }).click();
   const loaded = page.waitForEvent('load');
   await more().getByRole('button', { name: 'Update now' }).click();
   await loaded;
   expect(await session()).toBe(null);
-  await expect(page.locator('.screen')).toBeVisible();
+  await expect(option(page, 'Third idea')).toBeVisible();
   await expect(prompt()).toHaveCount(0);
   const scripts = await page.evaluate(async () => {
     const registration = await navigator.serviceWorker.getRegistration();

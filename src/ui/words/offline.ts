@@ -12,7 +12,7 @@ export const OFFLINE = spoken({
   region: 'Newer version',
   ready: 'A newer version is ready.',
   keepsWork: 'The page loads again; your work stays.',
-  unsaved: 'The page loads again. There are changes that are in no file yet: save them first.',
+  unsaved: 'The page loads again. There are changes that are kept nowhere yet: save them first.',
   update: 'Update now',
   later: 'Later',
 } as const);
