@@ -51,7 +51,7 @@ export function KeptList({ kept, present, onOpen, onCopy, onRemove }: KeptListPr
               </span>
             </p>
             <div className="project-row">
-              {one.id !== present && <Act word={PROJECTS.open} name={one.name} onAct={() => onOpen(one.id)} isStrong />}
+              {one.id !== present && <Act word={PROJECTS.open} name={one.name} onAct={() => onOpen(one.id)} />}
               <Act word={PROJECTS.copy} name={one.name} onAct={() => void copy(one)} />
               <Act word={PROJECTS.remove} name={one.name} onAct={() => void remove(one)} />
             </div>
@@ -84,17 +84,11 @@ export function KeptList({ kept, present, onOpen, onCopy, onRemove }: KeptListPr
 interface ActProps {
   readonly word: string;
   readonly name: string;
-  readonly isStrong?: boolean;
   readonly onAct: () => void;
 }
 
-const Act = ({ word, name, isStrong = false, onAct }: ActProps) => (
-  <button
-    type="button"
-    className={`button ${isStrong ? 'button-strong' : 'button-outlined'}`}
-    aria-label={PROJECTS.of(word, name)}
-    onClick={onAct}
-  >
+const Act = ({ word, name, onAct }: ActProps) => (
+  <button type="button" className="button button-outlined" aria-label={PROJECTS.of(word, name)} onClick={onAct}>
     {word}
   </button>
 );
