@@ -1,4 +1,5 @@
 import { failure, type Problem, type Result, success } from '../engine/result';
+import { counted } from '../io/sheet/sheet-problem';
 import type { Finish, Project } from '../model/project';
 import { openRange } from './open-range';
 
@@ -37,7 +38,7 @@ export function withLibraryOf(project: Project, file: string): Result<Project> {
 
 const leftOut = (count: number, { text, at }: Problem): Problem => ({
   code: 'rows-left-out',
-  text: `${count} rows were left out; the first: ${text}`,
+  text: `${counted(count, 'row')} left out; the first: ${text}`,
   ...(at && { at }),
   remedy: 'See all of them with: upstand import.',
 });

@@ -38,7 +38,7 @@ it('says in words what is refused and what is open, and ends with 2 where nothin
   expect(out).toMatch(/0 kept, 6 refused/);
   expect(out).toMatch(/line 3 \(EX-2, Too bright\): L\* is 104/);
   expect(out.replace(/\s+/g, ' ')).toMatch(
-    /4 rows do not say which light .*--illuminant, --observer. Usual here: D65 and 10°/,
+    /4 rows without the light and observer .*--illuminant, --observer. Usual here: D65 and 10°/,
   );
 });
 

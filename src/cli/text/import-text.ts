@@ -1,4 +1,5 @@
 import type { Problem } from '../../engine/result';
+import { counted } from '../../io/sheet/sheet-problem';
 import type { ImportOutcome, ImportQuestion, KeptRow, RefusedRow } from '../../io/sheet/types';
 import { wrapped } from './figures';
 
@@ -55,11 +56,11 @@ function refusedLine({ row, code, name, problem }: RefusedRow): string {
 const keptLine = ({ finish, notices }: KeptRow): string => `${finish.id}: ${notices.map(({ text }) => text).join(' ')}`;
 
 const ASKED: { readonly [A in ImportQuestion['about']]: string } = {
-  class: 'do not say what they are made of: --class.',
-  conditions: 'do not say which light and observer their numbers hold for: --illuminant, --observer.',
-  gloss: 'say no gloss: --gloss.',
-  columns: 'have no color in any column that is understood: --column.',
-  scale: 'have reflectances that could be factors or percent: --scale.',
+  class: 'without what it is made of: --class.',
+  conditions: 'without the light and observer of its numbers: --illuminant, --observer.',
+  gloss: 'without gloss: --gloss.',
+  columns: 'without a color in any column that is understood: --column.',
+  scale: 'with reflectances that could be factors or percent: --scale.',
 };
 
 function questionLine({ about, rows, usual }: ImportQuestion): string {
@@ -69,5 +70,5 @@ function questionLine({ about, rows, usual }: ImportQuestion): string {
     : gloss_gu === undefined
       ? ''
       : ` Taken: what is usual, ${gloss_gu} gloss units for most.`;
-  return `${rows} rows ${ASKED[about]}${hint}`;
+  return `${counted(rows, 'row')} ${ASKED[about]}${hint}`;
 }

@@ -33,6 +33,8 @@ export function meaningOfHeading(heading: string): HeadingMeaning | null {
   if (heading.length > MOST_LETTERS) return null;
   const nm = wavelengthOfHeading(heading);
   if (nm !== null) return { field: `nm:${nm}`, rank: 0 };
+  // Most cells that are looked at are values.
+  if (/^[-+\d.,%\s]*$/.test(heading)) return null;
   if (/^\s*#\s*$/.test(heading)) return MEANINGS.get('no') ?? null;
   const bare = heading.replace(CONDITIONS, ' ');
   return (
