@@ -45,7 +45,7 @@ function specificationOf(element: XmlElement): CxfSpecification {
     observer_deg: observerInCell(textOf(light, 'Observer').replace('_', ' ')),
     // 45:0 and 0:45 never see the mirror-like reflection (CIE 15).
     specular: sphere ? mirrorPartOf(allWords(sphere)) : isAcross ? 'excluded' : null,
-    condition: device ? conditionOf(allWords(device)) : null,
+    condition: device ? conditionOf(device) : null,
     geometry:
       childOf(geometry, 'EmissiveMode') || /emissi/i.test(type)
         ? 'light-source'
@@ -74,9 +74,13 @@ export function mirrorPartOf(words: string): Specular | null {
   return /inclu|\b(SCI|RSIN|SPIN)\b/i.test(words) ? 'included' : null;
 }
 
-function conditionOf(words: string): MeasurementCondition | null {
-  const named = conditionIn(words);
+/** From what a Device says of its light and filters, not from its model's name. Names of the elements from memory. */
+function conditionOf(device: XmlElement): MeasurementCondition | null {
+  const [light, filter, polarized] = ['DeviceIllumination', 'DeviceFilter', 'DevicePolarization'].map((name) =>
+    textOf(device, name),
+  ) as [string, string, string];
+  const named = conditionIn(light) ?? conditionIn(filter);
   if (named) return named;
-  if (/polari[sz](?!ation_?(none|false|no)\b)/i.test(words) && !/(none|false|\bno)\b/i.test(words)) return 'M3';
-  return /uv[ _-]?(exclu|cut)/i.test(words) ? 'M2' : null;
+  if (/^(true|yes|1$|polari)/i.test(polarized) || /polari/i.test(filter)) return 'M3';
+  return /uv[ _-]?(exclu|cut)/i.test(`${light} ${filter}`) ? 'M2' : null;
 }

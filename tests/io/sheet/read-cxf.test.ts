@@ -113,6 +113,21 @@ it.each([
   expect(sheet.notices[1]!.text).toContain(words);
 });
 
+it.each([
+  ['<Model>Meter M3</Model><DeviceIllumination>M1_Daylight</DeviceIllumination>', 'M1'],
+  ['<DeviceFilter>Filter_None</DeviceFilter><DevicePolarization>true</DevicePolarization>', 'M3'],
+  ['<DeviceFilter>Filter_UVExcluded</DeviceFilter><DevicePolarization>false</DevicePolarization>', 'M2'],
+])('knows the measurement condition from %s', (device, condition) => {
+  const sheet = read(cxfText(cxfObject('a', spectrum('s', '0.1 0.2 0.3')), cxfSpecification('s', { device })));
+  expect(sheet.notices[0]!.text).toContain(`condition ${condition} of ISO 13655`);
+});
+
+it('says nothing of a condition where only the model is called so', () => {
+  const device = '<Model>Meter M3</Model><DevicePolarization>false</DevicePolarization>';
+  const sheet = read(cxfText(cxfObject('a', spectrum('s', '0.1 0.2 0.3')), cxfSpecification('s', { device })));
+  expect(sheet.notices).toEqual([]);
+});
+
 it('takes the whole reflectance before one without the mirror-like part', () => {
   const values = spectrum('Excluded', '0.1 0.1 0.1') + spectrum('Included', '0.2 0.2 0.2');
   const colors = lab('Excluded', 1, 0, 0) + lab('Included', 2, 0, 0);
