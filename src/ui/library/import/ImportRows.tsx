@@ -50,10 +50,12 @@ export function ImportRows({ outcome, isWorking, paintOf }: ImportRowsProps) {
   return (
     <>
       <div className="import-counts">
-        <h4 role="status">
-          {isWorking
-            ? IMPORT.working
-            : IMPORT.counts(outcome.kept.length, waiting, outcome.refused.length - waiting, noticed)}
+        <h4>
+          <span role="status">
+            {isWorking
+              ? IMPORT.working
+              : IMPORT.counts(outcome.kept.length, waiting, outcome.refused.length - waiting, noticed)}
+          </span>
         </h4>
         <label className="check">
           <input type="checkbox" checked={onlyProblems} onChange={() => setOnlyProblems(!onlyProblems)} />

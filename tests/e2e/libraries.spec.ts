@@ -1,0 +1,187 @@
+import { readFile } from 'node:fs/promises';
+import { expect, type Page, test } from '@playwright/test';
+import { expectNoFindings } from './axe';
+import { openAtOnce } from './page';
+
+// Nothing here needs light or judgment; the import worker must run.
+test.describe.configure({ mode: 'serial' });
+
+let page: Page;
+test.beforeAll(async ({ browser }) => {
+  page = await openAtOnce(browser, { reducedMotion: 'reduce', acceptDownloads: true });
+  await withoutLight(page);
+  await page.reload();
+});
+test.afterAll(() => page.context().close());
+
+/** Workers of light and judgment that do nothing. */
+const withoutLight = (on: Page) =>
+  on.route(/\/(light|judge)\.worker[^/]*\.js$/, (route) => route.fulfill({ contentType: 'text/javascript', body: '' }));
+
+const dialog = () => page.locator('dialog.libraries');
+const button = (name: string | RegExp) => dialog().getByRole('button', { name });
+const rows = () => dialog().locator('.range-finish');
+const file = (name: string, text: string) => ({ name, mimeType: 'text/csv', buffer: Buffer.from(text) });
+const choose = (name: string, text: string) =>
+  dialog().locator('.import input[type=file]').first().setInputFiles(file(name, text));
+
+async function openLibraries(): Promise<void> {
+  await page.getByRole('button', { name: 'More', exact: true }).click();
+  await page.getByRole('button', { name: 'Libraries…' }).click();
+  await expect(dialog()).toBeVisible();
+}
+
+/** As a spreadsheet in a country of decimal commas saves it: byte order mark, semicolons, German headings. */
+const EU = [
+  '\uFEFFNr;Name;L*;a*;b*;LRV %;Lichtart;Beobachter',
+  '100;"Oat Linen";86,18;1,70;10,53;68,3;D65;10°',
+  '101;"Harbor Slate";43,50;-2,08;-4,66;13,5;D65;10°',
+  '102;"Moss Shelf";52,76;-12,49;17,28;20,8;D65;10°',
+].join('\r\n');
+
+/** A formula for a name, an impossible lightness, no numbers, a code twice, an LRV that contradicts the color. */
+const HOSTILE = [
+  'code,name,lab_l,lab_a,lab_b,lrv',
+  'EX-1,"=HYPERLINK(""http://example.invalid"")",80,1,9,57',
+  'EX-2,Too bright,104,0,0,112',
+  'EX-3,No numbers,,,,',
+  'EX-4,Dup code,50,0,0,18',
+  'EX-4,Dup code,50,0,0,18',
+  'EX-5,LRV disagrees,50,0,0,60',
+].join('\n');
+
+test('the libraries are a place of their own, where the project’s finishes are looked through by keys', async () => {
+  await openLibraries();
+  await expect(dialog().getByText('No library is kept here yet')).toBeVisible();
+  const grid = dialog().getByRole('grid', { name: 'Finishes of this library' });
+  const all = Number(/^\d+/.exec((await dialog().locator('.range-count').textContent())!)![0]);
+  expect(all).toBeGreaterThan(50);
+  await expect(grid).toHaveAttribute('aria-rowcount', String(all + 1));
+  // Only what is in sight is made.
+  expect(await rows().count()).toBeLessThan(all);
+  await rows().first().focus();
+  await page.keyboard.press('End');
+  await expect(dialog().locator(`[aria-rowindex="${all + 1}"]`)).toBeFocused();
+  await page.keyboard.press('Home');
+  await expect(dialog().locator('[aria-rowindex="2"]')).toBeFocused();
+  await page.keyboard.press('Shift+ArrowDown');
+  await expect(dialog().getByText('2 finishes chosen')).toBeVisible();
+  await expectNoFindings(page, 'dialog.libraries');
+  await button('Choose none').click();
+
+  await dialog().getByLabel('Search').fill('blue satin');
+  await expect(dialog().locator('.range-count')).toContainText(/^\d of \d+ finishes/);
+  await dialog().getByLabel('Search').fill('');
+});
+
+test('a file is read by what it says, asked what it does not, and nothing is kept before it is wanted', async () => {
+  await button('Import a file…').first().click();
+  await expectNoFindings(page, 'dialog.libraries');
+  await choose('finishes-eu.csv', EU);
+  const outcome = dialog().getByRole('region', { name: 'What becomes of it' });
+  await expect(outcome.getByRole('heading')).toHaveText('0 finishes can be kept, 3 wait for an answer');
+  await expect(dialog().getByText('Columns: all 8 understood')).toBeVisible();
+  await expect(button(/^Keep 0/)).toBeDisabled();
+  await dialog().getByLabel('Material', { exact: true }).selectOption('paint');
+  await expect(outcome.getByRole('heading')).toHaveText(/^3 finishes can be kept/);
+  await expect(outcome.getByText('LRV 68.3')).toBeVisible();
+  await expectNoFindings(page, 'dialog.libraries');
+  await dialog().getByLabel('Its name').fill('Showroom paints');
+  await button(/^Keep 3 finishes/).click();
+  await expect(dialog().getByRole('heading', { name: 'Showroom paints' })).toBeVisible();
+  await expect(rows()).toHaveCount(3);
+});
+
+test('rows of a hostile file are refused by line with the reason, the rest can be kept beside what is there', async () => {
+  await button('Import a file…').first().click();
+  await choose('hostile.csv', HOSTILE);
+  const outcome = dialog().getByRole('region', { name: 'What becomes of it' });
+  await dialog().getByLabel('Material', { exact: true }).selectOption('paint');
+  await dialog().getByLabel('Light and observer of the numbers').selectOption('D65, 10°');
+  await expect(outcome.getByRole('heading')).toHaveText('3 finishes can be kept, 3 refused, 3 to look at');
+  await expect(outcome.getByText('L* is 104, outside 0 to 100.')).toBeVisible();
+  await expect(outcome.getByText('EX-3, Line 4')).toBeVisible();
+  await expect(outcome.getByText('The printed LRV is 60')).toBeVisible();
+  await expectNoFindings(page, 'dialog.libraries');
+  // Leaving asks: the answers would go.
+  await page.keyboard.press('Escape');
+  await expect(dialog().getByText('Leave without keeping them?')).toBeVisible();
+  await button('Stay').click();
+  await dialog().getByLabel('Keep them in').selectOption({ label: 'Showroom paints' });
+  await button(/^Keep 3 finishes/).click();
+  await expect(rows()).toHaveCount(6);
+  await button(/^Undo: keep 3 finishes/).click();
+  await expect(rows()).toHaveCount(3);
+});
+
+test('a finish is changed, several are tagged, and all of it is there after a reload', async () => {
+  await rows().first().focus();
+  await page.keyboard.press('Enter');
+  const form = dialog().getByRole('form', { name: 'Oat Linen' });
+  await form.getByLabel('Name').fill('Oat Linen, washable');
+  await form.getByLabel('Price band').selectOption('$$');
+  await form.getByLabel('Lead time, weeks').fill('3');
+  await form.getByLabel('How known').selectOption('by-eye');
+  await expect(form.getByText('judged by eye')).toBeVisible();
+  await expectNoFindings(page, 'dialog.libraries');
+  await form.getByLabel('Gloss at 60°, GU').fill('many');
+  await expect(button('Keep the changes')).toBeDisabled();
+  await form.getByLabel('Gloss at 60°, GU').fill('12');
+  await button('Keep the changes').click();
+  await expect(rows().first()).toContainText('Oat Linen, washable');
+  await expect(rows().first()).toBeFocused();
+
+  await dialog().getByLabel('Choose all shown').check();
+  await button('Change them…').click();
+  await dialog().getByLabel('Tag', { exact: true }).fill('spring');
+  await button(/^Add$/).click();
+  await expect(dialog().locator('.tag')).toHaveText(['spring', 'spring', 'spring']);
+
+  await page.reload();
+  await openLibraries();
+  await button(/^Showroom paints/).click();
+  await expect(rows().first()).toContainText('Oat Linen, washable');
+  await expect(rows().first()).toContainText('$$');
+  await expect(dialog().locator('.tag')).toHaveCount(3);
+});
+
+test('a library is copied to a file, removed, and brought back', async () => {
+  await button('Copy to file…').click();
+  await dialog().locator('.choice', { hasText: 'Table (.csv)' }).click();
+  const saved = page.waitForEvent('download');
+  await button('Save the file').click();
+  const download = await saved;
+  expect(download.suggestedFilename()).toBe('Showroom paints.csv');
+  const text = await readFile(await download.path(), 'utf8');
+  expect(text.startsWith('\uFEFFschema,code,name')).toBe(true);
+  expect(text).toContain('Oat Linen, washable');
+
+  await button(/^Remove$/).click();
+  await expect(button(/^Showroom paints/)).toHaveCount(0);
+  await button('Bring back').click();
+  await expect(button(/^Showroom paints/)).toBeVisible();
+});
+
+test('a large file is read aside, and reading it can be ended', async () => {
+  await button('Import a file…').first().click();
+  const line = (i: number) => `L-${i},Finish ${i},${20 + (i % 70)},${i % 9},${i % 13},D65,10,paint,10`;
+  const many = [
+    'code,name,lab_l,lab_a,lab_b,illuminant,observer_deg,class,gloss_60',
+    ...Array.from({ length: 60_000 }, (_, i) => line(i)),
+  ];
+  await choose('large.csv', many.join('\n'));
+  await button('Cancel').click();
+  await expect(button('Choose a file…')).toBeVisible();
+  await choose('broken.csv', '\u0000\u0001\u0002 no table \u0000');
+  await expect(dialog().getByRole('alert')).toContainText('The file could not be read');
+});
+
+test('in the dark the libraries are as readable', async () => {
+  await button('Back to the libraries').click();
+  await page.evaluate(() => {
+    document.documentElement.dataset['theme'] = 'dark';
+  });
+  await expectNoFindings(page, 'dialog.libraries');
+  await page.keyboard.press('Escape');
+  await expect(dialog()).toHaveCount(0);
+});
