@@ -38,7 +38,7 @@ export function* makingFinishes(sheet: Sheet, choices: ImportChoices): Generator
     if (made.needs.class) asked.class++;
     if (made.needs.conditions) asked.conditions++;
     if (made.needs.gloss) asked.gloss++;
-    if (made.kind) asked.classes.set(made.kind, (asked.classes.get(made.kind) ?? 0) + 1);
+    if (made.needs.gloss && made.kind) asked.classes.set(made.kind, (asked.classes.get(made.kind) ?? 0) + 1);
     if (made.usualTexture) told.usualTexture++;
     if (made.kept) kept.push(made.kept);
     else refused.push(made.refused);

@@ -8,7 +8,7 @@ interface Asked {
   readonly class: number;
   readonly conditions: number;
   readonly gloss: number;
-  /** Rows by class, as far as it is known. */
+  /** Rows without gloss by class, as far as that is known. */
   readonly classes: ReadonlyMap<FinishClass, number>;
 }
 

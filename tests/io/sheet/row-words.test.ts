@@ -150,6 +150,13 @@ describe('gloss', () => {
   });
 });
 
+it('takes the gloss usual for each class where none is given, and asks with that of most such rows', () => {
+  const rows = ['1;paint;10', '2;paint;10', '3;wood;', '4;stone;', '5;wood;'];
+  const { kept, questions } = importOf(`code;class;gloss;hex\n${rows.map((row) => `${row};#777777`).join('\n')}`, {});
+  expect(kept.map(({ finish }) => finish.gloss_gu)).toEqual([10, 10, 15, 10, 15]);
+  expect(questions).toEqual([{ about: 'gloss', rows: 3, usual: { gloss_gu: 15 } }]);
+});
+
 describe('texts', () => {
   const cells = (code: string, name: string) =>
     importOf(`code\tname\thex\n${code}\t${name}\t#777777`, { class: 'paint', gloss_gu: 5 });
