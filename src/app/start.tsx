@@ -4,6 +4,7 @@ import { parseProject } from '../io/project-file';
 import { BootProblem } from '../ui/parts/BootProblem';
 import { problemTold } from '../ui/parts/told';
 import { createSamplePaints } from '../ui/swatch/sample-paints';
+import { SHOWROOM } from '../ui/words/showroom';
 import type { Studio, StudioEvents } from '../workers/studio';
 import { AppScreen } from './AppScreen';
 import { createActions } from './actions';
@@ -50,7 +51,8 @@ export async function startApp(
 
   const demo = parsed.value;
   const open = databaseOpener();
-  const showroom = await showroomAtStart(open);
+  const found = await showroomAtStart(open);
+  const showroom = found === 'lost' ? null : found;
   const start = showroom ? AT_FIRST : await readStart(open, demo);
   const opened = start.shown?.history.present ?? demo;
   const state = showroom ? showroomState(showroom) : stateAtStart(initialState(opened, preferences.theme), start);
@@ -83,6 +85,7 @@ export async function startApp(
   followHeld(store, studio.readHeld, bake);
   followUnsettled(store);
   const kept = startKeeping(store, open, start, demo);
+  if (found === 'lost') store.setState({ told: problemTold(SHOWROOM.lost) });
   keepForOffline(store);
   offerLibraries(store, showroom ? rangeShelf(kept.libraries, showroom) : kept.libraries, studio, whenIdle);
   root.render(

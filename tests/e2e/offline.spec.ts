@@ -24,6 +24,8 @@ test.beforeAll(async ({ browser }) => {
   await page.addInitScript(() => {
     const found: string[] = [];
     Object.assign(window, { violations: found });
+    // A picture of fewer pixels is drawn sooner.
+    Object.defineProperty(window, 'devicePixelRatio', { value: 0.5, writable: true });
     document.addEventListener('securitypolicyviolation', (event) => {
       found.push(`${event.effectiveDirective} ${event.blockedURI}`);
     });

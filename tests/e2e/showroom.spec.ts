@@ -189,3 +189,23 @@ test('staff leave by holding a button for three seconds, by pointer or by key', 
   await expect(bar().getByRole('button', { name: 'Save', exact: true })).toBeVisible();
   await expect(tile()).not.toHaveAccessibleName(TYPED_ON);
 });
+
+test('what the browser has lost of it is told, and the mode is off', async () => {
+  await page.evaluate(async () => {
+    await new Promise<void>((resolve) => {
+      const opening = indexedDB.open('upstand');
+      opening.onsuccess = () => {
+        const change = opening.result.transaction('notes', 'readwrite');
+        change.objectStore('notes').delete('showroom');
+        change.oncomplete = () => {
+          opening.result.close();
+          resolve();
+        };
+      };
+    });
+    localStorage.setItem('upstand-showroom', 'on');
+  });
+  await page.reload();
+  await expect(page.getByRole('alert')).toContainText('Showroom mode is off');
+  await expect(bar().getByRole('button', { name: 'Save', exact: true })).toBeVisible();
+});

@@ -32,10 +32,16 @@ export async function keptShowroom(open: OpenDatabase): Promise<Showroom | null>
   }
 }
 
-/** The showroom that is on when the page is opened; null, at once, where none is. */
-export async function showroomAtStart(open: OpenDatabase): Promise<Showroom | null> {
-  const showroom = marked() ? await keptShowroom(open) : null;
-  return showroom && { ...showroom, start: startProject(showroom) };
+/**
+ * The showroom that is on when the page is opened; null, at once, where none is. `lost`: one is on, but the browser no longer has it: the mode
+ * is off then.
+ */
+export async function showroomAtStart(open: OpenDatabase): Promise<Showroom | 'lost' | null> {
+  if (!marked()) return null;
+  const showroom = await keptShowroom(open);
+  if (showroom) return { ...showroom, start: startProject(showroom) };
+  turnShowroomOff();
+  return 'lost';
 }
 
 /** Keeps a showroom and turns the mode on from the next start of the page. Rejects where the browser keeps nothing. */

@@ -34,7 +34,11 @@ export const SHOWROOM = spoken({
   cancel: 'Cancel',
   notKept:
     'This browser keeps nothing, so the mode would not outlast a restart. Use a window that is not private, and allow the page to store data.',
-  region: 'Showroom',
+  lost: {
+    code: 'showroom-lost',
+    text: 'Showroom mode is off: the browser no longer has how it was set up.',
+    remedy: 'Open the project that customers start from and set it up again, under More, Showroom.',
+  },
   bar: (name: string) => `Showroom: ${name}`,
   startOver: 'Start over',
   startedOver: 'Started over.',
