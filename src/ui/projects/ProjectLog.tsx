@@ -1,6 +1,7 @@
 import { type FormEvent, useId, useState } from 'react';
 import type { LogEntry } from '../../model/log';
 import { momentText, PROJECTS } from '../words/projects';
+import { retold } from '../words/spoken';
 
 interface ProjectLogProps {
   /** Oldest first. */
@@ -50,7 +51,9 @@ export function ProjectLog({ log, onAdd, onRemove }: ProjectLogProps) {
             <p className="small quiet">
               {PROJECTS.entryOf[entry.kind]}, {momentText(entry.at)}
             </p>
-            <p className={entry.kind === 'note' ? '' : 'project-strong'}>{entry.text}</p>
+            <p className={entry.kind === 'note' ? '' : 'project-strong'}>
+              {entry.kind === 'decision' ? retold(entry.text) : entry.text}
+            </p>
             {entry.kind === 'note' && (
               <button
                 type="button"
