@@ -26,15 +26,15 @@ const OPTIONS = {
   csv: { type: 'string' },
 } as const;
 
-/** `import FILE`: finishes from a table, CGATS, CxF3 or library, row by row. */
+/** `import FILE`: finishes from a table, CGATS, CxF3, ICC or library, row by row. */
 export const importFinishes: Command = {
   name: 'import',
   usage:
     'import FILE [--class CLASS] [--gloss GU] [--illuminant ID --observer 2|10] [--provenance HOW] [--scale factor|percent] ' +
     '[--column N=FIELD ...] [--name NAME] [--out LIBRARY.json] [--csv FILE] [--json]',
   summary:
-    'Finishes from a table (CSV), CGATS, CxF3, a library or a project: what is kept, what is refused and why, and what the file leaves ' +
-    `open. --class (${FINISH_CLASSES.join(', ')}), --gloss, light and observer hold for rows that say none; ` +
+    'Finishes from a table (CSV), CGATS, CxF3, ICC named colors, a library or a project: what is kept, what is refused and why, and what ' +
+    `the file leaves open. --class (${FINISH_CLASSES.join(', ')}), --gloss, light and observer hold for rows that say none; ` +
     '--column says what a column is, by its number (2=name, 3=nm:400, 4=none). --out and --csv write what was kept.',
   run(args): Result<Report> {
     const given = readArguments(args, OPTIONS, 'The file', this.usage);

@@ -8,7 +8,7 @@ const count = new Intl.NumberFormat('en-US');
 export const IMPORT = spoken({
   title: 'Import finishes',
   intro:
-    'A table (CSV, from any spreadsheet program), CGATS or ISO 28178, CxF3, spectra in a table, or a library saved here. The file is read on this device; nothing is kept before you say so.',
+    'A table (CSV, from any spreadsheet program), CGATS or ISO 28178, CxF3, ICC named colors, spectra in a table, or a library saved here. The file is read on this device; nothing is kept before you say so.',
   choose: 'Choose a file…',
   drop: 'or drop it here',
   accept: '.csv,.tsv,.txt,.cgats,.cxf,.xml,.icc,.icm,.json',
