@@ -17,12 +17,16 @@ export interface MaterialPoint {
   readonly text: string;
 }
 
+const NONE: readonly MaterialPoint[] = [];
+
 /** How a candidate's pattern and wood stand to what is settled and seen beside it. */
 export function materialPoints(
   candidate: Candidate,
   held: readonly HeldSurface[],
   surfaces: readonly SurfaceId[],
-): MaterialPoint[] {
+): readonly MaterialPoint[] {
+  // Most of a library is neither.
+  if (!isWood(candidate.finish) && !(surfaces.some(isLarge) && isBusy(candidate.finish, candidate.colors))) return NONE;
   const beside = held.filter(({ finish, isApart }) => finish.id !== candidate.finish.id && !isApart);
   return [
     ...pointOf(

@@ -1,5 +1,4 @@
 import { hueApartDeg } from '../../color/hue-apart';
-import { chromaOf } from '../../color/lab';
 import type { SurfaceId } from '../../surface';
 import { isLoose, isWithheld } from '../cannot-tell';
 import { faultCode, isAlike, isAssurance } from '../claims';
@@ -171,7 +170,7 @@ function isPlainlyNone(a: SampleColor, b: SampleColor): boolean {
   if (mayBeWhites && Math.abs(a.lab.a - b.lab.a) <= WHITES.redGreenMax) return false;
   // The cosine of the angle between the hues, by the product of the chromas.
   const along = a.lab.a * b.lab.a + a.lab.b * b.lab.b;
-  const product = chromaOf(a.lab) * chromaOf(b.lab);
+  const product = Math.sqrt((a.lab.a ** 2 + a.lab.b ** 2) * (b.lab.a ** 2 + b.lab.b ** 2));
   const isBetween = along < COS_ECHO * product && along > COS_NEAR_OPPOSED * product;
   if (isBetween && !isLoose(a) && !isLoose(b)) return true;
   const [s, t] = [a.strength(), b.strength()];

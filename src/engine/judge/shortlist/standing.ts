@@ -199,18 +199,37 @@ function edgesTo(
   held: readonly HeldSurface[],
   surfaces: readonly SurfaceId[],
 ): CandidateEdge[] {
-  const edges = new Map<SurfaceId, CandidateEdge>();
-  const onSurface = new Map(held.map((one) => [one.surface, one]));
-  const finishOf = (surface: SurfaceId) => (surfaces.includes(surface) ? finish.id : onSurface.get(surface)?.finish.id);
-  for (const { edge } of edgesBetween(finishOf, false)) {
-    const far = edge.find((surface) => !surfaces.includes(surface));
-    const beside = far && onSurface.get(far);
-    if (!beside || !edge.some((surface) => surfaces.includes(surface))) continue;
+  return besideEdges(finish.id, held, surfaces).map((beside) => {
     const severity = edgeSeverity(beside.lrv, lrv);
     const level = severity === null ? 0 : severity === 'note' ? 1 : 2;
-    edges.set(beside.surface, { surface: beside.surface, points: Math.abs(beside.lrv - lrv), level });
-  }
-  return [...edges.values()];
+    return { surface: beside.surface, points: Math.abs(beside.lrv - lrv), level };
+  });
+}
+
+const beyondEdges = new WeakMap<
+  readonly HeldSurface[],
+  { readonly surfaces: readonly SurfaceId[]; readonly beside: readonly HeldSurface[] }
+>();
+
+/** What lies beyond the edges of the place; the same for all candidates that lie nowhere yet. */
+function besideEdges(
+  finish: string,
+  held: readonly HeldSurface[],
+  surfaces: readonly SurfaceId[],
+): readonly HeldSurface[] {
+  const isElsewhere = held.some((one) => one.finish.id === finish);
+  const before = beyondEdges.get(held);
+  if (!isElsewhere && before?.surfaces === surfaces) return before.beside;
+  const onSurface = new Map(held.map((one) => [one.surface, one]));
+  const finishOf = (surface: SurfaceId) => (surfaces.includes(surface) ? finish : onSurface.get(surface)?.finish.id);
+  const found = edgesBetween(finishOf, false).flatMap(({ edge }) => {
+    const far = edge.find((surface) => !surfaces.includes(surface));
+    const there = far && onSurface.get(far);
+    return there && edge.some((surface) => surfaces.includes(surface)) ? [there] : [];
+  });
+  const beside = [...new Set(found)];
+  if (!isElsewhere) beyondEdges.set(held, { surfaces, beside });
+  return beside;
 }
 
 function nearestOf({ colors }: Candidate, finishes: readonly HeldFinish[]): Standing['nearest'] {
