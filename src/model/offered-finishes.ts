@@ -34,9 +34,9 @@ export function offeredFinishes(own: readonly Finish[], shelf: Shelf): Offered {
 /** Is a finish of the project another one than its library has under that code by now? Also where it was changed in the project. */
 export function isOutdated(finish: Finish, { libraries }: Shelf): boolean {
   const { origin } = finish;
-  const there =
-    origin && libraries.find(({ id }) => id === origin.library)?.finishes.find((f) => f.id === origin.finish);
-  return there !== undefined && content(there) !== content(finish);
+  const library = origin && libraries.find(({ id }) => id === origin.library);
+  const there = library && recordsOf(library).get(origin.finish);
+  return there !== undefined && there !== sourceOf(finish) && content(there) !== content(finish);
 }
 
 /** The record of the library that an offered finish is made from; the finish itself where it is from none. */
@@ -46,9 +46,17 @@ export const sourceOf = (finish: Finish): Finish => sources.get(finish) ?? finis
 export function offeredCopy(finish: Finish, { libraries }: Shelf): Finish | undefined {
   const { origin } = finish;
   const library = origin && libraries.find(({ id }) => id === origin.library);
-  const copy = library && offeredCopies(library).find(({ origin: its }) => its?.finish === origin.finish);
+  const record = library && recordsOf(library).get(origin.finish);
+  const copy = record && copyOf(record, library);
   if (!copy || JSON.stringify({ ...copy, id: finish.id }) !== JSON.stringify(finish)) return undefined;
   return copy.id === finish.id ? copy : withId(copy, finish.id);
+}
+
+/** A library's records by their ids there. */
+function recordsOf(library: Library): ReadonlyMap<string, Finish> {
+  const made = records.get(library) ?? new Map(library.finishes.map((finish) => [finish.id, finish]));
+  records.set(library, made);
+  return made;
 }
 
 /** A library's finishes as they are offered under their own ids, in its order. */
@@ -72,6 +80,7 @@ function copyOf(finish: Finish, { id, name }: Library): Finish {
 }
 
 const known = new WeakMap<readonly Finish[], { readonly shelf: Shelf; readonly offered: Offered }>();
+const records = new WeakMap<Library, ReadonlyMap<string, Finish>>();
 const copies = new WeakMap<Library, readonly Finish[]>();
 const copied = new WeakMap<Finish, Finish>();
 const sources = new WeakMap<Finish, Finish>();

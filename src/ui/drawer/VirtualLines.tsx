@@ -25,12 +25,16 @@ const OVERSCAN = 6;
 /** The lines of a long list that are in sight; the title of the section one is in stays at the top. */
 export function VirtualLines({ lines, active, render, section, onSeen }: VirtualLinesProps) {
   const place = useRef<HTMLDivElement>(null);
+  const scroller = useRef<HTMLElement | null>(null);
   const [scrollMargin, setScrollMargin] = useState(0);
   const activeLine = lineOf(lines, active);
   const title = useRef(-1);
   const virtual = useVirtualizer<HTMLElement, HTMLDivElement>({
     count: lines.length,
-    getScrollElement: () => scrollerOf(place.current),
+    getScrollElement: () => {
+      scroller.current ??= scrollerOf(place.current);
+      return scroller.current;
+    },
     estimateSize: (index) => (lines[index]!.from === null ? TITLE_PX : OPTION_PX),
     getItemKey: (index) => keyOf(lines[index]!),
     overscan: OVERSCAN,
@@ -44,9 +48,9 @@ export function VirtualLines({ lines, active, render, section, onSeen }: Virtual
   });
   // What stands above the list may take more lines or fewer.
   useLayoutEffect(() => {
-    const scroller = scrollerOf(place.current);
-    if (!scroller || !place.current) return;
-    const top = place.current.getBoundingClientRect().top - scroller.getBoundingClientRect().top + scroller.scrollTop;
+    const [list, around] = [place.current, scroller.current];
+    if (!list || !around) return;
+    const top = list.getBoundingClientRect().top - around.getBoundingClientRect().top + around.scrollTop;
     if (Math.abs(top - scrollMargin) > 1) setScrollMargin(top);
   });
   const items = virtual.getVirtualItems();
