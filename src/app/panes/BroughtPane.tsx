@@ -13,7 +13,9 @@ export function BroughtPane() {
       project={project}
       onOpen={() => {
         store.setState({ brought: null });
-        void projects.openDocument(project, { label: LINK.opened(project.options[0]!.name), notices });
+        const option = project.options[0]!.name;
+        const named = { ...project, name: LINK.nameOf(project.name, option) };
+        void projects.openDocument(named, { label: LINK.opened(option), notices });
       }}
       onLeave={() => store.setState({ brought: null })}
     />

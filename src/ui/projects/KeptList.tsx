@@ -59,7 +59,7 @@ export function KeptList({ kept, present, onOpen, onCopy, onRemove }: KeptListPr
         ))}
       </ul>
       {kept?.length === 0 && <p className="small">{PROJECTS.noneKept}</p>}
-      <div className="project-row">
+      <div className="project-row project-told">
         <span className="small" role="status">
           {told}
         </span>
