@@ -43,17 +43,18 @@ export async function startApp(
   applyTheme(preferences.theme);
   // Fetched while the kept project is read and the workers compute the first light. Where that fails, the picture's pane asks again and says so.
   import('../view/Picture').catch(() => undefined);
+  const open = databaseOpener();
+  const found = await showroomAtStart(open);
+  const showroom = found === 'lost' ? null : found;
+  const reading = showroom ? AT_FIRST : readStart(open, () => demo);
+  // Read while the store answers: it is what a first visit shows, and what one falls back to.
   const parsed = parseProject(projectText);
   if (!parsed.ok) {
     root.render(<BootProblem problem={parsed.problem} />);
     return;
   }
-
   const demo = parsed.value;
-  const open = databaseOpener();
-  const found = await showroomAtStart(open);
-  const showroom = found === 'lost' ? null : found;
-  const start = showroom ? AT_FIRST : await readStart(open, demo);
+  const start = await reading;
   const opened = start.shown?.history.present ?? demo;
   const state = showroom ? showroomState(showroom) : stateAtStart(initialState(opened, preferences.theme), start);
   const store = createStore(() => ({ ...state, ...preferences, putAside: showroom ? [] : keptAside() }));

@@ -37,7 +37,7 @@ export const AT_FIRST: Start = { shown: null, notice: null, error: null };
 const holder = `${Date.now().toString(36)}-${Math.random().toString(36).slice(2)}`;
 
 /** The project that was open last with its history, or the demo; at once where nothing was kept. */
-export async function readStart(open: OpenDatabase, demo: Project): Promise<Start> {
+export async function readStart(open: OpenDatabase, demo: () => Project): Promise<Start> {
   const id = notedOpen();
   if (id === null) return AT_FIRST;
   let isLate = false;
@@ -51,7 +51,7 @@ export async function readStart(open: OpenDatabase, demo: Project): Promise<Star
     const [{ openKept, openDemo }, database] = await Promise.all([import('./open-kept'), open()]);
     const opened = await openKept(database, holder, id);
     if (!opened) return AT_FIRST;
-    const shown = 'shown' in opened ? opened.shown : await openDemo(database, holder, demo);
+    const shown = 'shown' in opened ? opened.shown : await openDemo(database, holder, demo());
     if (isLate) shown.lock?.release();
     return { shown, notice: 'shown' in opened ? shown.notice : opened.unreadable, error: null };
   })().catch((error: unknown) => ({ ...AT_FIRST, error }));
