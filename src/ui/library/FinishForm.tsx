@@ -116,7 +116,7 @@ export function FinishForm({ library, finish, shown, editor, paintOf, onShow, on
           onFields={(change) => setFields((before) => ({ ...before, ...change }))}
         />
         <aside className="finish-form-color" aria-label={FINISH_FORM.color}>
-          {finish && color === null && <Swatch paint={paintOf(finish)} width={160} height={96} />}
+          {finish && finish.components.length > 1 && <Swatch paint={paintOf(finish)} width={160} height={96} />}
           <div id={meaning} aria-live="polite">
             <TypeInMeaning
               finish={made.ok && facts?.ok ? made.value : null}

@@ -93,13 +93,18 @@ export function RangeTable({ shown, paintOf, look, onLook, onEdit }: RangeTableP
             {COLUMNS.map((column) => (
               <th key={column} scope="col" className={`range-${column}`}>
                 {column === 'choose' ? (
-                  <input
-                    type="checkbox"
-                    className="range-check"
-                    aria-label={RANGE.chooseAll}
-                    checked={isFull}
-                    onChange={() => onLook((before) => ({ ...before, chosen: toggleAll(before.chosen, ids()) }))}
-                  />
+                  <>
+                    <input
+                      type="checkbox"
+                      className="range-check"
+                      aria-label={RANGE.chooseAll}
+                      checked={isFull}
+                      onChange={() => onLook((before) => ({ ...before, chosen: toggleAll(before.chosen, ids()) }))}
+                    />
+                    <span className="range-all" aria-hidden="true">
+                      {RANGE.chooseAll}
+                    </span>
+                  </>
                 ) : (
                   <span className={column === 'swatch' ? 'hidden-visually' : undefined}>{RANGE.columns[column]}</span>
                 )}
