@@ -45,7 +45,9 @@ const taken = (id: string, path: string): Problem =>
 function editFinish(project: Project, id: string, changes: FinishChanges): Result<Project> {
   const before = libraryOf(project).get(id);
   if (!before) return failure(unknownFinish(id, 'finish'));
-  const after: Finish = { ...before, ...changes, id };
+  // What is undefined is taken away: the same finish is the same data, and a file of it the same text.
+  const known = Object.entries({ ...before, ...changes, id }).filter(([, value]) => value !== undefined);
+  const after = Object.fromEntries(known) as unknown as Finish;
   const [problem, ...more] = checkFinish(after, 'finish');
   if (problem) return failure(problem, more);
   const next = { ...project, library: replace(project.library, before, after) };

@@ -1,7 +1,10 @@
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { projectChanges } from '../../src/app/libraries/project-changes';
+import { parseProject } from '../../src/io/project-file';
 import { FIELDS } from '../../src/io/sheet/types';
+import { applyCommand } from '../../src/model/apply-command';
 import { codeOf, countSame, mergeFinishes, type OnSame } from '../../src/model/merge-finishes';
 import type { Finish } from '../../src/model/project';
 import { bulkEdit, tagsIn } from '../../src/ui/library/bulk-edit';
@@ -174,6 +177,13 @@ it('says the change of a project’s finishes as commands', () => {
     { kind: 'remove-finish', finish: 'B' },
   ]);
   expect(projectChanges([a, b], [a, b])).toEqual([]);
+  const demo = parseProject(readFileSync('demo-data/terrace.project.json', 'utf8'));
+  if (!demo.ok) throw new Error(demo.problem.text);
+  const { note: _note, ...first } = demo.value.library[0]!;
+  const [edit] = projectChanges([demo.value.library[0]!], [first]);
+  const after = applyCommand(demo.value, edit!);
+  // What was taken away leaves no trace.
+  expect(after.ok && Object.keys(after.value.library[0]!)).toEqual(Object.keys(first));
 });
 
 it('proposes a name by the file, and another where it is taken', () => {
