@@ -97,15 +97,14 @@ const ownOnly = (own: readonly Finish[]): Offered => ({
 
 function withLibraries(own: readonly Finish[], { libraries, putAside }: Shelf): Offered {
   const used = new Set([NO_FINISH.id, ...own.map(({ id }) => id)]);
-  const taken = new Map<string, Finish>();
-  for (const finish of own)
-    if (finish.origin) taken.set(originKey(finish.origin.library, finish.origin.finish), finish);
+  const taken = takenFrom(own);
   const offered = new Map<Library, readonly Finish[]>();
   for (const library of [...libraries].sort((x, y) => byText(x.id, y.id))) {
+    const here = taken.get(library.id);
     offered.set(
       library,
       offeredCopies(library).map((copy) => {
-        const its = taken.get(originKey(library.id, copy.id));
+        const its = here?.get(copy.id);
         if (its) return its;
         const id = freeId(copy.id, library.name, used);
         used.add(id);
@@ -119,7 +118,16 @@ function withLibraries(own: readonly Finish[], { libraries, putAside }: Shelf): 
   return { finishes, byId: new Map(finishes.map((finish) => [finish.id, finish])) };
 }
 
-const originKey = (library: string, finish: string): string => JSON.stringify([library, finish]);
+/** What a project has from libraries, by library and by what it is called there. */
+function takenFrom(own: readonly Finish[]): ReadonlyMap<string, ReadonlyMap<string, Finish>> {
+  const taken = new Map<string, Map<string, Finish>>();
+  for (const finish of own) {
+    if (!finish.origin) continue;
+    const { library, finish: id } = finish.origin;
+    taken.set(library, (taken.get(library) ?? new Map<string, Finish>()).set(id, finish));
+  }
+  return taken;
+}
 
 const byText = (x: string, y: string): number => (x < y ? -1 : x > y ? 1 : 0);
 
