@@ -1,13 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
-import { watch } from './page';
+import { silence, watch } from './page';
 
 // The project is kept in the browser. No light is worked out here: the workers say nothing.
 
 /** The page as it is when one comes to it, without light. */
 async function come(context: BrowserContext, id?: string): Promise<Page> {
   const page = await context.newPage();
-  await page.route(/\.worker[^/]*\.js$/, (route) => route.fulfill({ contentType: 'text/javascript', body: '' }));
+  await silence(page);
   const nothing = 'export const Picture = () => null;';
   await page.route(/\/Picture-[^/]*\.js$/, (route) => route.fulfill({ contentType: 'text/javascript', body: nothing }));
   // A tab that crashed and is loaded again still knows what it was about.

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { expect, type Page, test } from '@playwright/test';
 import { expectNoFindings } from './axe';
-import { openAtOnce } from './page';
+import { openAtOnce, silence } from './page';
 
 // Nothing here needs light or judgment; the import worker must run.
 test.describe.configure({ mode: 'serial' });
@@ -15,8 +15,7 @@ test.beforeAll(async ({ browser }) => {
 test.afterAll(() => page.context().close());
 
 /** Workers of light and judgment that do nothing. */
-const withoutLight = (on: Page) =>
-  on.route(/\/(light|judge)\.worker[^/]*\.js$/, (route) => route.fulfill({ contentType: 'text/javascript', body: '' }));
+const withoutLight = (on: Page) => silence(on, /\/(light|judge)\.worker[^/]*\.js$/);
 
 const dialog = () => page.locator('dialog.libraries');
 const button = (name: string | RegExp) => dialog().getByRole('button', { name });

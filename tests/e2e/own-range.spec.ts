@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
 import { parseProject } from '../../src/io/project-file';
-import { drawer, finishes, openPage, sample, settled } from './page';
+import { drawer, finishes, openPage, sample, settled, silence } from './page';
 
 // The whole task of somebody with a range of her own, in one go.
 
@@ -45,7 +45,7 @@ test('import a range, shortlist, decide, close, reopen, share, undo all', async 
   await panel.getByRole('button', { name: 'Copy the link', exact: true }).click();
   const link = await again.evaluate(() => navigator.clipboard.readText());
   const other = await (await browser.newContext()).newPage();
-  await other.route(/\.worker[^/]*\.js$/, (route) => route.fulfill({ contentType: 'text/javascript', body: '' }));
+  await silence(other);
   await other.goto(`./${new URL(link).hash}`);
   await other.getByRole('button', { name: 'Open it' }).click();
   await expect(sample(other, 'base-fronts')).toContainText('decided');

@@ -63,12 +63,17 @@ export async function openAtOnce(browser: Browser, options: BrowserContextOption
   const page = await context.newPage();
   if (!needs.pixels) await page.addInitScript(coarsen);
   if (!needs.help)
-    await page.route(/\/light\.worker[^/]*\.js$/, (route) =>
-      shorten(route, needs.fine ? [neverRest] : [neverRest, neverRefine]),
-    );
+    await page.route(LIGHT_WORKER, (route) => shorten(route, needs.fine ? [neverRest] : [neverRest, neverRefine]));
   await page.goto('./');
   return page;
 }
+
+/** Workers that say nothing, all or some of them: no light is worked out, and the page is there at once. To be said before it is opened. */
+export async function silence(page: Page, workers: RegExp = /\.worker[^/]*\.js$/): Promise<void> {
+  await page.route(workers, (route) => route.fulfill({ contentType: 'text/javascript', body: '' }));
+}
+
+export const LIGHT_WORKER = /\/light\.worker[^/]*\.js$/;
 
 /** Runs in the page before anything else. */
 function coarsen(): void {

@@ -3,7 +3,7 @@ import { type Browser, type BrowserContext, expect, type Page, test } from '@pla
 import { parseProject } from '../../src/io/project-file';
 import { optionAlone } from '../../src/model/option-alone';
 import { expectNoFindings } from './axe';
-import { watch } from './page';
+import { silence, watch } from './page';
 
 // The panel of projects, files that are dropped, and links. No light is worked out here: the workers say nothing.
 
@@ -11,7 +11,7 @@ const DEMO = 'demo-data/terrace.project.json';
 
 async function come(context: BrowserContext, fragment = ''): Promise<Page> {
   const page = await context.newPage();
-  await page.route(/\.worker[^/]*\.js$/, (route) => route.fulfill({ contentType: 'text/javascript', body: '' }));
+  await silence(page);
   await page.goto(`./${fragment}`);
   await expect(undo(page)).toBeVisible();
   return page;

@@ -1,6 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
 import { expectNoFindings } from './axe';
-import { choose, drawer, sample } from './page';
+import { choose, drawer, LIGHT_WORKER, sample, silence } from './page';
 
 // The time stands still unless it is moved on: three minutes of waiting take none. Nothing of it looks at light.
 
@@ -23,7 +23,7 @@ const TYPED_ON = new RegExp(TYPED);
 test.beforeAll(async ({ browser }) => {
   const context = await browser.newContext({ reducedMotion: 'reduce' });
   page = await context.newPage();
-  await page.route(/\/light\.worker[^/]*\.js$/, (route) => route.fulfill({ contentType: 'text/javascript', body: '' }));
+  await silence(page, LIGHT_WORKER);
   await page.clock.install({ time: new Date('2026-03-02T10:00:00') });
   await page.goto('./');
 });

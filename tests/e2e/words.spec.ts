@@ -1,6 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
 import { expectNoFindings } from './axe';
-import { drawer, openAtOnce, sample, watch } from './page';
+import { drawer, LIGHT_WORKER, openAtOnce, sample, silence, watch } from './page';
 
 // US and UK words, metric and US units: chosen under More, seen everywhere at once, kept in the browser. No light is needed here.
 
@@ -32,7 +32,7 @@ const FINISH_NAMES = /engineered stone|slate|tile|paint|laminate|porcelain|oak|s
 test.beforeAll(async ({ browser }) => {
   page = await openAtOnce(browser, {}, { help: true });
   await page.unrouteAll();
-  await page.route(/\/light\.worker[^/]*\.js$/, (route) => route.fulfill({ contentType: 'text/javascript', body: '' }));
+  await silence(page, LIGHT_WORKER);
   await page.reload();
 });
 test.afterAll(() => page.context().close());

@@ -16,7 +16,7 @@ export interface Measure {
 const MINUS = '\u2212';
 
 /** A number as people type it: with a point or a comma, and either minus; null where it is none. */
-export function numberIn(text: string): number | null {
+function numberIn(text: string): number | null {
   const plain = text.trim().replace(',', '.').replace(MINUS, '-');
   const number = Number(plain);
   return plain !== '' && Number.isFinite(number) ? number : null;
