@@ -2,6 +2,7 @@
 // Closes with "N passed, N failed".
 import { spawn, spawnSync } from 'node:child_process';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { createServer } from 'node:net';
 import { join } from 'node:path';
 import { ensureInstalled, root } from './ensure-installed.mjs';
 
@@ -13,7 +14,12 @@ mkdirSync(out, { recursive: true });
 
 const SURROUNDINGS = {
   cwd: root,
-  env: { ...process.env, UPSTAND_BROWSER: browser },
+  // A port of its own: whatever answers at the usual one may serve another build.
+  env: {
+    ...process.env,
+    UPSTAND_BROWSER: browser,
+    UPSTAND_TEST_PORT: process.env.UPSTAND_TEST_PORT ?? (await freePort()),
+  },
   shell: process.platform === 'win32',
 };
 let passed = 0;
@@ -47,6 +53,18 @@ if (isBuilt) {
 
 console.log(`\n${passed} passed, ${failed} failed`);
 process.exit(failed ? 1 : 0);
+
+/** A port nobody listens at. */
+function freePort() {
+  return new Promise((resolve, reject) => {
+    const server = createServer();
+    server.on('error', reject);
+    server.listen(0, () => {
+      const { port } = server.address();
+      server.close(() => resolve(String(port)));
+    });
+  });
+}
 
 /** One command that counts as one check; says what it has to say once it has ended. */
 async function check(name, args) {

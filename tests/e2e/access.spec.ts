@@ -151,7 +151,10 @@ const cutOff = (on: Page) =>
     ];
     return shown
       .filter((element) => element.checkVisibility({ visibilityProperty: true }))
-      .filter((element) => !element.closest('.hidden-visually, .bar-word, .ledge-scroll, .fitting-ruler'))
+      .filter(
+        (element) =>
+          !element.closest('.hidden-visually, .bar-word, .bar-product, .bar-kept, .ledge-scroll, .fitting-ruler'),
+      )
       .filter((element) => {
         const box = element.getBoundingClientRect();
         const isOutside = box.right > wide + 1 || box.left < -1;

@@ -32,6 +32,8 @@ test('import a range, shortlist, decide, close, reopen, share, undo all', async 
   await expect(sample(page, 'base-fronts')).toContainText('decided');
   await expect(page.locator('.bar-kept')).toHaveText('Kept in this browser');
 
+  // A tab that goes without a word loses nothing older than a second.
+  await page.waitForTimeout(1000);
   await page.close();
   const again = await context.newPage();
   await again.goto('./');

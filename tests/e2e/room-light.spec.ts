@@ -80,7 +80,7 @@ test('a window is added, shown on the plan and undone; one larger than its wall 
   await expect(windows.last()).toHaveText(named);
   await width.fill('wide');
   await width.press('Enter');
-  await expect(daylight().getByRole('alert')).toContainText('not a number');
+  await expect(daylight().getByRole('alert')).toContainText('This is no length.');
   await width.fill('800');
   await width.press('Enter');
   await expect(daylight().getByRole('alert')).toHaveCount(0);

@@ -132,6 +132,7 @@ describe('text in components', () => {
     const texts = (tsx: string) => looseIn(parsed('a.tsx', tsx)).map(({ text }) => text);
     expect(texts('<p>Save it</p>')).toEqual(['Save it']);
     expect(
+      // biome-ignore lint/suspicious/noTemplateCurlyInString: this is the text of a component.
       texts('<p aria-label="Save" className="wide box" title={`Save ${file}`}>{"Save the file"}</p>'),
     ).toHaveLength(3);
     expect(texts("const told = { text: 'The file is broken.' };")).toEqual(['The file is broken.']);
