@@ -7,6 +7,7 @@ import { DRAWER } from '../words/drawer';
 import { labelWithoutCode } from '../words/finishes';
 import { LIBRARIES } from '../words/libraries';
 import { SHORTLIST } from '../words/shortlist';
+import { retold } from '../words/spoken';
 import { FinishBox } from './FinishBox';
 import { wordsOf } from './shortlist-order';
 import type { NoShortlist, ShortlistView, ShownLibrary } from './shortlist-view';
@@ -85,7 +86,7 @@ export function LibraryPart(props: LibraryPartProps) {
         <p>
           {shortlist === 'fixed' && SHORTLIST.fixed}
           {shortlist === 'untold' && SHORTLIST.untold}
-          {view && isRanked && view.list.held_words} {view && onlyTries}{' '}
+          {view && isRanked && retold(view.list.held_words)} {view && onlyTries}{' '}
           <span role="status" className="quiet">
             {DRAWER.count(shown.shown.length, shown.all.length)}.{' '}
             {props.putAside > 0 && DRAWER.putAside(props.putAside)} {view?.isJudging && SHORTLIST.judging}{' '}

@@ -55,7 +55,9 @@ export const FIXTURES = spoken({
 } as const);
 
 /** A fixture as its list names it: what, how many, how much light. */
-export function fixtureName(fixture: Fixture): string {
+export const fixtureName = spoken(nameOf);
+
+function nameOf(fixture: Fixture): string {
   const what = FIXTURES.kinds[fixture.kind];
   const light = 'lumens_each' in fixture ? `${fixture.lumens_each} lm` : `${fixture.lumens_per_m} lm/m`;
   const many = 'count' in fixture ? `, ${fixture.count} × ${light}` : `, ${light}`;
