@@ -85,48 +85,53 @@ const KILLS = 10;
 /** What may be lost, ms. */
 const MOST_LOST_MS = 1000;
 
-test('a tab killed in mid-edit 50 times loses nothing older than a second', async ({ context }) => {
-  const demo = readFileSync('demo-data/terrace.project.json', 'utf8');
-  const tabs = Array.from({ length: TABS }, (_, i) => ({
-    id: `kitchen-${i}`,
-    typed: 0,
-    killedAt: 0,
-    times: new Map<number, number>(),
-  }));
-  const lost: number[] = [];
-  for (let kill = 0; kill <= KILLS; kill++) {
-    await Promise.all(
-      tabs.map(async (tab) => {
-        const page = await come(context, tab.id);
-        if (kill === 0) {
-          const buffer = Buffer.from(demo.replace('"id": "terrace"', `"id": "${tab.id}"`));
-          await page.setInputFiles('input[type=file]', { name: 'mine.json', mimeType: 'application/json', buffer });
-          await expect(page.getByRole('status').filter({ hasText: 'You are in' })).toBeVisible();
-        }
-        await project(page).click();
-        const note = page.getByRole('textbox', { name: 'Note', exact: true });
-        if (kill > 0) {
-          const found = Number(await note.inputValue());
-          const missing = tab.times.get(found + 1);
-          lost.push(missing === undefined ? 0 : tab.killedAt - missing);
-          tab.typed = found;
-          tab.times.clear();
-        }
-        if (kill === KILLS) return page.close();
-        await page.exposeFunction('typed', (count: number, at: number) => tab.times.set(count, at));
-        await note.evaluate(typeOn, tab.typed);
-        await page.waitForTimeout(MOST_LOST_MS * (1.1 + 0.3 * Math.random()));
-        const crashed = page.waitForEvent('crash');
-        const session = await context.newCDPSession(page);
-        tab.killedAt = Date.now();
-        session.send('Page.crash').catch(() => undefined);
-        await crashed;
-        await page.close();
-      }),
-    );
-  }
-  expect(lost).toHaveLength(TABS * KILLS);
-  expect(Math.max(...lost)).toBeLessThan(MOST_LOST_MS);
+test.describe(() => {
+  // The bound is one of real time: a machine that gives the page no time for a second says nothing of what is kept.
+  test.describe.configure({ retries: 1 });
+
+  test('a tab killed in mid-edit 50 times loses nothing older than a second', async ({ context }) => {
+    const demo = readFileSync('demo-data/terrace.project.json', 'utf8');
+    const tabs = Array.from({ length: TABS }, (_, i) => ({
+      id: `kitchen-${i}`,
+      typed: 0,
+      killedAt: 0,
+      times: new Map<number, number>(),
+    }));
+    const lost: number[] = [];
+    for (let kill = 0; kill <= KILLS; kill++) {
+      await Promise.all(
+        tabs.map(async (tab) => {
+          const page = await come(context, tab.id);
+          if (kill === 0) {
+            const buffer = Buffer.from(demo.replace('"id": "terrace"', `"id": "${tab.id}"`));
+            await page.setInputFiles('input[type=file]', { name: 'mine.json', mimeType: 'application/json', buffer });
+            await expect(page.getByRole('status').filter({ hasText: 'You are in' })).toBeVisible();
+          }
+          await project(page).click();
+          const note = page.getByRole('textbox', { name: 'Note', exact: true });
+          if (kill > 0) {
+            const found = Number(await note.inputValue());
+            const missing = tab.times.get(found + 1);
+            lost.push(missing === undefined ? 0 : tab.killedAt - missing);
+            tab.typed = found;
+            tab.times.clear();
+          }
+          if (kill === KILLS) return page.close();
+          await page.exposeFunction('typed', (count: number, at: number) => tab.times.set(count, at));
+          await note.evaluate(typeOn, tab.typed);
+          await page.waitForTimeout(MOST_LOST_MS * (1.1 + 0.3 * Math.random()));
+          const crashed = page.waitForEvent('crash');
+          const session = await context.newCDPSession(page);
+          tab.killedAt = Date.now();
+          session.send('Page.crash').catch(() => undefined);
+          await crashed;
+          await page.close();
+        }),
+      );
+    }
+    expect(lost).toHaveLength(TABS * KILLS);
+    expect(Math.max(...lost)).toBeLessThan(MOST_LOST_MS);
+  });
 });
 
 /** Runs in the page: types a number into the note, fifty times a second, each greater by one than the one before. */
