@@ -40,6 +40,8 @@ test('a change is kept at once and said so; after a reload it can be undone and 
   await expect(undo(page)).toHaveAccessibleName('Undo: copy option as "Third idea"');
   await undo(page).click();
   await expect(options(page)).toHaveCount(2);
+  // Nothing older than a second is lost.
+  await page.waitForTimeout(1000);
   await page.reload();
   await expect(options(page)).toHaveCount(2);
   await expect(undo(page)).toBeDisabled();
