@@ -35,7 +35,7 @@ export async function dropFiles(
     case 'look':
       return takeLook(store, actions, file);
     case 'finishes':
-      return store.setState({ libraries: true, dropped: file });
+      return store.setState({ libraries: true, dropped: file, told: null });
     default: {
       const { text, remedy } = TAKEN_ELSEWHERE[purpose];
       return refuse({ code: 'taken-elsewhere', text: text(file.name), remedy });

@@ -5,6 +5,7 @@ import type { Project, Revision } from '../model/project';
 import { problemTold } from '../ui/parts/told';
 import { PROBLEMS } from '../ui/words/problems';
 import { PROJECTS } from '../ui/words/projects';
+import { fileNameOf } from './file-name';
 import type { ProjectShelf } from './keeping/shelf';
 import { saveBlob } from './save-blob';
 import { type AppState, documentOf } from './state';
@@ -21,15 +22,18 @@ const SLICE_MS = 12;
 /** Hands the project to the browser as a file to keep. */
 export function saveProject(store: StoreApi<AppState>): void {
   const project = documentOf(store.getState());
-  saveBlob(new Blob([projectText(project)], { type: 'application/json' }), `${project.id}.project.json`);
+  saveText(project);
   store.setState({ saved: project });
 }
 
 /** The same with a frozen copy, as a project of its own. */
 export function saveRevision(project: Project, { id, name, document }: Revision): void {
   const own = { ...document, id: `${project.id}-${id.toLowerCase()}`, name: PROJECTS.fileName(project.name, id, name) };
-  saveBlob(new Blob([projectText(own)], { type: 'application/json' }), `${own.id}.project.json`);
+  saveText(own);
 }
+
+const saveText = (project: Project): void =>
+  saveBlob(new Blob([projectText(project)], { type: 'application/json' }), `${fileNameOf(project)}.project.json`);
 
 /** The file each page asked for last: one that was asked for before it and takes longer is dropped. */
 const asked = new WeakMap<StoreApi<AppState>, File>();

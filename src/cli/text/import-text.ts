@@ -69,6 +69,6 @@ function questionLine({ about, rows, usual }: ImportQuestion): string {
     ? ` Usual here: ${conditions.illuminant} and ${conditions.observer_deg}°.`
     : gloss_gu === undefined
       ? ''
-      : ` Taken: what is usual, ${gloss_gu} gloss units for most.`;
+      : ` Taken: what is usual, ${gloss_gu === 'usual' ? 'for the class of each' : `${gloss_gu} gloss units`}.`;
   return `${counted(rows, 'row')} ${ASKED[about]}${hint}`;
 }

@@ -30,7 +30,7 @@ export function* makingFinishes(sheet: Sheet, choices: ImportChoices): Generator
   const kept: KeptRow[] = [];
   const refused: RefusedRow[] = [...sheet.refused];
   const told = { usualTexture: 0 };
-  const asked = { class: 0, conditions: 0, gloss: 0, classes: new Map<FinishClass, number>() };
+  const asked = { class: 0, conditions: 0, gloss: 0, classes: new Set<FinishClass>() };
   for (const [i, row] of sheet.rows.entries()) {
     if (i % ROWS_AT_ONCE === 0) yield { done: i, rows: sheet.rows.length };
     if (row.cells.every((cell) => cell === '')) continue;
@@ -38,7 +38,7 @@ export function* makingFinishes(sheet: Sheet, choices: ImportChoices): Generator
     if (made.needs.class) asked.class++;
     if (made.needs.conditions) asked.conditions++;
     if (made.needs.gloss) asked.gloss++;
-    if (made.needs.gloss && made.kind) asked.classes.set(made.kind, (asked.classes.get(made.kind) ?? 0) + 1);
+    if (made.needs.gloss && made.kind) asked.classes.add(made.kind);
     if (made.usualTexture) told.usualTexture++;
     if (made.kept) kept.push(made.kept);
     else refused.push(made.refused);

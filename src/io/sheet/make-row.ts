@@ -86,7 +86,7 @@ export function makeRow(making: Making, row: SheetRow, index: number): RowOutcom
     name,
     id: wanted,
     kind,
-    gloss: gloss ?? choices.gloss_gu ?? usual.gloss_gu,
+    gloss: gloss ?? (typeof choices.gloss_gu === 'number' ? choices.gloss_gu : usual.gloss_gu),
     variation: variation ?? usual.variation,
     uncertainty,
   });

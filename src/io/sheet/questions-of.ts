@@ -1,5 +1,5 @@
 import type { Conditions } from '../../engine/finish/given-color';
-import { FINISH_CLASSES, type FinishClass } from '../../engine/finish/types';
+import type { FinishClass } from '../../engine/finish/types';
 import { USUAL_FINISH } from '../../model/usual-finish';
 import type { ImportQuestion, RefusedRow, Sheet } from './types';
 
@@ -8,8 +8,8 @@ interface Asked {
   readonly class: number;
   readonly conditions: number;
   readonly gloss: number;
-  /** Rows without gloss by class, as far as that is known. */
-  readonly classes: ReadonlyMap<FinishClass, number>;
+  /** Classes of rows without gloss, as far as they are known. */
+  readonly classes: ReadonlySet<FinishClass>;
 }
 
 /** Paint and other building products (common practice); graphic arts (ISO 13655). */
@@ -33,8 +33,10 @@ export function askedOf(
     questions.push({ about: 'conditions', rows: asked.conditions, usual: { conditions } });
   }
   if (asked.gloss > 0) {
-    const most = [...asked.classes].sort(([, a], [, b]) => b - a)[0]?.[0] ?? FINISH_CLASSES[0];
-    questions.push({ about: 'gloss', rows: asked.gloss, usual: { gloss_gu: USUAL_FINISH[most].gloss_gu } });
+    // One gloss for a tile and an oak would be wrong for one of them.
+    const glosses = new Set([...asked.classes].map((one) => USUAL_FINISH[one].gloss_gu));
+    const [only = 'usual'] = glosses.size === 1 ? glosses : [];
+    questions.push({ about: 'gloss', rows: asked.gloss, usual: { gloss_gu: only } });
   }
   return questions;
 }

@@ -104,7 +104,8 @@ export interface ImportChoices {
   readonly fields?: Readonly<Record<number, Field | null>>;
   /** Of rows that say none. */
   readonly class?: FinishClass;
-  readonly gloss_gu?: number;
+  /** A gloss for all of them, or what is usual for the class of each. */
+  readonly gloss_gu?: number | 'usual';
   readonly conditions?: Conditions;
   readonly provenance?: Provenance;
   readonly scale?: 'factor' | 'percent';

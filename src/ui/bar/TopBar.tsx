@@ -1,13 +1,14 @@
-import { Columns2, FolderOpen, Redo2, Save, Undo2 } from 'lucide-react';
+import { Columns2, FolderOpen, Save } from 'lucide-react';
 import { useRef } from 'react';
 import { PROJECTS } from '../words/projects';
 import { BAR } from '../words/top-bar';
 import { LedgeMark } from './LedgeMark';
 import { MoreMenu, type MoreMenuProps } from './MoreMenu';
 import { OptionSwitch, type OptionSwitchProps } from './OptionSwitch';
+import { UndoButtons, type UndoButtonsProps } from './UndoButtons';
 import './top-bar.css';
 
-export interface TopBarProps {
+export interface TopBarProps extends UndoButtonsProps {
   readonly projectName: string;
   readonly projectsOpen: boolean;
   readonly onProjects: () => void;
@@ -17,11 +18,6 @@ export interface TopBarProps {
   readonly optionSwitch: OptionSwitchProps;
   readonly sideBySide: boolean;
   readonly onSideBySide: (on: boolean) => void;
-  /** What undo and redo would do, or null when there is nothing. */
-  readonly undoLabel: string | null;
-  readonly redoLabel: string | null;
-  readonly onUndo: () => void;
-  readonly onRedo: () => void;
   readonly onOpen: (file: File) => void;
   readonly onSave: () => void;
   readonly more: MoreMenuProps;
@@ -29,7 +25,6 @@ export interface TopBarProps {
 
 /** The bar on top: what this is, which option, and what can be done with the whole project. */
 export function TopBar(props: TopBarProps) {
-  const { undoLabel, redoLabel } = props;
   const canCompare = props.optionSwitch.options.length > 1;
   return (
     <div className="bar">
@@ -70,28 +65,7 @@ export function TopBar(props: TopBarProps) {
         </button>
       </div>
       <div className="bar-actions">
-        <button
-          type="button"
-          className="button"
-          disabled={undoLabel === null}
-          title={undoLabel === null ? BAR.undoNothing : BAR.undoOf(undoLabel)}
-          aria-label={undoLabel === null ? BAR.undo : BAR.undoOf(undoLabel)}
-          onClick={props.onUndo}
-        >
-          <Undo2 className="icon" aria-hidden="true" />
-          <span className="bar-word">{BAR.undo}</span>
-        </button>
-        <button
-          type="button"
-          className="button"
-          disabled={redoLabel === null}
-          title={redoLabel === null ? BAR.redoNothing : BAR.redoOf(redoLabel)}
-          aria-label={redoLabel === null ? BAR.redo : BAR.redoOf(redoLabel)}
-          onClick={props.onRedo}
-        >
-          <Redo2 className="icon" aria-hidden="true" />
-          <span className="bar-word">{BAR.redo}</span>
-        </button>
+        <UndoButtons {...props} />
         <OpenButton onOpen={props.onOpen} />
         <button type="button" className="button" onClick={props.onSave}>
           <Save className="icon" aria-hidden="true" />

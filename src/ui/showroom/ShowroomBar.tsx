@@ -1,7 +1,8 @@
-import { Columns2, ListChecks, Redo2, RotateCcw, Undo2 } from 'lucide-react';
+import { Columns2, ListChecks, RotateCcw } from 'lucide-react';
 import { LedgeMark } from '../bar/LedgeMark';
 import { OptionSwitch } from '../bar/OptionSwitch';
 import type { TopBarProps } from '../bar/TopBar';
+import { UndoButtons } from '../bar/UndoButtons';
 import { SHOWROOM } from '../words/showroom';
 import { BAR } from '../words/top-bar';
 import { StaffMenu, type StaffMenuProps } from './StaffMenu';
@@ -23,7 +24,7 @@ export interface ShowroomBarProps
 
 /** The bar of the showroom mode: whose screen it is, the options, and what a customer can do with all of it. */
 export function ShowroomBar(props: ShowroomBarProps) {
-  const { undoLabel, redoLabel, optionSwitch, onBringBack } = props;
+  const { optionSwitch, onBringBack } = props;
   return (
     <div className="bar showroom-bar">
       <div className="bar-names">
@@ -49,28 +50,7 @@ export function ShowroomBar(props: ShowroomBarProps) {
         )}
       </div>
       <div className="bar-actions">
-        <button
-          type="button"
-          className="button"
-          disabled={undoLabel === null}
-          title={undoLabel === null ? BAR.undoNothing : BAR.undoOf(undoLabel)}
-          aria-label={undoLabel === null ? BAR.undo : BAR.undoOf(undoLabel)}
-          onClick={props.onUndo}
-        >
-          <Undo2 className="icon" aria-hidden="true" />
-          <span className="bar-word">{BAR.undo}</span>
-        </button>
-        <button
-          type="button"
-          className="button"
-          disabled={redoLabel === null}
-          title={redoLabel === null ? BAR.redoNothing : BAR.redoOf(redoLabel)}
-          aria-label={redoLabel === null ? BAR.redo : BAR.redoOf(redoLabel)}
-          onClick={props.onRedo}
-        >
-          <Redo2 className="icon" aria-hidden="true" />
-          <span className="bar-word">{BAR.redo}</span>
-        </button>
+        <UndoButtons {...props} />
         <button type="button" className="button" onClick={props.onList}>
           <ListChecks className="icon" aria-hidden="true" />
           <span className="bar-word">{SHOWROOM.listShort}</span>

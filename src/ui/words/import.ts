@@ -73,6 +73,8 @@ export const IMPORT = spoken({
     [50, 'Semi-gloss, 50 GU'],
     [78, 'Gloss, 78 GU'],
   ] as readonly (readonly [gu: number, words: string])[],
+  glossUsual: 'As is usual for each material',
+  glossOfEach: 'that of each material',
   glossWords: (gu: number) => `${gu} GU`,
   trust: 'How far to trust it',
   provenance: 'How known, where the file does not say',

@@ -150,11 +150,16 @@ describe('gloss', () => {
   });
 });
 
-it('takes the gloss usual for each class where none is given, and asks with that of most such rows', () => {
+it('takes the gloss usual for each class where none is given, and offers that of each where they differ', () => {
   const rows = ['1;paint;10', '2;paint;10', '3;wood;', '4;stone;', '5;wood;'];
   const { kept, questions } = importOf(`code;class;gloss;hex\n${rows.map((row) => `${row};#777777`).join('\n')}`, {});
   expect(kept.map(({ finish }) => finish.gloss_gu)).toEqual([10, 10, 15, 10, 15]);
-  expect(questions).toEqual([{ about: 'gloss', rows: 3, usual: { gloss_gu: 15 } }]);
+  expect(questions).toEqual([{ about: 'gloss', rows: 3, usual: { gloss_gu: 'usual' } }]);
+  const answered = importOf(`code;class;gloss;hex\n${rows.map((row) => `${row};#777777`).join('\n')}`, {
+    gloss_gu: 'usual',
+  });
+  expect(answered.kept.map(({ finish }) => finish.gloss_gu)).toEqual([10, 10, 15, 10, 15]);
+  expect(answered.questions).toEqual([]);
 });
 
 describe('texts', () => {

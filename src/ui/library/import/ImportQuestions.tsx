@@ -98,12 +98,12 @@ function Answer({ about, choices, onChoices }: AnswerProps) {
       );
     case 'gloss': {
       const gloss = choices.gloss_gu;
-      const known = IMPORT.glosses.some(([gu]) => gu === gloss) || gloss === undefined;
-      const glosses = known ? IMPORT.glosses : [...IMPORT.glosses, [gloss, IMPORT.glossWords(gloss)] as const];
+      const isOther = typeof gloss === 'number' && !IMPORT.glosses.some(([gu]) => gu === gloss);
+      const glosses = isOther ? [...IMPORT.glosses, [gloss, IMPORT.glossWords(gloss)] as const] : IMPORT.glosses;
       return menu(
         gloss === undefined ? '' : String(gloss),
-        glosses.map(([gu, words]) => [String(gu), words]),
-        (id) => set('gloss_gu', id === '' ? undefined : Number(id)),
+        [['usual', IMPORT.glossUsual], ...glosses.map(([gu, words]) => [String(gu), words] as const)],
+        (id) => set('gloss_gu', id === '' ? undefined : id === 'usual' ? id : Number(id)),
       );
     }
     case 'scale':
@@ -123,6 +123,7 @@ function Answer({ about, choices, onChoices }: AnswerProps) {
 function usualOf({ class: kind, conditions, gloss_gu, scale }: ImportChoices): string {
   if (kind) return CLASS_WORDS[kind];
   if (conditions) return conditionsWords(conditions);
+  if (gloss_gu === 'usual') return IMPORT.glossOfEach;
   if (gloss_gu !== undefined) {
     return IMPORT.glosses.find(([gu]) => gu === gloss_gu)?.[1] ?? IMPORT.glossWords(gloss_gu);
   }
