@@ -26,21 +26,25 @@ interface Present {
   readonly changed: number;
   /** Number of the document that is in a file; null: none, or one that is no longer in the history. */
   readonly filed: number | null;
+  /** What the store holds under this id was read or written by this page: a new history may come in its place. */
+  readonly isOwn?: boolean;
 }
 
 /**
- * Writes a change, wholly or not at all. `taken`: another tab has it since, and nothing was written; `gone`: the store holds nothing to go
- * on from, and nothing was written. Rejects where the browser refuses.
+ * Writes a change, wholly or not at all. Nothing is written where another tab has the project since (`taken`), where the store holds
+ * nothing to go on from (`gone`), and where it holds a project of that id which this page neither read nor wrote (`occupied`, as long as
+ * `isOwn` is not said): that would be lost. Rejects where the browser refuses.
  */
 export async function writeJournal(
   database: Database,
   holder: string,
   { isNew, journal, steps, checkpoint }: JournalChange,
-  { name, changed, filed }: Present,
-): Promise<'kept' | 'taken' | 'gone'> {
+  { name, changed, filed, isOwn = false }: Present,
+): Promise<'kept' | 'taken' | 'gone' | 'occupied'> {
   const change = database.transaction(TABLES, 'readwrite');
   const { project, first, last } = journal;
   const before = await change.objectStore('journals').get(project);
+  if (before && isNew && !isOwn) return 'occupied';
   if (before && before.holder !== holder) return 'taken';
   if (!before && !isNew) return 'gone';
   const store = change.objectStore('steps');
@@ -122,8 +126,8 @@ async function readAll(
 
 /** Removes all of a project; what was there, or null. */
 export async function removeJournal(database: Database, id: string): Promise<StoredProject | null> {
-  const stored = await readJournal(database, id);
   const change = database.transaction(TABLES, 'readwrite');
+  const stored = await readAll(change, id);
   await Promise.all([
     change.objectStore('projects').delete(id),
     change.objectStore('journals').delete(id),

@@ -1,9 +1,9 @@
 import { layOutJson } from '../../io/json-layout';
-import { type History, record } from '../../model/history';
-import type { Project } from '../../model/project';
+import { record } from '../../model/history';
 import { problemTold } from '../../ui/parts/told';
 import { KEEPING } from '../../ui/words/keeping';
 import { saveBlob } from '../save-blob';
+import { documentOf } from '../state';
 import { readJournal } from './journal';
 import { copyIdentity } from './keep-copy';
 import { createKeeper, type Shown } from './keeper';
@@ -11,6 +11,7 @@ import { createLibraryShelf } from './library-shelf';
 import { openNews } from './news';
 import { openKept } from './open-kept';
 import { createProjectShelf, type ShelfParts } from './project-shelf';
+import { renamed } from './renamed';
 import { rawDocument } from './restore';
 import { storeProblem } from './store-error';
 import { takeLock } from './tab-lock';
@@ -28,7 +29,10 @@ export interface KeepingActions {
 export type KeepParts = Pick<ShelfParts, 'store' | 'open' | 'holder' | 'demo'>;
 
 /** Starts to keep the open project, as it came to the page. */
-export function keep({ store, open, holder, demo }: KeepParts, start: Pick<Shown, 'kept' | 'lock' | 'isWanted'>) {
+export function keep(
+  { store, open, holder, demo }: KeepParts,
+  start: Pick<Shown, 'kept' | 'lock' | 'isWanted' | 'isOwn'>,
+) {
   const news = openNews();
   const fail = (error: unknown) => store.setState({ told: problemTold(storeProblem(error)) });
   const attempt = async (act: () => Promise<void>): Promise<void> => act().catch(fail);
@@ -37,15 +41,22 @@ export function keep({ store, open, holder, demo }: KeepParts, start: Pick<Shown
   const actions: KeepingActions = {
     goOnHere: () =>
       attempt(async () => {
+        const { id } = documentOf(store.getState());
+        const opened = await openKept(await open(), holder, id, true);
+        const theirs = opened ? null : await takeLock(id, true);
+        // Only now, for one may have gone on meanwhile.
         const { history, keeping } = store.getState();
         const { present } = history;
-        const opened = await openKept(await open(), holder, present.id, true);
+        if (present.id !== id) {
+          theirs?.release();
+          if (opened && 'shown' in opened) opened.shown.lock?.release();
+          return;
+        }
         if (opened && 'unreadable' in opened) {
           return store.setState({ keeping: { ...keeping, notice: opened.unreadable } });
         }
         if (!opened) {
-          const lock = await takeLock(present.id, true);
-          return keeper.show({ ...keeper.shown(), history, kept: null, lock, isWanted: true, notice: null });
+          return keeper.show({ ...keeper.shown(), history, kept: null, lock: theirs, isWanted: true, notice: null });
         }
         const own = present !== keeping.document;
         const gone = own ? record(opened.shown.history, present, KEEPING.goOnLabel) : opened.shown.history;
@@ -55,7 +66,7 @@ export function keep({ store, open, holder, demo }: KeepParts, start: Pick<Shown
       attempt(async () => {
         const { history } = store.getState();
         const identity = await copyIdentity(await open(), history.present);
-        const copy = renamed(history, identity);
+        const copy = renamed(history, history.present.id, identity);
         keeper.show({ history: copy, kept: null, lock: null, isWanted: true, saved: null, notice: null });
       }),
     saveUnreadable: (id) =>
@@ -69,17 +80,4 @@ export function keep({ store, open, holder, demo }: KeepParts, start: Pick<Shown
   };
   const projects = createProjectShelf({ store, open, news, keeper, holder, demo, fail });
   return { keeper, actions, projects, libraries: createLibraryShelf(open, news, fail) };
-}
-
-/** The same history under another name, in all its documents. */
-function renamed(history: History<Project>, identity: Pick<Project, 'id' | 'name'>): History<Project> {
-  const step = ({ label, document }: History<Project>['past'][number]) => ({
-    label,
-    document: { ...document, ...identity },
-  });
-  return {
-    past: history.past.map(step),
-    present: { ...history.present, ...identity },
-    future: history.future.map(step),
-  };
 }

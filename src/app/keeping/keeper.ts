@@ -3,13 +3,16 @@ import type { Problem } from '../../engine/result';
 import type { History } from '../../model/history';
 import type { Project } from '../../model/project';
 import { noticeTold, problemTold } from '../../ui/parts/told';
+import { DOCUMENT_NOTICES } from '../../ui/words/keeping';
 import { withProject } from '../other-project';
-import { type AppState, documentOf } from '../state';
+import { type AppState, documentOf, withHistory } from '../state';
 import { chainOf, type KeptChain, planChange, stepsAway } from './chain';
 import type { OpenDatabase } from './database';
 import { writeJournal } from './journal';
+import { copyIdentity } from './keep-copy';
 import type { News } from './news';
 import { noteOpen } from './open-note';
+import { renamed } from './renamed';
 import { isQuota, storeProblem } from './store-error';
 import { type TabLock, takeLock } from './tab-lock';
 import type { Keeping, KeepingNotice } from './types';
@@ -26,6 +29,8 @@ export interface Shown {
   readonly saved: Project | null;
   readonly notice: KeepingNotice | null;
   readonly told?: readonly Problem[];
+  /** What the store holds under its id was read by this page, even where it has to be written anew; absent where `kept` says so. */
+  readonly isOwn?: boolean;
 }
 
 /** Keeps the open project, change by change. */
@@ -49,6 +54,8 @@ interface Current {
   saved: Project | null;
   isWanted: boolean;
   isElsewhere: boolean;
+  /** What the store holds under its id was read or written by this page. */
+  isOwn: boolean;
 }
 
 /** A write that takes longer is spoken of, ms. */
@@ -64,14 +71,17 @@ export function createKeeper(
   open: OpenDatabase,
   news: News,
   holder: string,
-  start: Pick<Shown, 'kept' | 'lock' | 'isWanted'>,
+  start: Pick<Shown, 'kept' | 'lock' | 'isWanted' | 'isOwn'>,
 ): Keeper {
   let current: Current = {
     ...start,
     id: documentOf(store.getState()).id,
     saved: store.getState().saved,
     isElsewhere: isElsewhere(store.getState()),
+    isOwn: start.isOwn ?? start.kept !== null,
   };
+  /** Projects one step away in the same history, each with its lock and what the store holds of it. */
+  const aside = new Map<string, Current>();
   let running: Promise<void> | null = null;
   let isAgain = false;
   let isTold = false;
@@ -99,8 +109,13 @@ export function createKeeper(
     // What a customer of a showroom does is kept nowhere.
     if (showroom) return;
     const present = history.present;
-    if (present.id !== current.id)
-      current = { id: present.id, kept: null, lock: null, saved: null, isWanted: true, isElsewhere: false };
+    if (present.id !== current.id) {
+      aside.set(current.id, current);
+      // Where another tab had it, it may have let go of it since.
+      current = aside.get(present.id) ?? newcomer(present.id);
+      current.isElsewhere = false;
+      aside.delete(present.id);
+    }
     const one = current;
     if (one.isElsewhere) return;
     const chain = chainOf(history);
@@ -121,15 +136,19 @@ export function createKeeper(
       name: present.name,
       changed: Date.now(),
       filed: filed < 0 ? null : first + filed,
+      isOwn: one.isOwn,
     });
+    if (outcome === 'occupied') return goOnAside(one, present);
     if (outcome === 'taken') return lose(one, keeping.document !== null);
     if (outcome === 'gone') {
       // The browser, or its user, has cleared the store: what is on the page is all there is.
       one.kept = null;
+      one.isOwn = false;
       isAgain = true;
       return;
     }
     one.kept = change.kept;
+    one.isOwn = true;
     one.saved = saved;
     noteOpen(one.id);
     one.isWanted = true;
@@ -140,6 +159,23 @@ export function createKeeper(
       telling = undefined;
       news.tell('projects');
     }, NEWS_MS);
+  };
+
+  /** The store has another project of that id, which this page knows nothing of: what is here goes on under an id of its own. */
+  const goOnAside = async (one: Current, { id, name }: Project): Promise<void> => {
+    const identity = await copyIdentity(await open(), { id, name });
+    one.lock?.release();
+    if (one !== current) return;
+    current = newcomer(identity.id);
+    store.setState((state) => ({
+      ...withHistory(state, renamed(state.history, id, identity)),
+      saved: state.saved?.id === id ? null : state.saved,
+      told: noticeTold([DOCUMENT_NOTICES.beside(name, identity.name)]),
+    }));
+  };
+
+  const letGo = (one: Current, lock: TabLock | null) => {
+    if (one.lock !== lock) one.lock?.release();
   };
 
   const fail = (error: unknown) => {
@@ -202,13 +238,21 @@ export function createKeeper(
     },
     shown: () => {
       const { history, saved } = store.getState();
-      const { kept, lock, isWanted } = current;
-      return { history, kept, lock, isWanted, saved };
+      const { kept, lock, isWanted, isOwn } = current;
+      return { history, kept, lock, isWanted, saved, isOwn };
     },
-    show: ({ history, kept, lock, isWanted, saved, notice, told }) => {
-      if (current.lock !== lock) current.lock?.release();
+    show: ({ history, kept, lock, isWanted, saved, notice, told, isOwn = kept !== null }) => {
+      const { id } = history.present;
       const isElsewhere = notice?.kind === 'elsewhere';
-      current = adopt({ id: history.present.id, kept, lock, saved, isWanted, isElsewhere });
+      const remains = new Set([...history.past, ...history.future].map(({ document }) => document.id));
+      if (current.id !== id && remains.has(current.id)) aside.set(current.id, current);
+      else letGo(current, lock);
+      for (const [other, one] of aside) {
+        if (other !== id && remains.has(other)) continue;
+        letGo(one, lock);
+        aside.delete(other);
+      }
+      current = adopt({ id, kept, lock, saved, isWanted, isElsewhere, isOwn });
       noteOpen(current.id);
       store.setState((state) => ({
         ...withProject(state, history),
@@ -223,17 +267,28 @@ export function createKeeper(
     },
     forget: () => {
       current.lock?.release();
-      current = { ...current, kept: null, lock: null, isWanted: false, isElsewhere: true };
+      current = { ...current, kept: null, lock: null, isWanted: false, isElsewhere: true, isOwn: false };
     },
     stop: () => {
       unfollow();
       clearTimeout(resting);
       clearTimeout(telling);
-      current.lock?.release();
+      for (const one of [current, ...aside.values()]) one.lock?.release();
       globalThis.document?.removeEventListener('visibilitychange', leave);
       globalThis.window?.removeEventListener('pagehide', leavePage);
     },
   };
 }
+
+/** A project that came by a step of the history. */
+const newcomer = (id: string): Current => ({
+  id,
+  kept: null,
+  lock: null,
+  saved: null,
+  isWanted: true,
+  isElsewhere: false,
+  isOwn: false,
+});
 
 const isElsewhere = ({ keeping }: AppState): boolean => keeping.state === 'elsewhere';

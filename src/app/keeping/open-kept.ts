@@ -1,4 +1,4 @@
-import type { Result } from '../../engine/result';
+import type { Problem, Result } from '../../engine/result';
 import { startHistory } from '../../model/history';
 import type { Project } from '../../model/project';
 import type { Database } from './database';
@@ -23,6 +23,10 @@ export async function openKept(
   id: string,
   isStolen = false,
 ): Promise<Opened | null> {
+  // What cannot be read is not taken from a tab that may still keep it.
+  const seen = isStolen ? await readJournal(database, id) : null;
+  const readable = seen && restore(seen);
+  if (readable && !readable.ok) return unreadable(seen, readable.problem);
   const lock = await takeLock(id, isStolen);
   let restored: Result<Restored> | null = null;
   const isSound = (stored: StoredProject): boolean => {
@@ -37,11 +41,15 @@ export async function openKept(
   const read = (restored as Result<Restored> | null) ?? restore(stored);
   if (!read.ok) {
     lock?.release();
-    return { unreadable: { kind: 'unreadable', project: id, name: stored.project.name, problem: read.problem } };
+    return unreadable(stored, read.problem);
   }
   const notice = lock ? null : ({ kind: 'elsewhere', wasHere: false } as const);
-  return { shown: { ...read.value, lock, isWanted: true, notice } };
+  return { shown: { ...read.value, lock, isWanted: true, notice, isOwn: lock !== null } };
 }
+
+const unreadable = ({ project }: StoredProject, problem: Problem): Opened => ({
+  unreadable: { kind: 'unreadable', project: project.id, name: project.name, problem },
+});
 
 /** The demo as it is kept, or else as it always begins, under an id that nothing is kept by. */
 export async function openDemo(database: Database, holder: string, demo: Project): Promise<Shown> {

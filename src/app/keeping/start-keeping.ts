@@ -1,7 +1,7 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { Project } from '../../model/project';
 import { problemTold } from '../../ui/parts/told';
-import type { AppState } from '../state';
+import { type AppState, documentOf } from '../state';
 import type { OpenDatabase } from './database';
 import type { KeepingActions } from './keep';
 import type { Shown } from './keeper';
@@ -29,6 +29,8 @@ export interface Start {
   readonly notice: KeepingNotice | null;
   /** Why nothing could be read; null where that went well. */
   readonly error: unknown;
+  /** What the store gives in the end where it took too long; absent where it did not. */
+  readonly late?: Promise<Shown | null>;
 }
 
 export const AT_FIRST: Start = { shown: null, notice: null, error: null };
@@ -37,29 +39,37 @@ export const AT_FIRST: Start = { shown: null, notice: null, error: null };
 const holder = `${Date.now().toString(36)}-${Math.random().toString(36).slice(2)}`;
 
 /** The project that was open last with its history, or the demo; at once where nothing was kept. */
-export async function readStart(open: OpenDatabase, demo: () => Project): Promise<Start> {
+export async function readStart(open: OpenDatabase, demo: () => Project, mostWait_ms = MOST_WAIT_MS): Promise<Start> {
   const id = notedOpen();
   if (id === null) return AT_FIRST;
-  let isLate = false;
-  const late = new Promise<Start>((resolve) =>
-    setTimeout(() => {
-      isLate = true;
-      resolve({ ...AT_FIRST, error: new Error('the store does not answer') });
-    }, MOST_WAIT_MS),
-  );
   const reading = (async (): Promise<Start> => {
     const [{ openKept, openDemo }, database] = await Promise.all([import('./open-kept'), open()]);
     const opened = await openKept(database, holder, id);
     if (!opened) return AT_FIRST;
     const shown = 'shown' in opened ? opened.shown : await openDemo(database, holder, demo());
-    if (isLate) shown.lock?.release();
     return { shown, notice: 'shown' in opened ? shown.notice : opened.unreadable, error: null };
   })().catch((error: unknown) => ({ ...AT_FIRST, error }));
+  const late = new Promise<Start>((resolve) =>
+    setTimeout(
+      () =>
+        resolve({
+          ...AT_FIRST,
+          error: new DOMException('the store does not answer', 'TimeoutError'),
+          late: reading.then(({ shown }) => shown),
+        }),
+      mostWait_ms,
+    ),
+  );
   return Promise.race([reading, late]);
 }
 
 /** Keeps the open project from now on. */
-export function startKeeping(store: StoreApi<AppState>, open: OpenDatabase, { shown }: Start, demo: Project): Kept {
+export function startKeeping(
+  store: StoreApi<AppState>,
+  open: OpenDatabase,
+  { shown, late }: Start,
+  demo: Project,
+): Kept {
   const loading = import('./keep').then(({ keep }) =>
     keep({ store, open, holder, demo }, shown ?? { kept: null, lock: null, isWanted: false }),
   );
@@ -69,6 +79,15 @@ export function startKeeping(store: StoreApi<AppState>, open: OpenDatabase, { sh
       told: problemTold(storeProblem(error)),
     })),
   );
+  void late
+    ?.then(async (found) => {
+      const { keeper } = await loading;
+      if (!found) return;
+      // What was done meanwhile stays, as a project of its own.
+      if (documentOf(store.getState()) === demo) keeper.show(found);
+      else found.lock?.release();
+    })
+    .catch(() => undefined);
   const projects = loading.then((kept) => kept.projects);
   const libraries = loading.then((kept) => kept.libraries);
   const actions = loading.then((kept) => kept.actions);
