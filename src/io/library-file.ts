@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { failure, type Problem, type Result, success } from '../engine/result';
 import { checkFinish } from '../model/check-finish';
 import { checkUnique } from '../model/check-number';
-import type { Library } from '../model/library';
+import { LIBRARY_VERSION, type Library, libraryOfNow, newLibrary } from '../model/library';
 import { wrongKind } from './file-kind';
 import { layOutJson } from './json-layout';
 import { locateJson } from './json-text';
@@ -12,7 +12,12 @@ import { parseProject } from './project-file';
 import { finishSchema } from './project-schema';
 import { schemaProblem, unknownFields } from './schema-problems';
 
-const KIND = { type: 'upstand-library', version: 1, noun: 'library', choose: 'a library or a project' } as const;
+const KIND = {
+  type: 'upstand-library',
+  version: LIBRARY_VERSION,
+  noun: 'library',
+  choose: 'a library or a project',
+} as const;
 
 const librarySchema = v.object({
   type: v.literal(KIND.type),
@@ -36,7 +41,7 @@ export function parseLibrary(text: string, file?: string): Result<Library> {
     const project = parseProject(text, file);
     if (!project.ok) return project;
     const { id, name, library } = project.value;
-    return success({ ...KIND_OF_FILE, id, name, note: '', finishes: library }, project.notices);
+    return success(newLibrary({ id, name, note: '', finishes: library }), project.notices);
   }
   return libraryOfJson(value, (problem) => placeProblem(problem, lines, file));
 }
@@ -45,9 +50,10 @@ export function parseLibrary(text: string, file?: string): Result<Library> {
 function libraryOfJson(value: unknown, placed: (problem: Problem) => Problem): Result<Library> {
   const kind = wrongKind(value, KIND);
   if (kind) return failure(placed(kind));
-  const parsed = v.safeParse(librarySchema, value);
+  const current = migrateLibrary(value);
+  const parsed = v.safeParse(librarySchema, current);
   if (!parsed.success) return failureOf(parsed.issues.map(schemaProblem).map(placed));
-  const notices = unknownFields(value, parsed.output).map(unknownFieldNotice);
+  const notices = unknownFields(current, parsed.output).map(unknownFieldNotice);
   const finishes = parsed.output.finishes.map((finish, i) => mendShares(finish, `finishes[${i}]`, notices));
   const problems = [
     ...finishes.flatMap((finish, i) => checkFinish(finish, `finishes[${i}]`)),
@@ -63,7 +69,9 @@ function libraryOfJson(value: unknown, placed: (problem: Problem) => Problem): R
 /** The file of a library: the same library always gives the same text, and `parseLibrary` gives it back. */
 export const libraryText = (library: Library): string => layOutJson(v.parse(librarySchema, library));
 
-const KIND_OF_FILE = { type: KIND.type, version: KIND.version } as const;
+/** Version 1 lacked what is optional. */
+const migrateLibrary = (value: unknown): unknown =>
+  (value as { version?: unknown }).version === 1 ? libraryOfNow(value as Library) : value;
 
 const isProject = (value: unknown): boolean =>
   typeof value === 'object' && value !== null && (value as { type?: unknown }).type === 'upstand-project';

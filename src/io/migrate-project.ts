@@ -6,7 +6,7 @@ import { rowOfLamps } from './migrate-lamps';
  * as it is, for the schema to tell what is wrong.
  * Version 2 brought windows on any wall, lamps of every kind, and daylight by sky, place and hour; version 3 kitchens of any
  * layout as runs along walls; version 4 copied looks; version 5 the year of the house; version 6 log, notes,
- * frozen revisions, tags of finishes.
+ * frozen revisions, tags of finishes; version 7 prices and thicknesses of finishes.
  */
 export function migrateProject(value: unknown): unknown {
   const project = documentOfNow(value);
@@ -18,7 +18,8 @@ export function migrateProject(value: unknown): unknown {
   return { ...project, revisions };
 }
 
-const documentOfNow = (value: unknown): unknown => toVersion6(toVersion5(toVersion4(toVersion3(toVersion2(value)))));
+const documentOfNow = (value: unknown): unknown =>
+  toVersion7(toVersion6(toVersion5(toVersion4(toVersion3(toVersion2(value))))));
 
 function toVersion2(value: unknown): unknown {
   if (!isRecord(value) || value['version'] !== 1) return value;
@@ -46,6 +47,10 @@ function toVersion5(value: unknown): unknown {
 
 function toVersion6(value: unknown): unknown {
   return isRecord(value) && value['version'] === 5 ? { ...value, version: 6 } : value;
+}
+
+function toVersion7(value: unknown): unknown {
+  return isRecord(value) && value['version'] === 6 ? { ...value, version: 7 } : value;
 }
 
 type Fields = Readonly<Record<string, unknown>>;

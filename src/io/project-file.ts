@@ -13,7 +13,7 @@ import { projectSchema } from './project-schema';
 import { schemaProblem, unknownFields } from './schema-problems';
 
 /** The version this program writes, and the newest it reads. */
-const VERSION = 6;
+const VERSION = 7;
 
 /**
  * Reads a project file. Everything that is wrong is listed, each with file, line, path and what to do; nothing is guessed.

@@ -5,6 +5,7 @@ import { SURFACES, type SurfaceId } from '../engine/surface';
 import type { Kitchen } from '../model/kitchen';
 import type { LogEntry } from '../model/log';
 import type { CopiedLook } from '../model/look';
+import { PRICE_UNITS } from '../model/price';
 import { type BeamRecord, type Finish, type Lamp, USERS } from '../model/project';
 import type { ProjectInFile } from './empty-surfaces';
 
@@ -66,6 +67,7 @@ export const finishSchema = v.object({
   variation: v.picklist(['V0', 'V1', 'V2', 'V3', 'V4']),
   piece_mm: v.optional(size),
   slab_mm: v.optional(size),
+  thickness_mm: v.optional(number),
   provenance,
   uncertainty_de00: v.optional(number),
   note: v.optional(text),
@@ -78,6 +80,9 @@ export const finishSchema = v.object({
       pack: v.optional(number),
       lead_time_weeks: v.optional(number),
       price_band: v.optional(v.picklist(['$', '$$', '$$$'])),
+      price: v.optional(
+        v.object({ amount: number, currency: v.optional(text), per: v.optional(v.picklist(PRICE_UNITS)) }),
+      ),
       availability: v.optional(text),
     }),
   ),
@@ -305,7 +310,7 @@ export const lookSchema = v.object({
 /** A project without its log and its revisions. */
 const documentFields = {
   type: v.literal('upstand-project'),
-  version: v.literal(6),
+  version: v.literal(7),
   id: text,
   name: text,
   note: text,

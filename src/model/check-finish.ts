@@ -5,12 +5,15 @@ import { spectrumProblem } from '../engine/spectrum/resample';
 import { type Bounds, checkNumber, checkText } from './check-number';
 import { checkOrigin, checkTags } from './check-tags';
 import { isEmpty } from './empty-surface';
+import { checkPrice } from './price';
 import type { Finish } from './project';
 
 /** Sizes of pieces and patterns, mm: from a fine fleck to a slab. */
 const SIZE_MM: Bounds = [0.1, 5000, 'mm'];
 /** Slabs as they are sold, mm: from a narrow natural one to the largest sintered ones (common practice, no source). */
 const SLAB_MM: Bounds = [500, 4000, 'mm'];
+/** From a coating or a foil to a block of stone (our judgment). */
+export const THICKNESS_MM: Bounds = [0.1, 200, 'mm'];
 const PERCENT: Bounds = [0, 100, ''];
 const SHARE: Bounds = [0, 1, ''];
 /** More than this and a color says nothing. */
@@ -56,6 +59,10 @@ export function checkFinish(finish: Finish, path: string): readonly Problem[] {
     ...(finish.uncertainty_de00 === undefined
       ? []
       : checkNumber(finish.uncertainty_de00, UNCERTAINTY, `${path}.uncertainty_de00`)),
+    ...(finish.thickness_mm === undefined
+      ? []
+      : checkNumber(finish.thickness_mm, THICKNESS_MM, `${path}.thickness_mm`)),
+    ...(finish.supply?.price ? checkPrice(finish.supply.price, `${path}.supply.price`) : []),
     ...checkTags(finish.tags ?? [], `${path}.tags`),
     ...(finish.origin ? checkOrigin(finish.origin, `${path}.origin`) : []),
   ];

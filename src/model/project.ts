@@ -7,6 +7,7 @@ import type { LampGroup } from './fixture';
 import type { Kitchen } from './kitchen';
 import type { LogEntry } from './log';
 import type { CopiedLook } from './look';
+import type { Price } from './price';
 
 export interface FinishColor {
   readonly role: ComponentRole;
@@ -24,6 +25,7 @@ export interface Supply {
   readonly pack?: number;
   readonly lead_time_weeks?: number;
   readonly price_band?: '$' | '$$' | '$$$';
+  readonly price?: Price;
   readonly availability?: string;
 }
 
@@ -47,6 +49,8 @@ export interface Finish {
   readonly piece_mm?: readonly [width: number, length: number];
   /** Real size of a whole slab, mm; where it is absent, that usual for its class. */
   readonly slab_mm?: readonly [length: number, width: number];
+  /** Real thickness of piece, slab or sheet, mm. */
+  readonly thickness_mm?: number;
   readonly provenance: Provenance;
   /** Root mean square CIEDE2000 by which the colors may be off, where that is known to be more than usual for the provenance. */
   readonly uncertainty_de00?: number;
@@ -155,7 +159,7 @@ export const USERS: readonly UserNeed[] = ['over-65', 'low-vision', 'wheelchair'
 /** The project document: everything one saves. Immutable; changed only by commands. */
 export interface Project {
   readonly type: 'upstand-project';
-  readonly version: 6;
+  readonly version: 7;
   readonly id: string;
   readonly name: string;
   readonly note: string;

@@ -27,7 +27,7 @@ const finishes: readonly Finish[] = inventedLibrary(10_000).map(({ finishClass, 
   variation: 'V0',
   provenance: 'declared',
 }));
-const kept: Library = { type: 'upstand-library', version: 1, id: 'kept', name: 'Kept', note: '', finishes };
+const kept: Library = { type: 'upstand-library', version: 2, id: 'kept', name: 'Kept', note: '', finishes };
 const shelf = { libraries: [kept], putAside: [] };
 // The room is built once, whatever is offered.
 rankSamples(project, 'our-floor', 'backsplash');

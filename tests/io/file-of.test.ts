@@ -22,7 +22,7 @@ it('tells JSON by what it says it is; all else is opened as a project, which say
   expect(purposeOfJson(lookText(look))).toBe('look');
   expect(
     purposeOfJson(
-      libraryText({ type: 'upstand-library', version: 1, id: 'own', name: 'Own', note: '', finishes: library }),
+      libraryText({ type: 'upstand-library', version: 2, id: 'own', name: 'Own', note: '', finishes: library }),
     ),
   ).toBe('finishes');
   for (const other of ['{', '[]', 'null', '{"type": "toString"}', '{"type": "recipe"}']) {

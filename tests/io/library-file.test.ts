@@ -5,7 +5,7 @@ import { demoProject, demoText } from './demo';
 
 const LIBRARY: Library = {
   type: 'upstand-library',
-  version: 1,
+  version: 2,
   id: 'range',
   name: 'Range',
   note: '',
@@ -23,11 +23,20 @@ it('gives a library back as it was written', () => {
   expect(parseLibrary(libraryText(LIBRARY), 'range.json')).toEqual({ ok: true, value: LIBRARY });
 });
 
+it('takes a library of version 1, which had neither prices nor thicknesses, and keeps them where there are some', () => {
+  const old = changed((library) => Object.assign(library, { version: 1 }));
+  expect(parseLibrary(old, 'range.json')).toEqual({ ok: true, value: LIBRARY });
+  const [first, second] = LIBRARY.finishes;
+  const price = { amount: 49.9, currency: 'EUR', per: 'm2' } as const;
+  const priced = { ...LIBRARY, finishes: [{ ...first!, thickness_mm: 12, supply: { price } }, second!] };
+  expect(parseLibrary(libraryText(priced), 'range.json')).toEqual({ ok: true, value: priced });
+});
+
 it('takes the library of a project', () => {
   const read = parseLibrary(demoText(), 'demo.json');
   expect(read).toMatchObject({
     ok: true,
-    value: { type: 'upstand-library', version: 1, id: 'terrace', finishes: demoProject().library },
+    value: { type: 'upstand-library', version: 2, id: 'terrace', finishes: demoProject().library },
   });
 });
 
@@ -50,7 +59,7 @@ it('leaves out fields it does not know, scales shares that miss 1 by rounding, a
 it.each([
   ['no JSON', () => '{"type":', /json|end/i, undefined],
   ['another kind of file', () => '{"type": "upstand-look"}', /no library/, 'not-a-library'],
-  ['a newer version', () => changed((library) => Object.assign(library, { version: 2 })), /version 2/, 'newer-version'],
+  ['a newer version', () => changed((library) => Object.assign(library, { version: 3 })), /version 3/, 'newer-version'],
   ['a missing field', () => changed((library) => delete library['name']), /name is missing/, 'missing-field'],
   [
     'an id that stands twice',

@@ -21,9 +21,9 @@ const problemsOf = (text: string) => {
 describe('a project of version 1', () => {
   const { value: project, notices } = opened(version1());
 
-  it('opens as version 6, without a word, with its window, its lamps and its sky', () => {
+  it('opens as version 7, without a word, with its window, its lamps and its sky', () => {
     expect(notices).toBeUndefined();
-    expect(project.version).toBe(6);
+    expect(project.version).toBe(7);
     const { kitchen, settings } = project;
     expect(kitchen.sink).toEqual({ run: 'left', center: 2350, bowls: 1, fit: 'inset', tap: 'arch' });
     expect(kitchen.openings).toEqual([
@@ -78,15 +78,15 @@ describe('a project of version 1', () => {
     expect([project.library, project.options]).toEqual([demo.library, demo.options]);
   });
 
-  it('is saved as version 6 and comes back the same', () => {
+  it('is saved as version 7 and comes back the same', () => {
     const text = projectText(project);
-    expect(text).toContain('"version": 6');
+    expect(text).toContain('"version": 7');
     expect(text).not.toMatch(/"groups"|"sky_lx": 12000,\s*"settings"|"under_cabinet"|"window": \{/);
     expect(opened(text)).toEqual({ ok: true, value: project });
     expect(projectText(opened(text).value)).toBe(text);
   });
 
-  it('lights as the same document written as version 6 does: sky and levels as they were', () => {
+  it('lights as the same document written as version 7 does: sky and levels as they were', () => {
     for (const setting of project.settings) {
       const light = settingLight(project, setting);
       if (!light.ok) throw new Error(light.problem.text);
@@ -127,9 +127,9 @@ describe('a project of version 1', () => {
 describe('a project of version 2', () => {
   const { value: project, notices } = opened(version2());
 
-  it('opens as version 6, without a word: an L with an island, every unit where it was', () => {
+  it('opens as version 7, without a word: an L with an island, every unit where it was', () => {
     expect(notices).toBeUndefined();
-    expect(project.version).toBe(6);
+    expect(project.version).toBe(7);
     // The places themselves are held in tests/kitchen/demo-rows.test.ts, for the same kitchen.
     const { fixtures, openings, site, ...kitchen } = project.kitchen;
     const { fixtures: _, openings: windows, site: _site, ...usual } = scene as unknown as Kitchen;
@@ -139,9 +139,9 @@ describe('a project of version 2', () => {
     expect(fixtures).toMatchObject([{ kind: 'hood', count: 2 }]);
   });
 
-  it('is saved as version 6 and comes back the same', () => {
+  it('is saved as version 7 and comes back the same', () => {
     const text = projectText(project);
-    expect(text).toContain('"version": 6');
+    expect(text).toContain('"version": 7');
     expect(text).not.toContain('"layout": "l-island"');
     expect(opened(text)).toEqual({ ok: true, value: project });
   });
@@ -170,15 +170,15 @@ describe('a project of version 2', () => {
 describe('a project of version 3', () => {
   const { value: project, notices } = opened(version3());
 
-  it('opens as version 6, without a word and without a look, else as it was', () => {
+  it('opens as version 7, without a word and without a look, else as it was', () => {
     expect(notices).toBeUndefined();
     const { version, ...rest } = project;
-    expect(version).toBe(6);
+    expect(version).toBe(7);
     expect('looks' in project).toBe(false);
     expect({ ...rest, version: 3 }).toEqual(JSON.parse(version3()));
   });
 
-  it('is saved as version 6 and comes back the same, with a look added', () => {
+  it('is saved as version 7 and comes back the same, with a look added', () => {
     const surfaces = [
       {
         surface: 'counter',
@@ -187,7 +187,7 @@ describe('a project of version 3', () => {
     ] as const;
     const changed = { ...project, looks: [{ id: 'seen', name: 'Seen', source: 'picture', surfaces } as const] };
     const text = projectText(changed);
-    expect(text).toContain('"version": 6');
+    expect(text).toContain('"version": 7');
     expect(opened(text)).toEqual({ ok: true, value: changed });
   });
 });
@@ -210,7 +210,7 @@ describe('a project of version 4', () => {
   const text = JSON.stringify({ ...JSON.parse(version3()), version: 4, looks });
   const { value: project, notices } = opened(text);
 
-  it('opens as version 6, without a word and without a year, else as it was', () => {
+  it('opens as version 7, without a word and without a year, else as it was', () => {
     expect(notices).toBeUndefined();
     expect(project.year_built).toBeUndefined();
     expect({ ...project, version: 4 }).toEqual(JSON.parse(text));
@@ -233,7 +233,7 @@ describe('a project of version 5', () => {
   const text = JSON.stringify({ ...JSON.parse(version3()), version: 5, year_built: 1931 });
   const { value: project, notices } = opened(text);
 
-  it('opens as version 6, without a word and without log, notes and revisions, else as it was', () => {
+  it('opens as version 7, without a word and without log, notes and revisions, else as it was', () => {
     expect(notices).toBeUndefined();
     expect({ ...project, version: 5 }).toEqual(JSON.parse(text));
   });
@@ -242,19 +242,53 @@ describe('a project of version 5', () => {
     const revision = { id: 'R1', name: 'First', at: '2026-05-04T16:30Z', note: '' };
     const holding = (document: unknown) => JSON.stringify({ ...project, revisions: [{ ...revision, document }] });
     expect(opened(holding(JSON.parse(text))).value.revisions).toEqual([{ ...revision, document: project }]);
-    expect(problemsOf(holding({ ...project, version: 7 }))[0]).toMatchObject({
+    expect(problemsOf(holding({ ...project, version: 8 }))[0]).toMatchObject({
       at: { path: 'revisions[0].document.version' },
     });
   });
 });
 
-it('refuses version 7, and any version that is no number', () => {
-  expect(problemsOf(demoText().replace('"version": 6', '"version": 7'))[0]).toMatchObject({
+describe('a project of version 6', () => {
+  // As version 3 but for looks, a year, and a note in the log; its finishes have neither a price nor a thickness.
+  const log = [{ at: '2026-05-04T16:30Z', kind: 'note', text: 'Seen' }];
+  const text = JSON.stringify({ ...JSON.parse(version3()), version: 6, year_built: 1931, log });
+  const { value: project, notices } = opened(text);
+
+  it('opens as version 7, without a word and without prices and thicknesses, else as it was', () => {
+    expect(notices).toBeUndefined();
+    expect({ ...project, version: 6 }).toEqual(JSON.parse(text));
+  });
+
+  it('is saved as version 7 with prices and thicknesses added, and comes back the same', () => {
+    const [first, ...rest] = project.library;
+    const price = { amount: 34.5, currency: 'GBP', per: 'm2' } as const;
+    const priced = { ...first!, thickness_mm: 9.5, supply: { ...first!.supply, price } };
+    const saved = { ...project, library: [priced, ...rest] };
+    expect(opened(projectText(saved))).toEqual({ ok: true, value: saved });
+    expect(projectText(saved)).toContain('"version": 7');
+  });
+
+  it.each([
+    ['supply.price.amount', { supply: { price: { amount: -1 } } }],
+    ['supply.price.amount', { supply: { price: { amount: 1_000_001 } } }],
+    ['supply.price.currency', { supply: { price: { amount: 1, currency: 'euro' } } }],
+    ['supply.price.per', { supply: { price: { amount: 1, per: 'acre' } } }],
+    ['supply.price.amount', { supply: { price: { currency: 'EUR' } } }],
+    ['thickness_mm', { thickness_mm: 0.05 }],
+    ['thickness_mm', { thickness_mm: 201 }],
+  ])('refuses at %s what can be no price and no thickness', (path, change) => {
+    const library = [{ ...project.library[0]!, ...change }, ...project.library.slice(1)];
+    expect(problemsOf(JSON.stringify({ ...project, library }))[0]!.at!.path).toBe(`library[0].${path}`);
+  });
+});
+
+it('refuses version 8, and any version that is no number', () => {
+  expect(problemsOf(demoText().replace('"version": 7', '"version": 8'))[0]).toMatchObject({
     code: 'newer-version',
     at: { path: 'version' },
   });
   for (const odd of ['"2"', 'null', '1.5', '0', '-1']) {
-    const [problem] = problemsOf(demoText().replace('"version": 6', `"version": ${odd}`));
+    const [problem] = problemsOf(demoText().replace('"version": 7', `"version": ${odd}`));
     expect(problem, odd).toMatchObject({ at: { path: 'version' } });
   }
 });

@@ -126,7 +126,7 @@ describe('the shelf of libraries', () => {
     const { libraries } = await openPage();
     const library = {
       type: 'upstand-library',
-      version: 1,
+      version: 2,
       id: 'b',
       name: 'B',
       note: '',
@@ -137,6 +137,9 @@ describe('the shelf of libraries', () => {
     expect(await libraries.put(library)).toBe(true);
     expect(await libraries.put({ ...library, id: 'a', name: 'A' })).toBe(true);
     expect(await libraries.put({ ...library, note: 'new' })).toBe(true);
+    // As an older version of the program kept it.
+    expect(await libraries.put({ ...library, id: 'a', name: 'A', version: 1 as unknown as 2 })).toBe(true);
+    expect((await libraries.list()).map(({ version }) => version)).toEqual([2, 2]);
     expect((await libraries.list()).map(({ id, note }) => [id, note])).toEqual([
       ['a', ''],
       ['b', 'new'],
@@ -146,6 +149,6 @@ describe('the shelf of libraries', () => {
     expect(await libraries.list()).toHaveLength(1);
     expect(await bringBack!()).toBe(true);
     expect(await libraries.list()).toHaveLength(2);
-    expect(told).toBe(5);
+    expect(told).toBe(6);
   });
 });

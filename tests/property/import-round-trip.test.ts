@@ -4,6 +4,7 @@ import '../seed';
 import { FINISH_CLASSES } from '../../src/engine/finish/types';
 import { writeCsv } from '../../src/io/sheet/write-csv';
 import { checkFinish } from '../../src/model/check-finish';
+import { PRICE_UNITS } from '../../src/model/price';
 import type { Finish } from '../../src/model/project';
 import { demoProject } from '../io/demo';
 import { importOf } from '../io/sheet/sample-files';
@@ -74,8 +75,17 @@ const supply = fc
     unit: optional(words),
     pack: optional(number(0.1, 100)),
     lead_time_weeks: optional(fc.integer({ min: 0, max: 50 })),
+    price: optional(
+      fc
+        .record({
+          amount: number(0, 1_000_000),
+          currency: optional(fc.constantFrom('EUR', 'USD', 'XPF')),
+          per: optional(fc.constantFrom(...PRICE_UNITS)),
+        })
+        .map(present),
+    ),
     price_band: optional(fc.constantFrom('$', '$$', '$$$')),
-    availability: optional(words),
+    availability: optional(fc.oneof(words, fc.constantFrom('yes', 'In stock', 'auf Lager', '12'))),
   })
   .map(present);
 
@@ -93,6 +103,7 @@ const finish = fc
     lrv: optional(number(0, 100)),
     variation: fc.constantFrom('V0', 'V1', 'V2', 'V3', 'V4'),
     piece_mm: optional(fc.tuple(number(5, 5000), number(5, 5000))),
+    thickness_mm: optional(number(0.1, 200)),
     slab_mm: optional(fc.tuple(number(500, 4000), number(500, 4000))),
     provenance: fc.constantFrom('measured', 'declared', 'photo', 'by-eye', 'photo-with-card'),
     uncertainty_de00: optional(number(0, 30)),

@@ -24,7 +24,7 @@ const finish = (id: string, l: number, kind: 'paint' | 'glazed' = 'paint'): Fini
 });
 const library = (id: string, name: string, finishes: readonly Finish[]): Library => ({
   type: 'upstand-library',
-  version: 1,
+  version: 2,
   id,
   name,
   note: '',

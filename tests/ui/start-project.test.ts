@@ -24,7 +24,7 @@ it('is the project without what staff noted, where customers choose from its fin
 
 it('is offered the libraries of its range only', async () => {
   const library = (id: string) =>
-    ({ type: 'upstand-library', version: 1, id, name: id, note: '', finishes: [] }) satisfies Library;
+    ({ type: 'upstand-library', version: 2, id, name: id, note: '', finishes: [] }) satisfies Library;
   const all = { list: async () => [library('range'), library('own')], onChange: () => () => undefined };
   const shelf = rangeShelf(all, { ...showroom, range: { project: true, libraries: ['range', 'gone'] } });
   expect((await shelf.list()).map(({ id }) => id)).toEqual(['range']);

@@ -37,7 +37,7 @@ it('newer choices end what is made of older ones', async () => {
 });
 
 it('opens a library of its own, and says of what is none why', async () => {
-  const library = { type: 'upstand-library', version: 1, id: 'l', name: 'Mine', note: '', finishes: [] };
+  const library = { type: 'upstand-library', version: 2, id: 'l', name: 'Mine', note: '', finishes: [] };
   const own = await deskOf(`\uFEFF ${JSON.stringify(library)}`, 'mine.library.json');
   expect(own.said.at(-1)).toMatchObject({ kind: 'library', library: { name: 'Mine' } });
   for (const [text, name] of [

@@ -1,4 +1,4 @@
-import type { Library } from '../../model/library';
+import { type Library, libraryOfNow } from '../../model/library';
 import type { OpenDatabase } from './database';
 import type { News } from './news';
 
@@ -37,7 +37,7 @@ export function createLibraryShelf(open: OpenDatabase, news: News, fail: (error:
     list: () =>
       attempt(async () => {
         const all = await (await open()).getAll('libraries');
-        return all.sort((a, b) => a.name.localeCompare(b.name));
+        return all.map(libraryOfNow).sort((a, b) => a.name.localeCompare(b.name));
       }, []),
     put,
     remove: (id) =>
@@ -48,7 +48,7 @@ export function createLibraryShelf(open: OpenDatabase, news: News, fail: (error:
         await change.done;
         if (!library) return null;
         news.tell('libraries');
-        return () => put(library);
+        return () => put(libraryOfNow(library));
       }, null),
     onChange: (listener) => news.listen('libraries', listener),
   };

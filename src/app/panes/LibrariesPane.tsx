@@ -1,6 +1,6 @@
 import { useMemo, useSyncExternalStore } from 'react';
 import { NO_FINISH } from '../../model/empty-surface';
-import type { Library } from '../../model/library';
+import { type Library, newLibrary } from '../../model/library';
 import type { Finish } from '../../model/project';
 import { ImportPane } from '../../ui/library/import/ImportPane';
 import { LibrariesDialog } from '../../ui/library/LibrariesDialog';
@@ -27,14 +27,13 @@ export function LibrariesPane() {
   };
   useSyncExternalStore(paints.subscribe, paints.version);
   const project = useMemo(
-    (): Library => ({
-      type: 'upstand-library',
-      version: 1,
-      id: PROJECT_LIBRARY,
-      name: LIBRARIES.project,
-      note: '',
-      finishes: finishes.filter(({ id }) => id !== NO_FINISH.id),
-    }),
+    (): Library =>
+      newLibrary({
+        id: PROJECT_LIBRARY,
+        name: LIBRARIES.project,
+        note: '',
+        finishes: finishes.filter(({ id }) => id !== NO_FINISH.id),
+      }),
     [finishes],
   );
   const paintOf = (finish: Finish) => paints.paintOf(alone(finish), finish, PLAIN, true);

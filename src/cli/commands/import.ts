@@ -4,6 +4,7 @@ import { failure, type Result, success } from '../../engine/result';
 import { libraryText } from '../../io/library-file';
 import { writeCsv } from '../../io/sheet/write-csv';
 import { finishNames } from '../../model/given-names';
+import { newLibrary } from '../../model/library';
 import type { Finish } from '../../model/project';
 import { readArguments } from '../arguments';
 import { COMMON_OPTIONS, type Command, type Report } from '../command';
@@ -72,7 +73,7 @@ interface Targets {
 function write(file: string, finishes: readonly Finish[], { name, out, csv }: Targets): Result<readonly string[]> {
   const title = name?.trim() || basename(file).replace(/\.[^.]+$/, '');
   const table = writeCsv(finishes);
-  const library = { type: 'upstand-library', version: 1, id: idOf(title), name: title, note: '', finishes } as const;
+  const library = newLibrary({ id: idOf(title), name: title, note: '', finishes });
   const texts: readonly (readonly [string, () => string])[] = [
     ...(out === undefined ? [] : [[out, () => libraryText(library)] as const]),
     ...(csv === undefined ? [] : [[csv, () => table.text] as const]),

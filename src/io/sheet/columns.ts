@@ -1,4 +1,5 @@
 import { numberInCell } from './cell-number';
+import { type PriceColumn, priceColumn } from './price-column';
 import type { Field, ImportChoices, Sheet, SheetColumn, SheetRow } from './types';
 
 /** Where each field stands, with what the person who imports said of the columns, and how numbers are written. */
@@ -8,10 +9,16 @@ export interface Columns {
   readonly bands: readonly { readonly nm: number; readonly at: number }[];
   readonly headings: readonly SheetColumn[];
   readonly comma: boolean;
+  /** Our own table: texts and numbers stand as we write them. */
+  readonly isOurs: boolean;
+  readonly price: PriceColumn;
 }
 
+/** Rows that are looked at for how prices are written. */
+const LOOKED_AT = 500;
+
 /** The columns of a sheet as chosen; of two for one field the chosen one counts, then the first. */
-export function columnsOf({ columns, decimalComma, format }: Sheet, { fields = {} }: ImportChoices): Columns {
+export function columnsOf({ columns, rows, decimalComma, format }: Sheet, { fields = {} }: ImportChoices): Columns {
   const at = new Map<Field, number>();
   const chosen = Object.entries(fields).filter(([column]) => columns[Number(column)]);
   for (const [column, field] of chosen) if (field && !at.has(field)) at.set(field, Number(column));
@@ -22,7 +29,18 @@ export function columnsOf({ columns, decimalComma, format }: Sheet, { fields = {
     .filter(([field]) => field.startsWith('nm:'))
     .map(([field, column]) => ({ nm: Number(field.slice(3)), at: column }))
     .sort((a, b) => a.nm - b.nm);
-  return { at, bands, headings: columns, comma: decimalComma ?? format !== 'csv' };
+  const prices = at.get('price') ?? -1;
+  return {
+    at,
+    bands,
+    headings: columns,
+    comma: decimalComma ?? format !== 'csv',
+    isOurs: columns.some(({ heading }) => /^schema$/i.test(heading)),
+    price: priceColumn(
+      columns[prices]?.heading ?? '',
+      prices < 0 ? [] : rows.slice(0, LOOKED_AT).map(({ cells }) => cells[prices] ?? ''),
+    ),
+  };
 }
 
 /** The cell of a field, '' where it is empty or there is no such column. */

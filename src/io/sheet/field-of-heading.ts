@@ -1,4 +1,5 @@
 import { HEADING_WORDS } from './heading-words';
+import { priceHeading } from './price-heading';
 import type { Field } from './types';
 
 /** What a heading may stand for, and how good the word is: less is better. */
@@ -41,9 +42,14 @@ export function meaningOfHeading(heading: string): HeadingMeaning | null {
     MEANINGS.get(headingKey(heading)) ??
     MEANINGS.get(headingKey(bare)) ??
     MEANINGS.get(headingKey(bare.replace(/[([{][^)\]}]*[)\]}]/g, ' '))) ??
-    null
+    meaningOfPrice(heading)
   );
 }
+
+const meaningOfPrice = (heading: string): HeadingMeaning | null => {
+  const found = priceHeading(heading);
+  return found && { field: 'price', rank: found.rank };
+};
 
 /** Lower case letters and digits only. */
 export const headingKey = (heading: string): string =>

@@ -2,6 +2,7 @@ import type { FinishClass } from '../../engine/finish/types';
 import type { Problem } from '../../engine/result';
 import { columnsOf } from './columns';
 import { type Making, makeRow, type RowOutcome } from './make-row';
+import { priceNotices } from './price-notices';
 import { askedOf } from './questions-of';
 import { readingOf } from './reading-of';
 import { noIds } from './row-ids';
@@ -51,6 +52,7 @@ export function* makingFinishes(sheet: Sheet, choices: ImportChoices): Generator
     notices: [
       ...sheet.notices,
       ...notices,
+      ...priceNotices(columns, sheet.rows, sheet.file),
       ...(told.usualTexture > 0 ? [usualTexture(told.usualTexture, sheet.file)] : []),
     ],
   };

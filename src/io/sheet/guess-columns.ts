@@ -1,12 +1,20 @@
 import { numberInCell } from './cell-number';
 import { classInWords } from './class-words';
+import { priceInCell } from './price-cell';
+import { bandInCell } from './row-supply';
 import type { Field, SheetColumn } from './types';
 
 /** Rows that are looked at. */
 const LOOKED_AT = 50;
 
+/** An amount with its currency, so that it is a price whatever it is called. */
+function hasCurrency(cell: string): boolean {
+  const read = priceInCell(cell, { mark: null, hasCurrency: false });
+  return read?.is === 'price' && read.said.currency !== undefined;
+}
+
 /**
- * Columns of a table without headings, by what stands in them: hex codes; classes; three numbers side by side as L*, a*, b* or as R, G, B
+ * Columns of a table without headings, by what stands in them: hex codes; classes; prices; three numbers side by side as L*, a*, b* or as R, G, B
  * where there are no others; then texts, as code and name. What stays open has no field.
  */
 export function guessColumns(rows: readonly (readonly string[])[], count: number): readonly SheetColumn[] {
@@ -25,6 +33,8 @@ export function guessColumns(rows: readonly (readonly string[])[], count: number
     if (has((cell) => /^#?[0-9a-f]{6}$/i.test(cell)) && cells.some((cell) => /[#a-f]/i.test(cell))) fields[i] ??= 'hex';
     else if (has((cell) => !Number.isNaN(numberInCell(cell, true)))) numeric.push(i);
     else if (has((cell) => classInWords(cell) !== null)) fields[i] = 'class';
+    else if (has(hasCurrency)) fields[i] ??= 'price';
+    else if (has((cell) => bandInCell(cell) !== null)) fields[i] ??= 'price_band';
     else words.push(i);
   }
   const [first = 0, , third = 0] = numeric;

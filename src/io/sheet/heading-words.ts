@@ -59,6 +59,8 @@ export const HEADING_WORDS: Readonly<Partial<Record<Field, string>>> = {
     'piecelengthmm piecelength tilelength boardlength length lange laenge longueur largo longitud lunghezza height hohe hoehe hauteur alto altezza',
   slab_length_mm: 'slablengthmm slablength slabsize plattenlange plattenlaenge',
   slab_width_mm: 'slabwidthmm slabwidth plattenbreite',
+  thickness_mm:
+    'thicknessmm thickness thick starke staerke dicke materialstarke materialdicke plattenstarke epaisseur espesor grosor spessore',
   order_code: 'ordercode orderno ordernumber ordernr',
   supplier:
     'supplier lieferant fournisseur proveedor fornitore vendor manufacturer hersteller fabricant fabricante produttore producer maker brand ' +
@@ -68,12 +70,14 @@ export const HEADING_WORDS: Readonly<Partial<Record<Field, string>>> = {
   lead_time_weeks:
     'leadtimeweeks leadtime leadtimedays deliverytime delivery lieferzeit lieferfrist delaidelivraison delai plazodeentrega plazo tempodiconsegna ' +
     'tempiconsegna consegna',
+  price_currency: 'pricecurrency currency wahrung waehrung devise monnaie moneda divisa valuta',
+  price_per: 'priceper priceunit pricingunit preiseinheit preisje unitedeprix unidaddeprecio unitadiprezzo',
   price_band:
-    'priceband pricegroup pricerange pricelevel priceclass pricetier pricecategory price preisgruppe preisklasse preisniveau preis gammedeprix ' +
-    'niveaudeprix prix gamadeprecios niveldeprecio precio fasciadiprezzo prezzo',
+    'priceband pricegroup pricerange pricelevel priceclass pricetier pricecategory preisgruppe preisklasse preisniveau preisstufe gammedeprix ' +
+    'niveaudeprix classedeprix gamadeprecios niveldeprecio grupodeprecio fasciadiprezzo',
   availability:
     'availability available verfugbarkeit verfuegbarkeit lieferbarkeit lieferbar disponibilite disponible disponibilidad disponibilita ' +
-    'disponibile stock stockstatus instock lagerbestand lager',
+    'disponibile stock stockstatus stocklevel instock lagerbestand lager auflager bestand vorrat enstock existencias giacenza magazzino',
   tags: 'tags tag keywords schlagworte schlagworter stichworte motscles etiquettes etiquetas etichette collection kollektion coleccion collezione',
   note:
     'note notes remark remarks comment comments bemerkung bemerkungen kommentar anmerkung notiz hinweis remarque remarques commentaire ' +

@@ -1,4 +1,5 @@
 import { type HeadingMeaning, headingKey, LEAST_WAVELENGTHS, meaningOfHeading } from './field-of-heading';
+import { fieldOfPrices } from './price-column';
 import type { Field, SheetColumn } from './types';
 
 /** Three columns that make a color together; a letter alone means nothing. */
@@ -21,18 +22,25 @@ const TRIPLES: readonly (readonly [letters: readonly string[], fields: readonly 
   ],
 ];
 
+/** What is found out by cells counts less than a name. */
+const OTHERWISE = 999;
+
 const HEX_CELL = /^#?[0-9a-f]{6}$/i;
 
 /**
- * What each column was taken for by its heading, its neighbors and, where a column called "color" holds nothing but hex codes, by its
- * cells. Each field stands once: of several columns for it the best named one.
+ * What each column was taken for by its heading, its neighbors and, where a column called "color" holds nothing but hex codes or one called
+ * price nothing but bands, by its cells. Each field stands once: of several columns for it the best named one.
  */
 export function nameColumns(headings: readonly string[], rows: readonly (readonly string[])[]): readonly SheetColumn[] {
   const triples = tripleFields(headings.map(headingKey));
   const meanings = headings.map((heading, i): HeadingMeaning | null => {
     const triple = triples.get(i);
     const meaning = triple ? { field: triple, rank: 0 } : meaningOfHeading(heading);
-    return meaning?.field === 'name' && isHexColumn(rows, i) ? { field: 'hex', rank: 99 } : meaning;
+    if (meaning?.field === 'price' || meaning?.field === 'price_band') {
+      const field = fieldOfPrices(meaning.field, heading, cellsOf(rows, i));
+      return field === meaning.field ? meaning : { field, rank: OTHERWISE };
+    }
+    return meaning?.field === 'name' && isHexColumn(rows, i) ? { field: 'hex', rank: OTHERWISE } : meaning;
   });
   const spectral = meanings.filter((meaning) => meaning?.field.startsWith('nm:')).length;
   const best = new Map<Field, { readonly rank: number; readonly at: number }>();
@@ -65,7 +73,10 @@ function tripleFields(keys: readonly string[]): ReadonlyMap<number, Field> {
   return found;
 }
 
+const cellsOf = (rows: readonly (readonly string[])[], column: number): readonly string[] =>
+  rows.map((row) => row[column] ?? '').filter((cell) => cell !== '');
+
 function isHexColumn(rows: readonly (readonly string[])[], column: number): boolean {
-  const cells = rows.map((row) => row[column] ?? '').filter((cell) => cell !== '');
+  const cells = cellsOf(rows, column);
   return cells.length > 0 && cells.every((cell) => HEX_CELL.test(cell));
 }

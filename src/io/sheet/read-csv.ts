@@ -17,7 +17,7 @@ const OF_LAMPS = /spectral\s+power|irradiance|radiance|emissi|luminous\s+flux|lu
 const MOST_WORDS = 200;
 const MOST_LETTERS = 200;
 
-/** Rows that are looked at for decimal commas. */
+/** Rows that are looked at for decimal commas, and for what a column holds. */
 const LOOKED_AT_ROWS = 500;
 
 /**
@@ -83,7 +83,7 @@ function headedTable(rows: CutRows['rows']): Table | null {
   const above = rows.slice(0, at);
   const columns = nameColumns(
     heading.cells,
-    below.slice(0, HEADINGS_WITHIN).map(({ cells }) => cells),
+    below.slice(0, LOOKED_AT_ROWS).map(({ cells }) => cells),
   );
   const unknown = columns.filter(
     ({ heading: word, field }) => field === null && word !== '' && !/^schema$/i.test(word),

@@ -29,8 +29,7 @@ export function readingOf(sheet: Sheet, columns: Columns, choices: ImportChoices
       fields.flatMap((field) => columns.at.get(field) ?? []),
     );
 
-  // Our own tables say by this column that they are written as we write them.
-  const isOurs = sheet.columns.some(({ heading }) => /^schema$/i.test(heading));
+  const { isOurs } = columns;
   const greatest = greatestIn(
     columns,
     rows,

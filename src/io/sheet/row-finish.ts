@@ -1,13 +1,16 @@
 import type { FinishClass, Provenance } from '../../engine/finish/types';
 import type { FinishPattern, Variation } from '../../engine/pattern/types';
 import type { Problem } from '../../engine/result';
+import { THICKNESS_MM } from '../../model/check-finish';
 import type { Finish, Supply } from '../../model/project';
+import { availabilityInCell } from './availability-words';
 import { isBlank, numberInCell } from './cell-number';
 import { plainText } from './cell-text';
 import { type Columns, cellOf, headingOf } from './columns';
 import { plainWords } from './plain-words';
-import { lengthInCell, pairInCell } from './row-sizes';
-import { bandInCell, leftOut, packInCell, sheenInCell, tagsInCell, weeksInCell } from './row-supply';
+import { priceOf } from './row-price';
+import { lengthInCell, sizeInCell, thicknessInCell } from './row-sizes';
+import { leftOut, packInCell, sheenInCell, tagsInCell, weeksInCell } from './row-supply';
 import { sheetProblem } from './sheet-problem';
 import type { Field, SheetRow } from './types';
 
@@ -57,41 +60,61 @@ export function supplyOf(reading: RowReading, orderCode: string): Supply | undef
   };
   const supplier = textOf(reading, 'supplier');
   const unit = textOf(reading, 'unit');
-  const availability = textOf(reading, 'availability');
+  const availability = availabilityOf(reading);
   const pack = read('pack', 'Pack', 'Write a number.', (cell) => packInCell(cell, columns.comma));
   const weeks = read('lead_time_weeks', 'Lead time', 'Write it like "4 weeks" or "10 days".', (cell) =>
     weeksInCell(cell, headingOf(columns, 'lead_time_weeks'), columns.comma),
   );
-  const band = read('price_band', 'Price', 'Write a band: $, $$ or $$$, 1 to 3, low, mid or high.', bandInCell);
   const supply: Supply = {
     ...(supplier && { supplier }),
     ...(orderCode && { code: orderCode }),
     ...(unit && { unit }),
     ...(pack !== undefined && { pack }),
     ...(weeks !== undefined && { lead_time_weeks: weeks }),
-    ...(band && { price_band: band }),
+    ...priceOf(reading),
     ...(availability && { availability }),
   };
   return Object.keys(supply).length > 0 ? supply : undefined;
 }
 
-/** Sizes of piece and slab, mm. */
-export function sizesOf({ columns, row, notices }: RowReading): Pick<Finish, 'piece_mm' | 'slab_mm'> {
+/** One plain word for what is understood, else the text as it stands. */
+function availabilityOf(reading: RowReading): string {
+  const { columns, row } = reading;
+  const text = textOf(reading, 'availability');
+  if (columns.isOurs || text === '' || text.length > MOST_OF_WORD) return text;
+  return availabilityInCell(cellOf(columns, row, 'availability'), headingOf(columns, 'availability')) ?? text;
+}
+
+/** Sizes of piece and slab and the thickness of either, mm: that of its own column before the third number of a size. */
+export function sizesOf({ columns, row, notices }: RowReading): Pick<Finish, 'piece_mm' | 'slab_mm' | 'thickness_mm'> {
+  let third: number | null = null;
   const read = (first: Field, second: Field, what: string, [least, most]: readonly [number, number]) => {
     const [a, b] = [cellOf(columns, row, first), cellOf(columns, row, second)];
     if (isBlank(a) && isBlank(b)) return undefined;
     const single = () => [lengthInCell(a, headingOf(columns, first)), lengthInCell(b, headingOf(columns, second))];
     const isLong = Math.max(a.length, b.length) > MOST_OF_WORD;
-    const pair = isLong ? null : isBlank(b) ? pairInCell(a, headingOf(columns, first)) : single();
-    const [x, y] = pair ?? [null, null];
-    if (x && y && [x, y].every((mm) => mm >= least && mm <= most)) return [x, y] as const;
+    const size = isLong ? null : isBlank(b) ? sizeInCell(a, headingOf(columns, first)) : single();
+    const [x, y, z] = size ?? [null, null];
+    if (x && y && [x, y].every((mm) => mm >= least && mm <= most)) {
+      third ??= z ?? null;
+      return [x, y] as const;
+    }
     const remedy = `Write it with its unit, like "300 x 600 mm" or "12 x 24 in", from ${least} to ${most} mm.`;
     notices.push(leftOut(what, [a, b].filter((cell) => !isBlank(cell)).join(' x '), remedy, row.line));
     return undefined;
   };
   const piece_mm = read('piece_width_mm', 'piece_length_mm', 'Size', [5, 5000]);
   const slab_mm = read('slab_length_mm', 'slab_width_mm', 'Slab', [500, 4000]);
-  return { ...(piece_mm && { piece_mm }), ...(slab_mm && { slab_mm }) };
+  const cell = cellOf(columns, row, 'thickness_mm');
+  const own =
+    isBlank(cell) || cell.length > MOST_OF_WORD ? null : thicknessInCell(cell, headingOf(columns, 'thickness_mm'));
+  const thickness_mm = isBlank(cell) ? third : own;
+  const isThickness = thickness_mm !== null && thickness_mm >= THICKNESS_MM[0] && thickness_mm <= THICKNESS_MM[1];
+  if (!isThickness && (thickness_mm !== null || !isBlank(cell))) {
+    const remedy = `Write it with its unit, like "9 mm" or "3/8 in", from ${THICKNESS_MM[0]} to ${THICKNESS_MM[1]} mm.`;
+    notices.push(leftOut('Thickness', isBlank(cell) ? `${thickness_mm} mm` : cell, remedy, row.line));
+  }
+  return { ...(piece_mm && { piece_mm }), ...(slab_mm && { slab_mm }), ...(isThickness && { thickness_mm }) };
 }
 
 /** Gloss units of a row: a number, or a word for a sheen (told); null where it says none, a problem where it says nonsense. */

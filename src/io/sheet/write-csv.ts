@@ -25,7 +25,8 @@ const FIRST = 'schema code name family lab_l lab_a lab_b illuminant observer_deg
 
 const LATER = (
   'lch_l lch_c lch_h xyz_x xyz_y xyz_z munsell hex specular variation provenance uncertainty_de00 piece_width_mm piece_length_mm ' +
-  'slab_length_mm slab_width_mm order_code supplier unit pack lead_time_weeks price_band availability tags note'
+  'slab_length_mm slab_width_mm thickness_mm order_code supplier unit pack lead_time_weeks price price_currency price_per price_band ' +
+  'availability tags note'
 ).split(' ');
 
 /** Columns of text, in which a spreadsheet might see a formula. */
@@ -84,11 +85,15 @@ function cellsOf(finish: Finish, color: ColorCells): Cells {
     piece_length_mm: piece_mm?.[1],
     slab_length_mm: slab_mm?.[0],
     slab_width_mm: slab_mm?.[1],
+    thickness_mm: finish.thickness_mm,
     order_code: supply.code,
     supplier: supply.supplier,
     unit: supply.unit,
     pack: supply.pack,
     lead_time_weeks: supply.lead_time_weeks,
+    price: supply.price?.amount,
+    price_currency: supply.price?.currency,
+    price_per: supply.price?.per,
     price_band: supply.price_band,
     availability: supply.availability,
     tags: finish.tags?.join('; '),

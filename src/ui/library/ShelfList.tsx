@@ -1,6 +1,6 @@
 import { FilePlus2, Upload } from 'lucide-react';
 import { useState } from 'react';
-import type { Library } from '../../model/library';
+import { type Library, newLibrary } from '../../model/library';
 import { finishCount, LIBRARIES } from '../words/libraries';
 import { NameForm } from './NameForm';
 import type { LibraryEditor } from './use-editor';
@@ -64,7 +64,7 @@ export function ShelfList({ libraries, project, shown, editor, newId, onShow, on
             label={LIBRARIES.newEmpty}
             onCancel={() => setNaming(false)}
             onName={async (name, note) => {
-              const library: Library = { type: 'upstand-library', version: 1, id: newId(), name, note, finishes: [] };
+              const library = newLibrary({ id: newId(), name, note, finishes: [] });
               setNaming(false);
               if (await editor.create(library, LIBRARIES.labels.create(name))) onShow(library.id);
             }}

@@ -30,7 +30,10 @@ it.each([
   ['illuminant', 'illuminant|Lichtart|Illuminant/Observer|Normlichtart|Iluminante'],
   ['observer_deg', 'observer|observer_deg|Beobachter|Observateur|Osservatore'],
   ['gloss_60', 'gloss|Gloss 60°|gloss_60|sheen|Glanz|Glanzgrad|GU|Brillance|Brillo|Gloss (GU)'],
-  ['price_band', 'Price|Price band|Preisgruppe|Prix|Precio|Prezzo'],
+  ['price', 'Price|Preis|Prix|Precio|Prezzo|UVP'],
+  ['price_band', 'Price band|Preisgruppe|Gamme de prix'],
+  ['price_currency', 'Currency|Währung|Devise|Moneda|Valuta'],
+  ['thickness_mm', 'Thickness|Thickness (mm)|Stärke|Dicke|Épaisseur|Espesor|Spessore'],
   ['availability', 'Availability|Verfügbarkeit|Verfuegbarkeit|Disponibilité|Stock'],
   ['lead_time_weeks', 'Lead time|Lead time (days)|Lieferzeit|Délai de livraison|Plazo de entrega'],
   ['supplier', 'Supplier|Lieferant|Fournisseur|Proveedor|Fornitore'],
@@ -81,11 +84,6 @@ describe('what one orders it by', () => {
       expect([word, finishOf('price', word).finish.supply?.price_band]).toEqual([word, band]);
   });
 
-  it('leaves out a price that is no band, and says so', () => {
-    const { finish, told } = finishOf('price', '49,90 €');
-    expect([finish.supply, told]).toEqual([undefined, ['cell-left-out', 'code-missing']]);
-  });
-
   it.each([
     ['4 weeks', 4],
     ['2-3 Wochen', 3],
@@ -106,10 +104,75 @@ describe('what one orders it by', () => {
   it('keeps supplier, unit, pack, availability and tags', () => {
     const { finish } = finishOf(
       'supplier;unit;pack;availability;tags',
-      'Demo;box of 1 m2;12 pcs;To order;"warm, new; oak|new"',
+      'Demo;box of 1 m2;12 pcs;on the moon;"warm, new; oak|new"',
     );
-    expect(finish.supply).toEqual({ supplier: 'Demo', unit: 'box of 1 m2', pack: 12, availability: 'To order' });
+    expect(finish.supply).toEqual({ supplier: 'Demo', unit: 'box of 1 m2', pack: 12, availability: 'on the moon' });
     expect(finish.tags).toEqual(['warm', 'new', 'oak']);
+  });
+});
+
+// As price and stock lists say it in five languages: common practice, no source.
+describe('availability', () => {
+  it.each([
+    ['In stock', 'in stock|auf Lager|Lagerware|en stock|in magazzino|vorrätig'],
+    ['Not in stock', 'out of stock|nicht auf Lager|rupture de stock|sin stock|esaurito'],
+    ['To order', 'to order|auf Bestellung|sur commande|bajo pedido|su ordinazione'],
+    ['On request', 'on request|auf Anfrage|sur demande|a consultar|su richiesta'],
+    ['Discontinued', 'discontinued|Auslauf|Auslaufartikel|fin de série|descatalogado|fuori produzione'],
+    ['Available', 'available|lieferbar|disponible|disponibile|yes|ja|oui|sí|sì|x|✓'],
+    ['Not available', 'not available|nicht lieferbar|indisponible|no disponible|no|nein|non'],
+    ['Ships from the quarry in spring', 'Ships from the quarry in spring'],
+    ['One region only', 'One region only'],
+  ])('%s is one word', (says, cells) => {
+    for (const cell of cells.split('|'))
+      expect([cell, finishOf('Verfügbarkeit', cell).finish.supply?.availability]).toEqual([cell, says]);
+  });
+
+  it.each([
+    ['In stock', 'In stock|Lagerbestand|En stock|Stock', 'yes|ja|oui|sí|12|1.200|> 50|12 Stk|3 pcs'],
+    ['Not in stock', 'In stock|Lagerbestand|Stock', 'no|nein|non|0|0 pcs'],
+  ])('%s is what yes, no and numbers mean under a heading of stock', (says, headings, cells) => {
+    for (const heading of headings.split('|'))
+      for (const cell of cells.split('|'))
+        expect([heading, cell, finishOf(heading, cell).finish.supply?.availability]).toEqual([heading, cell, says]);
+  });
+
+  it('a number under another heading stays what it is', () => {
+    expect(finishOf('availability', '12').finish.supply?.availability).toBe('12');
+  });
+});
+
+// An inch is 25.4 mm (international yard and pound agreement, 1959).
+describe('thickness', () => {
+  it.each([
+    ['thickness', '9', 9],
+    ['thickness', '9 mm', 9],
+    ['Stärke', '20 mm', 20],
+    ['Stärke (cm)', '2', 20],
+    ['Dicke', '1,2 cm', 12],
+    ['thickness (in)', '3/8', 9.525],
+    ['Thickness', '1 1/4 in', 31.75],
+    ['épaisseur', '0,8 mm', 0.8],
+    ['size', '300 x 600 x 9 mm', 9],
+    ['size', '60 x 60 x 2 cm', 20],
+    ['size', '12 x 24 x 3/8 in', 9.525],
+    ['size', '12 in x 24 in x 9 mm', 9],
+    ['Format', '300x600x10', 10],
+    ['slab size', '3200 x 1600 x 20 mm', 20],
+    ['size;thickness', '300 x 600 x 9 mm;10 mm', 10],
+  ])('%s of "%s"', (headings, cells, thickness_mm) => {
+    expect(finishOf(headings, cells)).toMatchObject({ finish: { thickness_mm }, told: ['code-missing'] });
+  });
+
+  it.each([
+    ['thickness', '2/3 cm'],
+    ['thickness', 'thick'],
+    ['thickness', '900 mm'],
+    ['thickness', '0'],
+    ['size', '300 x 600 x 900 mm'],
+  ])('%s "%s" is left out and told', (headings, cell) => {
+    const { finish, told } = finishOf(headings, cell);
+    expect([finish.thickness_mm, told]).toEqual([undefined, ['cell-left-out', 'code-missing']]);
   });
 });
 

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { Library } from '../../../model/library';
+import { type Library, newLibrary } from '../../../model/library';
 import { countSame, mergeFinishes, type OnSame } from '../../../model/merge-finishes';
 import type { Finish } from '../../../model/project';
 import { Menu } from '../../drawer/Menu';
@@ -41,7 +41,7 @@ export function KeepForm(props: KeepFormProps) {
     if (!canKeep) return;
     const library: Library = present
       ? { ...present, finishes: merged.finishes }
-      : { type: 'upstand-library', version: 1, id: newId(), name: name.trim(), note, finishes: merged.finishes };
+      : newLibrary({ id: newId(), name: name.trim(), note, finishes: merged.finishes });
     if (!(await onKeep(library, changed))) return;
     held.current = null;
     onDone(library.id);
