@@ -45,6 +45,7 @@ const SPELLINGS: readonly (readonly [us: string, uk: string])[] = [
   ['millimeter', 'millimetre'],
   ['centimeter', 'centimetre'],
   ['meter', 'metre'],
+  ['liter', 'litre'],
   ['matte', 'matt'],
   ['mold', 'mould'],
   ['mitered', 'mitred'],

@@ -86,7 +86,7 @@ test('the list says what lies where, with code, price and availability', async (
   await bar().getByRole('button', { name: 'List' }).click();
   const list = page.getByRole('dialog', { name: /^What lies where/ });
   await expect(list.getByRole('row', { name: /Backsplash/ })).toContainText(TYPED);
-  await expect(list.getByRole('columnheader')).toHaveText(['Surface', 'Finish', 'Code', 'Price band', 'Availability']);
+  await expect(list.getByRole('columnheader')).toHaveText(['Surface', 'Finish', 'Code', 'Price', 'Availability']);
   await list.getByRole('button', { name: 'Make the link' }).click();
   await expect(list.getByRole('img', { name: 'The link as a QR code' })).toBeVisible();
   await expectNoFindings(page);

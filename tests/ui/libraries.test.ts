@@ -138,7 +138,9 @@ it('gives back the finish a form was opened with, and takes every field', () => 
   const fields = {
     ...fieldsOf(before),
     name: 'New',
-    price: '$' as const,
+    price: { amount: '34,50', currency: 'eur', per: 'm2' as const },
+    thickness: '9,5',
+    band: '$' as const,
     tags: '',
     note: ' ',
     pack: '',
@@ -147,7 +149,8 @@ it('gives back the finish a form was opened with, and takes every field', () => 
   const after = finishOfFields(fields, before, null, [before]);
   expect(after.ok && after.value).toEqual({
     ...finish('A', { label: 'New, A' }),
-    supply: { code: 'ORD', price_band: '$' },
+    thickness_mm: 9.5,
+    supply: { code: 'ORD', price: { amount: 34.5, currency: 'EUR', per: 'm2' }, price_band: '$' },
   });
   for (const wrong of [
     { name: ' ' },

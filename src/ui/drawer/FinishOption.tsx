@@ -7,6 +7,7 @@ import type { SwatchPaint } from '../swatch/swatch-paint';
 import { DRAWER } from '../words/drawer';
 import { undertoneLabel } from '../words/findings';
 import { labelWithoutCode, PROVENANCE_SHORT } from '../words/finishes';
+import { priceOrBand } from '../words/price';
 import { SHORTLIST } from '../words/shortlist';
 import { retold } from '../words/spoken';
 import { knownFacts } from './known-facts';
@@ -39,7 +40,7 @@ export function FinishOption(props: FinishOptionProps) {
   const { paintOf, onFocus, onPoint, onChoose, onTry, onWhy } = props;
   const { reason, mark, wishes, isRejected, beside } = words ?? {};
   const facts = knownFacts(finish);
-  const supply = [finish.supply?.price_band, finish.supply?.availability].filter(Boolean).join(' · ');
+  const supply = [priceOrBand(finish.supply), finish.supply?.availability].filter(Boolean).join(' · ');
   const option = useRef<HTMLDivElement>(null);
   const seen = useSeen(option);
   return (

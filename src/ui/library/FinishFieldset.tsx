@@ -1,12 +1,15 @@
 import { FINISH_CLASSES, type FinishClass, type Provenance } from '../../engine/finish/types';
+import { PRICE_UNITS, type PriceUnit } from '../../model/price';
 import type { Finish, Supply } from '../../model/project';
 import { libraryValues } from '../drawer/library-values';
 import { Menu } from '../drawer/Menu';
 import { TYPE_IN } from '../words/drawer';
 import { CLASS_WORDS } from '../words/finishes';
 import { FINISH_FORM } from '../words/libraries';
-import { reread } from '../words/spoken';
+import { PRICE } from '../words/price';
+import { reread, unitNow } from '../words/spoken';
 import type { FinishFields } from './finish-fields';
+import type { PriceFields } from './price-fields';
 import { tagsOf } from './range-filters';
 
 interface FinishFieldsetProps {
@@ -22,22 +25,30 @@ interface FinishFieldsetProps {
 
 const CLASSES = reread(() => FINISH_CLASSES.map((one) => [one, CLASS_WORDS[one]] as const));
 const PROVENANCES: readonly Provenance[] = ['measured', 'declared', 'photo-with-card', 'photo', 'by-eye', 'screen'];
-const PRICES = ['', '$', '$$', '$$$'] as const;
+const BANDS = ['', '$', '$$', '$$$'] as const;
+const UNITS = reread(
+  () => [['', PRICE.asSold], ...PRICE_UNITS.map((one) => [one, PRICE.units[one]] as const)] as const,
+);
 
 /** All fields of a finish but its color. */
 export function FinishFieldset({ fields, finishes, hasOneColor, isScreen, onFields }: FinishFieldsetProps) {
-  const field = (key: keyof FinishFields, label: string, more: FieldMore = {}) => (
+  const field = (key: Exclude<keyof FinishFields, 'price'>, label: string, more: FieldMore = {}) =>
+    input(key, label, fields[key] ?? '', (value) => onFields({ [key]: value }), more);
+  const priceField = (key: keyof PriceFields, label: string, more: FieldMore) =>
+    input(key, label, fields.price[key], (value) => setPrice({ [key]: value }), more);
+  const setPrice = (change: Partial<PriceFields>) => onFields({ price: { ...fields.price, ...change } });
+  const input = (key: string, label: string, value: string, onValue: (value: string) => void, more: FieldMore) => (
     <label className={`field ${more.isWide ? 'field-wide' : ''}`}>
       <span className="label">{label}</span>
       <input
         className="input"
-        value={fields[key]}
+        value={value}
         inputMode={more.isNumber ? 'decimal' : undefined}
         placeholder={more.hint}
         maxLength={more.isWide ? 500 : 80}
         list={more.offers && `offers-${key}`}
         autoComplete="off"
-        onChange={(event) => onFields({ [key]: event.target.value })}
+        onChange={(event) => onValue(event.target.value)}
       />
       {more.offers && (
         <datalist id={`offers-${key}`}>
@@ -64,6 +75,7 @@ export function FinishFieldset({ fields, finishes, hasOneColor, isScreen, onFiel
           onChoose={(one) => onFields({ class: one })}
         />
         {field('gloss', FINISH_FORM.gloss, { isNumber: true })}
+        {field('thickness', FINISH_FORM.thickness(unitNow()))}
         {hasOneColor && field('lrv', FINISH_FORM.lrv, { isNumber: true, hint: FINISH_FORM.lrvHint })}
         <Menu<Provenance>
           label={FINISH_FORM.provenance}
@@ -77,11 +89,22 @@ export function FinishFieldset({ fields, finishes, hasOneColor, isScreen, onFiel
       <fieldset className="finish-set">
         <legend>{FINISH_FORM.supply}</legend>
         {field('supplier', FINISH_FORM.supplier, { offers: distinct(finishes.map(({ supply }) => supply?.supplier)) })}
+        {priceField('amount', PRICE.amount, { isNumber: true })}
+        {priceField('currency', PRICE.currency, {
+          hint: PRICE.currencyHint,
+          offers: distinct(finishes.map(({ supply }) => supply?.price?.currency)),
+        })}
+        <Menu<PriceUnit | ''>
+          label={PRICE.unit}
+          value={fields.price.per}
+          choices={UNITS}
+          onChoose={(per) => setPrice({ per })}
+        />
         <Menu<(Supply['price_band'] & string) | ''>
-          label={FINISH_FORM.price}
-          value={fields.price ?? ''}
-          choices={PRICES.map((one) => [one, one === '' ? FINISH_FORM.noPrice : one] as const)}
-          onChoose={(price) => onFields({ price })}
+          label={FINISH_FORM.band}
+          value={fields.band ?? ''}
+          choices={BANDS.map((one) => [one, one === '' ? FINISH_FORM.noBand : one] as const)}
+          onChoose={(band) => onFields({ band })}
         />
         {field('availability', FINISH_FORM.availability, { offers: libraryValues(finishes).availabilities })}
         {field('lead', FINISH_FORM.lead, { isNumber: true })}

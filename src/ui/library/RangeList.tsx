@@ -4,9 +4,11 @@ import type { Library } from '../../model/library';
 import type { Finish } from '../../model/project';
 import { Menu } from '../drawer/Menu';
 import { LIBRARIES, RANGE } from '../words/libraries';
+import { PRICE, priceKindWords } from '../words/price';
 import { reread } from '../words/spoken';
 import { ChosenBar } from './ChosenBar';
 import type { PaintOf } from './library-props';
+import { pricesApart } from './price-order';
 import { RangeFields } from './RangeFields';
 import { RangeTable } from './RangeTable';
 import { RANGE_ORDERS, rangeFilterCount } from './range-filters';
@@ -40,6 +42,7 @@ export function RangeList(props: RangeListProps) {
     () => library.finishes.filter(({ id }) => look.chosen.ids.has(id)),
     [library.finishes, look.chosen],
   );
+  const apart = useMemo(() => (order === 'price' ? pricesApart(shown) : null), [order, shown]);
   return (
     <>
       <div className="range-tools">
@@ -95,6 +98,11 @@ export function RangeList(props: RangeListProps) {
       ) : (
         <p className="range-count small quiet" role="status">
           {RANGE.count(shown.length, library.finishes.length)}
+        </p>
+      )}
+      {apart && (
+        <p className="range-count small quiet" role="status">
+          {PRICE.apart(priceKindWords(apart.first), apart.others)}
         </p>
       )}
       {shown.length === 0 ? (

@@ -9,6 +9,7 @@ import { undertoneLabel } from '../words/findings';
 import { CLASS_WORDS, PROVENANCE_SHORT, SHEEN_WORDS } from '../words/finishes';
 import { RANGE } from '../words/libraries';
 import { brief, integer } from '../words/numbers';
+import { priceOrBand } from '../words/price';
 import { nameOf } from './near-lrv';
 
 interface RangeRowProps {
@@ -31,7 +32,7 @@ export function RangeRow(props: RangeRowProps) {
   const facts = knownFacts(finish);
   const { supply } = finish;
   const had = [
-    supply?.price_band,
+    priceOrBand(supply),
     supply?.availability,
     supply?.lead_time_weeks !== undefined && RANGE.weeks(supply.lead_time_weeks),
   ].filter(Boolean);

@@ -1,13 +1,15 @@
 import type { FinishClass, Provenance } from '../../engine/finish/types';
 import { failure, type Result, success } from '../../engine/result';
-import { checkFinish } from '../../model/check-finish';
+import { checkFinish, THICKNESS_MM } from '../../model/check-finish';
+import { lengthText, parseLength } from '../../model/length-text';
 import { codeOf } from '../../model/merge-finishes';
 import type { Finish, Supply } from '../../model/project';
 import { GLOSS_GU, type OwnFinishEntry, ownFinish, provenanceOf } from '../drawer/own-finish';
 import { FINISH_FORM } from '../words/libraries';
-import { reread } from '../words/spoken';
+import { reread, unitNow } from '../words/spoken';
 import { tagsIn, withSupply, withTags } from './bulk-edit';
 import { nameOf } from './near-lrv';
+import { type PriceFields, priceFields, typedPrice } from './price-fields';
 
 /** A finish as the form shows it: all as typed. */
 export interface FinishFields {
@@ -19,8 +21,11 @@ export interface FinishFields {
   readonly lrv: string;
   readonly provenance: Provenance;
   readonly uncertainty: string;
+  /** In the unit chosen. */
+  readonly thickness: string;
   readonly supplier: string;
-  readonly price: Supply['price_band'] | '';
+  readonly price: PriceFields;
+  readonly band: Supply['price_band'] | '';
   readonly availability: string;
   readonly lead: string;
   readonly unit: string;
@@ -28,6 +33,9 @@ export interface FinishFields {
   readonly tags: string;
   readonly note: string;
 }
+
+const thicknessText = ({ thickness_mm }: Pick<Finish, 'thickness_mm'>): string =>
+  thickness_mm === undefined ? '' : lengthText(thickness_mm, unitNow());
 
 const text = (value: number | undefined): string => (value === undefined ? '' : String(value));
 
@@ -42,7 +50,9 @@ export function fieldsOf(finish: Finish): FinishFields {
     provenance: finish.provenance,
     uncertainty: text(finish.uncertainty_de00),
     supplier: supply.supplier ?? '',
-    price: supply.price_band ?? '',
+    thickness: thicknessText(finish),
+    price: priceFields(supply.price),
+    band: supply.price_band ?? '',
     availability: supply.availability ?? '',
     lead: text(supply.lead_time_weeks),
     unit: supply.unit ?? '',
@@ -61,7 +71,9 @@ export const EMPTY_FIELDS: FinishFields = {
   provenance: 'declared',
   uncertainty: '',
   supplier: '',
-  price: '',
+  thickness: '',
+  price: priceFields(undefined),
+  band: '',
   availability: '',
   lead: '',
   unit: '',
@@ -106,11 +118,15 @@ export function finishOfFields(
     }
     read[key] = number;
   }
+  const thickness = typedThickness(fields.thickness, before);
+  if (!thickness.ok) return thickness;
+  const price = typedPrice(fields.price);
+  if (!price.ok) return price;
   const made = color ? ownFinish(entryOf(fields, color), library) : null;
   if (made && !made.ok) return made;
   const start = before ?? made?.value;
   if (!start) return failure({ code: 'no-color', text: '', remedy: '' });
-  const { uncertainty_de00: _u, note: _n, ...rest } = start;
+  const { uncertainty_de00: _u, note: _n, thickness_mm: _t, ...rest } = start;
   const note = fields.note.trim();
   const id = before ? before.id : freeCode(fields.code.trim(), start.id, library);
   const bare: Finish = {
@@ -122,13 +138,15 @@ export function finishOfFields(
     components: made ? made.value.components : withPrinted(start.components, read.lrv),
     provenance: color ? provenanceOf({ ...color, provenance: fields.provenance }) : fields.provenance,
     ...(read.uncertainty !== null && { uncertainty_de00: read.uncertainty }),
+    ...(thickness.value !== null && { thickness_mm: thickness.value }),
     ...(note !== '' && { note }),
   };
   const code = fields.code.trim();
   const finish = withSupply(withTags(bare, tagsIn(fields.tags)), {
     supplier: fields.supplier.trim() || undefined,
     code: code === '' || code === id ? undefined : code,
-    price_band: fields.price || undefined,
+    price: price.value,
+    price_band: fields.band || undefined,
     availability: fields.availability.trim() || undefined,
     lead_time_weeks: read.lead ?? undefined,
     unit: fields.unit.trim() || undefined,
@@ -136,6 +154,16 @@ export function finishOfFields(
   });
   const [problem, ...more] = checkFinish(finish, FINISH_FORM.what);
   return problem ? failure(problem, more) : success(finish, made?.notices);
+}
+
+/** In mm; what was not changed stays as exact as it was. */
+function typedThickness(typed: string, before: Finish | null): Result<number | null> {
+  if (typed.trim() === '') return success(null);
+  if (before && typed === thicknessText(before)) return success(before.thickness_mm ?? null);
+  const mm = parseLength(typed, unitNow());
+  const [least, most] = THICKNESS_MM;
+  if (mm !== null && mm >= least && mm <= most) return success(mm);
+  return failure({ code: 'out-of-range', text: FINISH_FORM.wrongThickness, remedy: '' });
 }
 
 const entryOf = (fields: FinishFields, color: OwnFinishEntry): OwnFinishEntry => ({

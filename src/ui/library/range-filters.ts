@@ -6,6 +6,7 @@ import { knownFacts } from '../drawer/known-facts';
 import { undertoneLabel } from '../words/findings';
 import { CLASS_WORDS } from '../words/finishes';
 import { nameOf, nearLrv } from './near-lrv';
+import { sortByPrice } from './price-order';
 
 /** What is shown of a library that one looks after. */
 export interface RangeFilters extends FinishFilters {
@@ -61,6 +62,7 @@ const collator = new Intl.Collator('en-US', { numeric: true, sensitivity: 'base'
 /** In another order; what has no value to sort by comes last either way. Equal ones stay as they were. */
 export function sortRange(finishes: readonly Finish[], order: RangeOrder, isDown: boolean): readonly Finish[] {
   if (order === 'library') return isDown ? finishes.toReversed() : finishes;
+  if (order === 'price') return sortByPrice(finishes, isDown);
   const keyed = finishes.map((finish) => ({ finish, key: KEYS[order](finish) }));
   const sign = isDown ? -1 : 1;
   return keyed
@@ -74,12 +76,11 @@ export function sortRange(finishes: readonly Finish[], order: RangeOrder, isDown
 const compare = (a: string | number, b: string | number): number =>
   typeof a === 'number' && typeof b === 'number' ? a - b : collator.compare(String(a), String(b));
 
-const KEYS: { readonly [O in Exclude<RangeOrder, 'library'>]: (finish: Finish) => string | number | null } = {
+const KEYS: { readonly [O in Exclude<RangeOrder, 'library' | 'price'>]: (finish: Finish) => string | number | null } = {
   name: nameOf,
   code: codeOf,
   lrv: nearLrv,
   sheen: ({ gloss_gu }) => gloss_gu,
-  price: ({ supply }) => supply?.price_band?.length ?? null,
   lead: ({ supply }) => supply?.lead_time_weeks ?? null,
 };
 

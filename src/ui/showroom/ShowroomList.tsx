@@ -3,6 +3,7 @@ import { sentenceCase } from '../../engine/judge/surface-words';
 import { isEmpty } from '../../model/empty-surface';
 import type { LedgeSample } from '../ledge/ledge-samples';
 import { labelWithoutCode } from '../words/finishes';
+import { priceOrBand } from '../words/price';
 import { SHOWROOM } from '../words/showroom';
 import '../room/room-panel.css';
 import './showroom.css';
@@ -44,7 +45,7 @@ export function ShowroomList({ option, samples, link, onPrint, onClose }: Showro
                   <th scope="row">{name}</th>
                   <td>{sentenceCase(labelWithoutCode(finish.label, finish.id))}</td>
                   <td>{isEmpty({ finish: finish.id }) ? '' : (finish.supply?.code ?? finish.id)}</td>
-                  <td>{finish.supply?.price_band ?? SHOWROOM.none}</td>
+                  <td>{priceOrBand(finish.supply) ?? SHOWROOM.none}</td>
                   <td>{finish.supply?.availability ?? SHOWROOM.none}</td>
                 </tr>
               ))}

@@ -60,7 +60,7 @@ export const SHOWROOM = spoken({
   surface: 'Surface',
   finish: 'Finish',
   code: 'Code',
-  price: 'Price band',
+  price: 'Price',
   availability: 'Availability',
   none: 'not said',
   caution: 'A screen is not a sample. Check samples in the room before you order.',

@@ -17,7 +17,7 @@ export function isMet(wish: Wish, candidate: Candidate, around: readonly HeldSur
     case 'availability':
       return candidate.availability === null
         ? null
-        : candidate.availability.toLowerCase().includes(wish.words.toLowerCase());
+        : says(candidate.availability.toLowerCase(), wish.words.toLowerCase());
     case 'pattern':
       return candidate.pattern === wish.pattern;
     default: {
@@ -26,6 +26,12 @@ export function isMet(wish: Wish, candidate: Candidate, around: readonly HeldSur
       return wish.kind === 'no-lighter-than' ? candidate.lrv <= other.lrv : candidate.lrv >= other.lrv;
     }
   }
+}
+
+/** "Not in stock" does not say "in stock". */
+function says(text: string, words: string): boolean {
+  const at = text.indexOf(words);
+  return at >= 0 && !text.slice(0, at).endsWith('not ');
 }
 
 /** Where the name of a class is short for what it is. */
