@@ -17,7 +17,7 @@ const BRITISH = new RegExp(
 );
 
 /** What is recognized in files that people bring, in the words of many languages. */
-const RECOGNIZED = ['src/io/sheet/heading-words.ts'];
+const RECOGNIZED = ['heading-words', 'price-heading', 'price-words'].map((name) => `src/io/sheet/${name}.ts`);
 
 const files = (readdirSync('src', { recursive: true }) as string[])
   .filter((name) => /\.tsx?$/.test(name) && !/\.(test|data)\.ts$/.test(name))
