@@ -11,19 +11,10 @@ import { classInWords } from './class-words';
 import { cellOf } from './columns';
 import { otherNotations } from './other-notations';
 import { CONDITIONS_MISSING, type ColorReading, colorOfRow, type RowColor } from './row-color';
-import {
-  glossOf,
-  patternOf,
-  provenanceOf,
-  type RowReading,
-  sizesOf,
-  supplyOf,
-  textOf,
-  variationOf,
-  wordsOf,
-} from './row-finish';
+import { glossOf, patternOf, provenanceOf, sizesOf, supplyOf, textOf, variationOf, wordsOf } from './row-finish';
 import { idOfCode, numberedId, type RowIds, takeId } from './row-ids';
 import { isCellProblem, numberOf } from './row-numbers';
+import type { RowReading } from './row-reading';
 import { quoted, sheetProblem } from './sheet-problem';
 import type { ImportChoices, KeptRow, RefusedRow, SheetRow } from './types';
 

@@ -6,13 +6,14 @@ import type { Finish, Supply } from '../../model/project';
 import { availabilityInCell } from './availability-words';
 import { isBlank, numberInCell } from './cell-number';
 import { plainText } from './cell-text';
-import { type Columns, cellOf, headingOf } from './columns';
+import { cellOf, headingOf } from './columns';
 import { plainWords } from './plain-words';
 import { priceOf } from './row-price';
+import type { RowReading } from './row-reading';
 import { lengthInCell, sizeInCell, thicknessInCell } from './row-sizes';
 import { leftOut, packInCell, sheenInCell, tagsInCell, weeksInCell } from './row-supply';
 import { sheetProblem } from './sheet-problem';
-import type { Field, SheetRow } from './types';
+import type { Field } from './types';
 
 /** Letters that a name, a note and any other text may have; the rest is cut off and told. */
 const MOST_LETTERS = { name: 200, note: 2000, tags: 500, other: 120 };
@@ -21,13 +22,6 @@ const MOST_LETTERS = { name: 200, note: 2000, tags: 500, other: 120 };
 const MOST_OF_WORD = 80;
 
 const MOST_TAGS = 20;
-
-/** Reads the cells of one row that do not refuse it; collects what has to be told of them. */
-export interface RowReading {
-  readonly columns: Columns;
-  readonly row: SheetRow;
-  readonly notices: Problem[];
-}
 
 /** The text of a field as it is kept: one line, nothing unseen, never a formula; '' where it is empty. */
 export function textOf({ columns, row, notices }: RowReading, field: Field): string {

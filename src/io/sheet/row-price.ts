@@ -4,7 +4,7 @@ import { isBlank } from './cell-number';
 import { type Columns, cellOf, headingOf } from './columns';
 import { type PriceCell, priceInCell } from './price-cell';
 import { type PriceSaid, plainPrice, readPriceWords } from './price-words';
-import type { RowReading } from './row-finish';
+import type { RowReading } from './row-reading';
 import { bandInCell, leftOut } from './row-supply';
 import type { SheetRow } from './types';
 

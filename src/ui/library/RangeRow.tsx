@@ -31,8 +31,8 @@ export function RangeRow(props: RangeRowProps) {
   const { ref, index, top, finish, paint, isChosen, isActive, onFocus, onChoose, onEdit } = props;
   const facts = knownFacts(finish);
   const { supply } = finish;
+  const price = priceOrBand(supply);
   const had = [
-    priceOrBand(supply),
     supply?.availability,
     supply?.lead_time_weeks !== undefined && RANGE.weeks(supply.lead_time_weeks),
   ].filter(Boolean);
@@ -92,8 +92,8 @@ export function RangeRow(props: RangeRowProps) {
         {facts && <span className="quiet">{RANGE.uncertainty(brief(facts.uncertainty_de00))}</span>}
       </td>
       <td className="range-supply small">
-        <span>{had.slice(0, 2).join(' · ')}</span>
-        {had.length > 2 && <span className="quiet">{had[2]}</span>}
+        {price && <span>{price}</span>}
+        {had.length > 0 && <span className="quiet">{had.join(' · ')}</span>}
       </td>
       <td className="range-tags small">
         {finish.tags?.map((tag) => (

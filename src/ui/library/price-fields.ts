@@ -11,10 +11,14 @@ export interface PriceFields {
 }
 
 export const priceFields = (price: Price | undefined): PriceFields => ({
-  amount: price ? String(price.amount) : '',
+  amount: price ? amountText(price.amount) : '',
   currency: price?.currency ?? '',
   per: price?.per ?? '',
 });
+
+/** With the coins of most currencies, unless it is whole or has more digits. */
+const amountText = (amount: number): string =>
+  Number.isInteger(amount) || Number(amount.toFixed(2)) !== amount ? String(amount) : amount.toFixed(2);
 
 /** The price as typed, undefined where none is; "€34.50/m²" in the field of the amount says the rest, too. */
 export function typedPrice({ amount, currency, per }: PriceFields): Result<Price | undefined> {
