@@ -3,8 +3,8 @@ import type { Project } from '../../model/project';
 import { KEEPING } from '../../ui/words/keeping';
 import { chainOf, planChange } from './chain';
 import type { Database } from './database';
+import { freeId } from './free-id';
 import { writeJournal } from './journal';
-import { freeId } from './open-kept';
 
 type Identity = Pick<Project, 'id' | 'name'>;
 

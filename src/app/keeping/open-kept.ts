@@ -2,6 +2,7 @@ import type { Problem, Result } from '../../engine/result';
 import { startHistory } from '../../model/history';
 import type { Project } from '../../model/project';
 import type { Database } from './database';
+import { freeId } from './free-id';
 import { readJournal, type StoredProject, takeJournal } from './journal';
 import type { Shown } from './keeper';
 import { type Restored, restore } from './restore';
@@ -58,13 +59,4 @@ export async function openDemo(database: Database, holder: string, demo: Project
   const ids = opened ? await database.getAllKeys('projects') : [];
   const project = opened ? { ...demo, id: freeId(ids, demo.id) } : demo;
   return { history: startHistory(project), kept: null, lock: null, isWanted: false, saved: project, notice: null };
-}
-
-/** An id like another one that none of them is. */
-export function freeId(ids: readonly string[], like: string): string {
-  const base = like.replace(/-copy(-\d+)?$/, '');
-  for (let count = 1; ; count++) {
-    const id = count === 1 ? `${base}-copy` : `${base}-copy-${count}`;
-    if (!ids.includes(id)) return id;
-  }
 }
