@@ -7,7 +7,8 @@ import { shelfOf } from './offered';
 import type { AppState } from './state';
 
 /**
- * Takes the kept libraries into the state once the first picture is there, and whenever they change; tells the workers of them.
+ * Takes the kept libraries into the state once the first picture is there, and whenever they change; tells the workers of them. What
+ * customers of a showroom choose from comes at once.
  * @param idle resolves when the browser has nothing more urgent
  */
 export function offerLibraries(
@@ -24,7 +25,7 @@ export function offerLibraries(
     if (mine !== turn) return;
     const { keptLibraries } = store.getState();
     const next = sameWhereAlike(keptLibraries, now);
-    if (next !== keptLibraries) store.setState({ keptLibraries: next });
+    store.setState({ keptLibraries: next, isRangeComing: false });
   };
   store.subscribe((state, before) => {
     const isSame = state.keptLibraries === before.keptLibraries && state.putAside === before.putAside;
@@ -32,12 +33,11 @@ export function offerLibraries(
     // What a customer of a showroom puts aside is kept no longer than all else they do.
     if (state.putAside !== before.putAside && !state.showroom) keepAside(state.putAside);
   });
-  void firstPicture(store)
-    .then(idle)
-    .then(() => {
-      shelf.onChange(() => void read());
-      return read();
-    });
+  const begun = store.getState().isRangeComing ? Promise.resolve() : firstPicture(store).then(idle);
+  void begun.then(() => {
+    shelf.onChange(() => void read());
+    return read();
+  });
 }
 
 const firstPicture = (store: StoreApi<AppState>): Promise<void> =>

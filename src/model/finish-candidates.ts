@@ -52,6 +52,18 @@ export function canGoOn(finish: Finish, surface: SurfaceId): boolean {
   }
 }
 
+/**
+ * Could it go on this surface, for all that is said of it? Lists of suppliers often leave sizes out, and only a size tells floor boards
+ * from a veneer: a finish of a kept library is not to be out of reach for that. For lists that a person chooses from; what the program
+ * proposes by itself goes by `canGoOn`.
+ */
+export const mayGoOn = (finish: Finish, surface: SurfaceId): boolean =>
+  surface === 'floor' &&
+  finish.origin !== undefined &&
+  CLASSES.floor.includes(finish.class) &&
+  finish.piece_mm === undefined &&
+  !comesAsBoards(finish);
+
 /** Gloss units at 60 degrees up to which a paint is flat: MPI level G1. */
 const FLAT_GU = 5;
 const TOUCHED: readonly SurfaceId[] = ['base-fronts', 'wall-fronts', 'tall-fronts', 'island-fronts', 'plinth'];

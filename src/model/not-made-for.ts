@@ -1,11 +1,11 @@
 import { surfacesPhrase } from '../engine/judge/surface-words';
 import type { SurfaceId } from '../engine/surface';
-import { canGoOn } from './finish-candidates';
+import { canGoOn, mayGoOn } from './finish-candidates';
 import type { Finish } from './project';
 
 /** Why a finish does not usually go on a surface, as a sentence; null where it does. A guide: a person may lay anything anywhere. */
 export function whyNotOn(finish: Finish, surface: SurfaceId): string | null {
-  if (canGoOn(finish, surface)) return null;
+  if (canGoOn(finish, surface) || mayGoOn(finish, surface)) return null;
   const where = surfacesPhrase([surface]);
   if (finish.class === 'grout') return 'Grout fills joints; it is not laid by itself.';
   if (finish.class === 'wood' && COUNTERS.includes(surface)) {

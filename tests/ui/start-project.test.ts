@@ -8,6 +8,7 @@ import { terrace } from './terrace';
 const whole = terrace();
 const showroom = {
   name: 'Showroom',
+  option: 'our-floor',
   minutes: 3,
   fillsScreen: false,
   typesIn: false,

@@ -7,14 +7,16 @@ import { optionById } from '../../model/commands';
 import { decisionOrder } from '../../model/decision-order';
 import { isEmpty } from '../../model/empty-surface';
 import { familyOf } from '../../model/families';
-import { candidatesFor } from '../../model/finish-candidates';
+import { candidatesFor, mayGoOn } from '../../model/finish-candidates';
 import { layingFor } from '../../model/laying';
 import { isOutdated } from '../../model/offered-finishes';
+import type { Finish } from '../../model/project';
 import { isOwn } from '../../ui/drawer/own-finish';
 import { ledgeSamples } from '../../ui/ledge/ledge-samples';
 import { useSpoken } from '../../ui/parts/use-spoken';
 import { useApp, useAppState } from '../context';
 import { offeredIn, shelfOf } from '../offered';
+import { isInRange } from '../showroom/in-range';
 import { documentOf, projectOf, shownOption } from '../state';
 import { usePaints } from '../use-option-paints';
 import { useShortlist } from '../use-shortlist';
@@ -34,12 +36,12 @@ export function DrawerPane({ surface }: { readonly surface: SurfaceId }) {
   const kept = useAppState((state) => optionById(documentOf(state), option.id) ?? option);
   const isTrying = useAppState((state) => state.tryOut?.option === option.id);
   const library = useAppState((state) => projectOf(state).library);
-  const { finishes: offered } = useAppState((state) => offeredIn(state));
+  const { finishes: everything } = useAppState((state) => offeredIn(state));
   const shelf = useAppState(shelfOf);
   const room = useAppState((state) => state.room);
   const opened = useAppState((state) => state.drawerOpened);
-  const isShowroom = useAppState(({ showroom }) => showroom !== null);
-  const canTypeIn = useAppState(({ showroom }) => showroom?.typesIn ?? true);
+  const showroom = useAppState((state) => state.showroom);
+  const isRangeComing = useAppState((state) => state.isRangeComing);
   const paintOf = usePaints();
   useFocusBack(surface);
   const family = useMemo(() => {
@@ -54,15 +56,29 @@ export function DrawerPane({ surface }: { readonly surface: SurfaceId }) {
   const laidNow = kept.scheme[surface].finish;
   const shownNow = option.scheme[surface].finish;
   const tried = isTrying && shownNow !== laidNow ? shownNow : null;
+  // Customers of a showroom choose from its range; what lies there now is in the list all the same.
+  const isChoice = (finish: Finish) => showroom === null || isInRange(finish, showroom);
+  const offered = useMemo(
+    () =>
+      showroom
+        ? everything.filter((finish) => isInRange(finish, showroom) || finish.id === laidNow || finish.id === shownNow)
+        : everything,
+    [everything, showroom, laidNow, shownNow],
+  );
+  const unsure = useMemo(
+    () => new Set(offered.filter((finish) => mayGoOn(finish, surface)).map(({ id }) => id)),
+    [offered, surface],
+  );
   const candidates = useMemo(() => {
     const usual = candidatesFor(offered, surface);
     // What lies there is always in the list, even when it is no usual choice; then one's own, then the like of it.
     const laid = (id: string) => offered.filter((finish) => finish.id === id);
     const [first] = laid(laidAtOpening);
-    const own = library.filter(isOwn);
+    const own = offered.filter(isOwn);
     const like = usual.filter((finish) => finish.class === first?.class);
-    return [...new Set([...(first ? [first] : []), ...own, ...like, ...usual, ...laid(laidNow)])];
-  }, [library, offered, surface, laidAtOpening, laidNow]);
+    const maybe = offered.filter(({ id }) => unsure.has(id));
+    return [...new Set([...(first ? [first] : []), ...own, ...like, ...usual, ...laid(laidNow), ...maybe])];
+  }, [offered, unsure, surface, laidAtOpening, laidNow]);
   const isFixed = kept.scheme[surface].state === 'fixed';
   const wishes = useAppState((state) => state.wishes[sample?.id ?? surface] ?? NO_WISHES);
   const shortlist = useShortlist(surface, opened, wishes, !isFixed);
@@ -85,6 +101,10 @@ export function DrawerPane({ surface }: { readonly surface: SurfaceId }) {
         family={family}
         library={library}
         offered={offered}
+        grouts={everything.filter((finish) => finish.class === 'grout')}
+        unsure={unsure}
+        isChoice={isChoice}
+        isRangeComing={isRangeComing}
         libraries={{
           all: shelf.libraries,
           putAside: shelf.putAside,
@@ -104,8 +124,8 @@ export function DrawerPane({ surface }: { readonly surface: SurfaceId }) {
         laid={laidNow}
         tried={tried}
         onlyTries={onlyTries}
-        canTypeIn={canTypeIn}
-        onLibraries={isShowroom ? null : () => store.setState({ libraries: true })}
+        canTypeIn={showroom?.typesIn ?? true}
+        onLibraries={showroom ? null : () => store.setState({ libraries: true })}
         onPoint={(surfaces) => store.setState({ pointed: surfaces })}
         paintOf={(finish, bake) =>
           paintOf(finish, layingFor(finish, surface, library, option.scheme[surface].laying), bake)

@@ -14,6 +14,7 @@ import { settingShortName } from '../../ui/words/picture';
 import { useApp, useAppState } from '../context';
 import { darknessOf } from '../dark-room';
 import { drawnScene } from '../scene';
+import { withinRange } from '../showroom/in-range';
 import { projectOf, shownOption, shownSetting } from '../state';
 import { useHelp } from '../use-help';
 import { useInLights } from '../use-in-lights';
@@ -29,7 +30,12 @@ export function FindingsPane() {
   const option = useAppState(shownOption);
   const project = useAppState(projectOf);
   const setting = useAppState(shownSetting);
-  const assessment = useAppState((state) => state.assessments[shownOption(state).id] ?? null);
+  const assessed = useAppState((state) => state.assessments[shownOption(state).id] ?? null);
+  const showroom = useAppState((state) => state.showroom);
+  const assessment = useMemo(
+    () => (assessed && showroom ? withinRange(assessed, project, showroom) : assessed),
+    [assessed, project, showroom],
+  );
   const isStale = useAppState((state) => state.stale.includes(shownOption(state).id));
   const reading = useAppState((state) => state.reading);
   const panel = useAppState((state) => state.panel);

@@ -2,13 +2,13 @@ import { useEffect, useState } from 'react';
 import type { Library } from '../../model/library';
 import { type ShowroomChoices, ShowroomSetup } from '../../ui/showroom/ShowroomSetup';
 import { useApp, useAppState } from '../context';
-import { documentOf } from '../state';
+import { chosenOption, documentOf } from '../state';
 import { canFillScreen } from './full-screen';
 import { keptShowroom, turnShowroomOn } from './kept-showroom';
 import type { Showroom } from './showroom-state';
 import { canKeepAwake } from './wake-lock';
 
-const USUAL: ShowroomChoices = {
+const USUAL: Omit<ShowroomChoices, 'option'> = {
   name: '',
   range: { project: true, libraries: [] },
   minutes: 3,
@@ -20,6 +20,7 @@ const USUAL: ShowroomChoices = {
 export function ShowroomSetupPane() {
   const { store, libraries, openStore } = useApp();
   const project = useAppState(documentOf);
+  const option = useAppState((state) => chosenOption(state).id);
   const [known, setKnown] = useState<readonly [before: Showroom | null, kept: readonly Library[]] | null>(null);
   useEffect(() => {
     void Promise.all([keptShowroom(openStore), libraries.list()]).then(setKnown);
@@ -28,7 +29,8 @@ export function ShowroomSetupPane() {
   const [before, kept] = known;
   return (
     <ShowroomSetup
-      before={before ?? USUAL}
+      before={{ ...(before ?? USUAL), option }}
+      options={project.options.map(({ id, name }) => ({ id, name }))}
       project={project.name}
       libraries={kept.map(({ id, name, finishes }) => ({ id, name, count: finishes.length }))}
       canKeepAwake={canKeepAwake()}

@@ -5,6 +5,8 @@ export interface ShowroomRules {
   readonly name: string;
   /** What customers choose from: the finishes of the project itself besides those that lie there, and these kept libraries. */
   readonly range: { readonly project: boolean; readonly libraries: readonly string[] };
+  /** The option each customer begins in, by id. */
+  readonly option: string;
   /** Starts afresh when nobody has touched it for this many minutes. */
   readonly minutes: number;
   readonly fillsScreen: boolean;
@@ -27,6 +29,8 @@ export interface ShowroomState {
   readonly startsAfreshIn_s: number | null;
   /** Brings back what the last start over put away; null when that is gone for good. */
   readonly bringBack: (() => void) | null;
+  /** The libraries of the range are still being fetched. */
+  readonly isRangeComing: boolean;
   /** The list of what lies where is open. */
   readonly listing: boolean;
   /** The form to set it up is open. */
@@ -38,6 +42,7 @@ export const SHOWROOM_AT_START: ShowroomState = {
   showroomRun: 0,
   startsAfreshIn_s: null,
   bringBack: null,
+  isRangeComing: false,
   listing: false,
   settingUpShowroom: false,
 };

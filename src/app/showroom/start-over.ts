@@ -6,11 +6,18 @@ import type { Showroom } from './showroom-state';
 /** What a start over can be taken back for, ms. */
 const BACK_MS = 60_000;
 
-/** The state in which a customer begins: first option, first view and first light, nothing done before, with the preferences of staff. */
+/** The state in which a customer begins: the option staff chose, first view and first light, nothing done before, with the preferences of staff. */
 export function showroomState(showroom: Showroom): AppState {
   const preferences = keptPreferences();
-  const { start } = showroom;
-  return { ...initialState(start, preferences.theme), ...preferences, option: start.options[0]!.id, showroom };
+  const { start, range } = showroom;
+  const option = start.options.find(({ id }) => id === showroom.option) ?? start.options[0]!;
+  return {
+    ...initialState(start, preferences.theme),
+    ...preferences,
+    option: option.id,
+    isRangeComing: range.libraries.length > 0,
+    showroom,
+  };
 }
 
 /** What is of the page and not of who uses it. */
@@ -21,6 +28,7 @@ const ofThePage = (state: AppState) => ({
   looks: state.looks,
   contextLost: state.contextLost,
   keptLibraries: state.keptLibraries,
+  isRangeComing: state.isRangeComing,
   putAside: state.putAside.length === 0 ? state.putAside : [],
   offline: state.offline,
   isNewlyOffline: state.isNewlyOffline,

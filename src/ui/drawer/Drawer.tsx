@@ -33,7 +33,15 @@ export interface DrawerProps {
   readonly library: readonly Finish[];
   /** All that may be laid, those of kept libraries, too. */
   readonly offered: readonly Finish[];
+  /** All that may fill joints. */
+  readonly grouts: readonly Finish[];
+  /** Of those that may be laid: made for this surface only perhaps, for their size is not said. */
+  readonly unsure: ReadonlySet<string>;
   readonly libraries: LibraryChoice;
+  /** False for what only lies there: it is not of the showroom's range. */
+  readonly isChoice: (finish: Finish) => boolean;
+  /** The showroom's range is still being fetched. */
+  readonly isRangeComing: boolean;
   readonly isOutdated: (finish: Finish) => boolean;
   readonly candidates: readonly Finish[];
   /** Null while it is worked out. */
@@ -114,8 +122,9 @@ export function Drawer(props: DrawerProps) {
         props.candidates,
         seenAs,
         [laid, tried].filter((id) => id !== null),
+        props.unsure,
       ),
-    [list, order, orderNow, props.offered, props.candidates, seenAs, laid, tried, facts],
+    [list, order, orderNow, props.offered, props.candidates, props.unsure, seenAs, laid, tried, facts],
   );
   const { libraries } = props;
   const tools = {
@@ -214,6 +223,8 @@ export function Drawer(props: DrawerProps) {
             shown={shown}
             isRanked={view !== null && seenAs.order === 'fit'}
             isOutdated={props.isOutdated}
+            isChoice={props.isChoice}
+            isRangeComing={props.isRangeComing}
             putAside={libraries.all.filter(({ id }) => libraries.putAside.includes(id)).length}
             chosen={laid}
             tried={tried}
@@ -245,7 +256,7 @@ export function Drawer(props: DrawerProps) {
             finish={sample.finish}
             surface={surfaces[0] ?? sample.surfaces[0]!}
             laying={sample.laying}
-            grouts={props.offered.filter((finish) => finish.class === 'grout')}
+            grouts={props.grouts}
             onLaying={(laying) => props.onLaying(surfaces, laying)}
           />
         )}

@@ -22,6 +22,8 @@ interface FinishBoxProps {
   /** Told which finishes came into sight. */
   readonly onSeen?: ((finishes: readonly string[]) => void) | undefined;
   readonly isOutdated: (finish: Finish) => boolean;
+  /** False for what only lies there: it is not of the showroom's range. */
+  readonly isChoice?: ((finish: Finish) => boolean) | undefined;
   /** `bake`: whether its pattern is wanted now, or only if it is there. */
   readonly paintOf: (finish: Finish, bake: boolean) => SwatchPaint;
   readonly onChoose: (finish: Finish) => void;
@@ -79,6 +81,7 @@ export function FinishBox(props: FinishBoxProps) {
         finish={finish}
         words={words}
         isOutdated={isOutdated(finish)}
+        isForeign={props.isChoice?.(finish) === false}
         place={index + 1}
         count={finishes.length}
         isChosen={finish.id === chosen}

@@ -19,6 +19,8 @@ export interface FinishOptionProps {
   readonly words: RowWords | null;
   /** Its library has another finish under that code by now. */
   readonly isOutdated: boolean;
+  /** It lies there, but is not of the showroom's range. */
+  readonly isForeign: boolean;
   /** Its place among all, from 1, and how many there are: not all of them need be there. */
   readonly place: number;
   readonly count: number;
@@ -36,7 +38,7 @@ export interface FinishOptionProps {
 }
 
 export function FinishOption(props: FinishOptionProps) {
-  const { finish, words, isOutdated, place, count, isChosen, isTried, isActive } = props;
+  const { finish, words, isOutdated, isForeign, place, count, isChosen, isTried, isActive } = props;
   const { paintOf, onFocus, onPoint, onChoose, onTry, onWhy } = props;
   const { reason, mark, wishes, isRejected, beside } = words ?? {};
   const facts = knownFacts(finish);
@@ -72,6 +74,7 @@ export function FinishOption(props: FinishOptionProps) {
           {finish.id}
           {facts && `, ${DRAWER.lrv(facts.lrv)}, ${undertoneLabel(facts)}`}, {PROVENANCE_SHORT[finish.provenance]}
           {supply && <> · {supply}</>}
+          {isForeign && <> · {DRAWER.foreign}</>}
           {finish.origin && <> · {isOutdated ? DRAWER.outdated(finish.origin.name) : finish.origin.name}</>}
         </span>
       </span>

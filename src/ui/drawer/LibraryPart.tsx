@@ -29,6 +29,10 @@ interface LibraryPartProps {
   readonly onTry: (finish: Finish) => void;
   readonly onPoint: (surfaces: readonly SurfaceId[]) => void;
   readonly isOutdated: (finish: Finish) => boolean;
+  /** False for what only lies there: it is not of the showroom's range. */
+  readonly isChoice: (finish: Finish) => boolean;
+  /** The showroom's range is still being fetched. */
+  readonly isRangeComing: boolean;
   /** How many libraries are not offered. */
   readonly putAside: number;
   readonly onLibraries: (() => void) | null;
@@ -88,7 +92,7 @@ export function LibraryPart(props: LibraryPartProps) {
           {shortlist === 'untold' && SHORTLIST.untold}
           {view && isRanked && retold(view.list.held_words)} {view && onlyTries}{' '}
           <span role="status" className="quiet">
-            {DRAWER.count(shown.shown.length, shown.all.length)}.{' '}
+            {DRAWER.count(shown.shown.length, shown.all.length)}. {props.isRangeComing && SHORTLIST.rangeComing}{' '}
             {props.putAside > 0 && DRAWER.putAside(props.putAside)} {view?.isJudging && SHORTLIST.judging}{' '}
             {onTrial && (
               // The bar of the trial says it to who sees it.
@@ -121,6 +125,7 @@ export function LibraryPart(props: LibraryPartProps) {
           }}
           onSeen={isRanked ? view?.askRows : undefined}
           isOutdated={props.isOutdated}
+          isChoice={props.isChoice}
           chosen={chosen}
           tried={tried}
           paintOf={paintOf}

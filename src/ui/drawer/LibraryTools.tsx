@@ -96,7 +96,7 @@ export function LibraryFold({ look, onLook, library, libraries, wishing, fold, o
           : null
       }
     >
-      {isRanked && library.notMade > 0 && (
+      {(isRanked || wishing === null) && library.notMade > 0 && (
         <label className="check">
           <input
             type="checkbox"

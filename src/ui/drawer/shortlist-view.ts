@@ -1,6 +1,7 @@
 import type { ShortlistOutline, ShortlistRow } from '../../engine/judge/shortlist/types';
 import type { WhyPoint } from '../../engine/judge/shortlist/why';
 import type { Finish } from '../../model/project';
+import { SHORTLIST } from '../words/shortlist';
 import { NO_FILTERS, passes } from './finish-filters';
 import { isOwn } from './own-finish';
 import { type FinishSection, type ShortlistOrder, sectionsOf } from './shortlist-order';
@@ -44,6 +45,7 @@ export interface ShownLibrary {
  * What is shown of a library. What lies there, what is on trial and what one typed in oneself is always in the list.
  * @param candidates the same finishes as a plain library has them
  * @param kept finishes that stay in sight
+ * @param unsure those of the candidates whose size is not said; a plain library has them apart
  */
 export function shownLibrary(
   shortlist: Pick<ShortlistView, 'list' | 'order' | 'orderNow'> | null,
@@ -51,13 +53,15 @@ export function shownLibrary(
   candidates: readonly Finish[],
   { filters, order, showsNotMade }: LibraryLook,
   kept: readonly string[],
+  unsure: ReadonlySet<string> = NONE,
 ): ShownLibrary {
   const passing = (all: readonly Finish[]) => all.filter((finish) => passes(finish, filters));
   const notMade = shortlist?.list.rejected.filter((_, i) => shortlist.list.codes[i] === 'not-made-for-it') ?? [];
   if (!shortlist || order === 'library') {
-    const shown = passing(candidates);
-    const sections = [{ id: 'library', title: null, finishes: shown }];
-    return { all: candidates, shown, notMade: notMade.length, sections };
+    const others = shortlist ? [] : notCandidates(library, candidates);
+    const all = showsNotMade ? [...candidates, ...others] : candidates;
+    const shown = passing(all);
+    return { all, shown, notMade: shortlist ? notMade.length : others.length, sections: plain(shown, unsure, others) };
   }
   const isUnfit = new Set(notMade.filter((id) => !kept.includes(id)));
   const all = library.filter((finish) => showsNotMade || !isUnfit.has(finish.id) || isOwn(finish));
@@ -66,3 +70,28 @@ export function shownLibrary(
   const sections = sectionsOf(shortlist.order, shortlist.orderNow, byId);
   return { all, shown, notMade: notMade.length, sections };
 }
+
+const NONE: ReadonlySet<string> = new Set();
+
+/** What a plain library leaves out; grout is never laid by itself. */
+function notCandidates(library: readonly Finish[], candidates: readonly Finish[]): readonly Finish[] {
+  const there = new Set(candidates);
+  return library.filter((finish) => finish.class !== 'grout' && !there.has(finish));
+}
+
+/** A plain library in parts: what is made for the surface, what may be, and what is not usually. */
+function plain(
+  shown: readonly Finish[],
+  unsure: ReadonlySet<string>,
+  notMade: readonly Finish[],
+): readonly FinishSection[] {
+  const isOther = new Set(notMade);
+  const part = (finish: Finish) => (isOther.has(finish) ? 'not-made' : unsure.has(finish.id) ? 'unsure' : 'library');
+  return PLAIN_PARTS.map((id) => ({
+    id,
+    title: id === 'library' ? null : SHORTLIST.sections[id],
+    finishes: shown.filter((finish) => part(finish) === id),
+  })).filter(({ id, finishes }) => id === 'library' || finishes.length > 0);
+}
+
+const PLAIN_PARTS = ['library', 'unsure', 'not-made'] as const;

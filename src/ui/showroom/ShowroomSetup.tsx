@@ -1,4 +1,5 @@
 import { type FormEvent, useEffect, useId, useRef, useState } from 'react';
+import { Menu } from '../drawer/Menu';
 import { SHOWROOM } from '../words/showroom';
 import './showroom.css';
 
@@ -6,15 +7,18 @@ import './showroom.css';
 export interface ShowroomChoices {
   readonly name: string;
   readonly range: { readonly project: boolean; readonly libraries: readonly string[] };
+  /** The option each customer begins in, by id. */
+  readonly option: string;
   readonly minutes: number;
   readonly fillsScreen: boolean;
   readonly typesIn: boolean;
 }
 
 export interface ShowroomSetupProps {
-  /** As it was set up last, or as is usual. */
+  /** As it was set up last, or as is usual; in the option on screen. */
   readonly before: ShowroomChoices;
   readonly project: string;
+  readonly options: readonly { readonly id: string; readonly name: string }[];
   readonly libraries: readonly { readonly id: string; readonly name: string; readonly count: number }[];
   readonly canKeepAwake: boolean;
   readonly canFillScreen: boolean;
@@ -35,6 +39,7 @@ export function ShowroomSetup(props: ShowroomSetupProps) {
   const [name, setName] = useState(before.name);
   const [minutes, setMinutes] = useState(String(before.minutes));
   const [range, setRange] = useState(before.range);
+  const [option, setOption] = useState(before.option);
   const [fillsScreen, setFillsScreen] = useState(before.fillsScreen && props.canFillScreen);
   const [typesIn, setTypesIn] = useState(before.typesIn);
   const [isRefused, setRefused] = useState(false);
@@ -45,7 +50,7 @@ export function ShowroomSetup(props: ShowroomSetupProps) {
   const begin = async (event: FormEvent) => {
     event.preventDefault();
     if (!isMinutes || !isRange) return;
-    const choices = { name: name.trim() || SHOWROOM.unnamed, range: { ...range, libraries: there } };
+    const choices = { name: name.trim() || SHOWROOM.unnamed, range: { ...range, libraries: there }, option };
     setRefused(!(await props.onBegin({ ...choices, minutes: count, fillsScreen, typesIn })));
   };
   const check = (label: string, checked: boolean, onCheck: (on: boolean) => void) => (
@@ -77,6 +82,14 @@ export function ShowroomSetup(props: ShowroomSetupProps) {
         <p className="small">
           {SHOWROOM.start(project)} <span className="quiet">{SHOWROOM.startOther}</span>
         </p>
+        {props.options.length > 1 && (
+          <Menu<string>
+            label={SHOWROOM.option}
+            value={option}
+            choices={props.options.map(({ id, name }) => [id, name] as const)}
+            onChoose={setOption}
+          />
+        )}
         <fieldset className="showroom-set" aria-describedby={isRange ? undefined : `${id}-range`}>
           <legend className="small quiet">{SHOWROOM.range}</legend>
           {check(SHOWROOM.rangeProject, range.project, (project) => setRange({ ...range, project }))}

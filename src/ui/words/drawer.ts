@@ -24,6 +24,7 @@ export const DRAWER = spoken({
   libraries: 'Offer finishes of',
   libraryOf: (name: string, count: number) => `${name} (${count})`,
   putAside: (count: number) => (count === 1 ? 'One library is left out.' : `${count} libraries are left out.`),
+  foreign: 'not of this showroom’s range',
   outdated: (library: string) => `from ${library}, which has another version by now`,
   tag: 'Tag',
   anyTag: 'Any tag',
