@@ -58,7 +58,7 @@ export async function startApp(
   const opened = start.shown?.history.present ?? demo;
   const state = showroom ? showroomState(showroom) : stateAtStart(initialState(opened, preferences.theme), start);
   const store = createStore(() => ({ ...state, ...preferences, putAside: showroom ? [] : keptAside() }));
-  followManner(store);
+  followManner(store, demo);
   const actions = createActions(store);
   const studio = createStudio(studioEvents(store));
   followState(store, studio);

@@ -53,7 +53,7 @@ export function* checkingColors(project: Project, text: string, file?: string): 
   }
   if (problems.length + notices.length === 0) return success(project);
   const located = locateJson(text, file);
-  const lines = located.ok ? located.value.lines : 1;
+  const lines = located.ok ? located.value.lines : new Map<string, number>();
   const found = (list: readonly Problem[]) => list.map((problem) => placeProblem(problem, lines, file));
   return problems.length > 0 ? failureOf(found(problems)) : success(project, found(notices));
 }

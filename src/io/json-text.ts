@@ -1,5 +1,4 @@
 import { failure, type Result, success } from '../engine/result';
-import { childPath, type JsonBranch, type JsonLines, MOST_NAME } from './json-lines';
 
 export type JsonValue =
   | null
@@ -9,10 +8,10 @@ export type JsonValue =
   | readonly JsonValue[]
   | { readonly [name: string]: JsonValue };
 
-/** A JSON text read, with the line each value starts on. */
-interface LocatedJson {
+/** A JSON text read, with the line each value starts on, by path: '' is the whole, then options[1].scheme.floor. */
+export interface LocatedJson {
   readonly value: JsonValue;
-  readonly lines: JsonLines;
+  readonly lines: ReadonlyMap<string, number>;
 }
 
 /** No document of ours nests deeper; a limit keeps a hostile file from exhausting the stack. */
@@ -20,13 +19,12 @@ const MOST_DEPTH = 64;
 
 /**
  * Reads JSON (RFC 8259) and remembers the lines. The platform's own parser says where an error is in words that differ
- * between engines and forgets the places of values. Refuses a name that stands twice in one object or has more than 200 characters. Time
- * and memory grow with the length of the text alone, whatever it holds.
+ * between engines and forgets the places of values. Refuses a name that stands twice in one object.
  */
 export function locateJson(text: string, file?: string): Result<LocatedJson> {
   const reader = new Reader(text.startsWith('\uFEFF') ? text.slice(1) : text);
   try {
-    return success(reader.readDocument());
+    return success({ value: reader.readDocument(), lines: reader.lines });
   } catch (fault) {
     if (!(fault instanceof Fault)) throw fault;
     return failure({
@@ -37,6 +35,10 @@ export function locateJson(text: string, file?: string): Result<LocatedJson> {
     });
   }
 }
+
+/** The path of a member or an item below `parent`, as problems print it. */
+export const childPath = (parent: string, key: string | number): string =>
+  typeof key === 'number' ? `${parent}[${key}]` : parent === '' ? key : `${parent}.${key}`;
 
 /** Unwinds the reader; never leaves this file. */
 class Fault extends Error {
@@ -49,123 +51,94 @@ class Fault extends Error {
   }
 }
 
+const SPACE = /[ \t\r\n]*/y;
 const NUMBER = /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?/y;
-const ESCAPE = /["\\/bfnrt]|u[0-9a-fA-F]{4}/y;
+// biome-ignore lint/suspicious/noControlCharactersInRegex: JSON forbids raw control characters in strings.
+const STRING = /"(?:[^"\\\u0000-\u001f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"/y;
 const WORD = /true|false|null/y;
 
-/** What is quoted from a file in a message, at most. */
-const SHOWN = 40;
-const shown = (text: string): string => (text.length > SHOWN ? `${text.slice(0, SHOWN - 3)}...` : text);
-
 class Reader {
+  readonly lines = new Map<string, number>();
   private at = 0;
   private line = 1;
   private counted = 0;
-  /** Names and places of what is being read, outermost first. */
-  private readonly keys: (string | number)[] = [];
 
   constructor(private readonly text: string) {}
 
-  readDocument(): LocatedJson {
+  readDocument(): JsonValue {
     this.skipSpace();
-    if (this.at >= this.text.length) this.fail('the file is empty');
-    const read = this.readValue();
+    if (this.at >= this.text.length) this.fail('the file is empty', '');
+    const value = this.readValue('', 0);
     this.skipSpace();
-    if (this.at < this.text.length) this.fail(`${this.found()} after the end of the document`);
-    return read;
+    if (this.at < this.text.length) this.fail(`${this.found()} after the end of the document`, '');
+    return value;
   }
 
-  private readValue(): LocatedJson {
-    if (this.keys.length > MOST_DEPTH) this.fail(`more than ${MOST_DEPTH} levels of nesting`);
-    const line = this.lineHere();
+  private readValue(path: string, depth: number): JsonValue {
+    if (depth > MOST_DEPTH) this.fail(`more than ${MOST_DEPTH} levels of nesting`, path);
+    this.lines.set(path, this.lineHere());
     switch (this.text[this.at]) {
       case '{':
-        return this.readObject(line);
+        return this.readObject(path, depth);
       case '[':
-        return this.readArray(line);
+        return this.readArray(path, depth);
       case '"':
-        return { value: this.readString(), lines: line };
+        return this.readString(path);
     }
     const word = this.take(WORD);
-    if (word) return { value: word === 'null' ? null : word === 'true', lines: line };
+    if (word) return word === 'null' ? null : word === 'true';
     const number = this.take(NUMBER);
-    if (number === '') this.fail(`${this.found()} where a value should be`);
+    if (number === '') this.fail(`${this.found()} where a value should be`, path);
     const value = Number(number);
-    if (!Number.isFinite(value)) this.fail(`the number ${shown(number)} is too large`);
-    return { value, lines: line };
+    if (!Number.isFinite(value)) this.fail(`the number ${number} is too large`, path);
+    return value;
   }
 
-  private readObject(line: number): LocatedJson {
+  private readObject(path: string, depth: number): JsonValue {
     const members: [string, JsonValue][] = [];
-    const below = new Map<string, JsonLines>();
-    const lines: JsonBranch = { line, below };
+    const names = new Set<string>();
     this.at++;
     this.skipSpace();
-    if (this.skip('}')) return { value: {}, lines };
+    if (this.skip('}')) return {};
     do {
       this.skipSpace();
-      if (this.text[this.at] !== '"') this.fail(`${this.found()} where a name in double quotes should be`);
-      const name = this.readString();
-      if (name.length > MOST_NAME) this.fail(`the name "${shown(name)}" has more than ${MOST_NAME} characters`);
-      if (below.has(name)) this.fail(`"${name}" stands twice in one object`);
+      if (this.text[this.at] !== '"') this.fail(`${this.found()} where a name in double quotes should be`, path);
+      const name = this.readString(path);
+      if (names.has(name)) this.fail(`"${name}" stands twice in one object`, path);
+      names.add(name);
       this.skipSpace();
-      if (!this.skip(':')) this.fail(`${this.found()} where the colon after "${name}" should be`);
+      if (!this.skip(':')) this.fail(`${this.found()} where the colon after "${name}" should be`, path);
       this.skipSpace();
-      const read = this.readBelow(name);
-      members.push([name, read.value]);
-      below.set(name, read.lines);
+      members.push([name, this.readValue(childPath(path, name), depth + 1)]);
       this.skipSpace();
     } while (this.skip(','));
-    if (!this.skip('}')) this.fail(`${this.found()} where a comma or } should be`);
+    if (!this.skip('}')) this.fail(`${this.found()} where a comma or } should be`, path);
     // fromEntries defines own members, so a name like __proto__ stays plain data.
-    return { value: Object.fromEntries(members), lines };
+    return Object.fromEntries(members);
   }
 
-  private readArray(line: number): LocatedJson {
-    const value: JsonValue[] = [];
-    const below: JsonLines[] = [];
-    const lines: JsonBranch = { line, below };
+  private readArray(path: string, depth: number): JsonValue {
+    const items: JsonValue[] = [];
     this.at++;
     this.skipSpace();
-    if (this.skip(']')) return { value, lines };
+    if (this.skip(']')) return items;
     do {
       this.skipSpace();
-      const read = this.readBelow(value.length);
-      value.push(read.value);
-      below.push(read.lines);
+      items.push(this.readValue(childPath(path, items.length), depth + 1));
       this.skipSpace();
     } while (this.skip(','));
-    if (!this.skip(']')) this.fail(`${this.found()} where a comma or ] should be`);
-    return { value, lines };
+    if (!this.skip(']')) this.fail(`${this.found()} where a comma or ] should be`, path);
+    return items;
   }
 
-  private readBelow(key: string | number): LocatedJson {
-    this.keys.push(key);
-    const read = this.readValue();
-    this.keys.pop();
-    return read;
-  }
-
-  /** By hand: an expression that repeats a choice runs out of stack in a text of some million characters. */
-  private readString(): string {
-    const start = this.at++;
-    for (let code = this.text.charCodeAt(this.at); code !== QUOTE; code = this.text.charCodeAt(this.at)) {
-      // Also at the end of the file, where the code is no number.
-      if (!(code >= FIRST_PRINTED)) return this.failString(start);
-      this.at++;
-      if (code === BACKSLASH && this.take(ESCAPE) === '') return this.failString(start);
-    }
-    this.at++;
-    return JSON.parse(this.text.slice(start, this.at)) as string;
-  }
-
-  private failString(start: number): never {
-    this.at = start;
-    this.fail('a text that is not closed or has a forbidden character');
+  private readString(path: string): string {
+    const quoted = this.take(STRING);
+    if (quoted === '') this.fail('a text that is not closed or has a forbidden character', path);
+    return JSON.parse(quoted) as string;
   }
 
   private skipSpace(): void {
-    while (isSpace(this.text.charCodeAt(this.at))) this.at++;
+    this.take(SPACE);
   }
 
   private skip(character: string): boolean {
@@ -182,7 +155,7 @@ class Reader {
   }
 
   private lineHere(): number {
-    for (; this.counted < this.at; this.counted++) if (this.text.charCodeAt(this.counted) === NEWLINE) this.line++;
+    for (; this.counted < this.at; this.counted++) if (this.text[this.counted] === '\n') this.line++;
     return this.line;
   }
 
@@ -191,15 +164,7 @@ class Reader {
     return character === undefined ? 'the file ends' : `"${character}" stands`;
   }
 
-  private fail(message: string): never {
-    throw new Fault(message, this.lineHere(), this.keys.reduce<string>(childPath, ''));
+  private fail(message: string, path: string): never {
+    throw new Fault(message, this.lineHere(), path);
   }
 }
-
-const NEWLINE = 0x0a;
-const QUOTE = 0x22;
-const BACKSLASH = 0x5c;
-/** JSON forbids what is below it in texts. */
-const FIRST_PRINTED = 0x20;
-
-const isSpace = (code: number): boolean => code === 0x20 || code === NEWLINE || code === 0x0d || code === 0x09;

@@ -22,7 +22,7 @@ export const DECISION_STEPS: readonly DecisionStep[] = [
   },
   { id: 'backsplash', name: 'Backsplash', surfaces: ['backsplash'] },
   { id: 'wall', name: 'Wall and ceiling', surfaces: ['wall', 'ceiling', 'frame'] },
-  { id: 'hardware', name: 'Hardware and fittings', surfaces: ['hardware', 'sink', 'tap', 'appliance'] },
+  { id: 'hardware', name: 'Handles and fittings', surfaces: ['hardware', 'sink', 'tap', 'appliance'] },
 ];
 
 const inSteps: readonly SurfaceId[] = DECISION_STEPS.flatMap((step) => step.surfaces);

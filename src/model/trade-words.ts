@@ -1,78 +1,9 @@
-/**
- * The trade's words on two sides of the Atlantic. Everything is written in US words; `inTradeWords` turns a text for the UK.
- * Sources: terms of the kitchen trade as in manufacturers' and planning guides of both countries; spellings by the Oxford and
- * Merriam-Webster dictionaries (-ize stays, as Oxford has it).
- */
+import { ENDINGS, PLURALS, SPELLINGS, TERMS } from './trade-word-tables';
+
+/** Everything is written in US words; `inTradeWords` turns a text for the UK. */
 export type TradeWords = 'us' | 'uk';
 
 export const TRADE_WORDS: readonly TradeWords[] = ['us', 'uk'];
-
-/**
- * US before UK, in small letters, without endings. A longer term stands before a shorter one within it. `s`: with a plural in -s of
- * both; spaces in a US term may be hyphens, which stay.
- */
-const TERMS: readonly (readonly [us: string, uk: string])[] = [
-  ['countertop', 'worktop'],
-  ['counter', 'worktop'],
-  ['backsplash', 'splashback'],
-  ['cooktop', 'hob'],
-  ['toe kick', 'plinth'],
-  ['upper cabinet', 'wall unit'],
-  ['wall cabinet', 'wall unit'],
-  ['base cabinet', 'base unit'],
-  ['tall cabinet', 'tall unit'],
-  ['pantry', 'larder'],
-  ['range hood', 'cooker hood'],
-  ['hood', 'cooker hood'],
-  ['faucet', 'tap'],
-  ['baseboard', 'skirting'],
-  ['light rail', 'pelmet'],
-  ['receptacle', 'socket'],
-  ['latex paint', 'emulsion'],
-];
-
-/** Spellings: what a word begins with, or is with its endings. */
-const SPELLINGS: readonly (readonly [us: string, uk: string])[] = [
-  ['color', 'colour'],
-  ['discolor', 'discolour'],
-  ['neighbor', 'neighbour'],
-  ['favor', 'favour'],
-  ['behavior', 'behaviour'],
-  ['gray', 'grey'],
-  ['center', 'centre'],
-  ['centered', 'centred'],
-  ['centering', 'centring'],
-  ['millimeter', 'millimetre'],
-  ['centimeter', 'centimetre'],
-  ['meter', 'metre'],
-  ['liter', 'litre'],
-  ['matte', 'matt'],
-  ['mold', 'mould'],
-  ['mitered', 'mitred'],
-  ['aluminum', 'aluminium'],
-  ['judgment', 'judgement'],
-  ['modeled', 'modelled'],
-  ['modeling', 'modelling'],
-  ['labeled', 'labelled'],
-  ['labeling', 'labelling'],
-  ['canceled', 'cancelled'],
-  ['leveled', 'levelled'],
-  ['leveling', 'levelling'],
-  ['luster', 'lustre'],
-  ['fiber', 'fibre'],
-  ['catalog', 'catalogue'],
-  ['analyze', 'analyse'],
-  ['analyzed', 'analysed'],
-];
-
-/** Endings a spelling takes unchanged. */
-const ENDINGS = 's|ed|ing|less|ful|ish|er|est|ness|ers|able|ably|ings|ation|y';
-
-const PLURALS: Readonly<Record<string, string>> = {
-  backsplashes: 'splashbacks',
-  pantries: 'larders',
-  emulsions: 'emulsions',
-};
 
 const UK_OF: ReadonlyMap<string, string> = new Map([
   ...TERMS.map(([us, uk]) => [us, uk] as const),

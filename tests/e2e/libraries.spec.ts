@@ -140,7 +140,7 @@ test('a finish is changed, several are tagged, and all of it is there after a re
   await openLibraries();
   await button(/^Showroom paints/).click();
   await expect(rows().first()).toContainText('Oat Linen, washable');
-  await expect(rows().first()).toContainText('$$');
+  await expect(rows().first()).toContainText('Middle price');
   await expect(dialog().locator('.tag')).toHaveCount(3);
 });
 

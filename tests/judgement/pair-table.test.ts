@@ -42,7 +42,7 @@ describe('the table of all pairs', () => {
       'Backsplash',
       'Wall',
       'Ceiling',
-      'Hardware',
+      'Handles',
     ]);
     const firsts = table.rows.map(({ surfaces }) => SURFACES.indexOf(surfaces[0]!));
     expect(firsts).toEqual([...firsts].sort((a, b) => a - b));

@@ -184,9 +184,9 @@ describe('the order', () => {
     });
     expect(acceptedIds(list)).toEqual(['first', 'both-later', 'unknown']);
     expect(list.accepted[0]!.reasons[0]).toBe(
-      'Meets 1 of 3 wishes: light reflectance 5 to 15. Misses: price $; "in stock".',
+      'Meets 1 of 3 wishes: light reflectance 5 to 15. Misses: a low price; "in stock".',
     );
-    expect(list.accepted[2]!.reasons.join(' ')).toContain('Not known: price $; "in stock".');
+    expect(list.accepted[2]!.reasons.join(' ')).toContain('Not known: a low price; "in stock".');
     expect(list.accepted[2]!.wishes.map(({ is_met }) => is_met)).toEqual([false, null, null]);
   });
 
@@ -217,7 +217,7 @@ describe('the order', () => {
       wishes: [{ kind: 'price', bands: ['$'] }],
     });
     expect(acceptedIds(list)).toEqual(['c-met', 'b-unknown', 'a-missed']);
-    expect(list.accepted[1]!.reasons.join(' ')).toContain('Not known whether it meets your wish: price $.');
+    expect(list.accepted[1]!.reasons.join(' ')).toContain('Not known whether it meets your wish: a low price.');
     expect(list.order.find(({ step }) => step === 'wishes')!.words).toContain('what is not known');
   });
 

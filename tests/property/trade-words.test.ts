@@ -16,7 +16,8 @@ describe('US words for the UK', () => {
     ['baseboard, light rail, receptacles, latex paint', 'skirting, pelmet, sockets, emulsion'],
     ['dark bluish-gray, grayish, colorless, discolored', 'dark bluish-grey, greyish, colourless, discoloured'],
     ['Centered in millimeters; neighbors; mitered', 'Centred in millimetres; neighbours; mitred'],
-    ['Recognize the size', 'Recognize the size'],
+    ['None was recognized; trim, local codes', 'None was recognised; woodwork, building regulations'],
+    ['Under-cabinet strip', 'Under-cupboard strip'],
   ])('%s: %s', (us, uk) => expect(inTradeWords(us, 'uk')).toBe(uk));
 
   it.each([

@@ -22,7 +22,11 @@ it('says a price with its currency and what it is for, and nothing it does not k
   expect(priceWords({ amount: 34.5 })).toBe('34.50');
   expect(priceWords({ amount: 900, currency: 'JPY' })).toBe('¥900');
   expect(priceOrBand({ price: { amount: 5, currency: 'USD' }, price_band: '$$' })).toBe('$5.00');
-  expect([priceOrBand({ price_band: '$$' }), priceOrBand({}), priceOrBand(undefined)]).toEqual(['$$', null, null]);
+  expect([priceOrBand({ price_band: '$$' }), priceOrBand({}), priceOrBand(undefined)]).toEqual([
+    'Middle price',
+    null,
+    null,
+  ]);
 });
 
 it('is never turned into another unit or currency by the words and units chosen', () => {

@@ -52,6 +52,22 @@ describe('a new project', () => {
     expect(JSON.stringify(made)).not.toMatch(/OWN-OTHER|Of a client/);
   });
 
+  it('takes the sizes of the UK at first where UK words are chosen, then those of the last kitchen', () => {
+    const { store, make } = begin();
+    store.setState({ words: 'uk' });
+    make({});
+    expect(projectOf(store.getState()).kitchen.region).toBe('uk');
+    make({ room: { layout: 'galley', region: 'us', ...usualRoom('galley', 'us') } });
+    make({});
+    expect(projectOf(store.getState()).kitchen.region).toBe('us');
+  });
+
+  it('takes those of the demonstration where nobody chose UK words', () => {
+    const { store, make, demo } = begin();
+    make({});
+    expect(projectOf(store.getState()).kitchen.region).toBe(demo.kitchen.region);
+  });
+
   it('is in no file yet, so leaving the page is asked about', () => {
     const { store, make } = begin();
     expect(isUnsaved(store.getState())).toBe(false);

@@ -16,8 +16,11 @@ const BRITISH = new RegExp(
   'i',
 );
 
-/** What is recognized in files that people bring, in the words of many languages. */
-const RECOGNIZED = ['heading-words', 'price-heading', 'price-words'].map((name) => `src/io/sheet/${name}.ts`);
+/** What is recognized in files that people bring, in the words of many languages, and the tables of both countries' words. */
+const RECOGNIZED = [
+  'src/model/trade-word-tables.ts',
+  ...['heading-words', 'price-heading', 'price-words'].map((name) => `src/io/sheet/${name}.ts`),
+];
 
 const files = (readdirSync('src', { recursive: true }) as string[])
   .filter((name) => /\.tsx?$/.test(name) && !/\.(test|data)\.ts$/.test(name))

@@ -11,9 +11,9 @@ afterEach(() => {
 });
 
 /** They shorten a name somebody gave. */
-const OF_NAMES = /(?:labelWithoutCode|settingShortName|momentText)$/;
+const OF_NAMES = /(?:labelWithoutCode|bareLabel|settingShortName|momentText)$/;
 /** Files that hold no messages but what they are made with. */
-const TOOLS = ['spoken.ts', 'numbers.ts'];
+const TOOLS = ['spoken.ts', 'built-in.ts', 'numbers.ts'];
 const modules = await Promise.all(
   readdirSync('src/ui/words')
     .filter((name) => !TOOLS.includes(name))

@@ -5,6 +5,7 @@ import { changesWith } from '../../model/changes-with';
 import { decisionPath, settledAfter } from '../../model/decision-path';
 import { NO_FINISH } from '../../model/empty-surface';
 import { DecisionsPanel } from '../../ui/decisions/DecisionsPanel';
+import { shownName } from '../../ui/words/built-in';
 import { useApp, useAppState } from '../context';
 import { openDrawer } from '../open-drawer';
 import { projectOf, shownOption } from '../state';
@@ -23,7 +24,7 @@ export function DecisionsPane() {
   return (
     <DecisionsPanel
       path={path}
-      labelOf={(id) => [NO_FINISH, ...project.library].find((finish) => finish.id === id)?.label ?? id}
+      labelOf={(id) => shownName([NO_FINISH, ...project.library].find((finish) => finish.id === id)?.label ?? id)}
       narrowings={narrowings}
       hangsOn={({ surfaces, state }) =>
         state === 'open' ? [] : settledAfter(option, present, [...surfaces, ...changesWith(option, surfaces[0]!)])

@@ -4,15 +4,15 @@ import { candidatesFor } from '../../model/finish-candidates';
 import { NewProject } from '../../ui/questions/NewProject';
 import { useApp, useAppState } from '../context';
 import { saveProject } from '../files';
-import { startLibrary, startNewProject } from '../start-new-project';
-import { documentOf, isUnsaved, projectOf } from '../state';
+import { startLibrary, startNewProject, startRegion } from '../start-new-project';
+import { documentOf, isUnsaved } from '../state';
 
 /** The questions of a new project. */
 export function NewProjectPane() {
   const { store, projects, demo } = useApp();
   const present = useAppState(documentOf);
   const library = useMemo(() => startLibrary(present, demo), [present, demo]);
-  const region = useAppState((state) => projectOf(state).kitchen.region);
+  const region = useAppState((state) => startRegion(state, demo));
   const unit = useAppState((state) => state.lengthUnit);
   const unsaved = useAppState(isUnsaved);
   return (

@@ -15,7 +15,7 @@ const NAMES: Readonly<Record<SurfaceId, string>> = {
   upstand: 'Upstand',
   wall: 'Wall',
   ceiling: 'Ceiling',
-  hardware: 'Hardware',
+  hardware: 'Handles',
   sink: 'Sink',
   tap: 'Faucet',
   appliance: 'Appliance',

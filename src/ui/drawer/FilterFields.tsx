@@ -5,6 +5,7 @@ import type { Finish } from '../../model/project';
 import { SHEENS, type SheenId } from '../../model/sheens';
 import { DRAWER } from '../words/drawer';
 import { CLASS_WORDS, sheenChoice } from '../words/finishes';
+import { bandWords } from '../words/price';
 import { SHORTLIST } from '../words/shortlist';
 import { type FinishFilters, filterCount, NO_FILTERS } from './finish-filters';
 import { libraryValues } from './library-values';
@@ -57,7 +58,7 @@ export function FilterFields({ finishes, filters, libraries, onFilters, onRank, 
         <Menu<string>
           label={SHORTLIST.price}
           value={filters.price}
-          choices={[['all', SHORTLIST.anyPrice], ...prices.map((one) => [one, one] as const)]}
+          choices={[['all', SHORTLIST.anyPrice], ...prices.map((one) => [one, bandWords(one)] as const)]}
           onChoose={(price) => set({ price })}
         />
         <Menu<string>

@@ -7,6 +7,7 @@ import type { Finish } from '../../model/project';
 import { SHEENS, type SheenId } from '../../model/sheens';
 import { surfaceName, wishWords } from '../words/engine-words';
 import { CLASS_WORDS, sheenChoice } from '../words/finishes';
+import { bandWords } from '../words/price';
 import { SHORTLIST } from '../words/shortlist';
 import { lrvRange } from './finish-filters';
 import { libraryValues } from './library-values';
@@ -139,7 +140,7 @@ function valuesOf(kind: Kind, finishes: readonly Finish[], others: readonly Surf
     case 'sheen':
       return SHEENS.map((one) => [one.id, sheenChoice(one)]);
     case 'price':
-      return prices.map(plain);
+      return prices.map((one) => [one, bandWords(one)]);
     case 'availability':
       return availabilities.map(plain);
     case 'no-lighter-than':

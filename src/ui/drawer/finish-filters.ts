@@ -1,7 +1,9 @@
 import type { FinishClass } from '../../engine/finish/types';
 import type { ComponentRecord } from '../../engine/judge/assessment';
 import type { Wish } from '../../engine/judge/shortlist/wish';
+import { codeOf } from '../../model/merge-finishes';
 import type { Finish } from '../../model/project';
+import { isFound, searchable } from '../../model/search-words';
 import { SHEENS, type SheenId } from '../../model/sheens';
 import { undertoneLabel } from '../words/findings';
 import { CLASS_WORDS } from '../words/finishes';
@@ -41,7 +43,7 @@ export function passes(finish: Finish, filters: FinishFilters): boolean {
   if (tag !== '' && !finish.tags?.includes(tag)) return false;
   const range = SHEENS.find(({ id }) => id === sheen);
   if (range && (finish.gloss_gu < range.from || finish.gloss_gu > range.to)) return false;
-  return isInLrv(finish, filters) && fits(finish, filters.search.trim().toLowerCase());
+  return isInLrv(finish, filters) && fits(finish, filters.search);
 }
 
 function isInLrv(finish: Finish, { lrvFrom, lrvTo }: FinishFilters): boolean {
@@ -78,11 +80,9 @@ export function wishesOf({ kind, lrvFrom, lrvTo, sheen, price, available }: Fini
   ];
 }
 
-function fits(finish: Finish, search: string): boolean {
-  if (!search) return true;
-  const text = searchText(finish);
-  return search.split(/\s+/).every((word) => text.includes(word));
-}
+/** Whether a finish has every word of a search, in the trade's words and spellings of either country. */
+export const fits = (finish: Finish, search: string): boolean =>
+  search.trim() === '' || isFound(search, searchText(finish));
 
 const texts = new WeakMap<Finish, { readonly facts: ComponentRecord | null; readonly text: string }>();
 
@@ -95,13 +95,14 @@ function searchText(finish: Finish): string {
   const words = [
     label,
     id,
+    codeOf(finish),
     CLASS_WORDS[finish.class],
     facts && undertoneLabel(facts),
     supply?.supplier,
     origin?.name,
     ...tags,
   ];
-  const text = words.filter(Boolean).join(' ').toLowerCase();
+  const text = searchable(words.filter(Boolean).join(' '));
   texts.set(finish, { facts, text });
   return text;
 }

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { SurfaceId } from '../../engine/surface';
 import type { SwatchPaint } from '../swatch/swatch-paint';
+import { shownName } from '../words/built-in';
 import { LEDGE } from '../words/ledge';
 import { LedgeSampleButton } from './LedgeSampleButton';
 import type { LedgeRows, LedgeSample } from './ledge-samples';
@@ -53,7 +54,7 @@ export function Ledge(props: LedgeProps) {
     <section className="ledge" aria-label={LEDGE.region}>
       <p className="ledge-caption">
         {shown ? (
-          LEDGE.caption(shown.name, shown.finish.label, shown.state)
+          LEDGE.caption(shown.name, shownName(shown.finish.label), shown.state)
         ) : (
           <>
             <button type="button" className="button ledge-next" data-opens="decisions" onClick={props.onDecisions}>

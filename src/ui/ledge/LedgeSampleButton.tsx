@@ -2,6 +2,7 @@ import { isEmpty } from '../../model/empty-surface';
 import { pointing } from '../parts/pointing';
 import { Swatch } from '../swatch/Swatch';
 import type { SwatchPaint } from '../swatch/swatch-paint';
+import { shownName } from '../words/built-in';
 import { CLASS_SHORT, labelWithoutCode, STATE_WORDS } from '../words/finishes';
 import { LEDGE } from '../words/ledge';
 import type { LedgeSample } from './ledge-samples';
@@ -49,7 +50,7 @@ export function LedgeSampleButton(props: LedgeSampleButtonProps) {
       <span className="sample-words">
         <span className="sample-name">{sample.name}</span>
         {isEmpty({ finish: sample.finish.id }) ? (
-          <span className="sample-state">{sample.finish.label}</span>
+          <span className="sample-state">{shownName(sample.finish.label)}</span>
         ) : (
           <>
             <span className="sample-finish">{CLASS_SHORT[sample.finish.class]}</span>

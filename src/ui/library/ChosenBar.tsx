@@ -6,6 +6,7 @@ import type { Finish, Supply } from '../../model/project';
 import { Menu } from '../drawer/Menu';
 import { TYPE_IN } from '../words/drawer';
 import { LIBRARIES, mergedWords, ON_SAME, RANGE } from '../words/libraries';
+import { bandWords } from '../words/price';
 import { reread } from '../words/spoken';
 import { type BulkChange, bulkEdit, tagsIn } from './bulk-edit';
 import { NONE_CHOSEN } from './choose-rows';
@@ -114,7 +115,10 @@ export function ChosenBar({ library, chosen, others, editor, onLook }: ChosenBar
           <Menu<string>
             label={RANGE.bulkPrice}
             value=""
-            choices={[['', RANGE.leave], ...PRICES.map((one) => [one, one === 'none' ? RANGE.noPrice : one] as const)]}
+            choices={[
+              ['', RANGE.leave],
+              ...PRICES.map((one) => [one, one === 'none' ? RANGE.noPrice : bandWords(one)] as const),
+            ]}
             onChoose={(band) =>
               band !== '' && void run({ kind: 'price', band: band === 'none' ? null : (band as Supply['price_band']) })
             }

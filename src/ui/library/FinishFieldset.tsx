@@ -6,7 +6,7 @@ import { Menu } from '../drawer/Menu';
 import { TYPE_IN } from '../words/drawer';
 import { CLASS_WORDS } from '../words/finishes';
 import { FINISH_FORM } from '../words/libraries';
-import { PRICE } from '../words/price';
+import { bandWords, PRICE } from '../words/price';
 import { reread, unitNow } from '../words/spoken';
 import type { FinishFields } from './finish-fields';
 import type { PriceFields } from './price-fields';
@@ -103,7 +103,7 @@ export function FinishFieldset({ fields, finishes, hasOneColor, isScreen, onFiel
         <Menu<(Supply['price_band'] & string) | ''>
           label={FINISH_FORM.band}
           value={fields.band ?? ''}
-          choices={BANDS.map((one) => [one, one === '' ? FINISH_FORM.noBand : one] as const)}
+          choices={BANDS.map((one) => [one, one === '' ? FINISH_FORM.noBand : bandWords(one)] as const)}
           onChoose={(band) => onFields({ band })}
         />
         {field('availability', FINISH_FORM.availability, { offers: libraryValues(finishes).availabilities })}

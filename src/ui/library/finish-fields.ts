@@ -8,7 +8,7 @@ import { GLOSS_GU, type OwnFinishEntry, ownFinish, provenanceOf } from '../drawe
 import { FINISH_FORM } from '../words/libraries';
 import { reread, unitNow } from '../words/spoken';
 import { tagsIn, withSupply, withTags } from './bulk-edit';
-import { nameOf } from './near-lrv';
+import { writtenName } from './near-lrv';
 import { type PriceFields, priceFields, typedPrice } from './price-fields';
 
 /** A finish as the form shows it: all as typed. */
@@ -42,7 +42,7 @@ const text = (value: number | undefined): string => (value === undefined ? '' : 
 export function fieldsOf(finish: Finish): FinishFields {
   const { supply = {} } = finish;
   return {
-    name: nameOf(finish),
+    name: writtenName(finish),
     code: codeOf(finish),
     class: finish.class,
     gloss: text(finish.gloss_gu),
@@ -132,7 +132,7 @@ export function finishOfFields(
   const bare: Finish = {
     ...rest,
     id,
-    label: `${name || nameOf(start)}, ${id}`,
+    label: `${name || writtenName(start)}, ${id}`,
     class: fields.class,
     gloss_gu: read.gloss ?? start.gloss_gu,
     components: made ? made.value.components : withPrinted(start.components, read.lrv),

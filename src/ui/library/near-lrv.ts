@@ -5,11 +5,14 @@ import { yFromMunsellValue } from '../../engine/naming/munsell-value';
 import { codeOf } from '../../model/merge-finishes';
 import type { Finish } from '../../model/project';
 import { knownFacts } from '../drawer/known-facts';
-import { labelWithoutCode } from '../words/finishes';
+import { shownName } from '../words/built-in';
+import { bareLabel } from '../words/finishes';
 
 /** The name alone: lists show the code apart. */
-export const nameOf = (finish: Finish): string =>
-  labelWithoutCode(labelWithoutCode(finish.label, finish.id), codeOf(finish));
+export const nameOf = (finish: Finish): string => shownName(writtenName(finish));
+
+/** The name alone, as it is kept. */
+export const writtenName = (finish: Finish): string => bareLabel(bareLabel(finish.label, finish.id), codeOf(finish));
 
 /**
  * Light reflectance value to sort and filter by: by the numbers where they are worked out, else as printed, else as near as the given color

@@ -1,10 +1,7 @@
 import type { Provenance } from '../../engine/finish/types';
 import { codeOf } from '../../model/merge-finishes';
 import type { Finish } from '../../model/project';
-import { type FinishFilters, filterCount, lrvRange, NO_FILTERS, passes } from '../drawer/finish-filters';
-import { knownFacts } from '../drawer/known-facts';
-import { undertoneLabel } from '../words/findings';
-import { CLASS_WORDS } from '../words/finishes';
+import { type FinishFilters, filterCount, fits, lrvRange, NO_FILTERS, passes } from '../drawer/finish-filters';
 import { nameOf, nearLrv } from './near-lrv';
 import { sortByPrice } from './price-order';
 
@@ -21,7 +18,6 @@ export const rangeFilterCount = (filters: RangeFilters): number =>
 
 /** The finishes that pass, in their order. */
 export function filterRange(finishes: readonly Finish[], filters: RangeFilters): readonly Finish[] {
-  const words = filters.search.trim().toLowerCase().split(/\s+/).filter(Boolean);
   const { from, to } = lrvRange(filters.lrvFrom, filters.lrvTo);
   const bare = { ...filters, search: '', lrvFrom: '', lrvTo: '' };
   const isInLrv = (finish: Finish) => {
@@ -34,24 +30,8 @@ export function filterRange(finishes: readonly Finish[], filters: RangeFilters):
       passes(finish, bare) &&
       (filters.provenance === 'all' || finish.provenance === filters.provenance) &&
       isInLrv(finish) &&
-      (words.length === 0 || hasAll(finish, words)),
+      fits(finish, filters.search),
   );
-}
-
-function hasAll(finish: Finish, words: readonly string[]): boolean {
-  const { supply } = finish;
-  const facts = knownFacts(finish);
-  const text = [
-    finish.label,
-    codeOf(finish),
-    supply?.supplier ?? '',
-    ...(finish.tags ?? []),
-    CLASS_WORDS[finish.class],
-    facts ? undertoneLabel(facts) : '',
-  ]
-    .join(' ')
-    .toLowerCase();
-  return words.every((word) => text.includes(word));
 }
 
 export const RANGE_ORDERS = ['library', 'name', 'code', 'lrv', 'sheen', 'price', 'lead'] as const;

@@ -3,6 +3,7 @@ import type { RelationCheck } from '../../engine/judge/relations/types';
 import { joined } from '../../engine/judge/surface-words';
 import type { SurfaceId } from '../../engine/surface';
 import type { RelationRepair } from '../../kitchen/carry/relation-repair';
+import { shownName } from '../words/built-in';
 import { surfacesPhrase } from '../words/engine-words';
 import { LOOK } from '../words/look';
 import { retold } from '../words/spoken';
@@ -34,7 +35,9 @@ export function RepairList({ repairs, checks, onTry, onLay, onPoint }: RepairLis
       <ul className="look-list">
         {repairs.map((repair) => {
           const surfaces = repair.changes.flatMap((change) => change.surfaces);
-          const what = joined(repair.changes.map((one) => LOOK.change(one.label, surfacesPhrase(one.surfaces).text)));
+          const what = joined(
+            repair.changes.map((one) => LOOK.change(shownName(one.label), surfacesPhrase(one.surfaces).text)),
+          );
           return (
             <li key={what} className="look-repair" {...pointing(surfaces, onPoint)}>
               <p>{what}</p>

@@ -1,5 +1,6 @@
 import type { Warning } from '../../engine/judge/assessment';
 import type { PairTable, TableCell, TablePart } from '../../engine/judge/pair-table';
+import { shownName } from '../words/built-in';
 import { ROLE_WORDS } from '../words/finishes';
 import { capital } from '../words/numbers';
 import { MEETS_WORDS, PAIRS, signWords } from '../words/pairs';
@@ -54,7 +55,7 @@ export function PairDetail({ table, cell, settingName, isDark, also }: PairDetai
         </tbody>
       </table>
       <p className="small quiet">
-        {a.label}; {b.label}. {PAIRS.light(settingName, isDark)}
+        {shownName(a.label)}; {shownName(b.label)}. {PAIRS.light(settingName, isDark)}
       </p>
       <details className="fold">
         <summary>{PAIRS.numbers}</summary>

@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import type { Option, Project, Revision } from '../../model/project';
 import { OpenFileButton } from '../parts/OpenFileButton';
 import { PanelFrame } from '../room/PanelFrame';
+import { shownName } from '../words/built-in';
 import { PROJECTS } from '../words/projects';
 import { FreezeForm } from './FreezeForm';
 import { KeptList, type KeptListProps } from './KeptList';
@@ -47,7 +48,12 @@ export function ProjectsPanel(props: ProjectsPanelProps) {
           whenEmpty={PROJECTS.nameEmpty}
           onName={props.onName}
         />
-        <NoteField key={`note-${project.id}`} label={PROJECTS.note} value={project.note} onNote={props.onNote} />
+        <NoteField
+          key={`note-${project.id}`}
+          label={PROJECTS.note}
+          value={shownName(project.note)}
+          onNote={props.onNote}
+        />
         <NoteField
           key={`note-${project.id}-${option.id}`}
           label={PROJECTS.noteOf(option.name)}

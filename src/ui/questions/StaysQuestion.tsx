@@ -1,6 +1,7 @@
 import { SURFACES, type SurfaceId } from '../../engine/surface';
 import type { Finish } from '../../model/project';
 import { Menu } from '../drawer/Menu';
+import { shownName } from '../words/built-in';
 import { surfaceName } from '../words/engine-words';
 import { QUESTIONS } from '../words/questions';
 import type { QuestionProps } from './question-props';
@@ -36,7 +37,7 @@ export function StaysQuestion({ answers, onAnswers, candidates }: StaysQuestionP
                   value={kept.finish ?? ''}
                   choices={[
                     ['', QUESTIONS.finishUnknown],
-                    ...candidates(surface).map(({ id, label }) => [id, label] as const),
+                    ...candidates(surface).map(({ id, label }) => [id, shownName(label)] as const),
                   ]}
                   onChoose={(finish) => put(surface, true, finish || null)}
                 />

@@ -1,6 +1,8 @@
 import { type KeyboardEvent, useEffect, useId, useState } from 'react';
 import type { HeldChoice, HeldReading } from '../../kitchen/study/held-reading';
 import { COMPARISON_WHITES } from '../../kitchen/study/held-whites';
+import { isFound, searchable } from '../../model/search-words';
+import { shownName } from '../words/built-in';
 import { surfaceName } from '../words/engine-words';
 import { HELD } from '../words/held';
 import { capital, decimal, integer, labText, rgbText } from '../words/numbers';
@@ -21,7 +23,7 @@ export function HoldPart({ finishes, held, reading, onHold }: HoldPartProps) {
   const [text, setText] = useState('');
   const choices = [
     ...COMPARISON_WHITES.map((id) => ({ choice: { kind: 'white', id } as const, name: HELD.whites[id] })),
-    ...finishes.map(({ id, label }) => ({ choice: { kind: 'finish', id } as const, name: label })),
+    ...finishes.map(({ id, label }) => ({ choice: { kind: 'finish', id } as const, name: shownName(label) })),
   ];
   const nameOf = (choice: HeldChoice) =>
     choices.find((one) => one.choice.kind === choice.kind && one.choice.id === choice.id)?.name ?? choice.id;
@@ -35,8 +37,7 @@ export function HoldPart({ finishes, held, reading, onHold }: HoldPartProps) {
   };
   /** What is typed and left is taken where it can mean one thing only. */
   const settle = () => {
-    const typed = text.trim().toLowerCase();
-    const matches = typed === '' ? [] : choices.filter(({ name }) => name.toLowerCase().includes(typed));
+    const matches = text.trim() === '' ? [] : choices.filter(({ name }) => isFound(text, searchable(name)));
     if (matches.length === 1) take(matches[0]!.name);
   };
   const onKeyDown = (event: KeyboardEvent) => {
@@ -46,8 +47,7 @@ export function HoldPart({ finishes, held, reading, onHold }: HoldPartProps) {
     setText('');
     onHold(null);
   };
-  const typed = text.trim().toLowerCase();
-  const isUnknown = typed !== '' && !choices.some(({ name }) => name.toLowerCase().includes(typed));
+  const isUnknown = text.trim() !== '' && !choices.some(({ name }) => isFound(text, searchable(name)));
   return (
     <section className="hold-part" aria-label={HELD.title}>
       <h4>{HELD.title}</h4>

@@ -7,6 +7,7 @@ import type { StandReading } from '../../kitchen/study/stand-reading';
 import { CopyButton } from '../parts/CopyButton';
 import { Swatch } from '../swatch/Swatch';
 import type { SwatchPaint } from '../swatch/swatch-paint';
+import { shownName } from '../words/built-in';
 import { surfaceName } from '../words/engine-words';
 import { PROVENANCE_WORDS, ROLE_WORDS } from '../words/finishes';
 import { brief, capital, decimal, labText, percent } from '../words/numbers';
@@ -91,7 +92,7 @@ export function ReadingCard(props: ReadingCardProps) {
           {READING.back}
         </button>
       </div>
-      <p>{surface.label}</p>
+      <p>{shownName(surface.label)}</p>
       {props.point && (
         <PointPart point={props.point} picked={props.picked} hasParts={surface.components.length > 1}>
           <HoldPart {...props.hold} />

@@ -1,6 +1,7 @@
 import type { AssessedSurface, ComponentRecord, InstalledRecord } from '../../engine/judge/assessment';
 import type { FinishInLights, FinishUnderLight } from '../../kitchen/study/finish-in-lights';
 import { SHIFT_WORDS } from '../../kitchen/study/light-verdict-words';
+import { shownName } from '../words/built-in';
 import { READING_TEXT as TEXT } from '../words/copy';
 import { surfaceName } from '../words/engine-words';
 import { PROVENANCE_WORDS, ROLE_WORDS } from '../words/finishes';
@@ -29,7 +30,7 @@ export function readingText(
   inLights: FinishInLights | null = null,
 ): string {
   const lines = [
-    `${surfaceName(surface.surface)}: ${surface.label}`,
+    `${surfaceName(surface.surface)}: ${shownName(surface.label)}`,
     TEXT.of(context.project, context.option),
     '',
     TEXT.sampleHead,

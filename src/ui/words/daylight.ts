@@ -2,7 +2,7 @@ import type { OutdoorMaterial, SkyKind, SunPosition } from '../../engine/dayligh
 import type { Opening, Wall } from '../../model/kitchen';
 import type { Daylight } from '../../model/project';
 import { brief, integer } from './numbers';
-import { spoken } from './spoken';
+import { localeNow, spoken } from './spoken';
 
 const DIRECTIONS = spoken([
   'north',
@@ -111,7 +111,8 @@ export function lightCaption(daylight: Daylight | null): readonly string[] {
   if (!daylight) return ['No daylight'];
   const { sky, month, day, hour } = daylight;
   const time = hour === 12 ? 'noon' : clockWords(hour);
-  return [`${DAYLIGHT.skies[sky]},`, `${DAYLIGHT.months[month - 1]!.slice(0, 3)} ${day}, ${time}`];
+  const date = [DAYLIGHT.months[month - 1]!.slice(0, 3), day];
+  return [`${DAYLIGHT.skies[sky]},`, `${(localeNow() === 'en-GB' ? date.reverse() : date).join(' ')}, ${time}`];
 }
 
 /** How far above one's eyes something ends that stands 10 m away, m: whole meters, or halves where it is low. */

@@ -32,7 +32,7 @@ export const STEP_NAMES: { readonly [S in PathStep['id']]: string } = spoken({
   fronts: 'Cabinet fronts',
   backsplash: 'Backsplash',
   wall: 'Wall and ceiling',
-  hardware: 'Hardware and fittings',
+  hardware: 'Handles and fittings',
 });
 
 /** Why a step stands where it does in the order. Common practice, no source. */

@@ -2,6 +2,7 @@ import type { ComponentRole, FinishClass, Provenance } from '../../engine/finish
 import type { Layout, Variation } from '../../engine/pattern/types';
 import type { DecisionState } from '../../engine/surface';
 import { type SHEENS, type SheenId, sheenOf } from '../../model/sheens';
+import { shownName } from './built-in';
 import { spoken } from './spoken';
 
 /** Material classes in the trade's words. */
@@ -114,8 +115,11 @@ export const sheenChoice = ({ id, from, to }: (typeof SHEENS)[number]): string =
   return from === 0 ? `${word}, to ${to} GU` : to === 100 ? `${word}, from ${from} GU` : `${word}, ${from} to ${to} GU`;
 };
 
-/** The label without its code at the end, which is shown apart. */
-export function labelWithoutCode(label: string, code: string): string {
+/** The label without its code at the end, as it is written. */
+export function bareLabel(label: string, code: string): string {
   const tail = `, ${code}`;
   return label.endsWith(tail) ? label.slice(0, -tail.length) : label;
 }
+
+/** The label without its code at the end, which is shown apart; of the program's own finishes in the words chosen. */
+export const labelWithoutCode = (label: string, code: string): string => shownName(bareLabel(label, code));

@@ -9,7 +9,7 @@ const SURFACES = spoken({
   'island-fronts': 'Island fronts',
   backsplash: 'Backsplash',
   wall: 'Wall',
-  hardware: 'Hardware',
+  hardware: 'Handles',
 } as const satisfies Partial<Record<SurfaceId, string>>);
 
 const relations = (count: number): string => `${count} ${count === 1 ? 'relation' : 'relations'}`;

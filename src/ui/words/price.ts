@@ -39,6 +39,10 @@ export const PRICE = spoken({
   notCurrency: 'Currency: give its three letters, like USD, GBP or EUR.',
   apart: (kind: string, others: number) =>
     `In order: prices ${kind}. ${others === 1 ? 'One' : others} in another currency or for another unit ${others === 1 ? 'stands' : 'stand'} apart below: nothing is converted.`,
+  /** Bands in words: a sign would be that of one currency. */
+  bands: { $: 'Low price', $$: 'Middle price', $$$: 'High price' } satisfies {
+    readonly [B in NonNullable<Supply['price_band']>]: string;
+  },
   kind: (currency: string, per: string) =>
     [currency && `in ${currency}`, per && `for each ${per}`].filter(Boolean).join(' ') || 'without a currency',
 } as const);
@@ -55,7 +59,10 @@ export function priceWords({ amount, currency, per }: Price): string {
 
 /** The price where there is one, else its band; null where nothing is said. */
 export const priceOrBand = (supply: Supply | undefined): string | null =>
-  supply?.price ? priceWords(supply.price) : (supply?.price_band ?? null);
+  supply?.price ? priceWords(supply.price) : supply?.price_band ? bandWords(supply.price_band) : null;
+
+/** A band in words: "Low price". */
+export const bandWords = (band: string): string => PRICE.bands[band as NonNullable<Supply['price_band']>];
 
 /** What prices of one kind are in: "in EUR for each m²". */
 export const priceKindWords = ({ currency = '', per }: Price): string =>

@@ -114,6 +114,9 @@ const turn = (text: string, kept: readonly string[]): string =>
     ? text
     : turned(text, kept, (part) => inTradeWords(inUnit(part, manner.unit), manner.words));
 
+/** A text of the program's own, all of it, as the page speaks. */
+export const toldNow = (text: string): string => turn(text, []);
+
 /** The texts among what a message is made of that turning would change. */
 function keptOf(args: readonly unknown[]): readonly string[] {
   const kept: string[] = [];

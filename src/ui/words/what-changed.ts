@@ -1,6 +1,7 @@
 import { sentenceCase } from '../../engine/judge/surface-words';
 import type { Kitchen } from '../../model/kitchen';
 import type { Change, NamedThing, PlacementChange } from '../../model/what-changed';
+import { shownName } from './built-in';
 import { surfacesPhrase } from './engine-words';
 import { STATE_WORDS } from './finishes';
 import { listed } from './numbers';
@@ -56,7 +57,7 @@ export function changeSentence(change: Change, severalOptions: boolean): string 
       return `The note of ${change.option} changed.`;
     case 'finishes': {
       const { did, labels } = change;
-      return `${THINGS.finish[labels.length === 1 ? 0 : 1]} ${DID[did]}: ${namesOf(labels)}.`;
+      return `${THINGS.finish[labels.length === 1 ? 0 : 1]} ${DID[did]}: ${namesOf(labels.map(shownName))}.`;
     }
     case 'came':
     case 'went':
@@ -88,7 +89,7 @@ function placementSentence(
   const { text, plural } = surfacesPhrase(surfaces);
   const where = severalOptions ? `${option}, ${text}` : sentenceCase(text.replace(/^the /, ''));
   const what = [
-    ...(finish ? [`${finish.after ?? NOTHING} instead of ${finish.before ?? NOTHING}`] : []),
+    ...(finish ? [`${shownName(finish.after ?? NOTHING)} instead of ${shownName(finish.before ?? NOTHING)}`] : []),
     ...(state ? [`${STATE_WORDS[state.after]}, ${plural ? 'were' : 'was'} ${STATE_WORDS[state.before]}`] : []),
     // Another finish mostly lies in another way; that goes without saying.
     ...(laying && !finish ? ['laid in another way'] : []),

@@ -42,6 +42,9 @@ const CLASS_WORDS: { readonly [C in FinishClass]?: string } = {
   glass: 'glass, painted behind',
 };
 
+/** Price bands in words: a sign would be that of one currency. */
+const BANDS: Readonly<Record<string, string>> = { $: 'low', $$: 'middle', $$$: 'high' };
+
 /** A wish in words: "light reflectance 60 to 80". */
 export function wishWords(wish: Wish): string {
   switch (wish.kind) {
@@ -52,7 +55,7 @@ export function wishWords(wish: Wish): string {
     case 'sheen':
       return `sheen ${wish.from} to ${wish.to} GU`;
     case 'price':
-      return `price ${wish.bands.join(' or ')}`;
+      return `a ${wish.bands.map((band) => BANDS[band] ?? band).join(' or ')} price`;
     case 'availability':
       return `"${wish.words}"`;
     case 'pattern':
@@ -67,7 +70,7 @@ export function wishWords(wish: Wish): string {
 /** Where a wish puts a finish: met, then what nobody knows, then missed. Our judgment: an unknown may still turn out met. */
 export const wishLevel = (isMet: boolean | null): number => (isMet === null ? 1 : isMet ? 0 : 2);
 
-/** What a finish makes of the wishes, in words: "Meets 1 of 3 wishes: wood. Misses: price $. Not known: a quiet pattern." */
+/** What a finish makes of the wishes, in words: "Meets 1 of 3 wishes: wood. Misses: a low price. Not known: a quiet pattern." */
 export function wishSentence(told: readonly WishTold[]): string {
   const listed = (is: boolean | null): string =>
     told.flatMap(({ wish, is_met }) => (is_met === is ? [wish] : [])).join('; ');
