@@ -1,17 +1,16 @@
 import type { StoreApi } from 'zustand/vanilla';
-import type { Problem } from '../engine/result';
+import { type Problem, success } from '../engine/result';
 import type { Fixture } from '../model/fixture';
 import type { BeamRecord } from '../model/project';
 import type { BeamTaken } from '../ui/room/BeamForm';
 import { FIXTURES } from '../ui/words/fixtures';
 import { integer } from '../ui/words/numbers';
-import { PROBLEMS } from '../ui/words/problems';
 import type { Actions } from './actions';
+import { type FileLimit, fetched, readFile } from './read-file';
 import { type AppState, projectOf } from './state';
 
 /** A lamp's file has some ten kilobytes. */
-const MOST_MEGABYTES = 5;
-const BYTES_PER_MEGABYTE = 1e6;
+const BEAM_FILE: FileLimit = { megabytes: 5, tooLarge: FIXTURES.tooLarge, remedy: FIXTURES.tooLargeRemedy };
 
 /**
  * Reads how a lamp spreads its light from its photometric file, for the lamps of that id: beam and lamps change in one step.
@@ -24,23 +23,17 @@ export async function openBeam(
   fixture: string,
 ): Promise<BeamTaken> {
   const refused = (...problems: readonly Problem[]): BeamTaken => ({ told: null, problems });
-  if (file.size > MOST_MEGABYTES * BYTES_PER_MEGABYTE) {
-    const text = FIXTURES.tooLarge(Math.round(file.size / BYTES_PER_MEGABYTE));
-    return refused({ code: 'file-too-large', text, remedy: FIXTURES.tooLargeRemedy });
-  }
-  let text: string;
-  try {
-    text = await file.text();
-  } catch {
-    return refused({ code: 'unreadable', text: PROBLEMS.unreadable, remedy: PROBLEMS.unreadableRemedy });
-  }
-  const [{ webFromIes }, { beamOfLamp }] = await Promise.all([import('../io/ies-file'), import('../io/ies-beam')]);
-  const read = webFromIes(text, file.name);
+  const read = await readFile(file, BEAM_FILE, async (text) => {
+    const code = await fetched(() => Promise.all([import('../io/ies-file'), import('../io/ies-beam')]));
+    if (!code.ok) return code;
+    const [{ webFromIes }, { beamOfLamp }] = code.value;
+    const web = webFromIes(text, file.name);
+    return web.ok ? success(beamOfLamp(web.value, file.name), web.notices) : web;
+  });
   if (!read.ok) return refused(read.problem, ...(read.more ?? []));
   const { beams = [], kitchen } = projectOf(store.getState());
-  const made = beamOfLamp(read.value, file.name);
-  const known = beams.find((beam) => sameBeam(beam, made));
-  const beam: BeamRecord = known ?? { id: freeBeamId(beams), ...made };
+  const known = beams.find((beam) => sameBeam(beam, read.value));
+  const beam: BeamRecord = known ?? { id: freeBeamId(beams), ...read.value };
   const fixtures = kitchen.fixtures.map((one) => (one.id === fixture ? withBeam(one, beam) : one));
   const problems = actions.addBeam(known ? null : beam, fixtures);
   if (problems.length > 0) return refused(...problems);

@@ -4,9 +4,10 @@ import { type FilePurpose, purposeOfJson, purposeOfName } from '../io/file-of';
 import { noticeTold, problemTold, refusalTold } from '../ui/parts/told';
 import { DROP, TAKEN_ELSEWHERE } from '../ui/words/drop';
 import type { Actions } from './actions';
-import { MOST_MEGABYTES, openProject } from './files';
+import { openProject, PROJECT_FILE } from './files';
 import type { ProjectShelf } from './keeping/shelf';
 import { freeLookId, readLookFile } from './look-files';
+import { isTooLarge } from './read-file';
 import { type AppState, documentOf } from './state';
 
 interface DropDoors {
@@ -47,7 +48,7 @@ export async function dropFiles(
 async function purposeOf(file: File): Promise<FilePurpose | null> {
   const purpose = purposeOfName(file.name);
   if (purpose !== 'json') return purpose;
-  if (file.size > MOST_MEGABYTES * 1e6) return 'project';
+  if (isTooLarge(file, PROJECT_FILE)) return 'project';
   try {
     return purposeOfJson(await file.text());
   } catch {

@@ -1,5 +1,5 @@
 import type { StoreApi } from 'zustand/vanilla';
-import { type Problem, type Result, success } from '../engine/result';
+import { type Result, success } from '../engine/result';
 import { parseProject, projectText } from '../io/project-file';
 import type { Project, Revision } from '../model/project';
 import { problemTold } from '../ui/parts/told';
@@ -7,14 +7,17 @@ import { PROBLEMS } from '../ui/words/problems';
 import { PROJECTS } from '../ui/words/projects';
 import { fileNameOf } from './file-name';
 import type { ProjectShelf } from './keeping/shelf';
+import { type FileLimit, fetched, readFile, readingBroke } from './read-file';
 import { saveBlob } from './save-blob';
 import { type AppState, documentOf } from './state';
 import { APP_WORDS } from './words';
 
 /** A project is a few hundred kilobytes; reading much more would hold the page up for nothing. */
-export const MOST_MEGABYTES = 20;
-
-const BYTES_PER_MEGABYTE = 1e6;
+export const PROJECT_FILE: FileLimit = {
+  megabytes: 20,
+  tooLarge: PROBLEMS.tooLarge,
+  remedy: PROBLEMS.tooLargeRemedy(20),
+};
 
 /** Work between two pauses, ms, so that the page draws and listens meanwhile. */
 const SLICE_MS = 12;
@@ -45,48 +48,38 @@ export async function openProject(
   file: File,
 ): Promise<void> {
   asked.set(store, file);
+  const refuse = ({ problem, more }: Extract<Result<unknown>, { ok: false }>) =>
+    store.setState({ told: problemTold({ ...problem, remedy: `${problem.remedy} ${PROBLEMS.kept}` }, more) });
   const read = await readProject(file);
   if (asked.get(store) !== file) return;
-  if (!read.ok) {
-    const { problem, more } = read;
-    return store.setState({ told: problemTold({ ...problem, remedy: `${problem.remedy} ${PROBLEMS.kept}` }, more) });
-  }
-  await projects.openDocument(read.value, {
-    label: APP_WORDS.opened(file.name),
-    isInFile: true,
-    ...(read.notices && { notices: read.notices }),
-  });
-}
-
-async function readProject(file: File): Promise<Result<Project>> {
-  if (file.size > MOST_MEGABYTES * BYTES_PER_MEGABYTE) {
-    const text = PROBLEMS.tooLarge(Math.round(file.size / BYTES_PER_MEGABYTE));
-    return unread(file, { code: 'file-too-large', text, remedy: PROBLEMS.tooLargeRemedy(MOST_MEGABYTES) });
-  }
-  let text: string;
+  if (!read.ok) return refuse(read);
+  const from = { label: APP_WORDS.opened(file.name), isInFile: true, ...(read.notices && { notices: read.notices }) };
   try {
-    text = await file.text();
-  } catch {
-    return unread(file, { code: 'unreadable', text: PROBLEMS.unreadable, remedy: PROBLEMS.unreadableRemedy });
+    await projects.openDocument(read.value, from);
+  } catch (error) {
+    refuse({ ok: false, problem: { ...readingBroke(error), at: { file: file.name } } });
   }
-  const parsed = parseProject(text, file.name);
-  if (!parsed.ok) return parsed;
-  const checked = await checkColors(parsed.value, text, file.name);
-  return checked.ok ? success(checked.value, [...(parsed.notices ?? []), ...(checked.notices ?? [])]) : checked;
 }
 
-const unread = (file: File, problem: Problem): Result<never> => ({
-  ok: false,
-  problem: { ...problem, at: { file: file.name } },
-});
+const readProject = (file: File): Promise<Result<Project>> =>
+  readFile(file, PROJECT_FILE, async (text) => {
+    const parsed = parseProject(text, file.name);
+    if (!parsed.ok) return parsed;
+    const checked = await usableColors(parsed.value, text, file.name);
+    return checked.ok ? success(checked.value, [...(checked.notices ?? []), ...(parsed.notices ?? [])]) : checked;
+  });
 
-/** Colors take their time and bring spectra along: looked at in slices, with code that is fetched when it is needed. */
-export async function checkColors(project: Project, text: string, file: string): Promise<Result<Project>> {
-  const { checkingColors } = await import('../io/check-colors');
-  const steps = checkingColors(project, text, file);
+/**
+ * A project without the finishes and looks whose colors no surface can have, and what was left out: one wrong number does not keep the
+ * rest from its owner. Colors take their time and bring spectra along: looked at in slices, with code that is fetched when it is needed.
+ */
+export async function usableColors(project: Project, text: string, file: string): Promise<Result<Project>> {
+  const code = await fetched(() => import('../io/check-colors'));
+  if (!code.ok) return code;
+  const steps = code.value.checkingColors(project, text, file);
   for (let until = performance.now() + SLICE_MS; ; ) {
     const step = steps.next();
-    if (step.done) return step.value;
+    if (step.done) return success(step.value.usable, [...step.value.leftOut, ...step.value.notices]);
     if (performance.now() < until) continue;
     await new Promise((resolve) => setTimeout(resolve));
     until = performance.now() + SLICE_MS;

@@ -1,16 +1,16 @@
 import type { StoreApi } from 'zustand/vanilla';
 import { failure, type Problem, type Result, success } from '../engine/result';
+import type { parseLampFile } from '../io/lamp-file';
 import { newLamp } from '../model/new-lamp';
 import type { Lamp } from '../model/project';
 import { noticeTold, refusalTold } from '../ui/parts/told';
 import { LAMPS } from '../ui/words/lamps';
-import { PROBLEMS } from '../ui/words/problems';
 import type { Actions } from './actions';
+import { type FileLimit, fetched, readFile } from './read-file';
 import { type AppState, projectOf } from './state';
 
 /** A spectrum has some thousand numbers at most. */
-const MOST_MEGABYTES = 5;
-const BYTES_PER_MEGABYTE = 1e6;
+const LAMP_FILE: FileLimit = { megabytes: 5, tooLarge: LAMPS.tooLarge, remedy: LAMPS.tooLargeRemedy };
 
 /** More lamps than this at once make no list to choose from. */
 const MOST_LAMPS = 12;
@@ -35,21 +35,23 @@ export async function openLamp(store: StoreApi<AppState>, actions: Actions, file
   store.setState((state) => ({ told: state.told ?? noticeTold(read.notices) }));
 }
 
-async function readLamps(store: StoreApi<AppState>, file: File): Promise<Result<Opened>> {
+const readLamps = (store: StoreApi<AppState>, file: File): Promise<Result<Opened>> =>
+  readFile(file, LAMP_FILE, async (text) => {
+    const code = await fetched(() => Promise.all([import('../io/lamp-file'), import('../io/read-lamp')]));
+    if (!code.ok) return code;
+    const [{ parseLampFile }, { fileStem }] = code.value;
+    const parsed = parseLampFile(text, file.name);
+    return parsed.ok ? lampsToAdd(store, file, parsed, fileStem(file.name)) : parsed;
+  });
+
+/** The lamps of a file under names of their own. `stem`: the name of the file. */
+function lampsToAdd(
+  store: StoreApi<AppState>,
+  file: File,
+  parsed: Extract<ReturnType<typeof parseLampFile>, { ok: true }>,
+  stem: string,
+): Result<Opened> {
   const inFile = (problem: Problem): Problem => ({ ...problem, at: { file: file.name } });
-  if (file.size > MOST_MEGABYTES * BYTES_PER_MEGABYTE) {
-    const text = LAMPS.tooLarge(Math.round(file.size / BYTES_PER_MEGABYTE));
-    return failure(inFile({ code: 'file-too-large', text, remedy: LAMPS.tooLargeRemedy }));
-  }
-  let text: string;
-  try {
-    text = await file.text();
-  } catch {
-    return failure(inFile({ code: 'unreadable', text: PROBLEMS.unreadable, remedy: PROBLEMS.unreadableRemedy }));
-  }
-  const [{ parseLampFile }, { fileStem }] = await Promise.all([import('../io/lamp-file'), import('../io/read-lamp')]);
-  const parsed = parseLampFile(text, file.name);
-  if (!parsed.ok) return parsed;
   const count = parsed.value.length;
   if (count > MOST_LAMPS) {
     const words = LAMPS.tooMany(count, MOST_LAMPS);
@@ -57,7 +59,6 @@ async function readLamps(store: StoreApi<AppState>, file: File): Promise<Result<
   }
 
   // A heading such as "power" names no lamp; the file has a name its owner knows.
-  const stem = fileStem(file.name);
   const nameOf = (inFile: string) => (count === 1 ? stem : LAMPS.ofFile(stem, inFile));
   const before = projectOf(store.getState()).lamps ?? [];
   const all: Lamp[] = [...before];

@@ -7,10 +7,11 @@ import type { CopiedLook } from '../model/look';
 import type { PicturePixels } from '../ui/look/picture-points';
 import { PICTURE_PROBLEMS } from '../ui/words/look';
 import { PROBLEMS } from '../ui/words/problems';
+import { type FileLimit, readFile } from './read-file';
 import { saveBlob } from './save-blob';
 
-const BYTES_PER_MEGABYTE = 1e6;
-const MOST_MEGABYTES = 40;
+/** A project may stand in for a look. */
+const LOOK_FILE: FileLimit = { megabytes: 40, tooLarge: PROBLEMS.tooLarge, remedy: PROBLEMS.tooLargeRemedy(40) };
 /** Points need no more pixels than this on the longer side, and a page has not much room for more. */
 const SHOWN_PX = 1600;
 const LEAST_PX = 16;
@@ -50,21 +51,12 @@ const refused = (file: File, code: string, text: string, remedy: string): Result
 });
 
 /** A look from a file: a look file, or the first option of a project file. */
-export async function readLookFile(file: File): Promise<Result<CopiedLook>> {
-  if (file.size > MOST_MEGABYTES * BYTES_PER_MEGABYTE) {
-    const text = PROBLEMS.tooLarge(Math.round(file.size / BYTES_PER_MEGABYTE));
-    return refused(file, 'file-too-large', text, PROBLEMS.tooLargeRemedy(MOST_MEGABYTES));
-  }
-  let text: string;
-  try {
-    text = await file.text();
-  } catch {
-    return refused(file, 'unreadable', PROBLEMS.unreadable, PROBLEMS.unreadableRemedy);
-  }
-  if (typeOfFile(text) !== 'upstand-project') return parseLook(text, file.name);
-  const project = parseProject(text, file.name);
-  return project.ok ? lookOfOption(project.value, project.value.options[0]!.id) : project;
-}
+export const readLookFile = (file: File): Promise<Result<CopiedLook>> =>
+  readFile(file, LOOK_FILE, (text) => {
+    if (typeOfFile(text) !== 'upstand-project') return parseLook(text, file.name);
+    const project = parseProject(text, file.name);
+    return project.ok ? lookOfOption(project.value, project.value.options[0]!.id) : project;
+  });
 
 export const saveLookFile = (look: CopiedLook): void =>
   saveBlob(new Blob([lookText(look)], { type: 'application/json' }), `${look.id}.look.json`);

@@ -1,6 +1,6 @@
-import { type Problem, type Result, success } from '../engine/result';
-import { checkingFinishes } from '../io/check-colors';
+import { type Result, success } from '../engine/result';
 import { parseLibrary } from '../io/library-file';
+import { libraryRows } from '../io/library-rows';
 import { decodeText } from '../io/sheet/decode-text';
 import { finishesOf } from '../io/sheet/finishes-of';
 import { readSheet } from '../io/sheet/read-sheet';
@@ -37,23 +37,11 @@ function openLibrary(bytes: Uint8Array, file: string): Result<OpenedRange> {
   if (!text.ok) return text;
   const library = parseLibrary(text.value, file);
   if (!library.ok) return library;
-  const { finishes } = library.value;
   const list = /"upstand-project"/.test(text.value.slice(0, 2000)) ? 'library' : 'finishes';
-  const refused = new Map<number, Problem>();
-  for (const { index, problem } of checkingFinishes(finishes))
-    if (problem && !refused.has(index)) refused.set(index, problem);
-  const kept = finishes.flatMap((finish, i) => (refused.has(i) ? [] : [{ row: i + 1, finish, notices: [] }]));
+  const rows = libraryRows(library.value, (i) => ({ file, path: `${list}[${i}]` }));
   return success({
     headings: [],
     list,
-    outcome: {
-      kept,
-      refused: [...refused].map(([i, problem]) => {
-        const { id, label } = finishes[i]!;
-        return { row: i + 1, code: id, name: label, problem: { ...problem, at: { file, path: `${list}[${i}]` } } };
-      }),
-      questions: [],
-      notices: library.notices ?? [],
-    },
+    outcome: { ...rows, questions: [], notices: library.notices ?? [] },
   });
 }

@@ -31,7 +31,7 @@ const librarySchema = v.object({
 /**
  * Reads a library file, or the library of a project file. Everything that is wrong is listed, each with file, line, path and what to do;
  * shares that miss 1 by rounding are scaled and unknown fields left out, both told. Colors are not looked at spectrally here
- * (`checkingColors` does that).
+ * (`checkingLibrary` does that).
  */
 export function parseLibrary(text: string, file?: string): Result<Library> {
   const located = locateJson(text, file);

@@ -69,7 +69,10 @@ function removeFinish(project: Project, id: string): Result<Project> {
 }
 
 /** Every placement that uses a finish, as finish or as grout. */
-function usesOf(project: Project, id: string): readonly { readonly placement: Placement; readonly at: string }[] {
+export function usesOf(
+  project: Pick<Project, 'options'>,
+  id: string,
+): readonly { readonly placement: Placement; readonly at: string }[] {
   return project.options.flatMap((option) =>
     Object.entries(option.scheme)
       .filter(([, placement]) => placement.finish === id || placement.laying.grout === id)

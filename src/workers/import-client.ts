@@ -16,9 +16,9 @@ export function openImport(file: File, events: ImportEvents): ImportDesk {
       case 'sheet':
         return events.sheet(data.head);
       case 'library':
-        return events.library(data.library, data.notices);
+        return events.library(data.library, data.refused, data.notices);
       case 'failed':
-        return events.failed(data.problem);
+        return events.failed(data.problem, data.more);
       case 'part':
         if (data.run !== run) return;
         kept.push(...data.part.kept);

@@ -1,8 +1,11 @@
+import type { Result } from '../engine/result';
 import { parseLibrary } from '../io/library-file';
+import { checkingLibrary } from '../io/library-rows';
 import { makingFinishes } from '../io/sheet/finishes-of';
 import { readSheet } from '../io/sheet/read-sheet';
 import { headOf, looksLikeJson } from '../io/sheet/sheet-head';
 import type { Sheet } from '../io/sheet/types';
+import type { Library } from '../model/library';
 import { calculationFailed } from './failure';
 import type { FromImport, ToImport } from './import-messages';
 
@@ -21,16 +24,23 @@ const pause = (): Promise<void> => new Promise((resolve) => setTimeout(resolve))
 export function createImportDesk(post: (message: FromImport) => void): (message: ToImport) => Promise<void> {
   let sheet: Sheet | null = null;
   let latest = 0;
+  const fail = ({ problem, more = [] }: Extract<Result<unknown>, { ok: false }>) =>
+    post({ kind: 'failed', problem, more });
+  const tellColors = (share: number) => post({ kind: 'progress', progress: { stage: 'colors', share } });
   const read = async (file: File) => {
     const bytes = await bytesOf(file, (share) => post({ kind: 'progress', progress: { stage: 'bytes', share } }));
     post({ kind: 'progress', progress: { stage: 'rows', share: null } });
     if (looksLikeJson(bytes)) {
       const library = parseLibrary(new TextDecoder().decode(bytes), file.name);
-      if (!library.ok) return post({ kind: 'failed', problem: library.problem });
-      return post({ kind: 'library', library: library.value, notices: library.notices ?? [] });
+      if (!library.ok) return fail(library);
+      return post({
+        kind: 'library',
+        ...coloredOf(library.value, file.name, tellColors),
+        notices: library.notices ?? [],
+      });
     }
     const result = readSheet(bytes, file.name);
-    if (!result.ok) return post({ kind: 'failed', problem: result.problem });
+    if (!result.ok) return fail(result);
     sheet = result.value;
     post({ kind: 'sheet', head: headOf(sheet) });
   };
@@ -50,7 +60,7 @@ export function createImportDesk(post: (message: FromImport) => void): (message:
       if (performance.now() - told < TELL_EVERY_MS) continue;
       told = performance.now();
       const { done, rows } = step.value;
-      post({ kind: 'progress', progress: { stage: 'colors', share: done / Math.max(1, rows) } });
+      tellColors(done / Math.max(1, rows));
       await pause();
       if (run !== latest) return;
     }
@@ -59,9 +69,24 @@ export function createImportDesk(post: (message: FromImport) => void): (message:
     try {
       await (message.kind === 'read' ? read(message.file) : make(message));
     } catch (error) {
-      post({ kind: 'failed', problem: calculationFailed('The file', error) });
+      fail({ ok: false, problem: calculationFailed('The file', error) });
     }
   };
+}
+
+/** A library without the finishes whose colors no surface can have, and these; tells how much of it is looked at. */
+function coloredOf(library: Library, file: string, tell: (share: number) => void) {
+  const steps = checkingLibrary(library, () => ({ file }));
+  for (let told = performance.now(); ; ) {
+    const step = steps.next();
+    if (step.done) {
+      const { kept, refused } = step.value;
+      return { library: { ...library, finishes: kept.map(({ finish }) => finish) }, refused };
+    }
+    if (performance.now() - told < TELL_EVERY_MS) continue;
+    told = performance.now();
+    tell(step.value / library.finishes.length);
+  }
 }
 
 /** All bytes of a file; tells how much of it is read. */

@@ -1,6 +1,6 @@
 import type { Problem } from '../engine/result';
 import type { ImportProgress, SheetHead } from '../io/sheet/sheet-head';
-import type { ImportChoices, ImportOutcome } from '../io/sheet/types';
+import type { ImportChoices, ImportOutcome, RefusedRow } from '../io/sheet/types';
 import type { Library } from '../model/library';
 
 /** What the page asks of the import worker; one file for the life of a worker. */
@@ -12,8 +12,14 @@ export type ToImport =
 export type FromImport =
   | { readonly kind: 'progress'; readonly progress: ImportProgress }
   | { readonly kind: 'sheet'; readonly head: SheetHead }
-  | { readonly kind: 'library'; readonly library: Library; readonly notices: readonly Problem[] }
-  | { readonly kind: 'failed'; readonly problem: Problem }
+  | {
+      readonly kind: 'library';
+      /** Without what was refused. */
+      readonly library: Library;
+      readonly refused: readonly RefusedRow[];
+      readonly notices: readonly Problem[];
+    }
+  | { readonly kind: 'failed'; readonly problem: Problem; readonly more: readonly Problem[] }
   | {
       readonly kind: 'part';
       readonly run: number;

@@ -1,6 +1,10 @@
 import { expect, it } from 'vitest';
+import { libraryText } from '../../src/io/library-file';
+import { newLibrary } from '../../src/model/library';
+import type { Finish } from '../../src/model/project';
 import { createImportDesk } from '../../src/workers/import-desk';
 import type { FromImport } from '../../src/workers/import-messages';
+import { demoProject } from '../io/demo';
 
 const HEAD = 'code,name,lab_l,lab_a,lab_b,illuminant,observer_deg,class,gloss_60';
 const table = (rows: number) =>
@@ -48,4 +52,28 @@ it('opens a library of its own, and says of what is none why', async () => {
     const { said } = await deskOf(text, name);
     expect(said.at(-1)).toMatchObject({ kind: 'failed' });
   }
+});
+
+it('refuses finishes of a library with a color that no surface can have, one by one', async () => {
+  const [first, second, third] = demoProject().library;
+  // CIELAB 50, 150, -150 under D65: outside the object-color solid (MacAdam 1935).
+  const color = { kind: 'lab', lab: [50, 150, -150], illuminant: 'D65', observer_deg: 2 } as const;
+  const wrong: Finish = { ...second!, components: [{ role: 'base', share: 1, color }], pattern: { kind: 'plain' } };
+  const library = newLibrary({ id: 'l', name: 'Mine', note: '', finishes: [first!, wrong, third!] });
+  const { said } = await deskOf(libraryText(library), 'mine.library.json');
+  const last = said.at(-1)!;
+  if (last.kind !== 'library') throw new Error(last.kind);
+  expect(last.library.finishes).toEqual([first, third]);
+  expect(last.refused).toMatchObject([
+    { row: 2, code: wrong.id, name: wrong.label, problem: { code: 'outside-object-color-solid' } },
+  ]);
+});
+
+it('tells all that is wrong with a library', async () => {
+  const library = { type: 'upstand-library', version: 2, id: 'l', name: 'Mine', note: 1, finishes: [{}, 0] };
+  const { said } = await deskOf(JSON.stringify(library), 'mine.library.json');
+  const last = said.at(-1)!;
+  expect(last.kind === 'failed' && [last.problem, ...last.more].map(({ at }) => at?.path)).toEqual(
+    expect.arrayContaining(['note', 'finishes[0].id', 'finishes[1]']),
+  );
 });

@@ -1,6 +1,14 @@
 import type { Problem } from '../../engine/result';
 import type { Library } from '../../model/library';
-import type { ImportChoices, ImportOutcome, Sheet, SheetColumn, SheetConditions, SheetFormat } from './types';
+import type {
+  ImportChoices,
+  ImportOutcome,
+  RefusedRow,
+  Sheet,
+  SheetColumn,
+  SheetConditions,
+  SheetFormat,
+} from './types';
 
 /** What is told of a sheet before anything is made of it; its rows stay where it was read. */
 export interface SheetHead {
@@ -22,9 +30,9 @@ export interface ImportProgress {
 export interface ImportEvents {
   readonly progress: (progress: ImportProgress) => void;
   readonly sheet: (head: SheetHead) => void;
-  /** It is a kept library of this program: nothing is to be said about it. */
-  readonly library: (library: Library, notices: readonly Problem[]) => void;
-  readonly failed: (problem: Problem) => void;
+  /** It is a kept library of this program: nothing is to be said about it. What was refused of it is not in it. */
+  readonly library: (library: Library, refused: readonly RefusedRow[], notices: readonly Problem[]) => void;
+  readonly failed: (problem: Problem, more?: readonly Problem[]) => void;
   /** Of the choices given last. */
   readonly outcome: (outcome: ImportOutcome) => void;
 }

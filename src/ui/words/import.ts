@@ -17,7 +17,8 @@ export const IMPORT = spoken({
   again: 'Another file…',
   back: 'Back to the libraries',
   tooLarge: (megabytes: number, most: number) =>
-    `The file has ${count.format(megabytes)} MB; up to ${most} MB are read. Split it, or leave out what is no finish.`,
+    `The file has ${count.format(megabytes)} MB; up to ${most} MB are read.`,
+  tooLargeRemedy: 'Split it, or leave out what is no finish.',
   empty: 'The file is empty. Choose one with a row for each finish.',
   notRead: 'The file could not be read',
   stages: {

@@ -2,8 +2,8 @@ import { ChevronLeft, Upload } from 'lucide-react';
 import { type DragEvent, useEffect, useRef, useState } from 'react';
 import { IMPORT } from '../../words/import';
 import { FINISH_FORM } from '../../words/libraries';
-import { placeWords, problemWords } from '../../words/problems';
 import { ImportPreview } from './ImportPreview';
+import { ImportProblems } from './ImportProblems';
 import type { ImportPaneProps } from './import-props';
 import { LibraryPreview } from './LibraryPreview';
 import { useImport } from './use-import';
@@ -98,16 +98,7 @@ export function ImportPane(props: ImportPaneProps) {
       )}
       {state.at === 'start' && (
         <div className="import-start">
-          {state.problem && (
-            <div className="import-problem" role="alert">
-              <p>
-                <strong>{IMPORT.notRead}</strong> <span className="quiet">{placeWords(state.problem)}</span>
-              </p>
-              <p>
-                {problemWords(state.problem)} {state.problem.remedy}
-              </p>
-            </div>
-          )}
+          {state.problems.length > 0 && <ImportProblems problems={state.problems} />}
           <p>{IMPORT.intro}</p>
           <p className="import-choose">
             <button type="button" className="button button-strong" onClick={() => input.current?.click()}>
@@ -135,7 +126,7 @@ export function ImportPane(props: ImportPaneProps) {
       {state.at === 'sheet' && (
         <ImportPreview key={state.head.file} {...props} state={state} onChoices={choose} onStop={stop} />
       )}
-      {state.at === 'library' && <LibraryPreview {...props} library={state.library} notices={state.notices} />}
+      {state.at === 'library' && <LibraryPreview {...props} {...state} />}
     </section>
   );
 }

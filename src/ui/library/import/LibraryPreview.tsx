@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import type { Problem } from '../../../engine/result';
+import type { RefusedRow } from '../../../io/sheet/types';
 import type { Library } from '../../../model/library';
 import { IMPORT } from '../../words/import';
 import { ImportRows } from './ImportRows';
@@ -8,20 +9,22 @@ import { KeepForm } from './KeepForm';
 
 interface LibraryPreviewProps extends ImportPaneProps {
   readonly library: Library;
+  readonly refused: readonly RefusedRow[];
   readonly notices: readonly Problem[];
 }
 
-/** A library that this program saved: everything is said in it. */
-export function LibraryPreview({ library, notices, ...place }: LibraryPreviewProps) {
-  const outcome = useMemo(
-    () => ({
-      kept: library.finishes.map((finish, row) => ({ row, finish, notices: [] })),
-      refused: [],
-      questions: [],
-      notices: [],
-    }),
-    [library],
-  );
+/** A library that this program saved: everything is said in it. What was refused of it stands among its rows. */
+export function LibraryPreview({ library, refused, notices, ...place }: LibraryPreviewProps) {
+  const outcome = useMemo(() => {
+    const gone = new Set(refused.map(({ row }) => row));
+    let row = 0;
+    const kept = library.finishes.map((finish) => {
+      do row++;
+      while (gone.has(row));
+      return { row, finish, notices: [] };
+    });
+    return { kept, refused, questions: [], notices: [] };
+  }, [library, refused]);
   return (
     <>
       <div className="import-body">

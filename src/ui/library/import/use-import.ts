@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import type { Problem } from '../../../engine/result';
 import type { ImportDesk, ImportEvents, ImportProgress, SheetHead } from '../../../io/sheet/sheet-head';
-import type { ImportChoices, ImportOutcome, ImportQuestion } from '../../../io/sheet/types';
+import type { ImportChoices, ImportOutcome, ImportQuestion, RefusedRow } from '../../../io/sheet/types';
 import type { Library } from '../../../model/library';
 import { IMPORT } from '../../words/import';
 import { PROBLEMS } from '../../words/problems';
@@ -10,9 +10,14 @@ export type OpenImport = (file: File, events: ImportEvents) => ImportDesk;
 
 /** How far an import is. */
 export type ImportState =
-  | { readonly at: 'start'; readonly problem: Problem | null }
+  | { readonly at: 'start'; readonly problems: readonly Problem[] }
   | { readonly at: 'reading'; readonly file: string; readonly progress: ImportProgress }
-  | { readonly at: 'library'; readonly library: Library; readonly notices: readonly Problem[] }
+  | {
+      readonly at: 'library';
+      readonly library: Library;
+      readonly refused: readonly RefusedRow[];
+      readonly notices: readonly Problem[];
+    }
   | SheetState;
 
 /** A table that was read. */
@@ -33,7 +38,7 @@ export interface SheetState {
 const MOST_MEGABYTES = 64;
 const BYTES_PER_MEGABYTE = 1e6;
 
-const START: ImportState = { at: 'start', problem: null };
+const START: ImportState = { at: 'start', problems: [] };
 
 export interface Import {
   readonly state: ImportState;
@@ -52,9 +57,9 @@ export function useImport(openImport: OpenImport): Import {
     desk.current?.close();
     desk.current = null;
   };
-  const fail = (problem: Problem) => {
+  const fail = (problem: Problem, more: readonly Problem[] = []) => {
     end();
-    setState({ at: 'start', problem });
+    setState({ at: 'start', problems: [problem, ...more] });
   };
   const onSheet = (change: (before: SheetState) => SheetState) =>
     setState((before) => (before.at === 'sheet' ? change(before) : before));
@@ -70,9 +75,9 @@ export function useImport(openImport: OpenImport): Import {
           return before.at === 'sheet' ? { ...before, share: progress.share } : before;
         }),
       failed: fail,
-      library: (library, notices) => {
+      library: (library, refused, notices) => {
         end();
-        setState({ at: 'library', library, notices });
+        setState({ at: 'library', library, refused, notices });
       },
       sheet: (head) => {
         setState({ at: 'sheet', head, choices: {}, outcome: null, isWorking: true, share: null, asked: [] });
@@ -101,7 +106,12 @@ function beforeReading(file: File): Problem | null {
   const at = { file: file.name };
   const megabytes = Math.ceil(file.size / BYTES_PER_MEGABYTE);
   if (megabytes > MOST_MEGABYTES) {
-    return { code: 'file-too-large', text: IMPORT.tooLarge(megabytes, MOST_MEGABYTES), at, remedy: '' };
+    return {
+      code: 'file-too-large',
+      text: IMPORT.tooLarge(megabytes, MOST_MEGABYTES),
+      at,
+      remedy: IMPORT.tooLargeRemedy,
+    };
   }
   if (file.size === 0) return { code: 'empty-file', text: IMPORT.empty, at, remedy: PROBLEMS.unreadableRemedy };
   return null;
