@@ -38,22 +38,25 @@ export function watch(page: Page): Watch {
 
 /** What a test needs of an opened page beyond the program itself; what nobody looks at is left out, as it takes most of the time. */
 export interface Needs {
-  /** The picture in as many pixels as the screen has; else in half as many across and down. */
+  /** The picture in as many pixels as the screen has and with every pattern; else in half as many across and down, and plain. */
   readonly pixels?: boolean;
   /** Direct light in its finest quality, which `refined` waits for; else the page stops at complete findings until something is asked. */
   readonly fine?: boolean;
   /** What would help is searched for once nothing changes any more; else the page never comes to that. Includes `fine`. */
   readonly help?: boolean;
+  /** No light is worked out: for panels and forms that show none. Findings never get complete. */
+  readonly dark?: boolean;
 }
 
-/** Opens the page with the demo project in a context of its own and waits for its complete findings. */
+/** Opens the page with the demo project in a context of its own and waits for its complete findings, or where it is dark for its samples. */
 export async function openPage(
   browser: Browser,
   options: BrowserContextOptions = {},
   needs: Needs = {},
 ): Promise<Page> {
   const page = await openAtOnce(browser, options, needs);
-  await settled(page);
+  if (needs.dark) await expect(page.locator('[data-sample]').first()).toBeVisible();
+  else await settled(page);
   return page;
 }
 
@@ -61,8 +64,14 @@ export async function openPage(
 export async function openAtOnce(browser: Browser, options: BrowserContextOptions, needs: Needs = {}): Promise<Page> {
   const context = await browser.newContext(options);
   const page = await context.newPage();
-  if (!needs.pixels) await page.addInitScript(coarsen);
-  if (!needs.help)
+  if (!needs.pixels) {
+    await page.addInitScript(coarsen);
+    await page.route(PATTERN_WORKER, (route) =>
+      route.fulfill({ contentType: 'text/javascript', body: `(${bakePlain})();` }),
+    );
+  }
+  if (needs.dark) await silence(page, LIGHT_WORKER);
+  else if (!needs.help)
     await page.route(LIGHT_WORKER, (route) => shorten(route, needs.fine ? [neverRest] : [neverRest, neverRefine]));
   await page.goto('./');
   return page;
@@ -74,6 +83,15 @@ export async function silence(page: Page, workers: RegExp = /\.worker[^/]*\.js$/
 }
 
 export const LIGHT_WORKER = /\/light\.worker[^/]*\.js$/;
+
+const PATTERN_WORKER = /\/pattern\.worker[^/]*\.js$/;
+
+/** A worker in the place of the one that bakes patterns: every finish is of its first color all over. */
+function bakePlain(): void {
+  const data = Uint8Array.of(0, 0, 0, 128);
+  const texture = { width: 1, height: 1, width_m: 1, height_m: 1, data };
+  self.onmessage = ({ data: { key } }) => self.postMessage({ key, texture });
+}
 
 /** Runs in the page before anything else. */
 function coarsen(): void {

@@ -14,14 +14,18 @@ test.describe.configure({ mode: 'serial' });
 const PLAIN = /-fronts$|^(wall|ceiling|frame|plinth)$/;
 /** Streaks half a millimeter wide, which no view shows one by one. */
 const BRUSHED = /^(appliance|sink|faucet|hardware)$/;
-const SETTINGS = ['day', 'clear', 'evening', 'dinner'] as const;
-const VIEWS = [
-  { name: 'From the doorway', close: false },
-  { name: 'Seated at the island', close: true },
-  { name: 'Close on the corner', close: true },
-] as const;
+const DOORWAY = { name: 'From the doorway', close: false };
+const SEATED = { name: 'Seated at the island', close: true };
+const CORNER = { name: 'Close on the corner', close: true };
+type View = typeof DOORWAY;
 
-type View = (typeof VIEWS)[number];
+/** Where each setting is looked at from: every view by day and by night, each two of them once more together. */
+const SETTINGS: readonly { readonly id: string; readonly name?: string; readonly views: readonly View[] }[] = [
+  { id: 'day', views: [DOORWAY, CORNER] },
+  { id: 'clear', name: 'Clear, afternoon', views: [SEATED, CORNER] },
+  { id: 'evening', name: 'Evening', views: [DOORWAY, SEATED] },
+  { id: 'dinner', name: 'Dinner', views: [SEATED, CORNER] },
+];
 
 interface Compared {
   readonly where: string;
@@ -41,21 +45,19 @@ test.beforeAll(async ({ browser }) => {
 });
 test.afterAll(() => page.context().close());
 
-for (const setting of SETTINGS) {
-  test(`every pixel compared is what the engine computes: ${setting}`, async () => {
-    if (setting === 'clear') await choose(page, 'Clear, afternoon');
-    if (setting === 'evening') await choose(page, 'Evening');
-    if (setting === 'dinner') await choose(page, 'Dinner');
+for (const { id, name, views } of SETTINGS) {
+  test(`every pixel compared is what the engine computes: ${id}`, async () => {
+    if (name) await choose(page, name);
     await settled(page);
     await refined(page);
     const compared: Compared[] = [];
-    for (const view of VIEWS) {
+    for (const view of views) {
       await choose(page, view.name);
       compared.push(...(await compareView(view)));
     }
     const luminances = compared.map(({ engine }) => luminance(engine));
-    expect(compared.length).toBeGreaterThanOrEqual(12);
-    expect(new Set(compared.map(({ surface }) => surface)).size).toBeGreaterThanOrEqual(5);
+    expect(compared.length).toBeGreaterThanOrEqual(8);
+    expect(new Set(compared.map(({ surface }) => surface)).size).toBeGreaterThanOrEqual(4);
     expect(Math.max(...luminances) / Math.min(...luminances)).toBeGreaterThan(5);
   });
 }
