@@ -10,7 +10,7 @@ test.describe.configure({ mode: 'serial' });
 
 let page: Page;
 test.beforeAll(async ({ browser }) => {
-  page = await openAtOnce(browser, { reducedMotion: 'reduce' }, { dark: true });
+  page = await openAtOnce(browser, { reducedMotion: 'reduce' });
 });
 test.afterAll(() => page.context().close());
 
