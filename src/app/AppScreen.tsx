@@ -1,14 +1,14 @@
-import { lazy, Suspense } from 'react';
+import { lazy } from 'react';
 import { KeysHelp } from '../ui/bar/KeysHelp';
 import { Banner } from '../ui/parts/Banner';
 import { ErrorBoundary } from '../ui/parts/ErrorBoundary';
-import { Locked } from '../ui/parts/locked';
 import { Screen } from '../ui/Screen';
 import { PROBLEMS } from '../ui/words/problems';
 import { useApp, useAppState } from './context';
 import { saveProject } from './files';
 import { mannerOf } from './manner';
 import { UpdatePane } from './offline/UpdatePane';
+import { ApartPane } from './panes/ApartPane';
 import { BarPane } from './panes/BarPane';
 import { DrawerPane } from './panes/DrawerPane';
 import { DropPane } from './panes/DropPane';
@@ -39,7 +39,7 @@ export function AppScreen() {
   const run = useAppState((state) => state.showroomRun);
   const save = () => saveProject(store);
   return (
-    <Locked value={isShowroom}>
+    <>
       <Screen
         bar={isShowroom ? <ShowroomBarPane /> : <BarPane />}
         banner={
@@ -75,22 +75,22 @@ export function AppScreen() {
       />
       <DropPane />
       {asking && (
-        <Suspense fallback={null}>
+        <ApartPane onClose={() => store.setState({ asking: false })}>
           <NewProjectPane />
-        </Suspense>
+        </ApartPane>
       )}
       {libraries && (
-        <Suspense fallback={null}>
+        <ApartPane onClose={() => store.setState({ libraries: false })}>
           <LibrariesPane />
-        </Suspense>
+        </ApartPane>
       )}
       {brought && (
-        <Suspense fallback={null}>
+        <ApartPane onClose={() => store.setState({ brought: null })}>
           <BroughtPane />
-        </Suspense>
+        </ApartPane>
       )}
       {keysHelp && <KeysHelp onClose={() => store.setState({ keysHelp: false })} />}
       <ShowroomDialogs />
-    </Locked>
+    </>
   );
 }

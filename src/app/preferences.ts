@@ -32,7 +32,9 @@ export function readPreferences(text: string | null, theme: string | null = null
 function recordOf(text: string | null): Record<string, unknown> {
   try {
     const value: unknown = JSON.parse(text ?? '');
-    return typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : {};
+    return typeof value === 'object' && value !== null && !Array.isArray(value)
+      ? (value as Record<string, unknown>)
+      : {};
   } catch {
     return {};
   }
@@ -51,10 +53,22 @@ export function keptPreferences(): Preferences {
 export const preferencesOf = (state: AppState): Preferences =>
   Object.fromEntries(NAMES.map((name) => [name, state[name]])) as unknown as Preferences;
 
-/** Keeps them where the browser allows. */
-export function keepPreferences(preferences: Preferences): void {
+/** What is kept once some were changed: what another tab changed meanwhile stays, and so do entries that this program does not know. */
+export function changedPreferences(
+  text: string | null,
+  theme: string | null,
+  now: Preferences,
+  before: Preferences,
+): string {
+  const changed = NAMES.filter((name) => now[name] !== before[name]).map((name) => [name, now[name]]);
+  return JSON.stringify({ ...(theme !== null && { theme }), ...recordOf(text), ...Object.fromEntries(changed) });
+}
+
+/** Keeps where the browser allows what was changed of them. */
+export function keepPreferences(now: Preferences, before: Preferences): void {
   try {
-    localStorage.setItem(KEY, JSON.stringify(preferences));
+    const kept = changedPreferences(localStorage.getItem(KEY), localStorage.getItem(KEY_OF_THEME), now, before);
+    localStorage.setItem(KEY, kept);
     localStorage.removeItem(KEY_OF_THEME);
   } catch {
     // Private mode: they last for this visit only.

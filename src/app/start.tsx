@@ -1,14 +1,19 @@
-import { createRoot } from 'react-dom/client';
+import { createRoot, type Root } from 'react-dom/client';
 import { createStore } from 'zustand/vanilla';
 import { parseProject } from '../io/project-file';
 import { BootProblem } from '../ui/parts/BootProblem';
+import { ErrorBoundary } from '../ui/parts/ErrorBoundary';
+import { Locked } from '../ui/parts/locked';
 import { problemTold } from '../ui/parts/told';
+import { ShowroomStuck } from '../ui/showroom/ShowroomStuck';
 import { createSamplePaints } from '../ui/swatch/sample-paints';
+import { PROBLEMS } from '../ui/words/problems';
 import { SHOWROOM } from '../ui/words/showroom';
 import type { Studio, StudioEvents } from '../workers/studio';
 import { AppScreen } from './AppScreen';
 import { createActions } from './actions';
 import { AppContext } from './context';
+import { saveProject } from './files';
 import { followHeld } from './held-follower';
 import { databaseOpener } from './keeping/database';
 import { AT_FIRST, readStart, type Start, startKeeping } from './keeping/start-keeping';
@@ -21,7 +26,7 @@ import { followPoint } from './point-follower';
 import { isPreferring, keepPreferences, keptPreferences, preferencesOf } from './preferences';
 import { createSampleBaker } from './sample-baker';
 import { listenToKeys } from './shortcuts';
-import { showroomAtStart } from './showroom/kept-showroom';
+import { showroomAtStart, turnShowroomOff } from './showroom/kept-showroom';
 import { rangeShelf } from './showroom/range-shelf';
 import { runShowroom } from './showroom/run-showroom';
 import { showroomState } from './showroom/start-over';
@@ -32,19 +37,42 @@ import { warnOfUnsaved } from './unsaved';
 import { followUnsettled } from './unsettled-follower';
 import { whenIdle } from './when-idle';
 
-/** Opens the project that was open last, or else the one of the text; starts the workers and puts the screen into the page. */
+/**
+ * Opens the project that was open last, or else the one of the text; starts the workers and puts the screen into the page. What goes wrong in
+ * that is said on the page.
+ */
 export async function startApp(
   place: HTMLElement,
   projectText: string,
   createStudio: (events: StudioEvents) => Studio,
 ): Promise<void> {
   const root = createRoot(place);
+  try {
+    await begin(root, projectText, createStudio);
+  } catch (error) {
+    // For whoever looks at what went wrong.
+    console.error(error);
+    root.render(
+      <BootProblem problem={{ code: 'start-failed', text: PROBLEMS.appFailed, remedy: PROBLEMS.appRemedy }} />,
+    );
+  }
+}
+
+async function begin(root: Root, projectText: string, createStudio: (events: StudioEvents) => Studio): Promise<void> {
   const preferences = keptPreferences();
   applyTheme(preferences.theme);
   // Fetched while the kept project is read and the workers compute the first light. Where that fails, the picture's pane asks again and says so.
   import('../view/Picture').catch(() => undefined);
   const open = databaseOpener();
   const found = await showroomAtStart(open);
+  if (found === 'unanswered' || found === 'unreadable') {
+    const leave = () => {
+      turnShowroomOff();
+      location.reload();
+    };
+    root.render(<ShowroomStuck why={found} onRetry={() => location.reload()} onLeave={leave} />);
+    return;
+  }
   const showroom = found === 'lost' ? null : found;
   const reading = showroom ? AT_FIRST : readStart(open, () => demo);
   // Read while the store answers: it is what a first visit shows, and what one falls back to.
@@ -80,7 +108,7 @@ export async function startApp(
     if (state.looks !== before.looks) paints.setLaid(laidPatterns(state));
   });
   store.subscribe((state, before) => {
-    if (!showroom && isPreferring(state, before)) keepPreferences(preferencesOf(state));
+    if (!showroom && isPreferring(state, before)) keepPreferences(preferencesOf(state), preferencesOf(before));
   });
   followPoint(store, studio.readPoint);
   followHeld(store, studio.readHeld, bake);
@@ -91,7 +119,11 @@ export async function startApp(
   offerLibraries(store, showroom ? rangeShelf(kept.libraries, showroom) : kept.libraries, studio, whenIdle);
   root.render(
     <AppContext value={{ store, actions, paints, demo, openStore: open, ...kept, ...studio }}>
-      <AppScreen />
+      <Locked value={showroom !== null}>
+        <ErrorBoundary text={PROBLEMS.pageBroke} onSave={() => saveProject(store)}>
+          <AppScreen />
+        </ErrorBoundary>
+      </Locked>
     </AppContext>,
   );
 }

@@ -179,6 +179,7 @@ test('staff leave by holding a button for three seconds, by pointer or by key', 
   await page.keyboard.up(' ');
   await page.clock.runFor(2000);
   await expect(leave).toBeVisible();
+  await expect(page.getByText('That was too short to leave.')).toBeVisible();
 
   await leave.hover();
   await page.mouse.down();
@@ -188,6 +189,53 @@ test('staff leave by holding a button for three seconds, by pointer or by key', 
   await page.mouse.up();
   await expect(bar().getByRole('button', { name: 'Save', exact: true })).toBeVisible();
   await expect(tile()).not.toHaveAccessibleName(TYPED_ON);
+});
+
+test('who cannot hold leaves by two answers more; tapping again and again leaves nothing', async () => {
+  await page.evaluate(() => localStorage.setItem('upstand-showroom', 'on'));
+  await page.reload();
+  await bar().getByRole('button', { name: 'Staff' }).click();
+  const leave = page.getByRole('button', { name: /^Leave showroom mode/ });
+  const other = page.getByRole('button', { name: 'Leave without holding…' });
+  // As assistive technology sends it: a click without a pointer.
+  await leave.evaluate((button: HTMLElement) => button.click());
+  for (let tap = 0; tap < 3; tap++) await leave.click();
+  await expect(page.getByText('That was too short to leave.')).toBeVisible();
+  await other.focus();
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('button', { name: 'Stay' })).toBeFocused();
+  await expectNoFindings(page);
+  await page.keyboard.press('Enter');
+  await expect(other).toHaveCount(0);
+  await leave.click();
+  await other.click();
+  const loaded = page.waitForEvent('load');
+  await page.getByRole('button', { name: 'Leave now' }).click();
+  await loaded;
+  await expect(bar().getByRole('button', { name: 'Save', exact: true })).toBeVisible();
+});
+
+test('a kept note that cannot be read does not let a customer out, and staff can leave', async () => {
+  await page.evaluate(async () => {
+    await new Promise<void>((resolve) => {
+      const opening = indexedDB.open('upstand');
+      opening.onsuccess = () => {
+        const change = opening.result.transaction('notes', 'readwrite');
+        change.objectStore('notes').put({ name: 'half of it' }, 'showroom');
+        change.oncomplete = () => {
+          opening.result.close();
+          resolve();
+        };
+      };
+    });
+    localStorage.setItem('upstand-showroom', 'on');
+  });
+  await page.reload();
+  await expect(page.getByRole('heading', { name: 'The showroom cannot begin yet.' })).toBeVisible();
+  await expect(page.getByText('cannot be read')).toBeVisible();
+  await expectNoFindings(page);
+  await page.reload();
+  await expect(page.getByRole('heading', { name: 'The showroom cannot begin yet.' })).toBeVisible();
 });
 
 test('what the browser has lost of it is told, and the mode is off', async () => {

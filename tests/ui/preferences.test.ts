@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { usualWords } from '../../src/app/manner';
-import { readPreferences } from '../../src/app/preferences';
+import { changedPreferences, readPreferences } from '../../src/app/preferences';
 
 const USUAL = { theme: 'system', letterKeys: true, sheen: true, words: null, lengthUnit: null };
 
@@ -14,6 +14,18 @@ it('reads what was kept, entry by entry, and carries the theme over that was kep
     ...USUAL,
     words: 'uk',
   });
+});
+
+it('keeps what was changed here, and leaves what another tab or a newer program keeps', () => {
+  const before = readPreferences(null);
+  const other = JSON.stringify({ ...before, words: 'uk', lengthUnit: 'in', later: [1] });
+  const kept = changedPreferences(other, null, { ...before, theme: 'dark' }, before);
+  expect(JSON.parse(kept)).toEqual({ ...before, theme: 'dark', words: 'uk', lengthUnit: 'in', later: [1] });
+  expect(JSON.parse(changedPreferences(null, 'dark', { ...before, words: 'uk' }, before))).toEqual({
+    theme: 'dark',
+    words: 'uk',
+  });
+  expect(JSON.parse(changedPreferences('[3]', null, { ...before, sheen: false }, before))).toEqual({ sheen: false });
 });
 
 it('takes no harm from anything that may be kept', () => {

@@ -11,8 +11,9 @@ const LOOK_EVERY_MS = 3_600_000;
 export async function registerWorker(store: StoreApi<AppState>): Promise<void> {
   const { serviceWorker } = navigator;
   let isAsked = false;
-  let isFirst = serviceWorker.controller === null;
   const registration = await serviceWorker.register('./sw.js');
+  // A page loaded past the worker has no controller, though there is a worker: the next one is no first one.
+  let isFirst = registration.active === null;
 
   const offer = (worker: ServiceWorker) =>
     store.setState({

@@ -1,10 +1,11 @@
-import { lazy, Suspense, useMemo } from 'react';
+import { lazy, useMemo } from 'react';
 import { SURFACES } from '../../engine/surface';
 import { presentSurfaces } from '../../kitchen/present-surfaces';
 import { ledgeSamples } from '../../ui/ledge/ledge-samples';
 import { IdleWarning } from '../../ui/showroom/IdleWarning';
 import { ShowroomList } from '../../ui/showroom/ShowroomList';
 import { useApp, useAppState } from '../context';
+import { ApartPane } from '../panes/ApartPane';
 import { LinkPane } from '../panes/LinkPane';
 import { projectOf, shownOption } from '../state';
 import { startOver } from './start-over';
@@ -22,11 +23,15 @@ export function ShowroomDialogs() {
   return (
     <>
       {settingUp && (
-        <Suspense fallback={null}>
+        <ApartPane onClose={() => store.setState({ settingUpShowroom: false })}>
           <ShowroomSetupPane />
-        </Suspense>
+        </ApartPane>
       )}
-      {listing && <ListPane />}
+      {listing && (
+        <ApartPane onClose={() => store.setState({ listing: false })}>
+          <ListPane />
+        </ApartPane>
+      )}
       {left_s !== null && (
         <IdleWarning
           left_s={left_s}

@@ -6,6 +6,8 @@ import './error-boundary.css';
 interface ErrorBoundaryProps {
   readonly text: string;
   readonly onSave: () => void;
+  /** Of a part that lies over the page: puts it away. */
+  readonly onClose?: () => void;
   readonly children: ReactNode;
 }
 
@@ -21,17 +23,28 @@ export class ErrorBoundary extends Component<ErrorBoundaryProps, { readonly brok
 
   override render() {
     if (!this.state.broken) return this.props.children;
+    const { text, onSave, onClose } = this.props;
     return (
-      <div className="broken" role="alert">
-        <p>{this.props.text}</p>
+      <div className={onClose ? 'broken broken-over' : 'broken'} role="alert">
+        <p>{text}</p>
         <div className="broken-actions">
           {!this.context && (
-            <button type="button" className="button button-strong" onClick={this.props.onSave}>
+            <button type="button" className="button button-strong" onClick={onSave}>
               {PROBLEMS.saveWork}
             </button>
           )}
-          <button type="button" className="button button-outlined" onClick={() => this.setState({ broken: false })}>
-            {PROBLEMS.retry}
+          {onClose ? (
+            <button type="button" className="button button-outlined" onClick={onClose}>
+              {PROBLEMS.close}
+            </button>
+          ) : (
+            <button type="button" className="button button-outlined" onClick={() => this.setState({ broken: false })}>
+              {PROBLEMS.retry}
+            </button>
+          )}
+          {/* What was not to be had once is not asked for again before that. */}
+          <button type="button" className="button button-outlined" onClick={() => location.reload()}>
+            {PROBLEMS.reload}
           </button>
         </div>
       </div>

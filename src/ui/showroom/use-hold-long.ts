@@ -5,9 +5,9 @@ const STEP_MS = 100;
 
 /**
  * Handlers for a button that acts only when it is held for `hold_ms`, by finger, mouse or the keys that press a button; and how long it
- * still has to be held, ms, null while nobody does.
+ * still has to be held, ms, null while nobody does. `onShort`: it was let go before, or clicked by something that cannot hold.
  */
-export function useHoldLong(hold_ms: number, onDone: () => void) {
+export function useHoldLong(hold_ms: number, onDone: () => void, onShort: () => void) {
   const [left_ms, setLeft] = useState<number | null>(null);
   const timer = useRef(0);
   const stop = () => {
@@ -42,9 +42,12 @@ export function useHoldLong(hold_ms: number, onDone: () => void) {
         start();
       },
       onKeyUp: (event: KeyboardEvent) => {
-        if (isPress(event)) stop();
+        if (!isPress(event)) return;
+        if (timer.current !== 0) onShort();
+        stop();
       },
       onBlur: stop,
+      onClick: onShort,
     },
   };
 }

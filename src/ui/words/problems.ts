@@ -10,7 +10,13 @@ export const PROBLEMS = spoken({
   pictureBroke: 'The picture stopped working. Nothing in your project is lost.',
   panelBroke: 'The findings stopped working. Nothing in your project is lost.',
   ledgeBroke: 'The ledge stopped working. Nothing in your project is lost.',
+  paneBroke:
+    'This part stopped working or could not be loaded. The page below goes on. Where a newer version came meanwhile, reloading helps: save first what is not kept.',
+  pageBroke: 'The page stopped working. Save your project as a file, then reload.',
+  reload: 'Reload the page',
+  close: 'Close',
   appBroke: 'Upstand could not start.',
+  appFailed: 'A part of the program could not be loaded, or failed.',
   appRemedy: 'Reload the page. If it stays, use a current browser.',
   unreadable: 'The file could not be read.',
   unreadableRemedy: 'Check that it is still there and open it again.',
