@@ -24,9 +24,9 @@ export function ShowroomStuck({ why, onRetry, onLeave }: ShowroomStuckProps) {
     return () => window.clearTimeout(timer);
   }, [why, onRetry]);
   return (
-    <main className="broken" role="alert">
+    <main className="broken">
       <h1>{SHOWROOM.stuck}</h1>
-      <p>{SHOWROOM.stuckWhy[why]}</p>
+      <p role="alert">{SHOWROOM.stuckWhy[why]}</p>
       <div className="broken-actions">
         <button type="button" className="button button-strong" onClick={onRetry}>
           {SHOWROOM.stuckRetry}
