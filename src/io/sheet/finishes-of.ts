@@ -48,7 +48,7 @@ export function* makingFinishes(sheet: Sheet, choices: ImportChoices): Generator
   return {
     kept,
     refused,
-    questions: askedOf(sheet, asked, refused, scaleOpen),
+    questions: askedOf(sheet, asked, refused, scaleOpen, reading.said),
     notices: [
       ...sheet.notices,
       ...notices,

@@ -188,6 +188,6 @@ const SCREEN_COLOR = sheetProblem(
 const usualGloss = (kind: FinishClass): Problem =>
   sheetProblem(
     'gloss-usual',
-    `The row says no gloss; ${USUAL_FINISH[kind].gloss_gu} gloss units were taken, usual for ${kind}.`,
+    `The row says no gloss at 60°; ${USUAL_FINISH[kind].gloss_gu} gloss units were taken, usual for ${kind}.`,
     'Give gloss units at 60° if you have them.',
   );

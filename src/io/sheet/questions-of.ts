@@ -1,7 +1,7 @@
 import type { Conditions } from '../../engine/finish/given-color';
 import type { FinishClass } from '../../engine/finish/types';
 import { USUAL_FINISH } from '../../model/usual-finish';
-import type { ImportQuestion, RefusedRow, Sheet } from './types';
+import type { ImportQuestion, RefusedRow, Sheet, SheetConditions } from './types';
 
 /** How many rows wait for what. */
 interface Asked {
@@ -16,12 +16,23 @@ interface Asked {
 const ARCHITECTURE: Conditions = { illuminant: 'D65', observer_deg: 10 };
 const GRAPHIC_ARTS: Conditions = { illuminant: 'D50', observer_deg: 2 };
 
+/** What is said holds; only the rest is as usual. */
+function usualConditions({ format }: Sheet, { illuminant, observer_deg }: SheetConditions): Conditions {
+  const usual = format === 'csv' ? ARCHITECTURE : GRAPHIC_ARTS;
+  if (!illuminant) return { ...usual, ...(observer_deg && { observer_deg }) };
+  return {
+    illuminant,
+    observer_deg: observer_deg ?? (illuminant === GRAPHIC_ARTS.illuminant ? 2 : usual.observer_deg),
+  };
+}
+
 /** The questions that a sheet leaves open, with what is usual to begin with. */
 export function askedOf(
   sheet: Sheet,
   asked: Asked,
   refused: readonly RefusedRow[],
   isScaleOpen: boolean,
+  said: SheetConditions,
 ): readonly ImportQuestion[] {
   const questions: ImportQuestion[] = [];
   const withoutColor = refused.filter(({ problem }) => problem.code === 'no-color').length;
@@ -29,7 +40,7 @@ export function askedOf(
   if (isScaleOpen) questions.push({ about: 'scale', rows: sheet.rows.length, usual: { scale: 'percent' } });
   if (asked.class > 0) questions.push({ about: 'class', rows: asked.class });
   if (asked.conditions > 0) {
-    const conditions = sheet.format === 'csv' ? ARCHITECTURE : GRAPHIC_ARTS;
+    const conditions = usualConditions(sheet, said);
     questions.push({ about: 'conditions', rows: asked.conditions, usual: { conditions } });
   }
   if (asked.gloss > 0) {

@@ -1,4 +1,5 @@
 import { failure, type Problem, type Result, success } from '../../engine/result';
+import { colorColumns } from './color-columns';
 import { type CutRows, cutRows, knownHeadings } from './cut-rows';
 import { guessColumns } from './guess-columns';
 import { nameColumns } from './name-columns';
@@ -43,13 +44,17 @@ export function readCsv(text: string, file: string): Result<Sheet> {
     file,
     columns: table.columns,
     rows: fitting.rows,
-    said: conditionsInWords([...words, ...table.columns.map(({ heading }) => heading)]),
+    // What headings of colors state holds for those that are taken only.
+    said: conditionsInWords([...words, ...table.columns.filter(saysOfAll).map(({ heading }) => heading)]),
     decimalComma: isComma,
     refused: fitting.refused,
     notices: [...table.notices(file), ...(isComma && hasDecimalCommas(fitting.rows) ? [commaNotice(file)] : [])],
   };
   return success(sheet);
 }
+
+const saysOfAll = ({ field }: SheetColumn): boolean =>
+  field === 'illuminant' || field === 'observer_deg' || field === 'specular';
 
 interface Table {
   readonly columns: readonly SheetColumn[];
@@ -81,12 +86,14 @@ function headedTable(rows: CutRows['rows']): Table | null {
   if (!heading) return null;
   const below = rows.slice(at + 1);
   const above = rows.slice(0, at);
+  const colors = colorColumns(heading.cells);
   const columns = nameColumns(
     heading.cells,
     below.slice(0, LOOKED_AT_ROWS).map(({ cells }) => cells),
+    colors,
   );
   const unknown = columns.filter(
-    ({ heading: word, field }) => field === null && word !== '' && !/^schema$/i.test(word),
+    ({ heading: word, field }, i) => field === null && word !== '' && !/^schema$/i.test(word) && !colors.left.has(i),
   );
   return {
     columns,
@@ -96,6 +103,7 @@ function headedTable(rows: CutRows['rows']): Table | null {
     isTurned: false,
     notices: (file) => [
       ...(above.length > 0 ? [titleNotice(above, file)] : []),
+      ...colors.notices(file, heading.line),
       ...(unknown.length > 0 ? [unknownNotice(unknown, file, heading.line)] : []),
     ],
   };

@@ -5,9 +5,10 @@ import { LIGHT_IDS } from '../../engine/spectrum/lights';
 import { isBlank } from './cell-number';
 import { plainText } from './cell-text';
 import { type Columns, cellOf } from './columns';
+import { bareHeading, headingKey } from './field-of-heading';
 import { isCellProblem, type NumberFieldId, numberOf } from './row-numbers';
 import { rowSpectrum, type SpectrumLayout } from './row-spectrum';
-import { conditionsInCell, observerInCell, specularInCell } from './said-conditions';
+import { conditionsInCell, conditionsInWords, observerInCell, specularInCell } from './said-conditions';
 import { quoted, sheetProblem } from './sheet-problem';
 import type { SheetConditions, SheetRow } from './types';
 
@@ -18,7 +19,7 @@ export interface ColorReading {
   readonly said: SheetConditions;
   readonly spectrum: SpectrumLayout | null;
   /** What numbers are multiplied by: 100 or 1 for XYZ and LRV, 255 or 1 for RGB. */
-  readonly scales: { readonly xyz: number; readonly rgb: number; readonly lrv: number };
+  readonly scales: { readonly lum: number; readonly xyz: number; readonly rgb: number; readonly lrv: number };
 }
 
 /** The color a row is known by, and what else it says of it. */
@@ -43,7 +44,7 @@ type Triple = readonly [number, number, number];
  * Problems: words or impossible numbers in any of their cells, 'color-incomplete', 'no-color', 'conditions-missing'.
  */
 export function colorOfRow(reading: ColorReading, row: SheetRow, name: string): Result<RowColor> {
-  const { columns, scales } = reading;
+  const { columns, said, scales } = reading;
   const specular = specularOfRow(reading, row);
   const conditions = conditionsOfRow(reading, row);
   const found: GivenColor[] = [];
@@ -54,15 +55,15 @@ export function colorOfRow(reading: ColorReading, row: SheetRow, name: string): 
     if (!read.ok) return read;
     if (read.value) found.push({ ...read.value, ...(specular && { specular }) });
   }
-  for (const kind of ['lab', 'lch', 'xyz'] as const) {
-    const read = tripleOf(columns, row, kind, kind === 'xyz' ? scales.xyz : 1);
+  for (const kind of ['lab', 'lch', 'xyz', 'xyy'] as const) {
+    const read = kind === 'xyy' ? xyyOf(reading, row) : tripleOf(columns, row, kind, kind === 'xyz' ? scales.xyz : 1);
     if (!read.ok) {
       if (read.problem.code !== 'color-incomplete') return read;
       missing ??= read.problem;
     } else if (read.value) {
       if (!conditions.ok) return conditions;
       if (!conditions.value) isOpen = true;
-      else found.push(numberColor(kind, read.value, conditions.value, specular));
+      else found.push(numberColor(kind === 'xyy' ? 'xyz' : kind, read.value, conditions.value, specular));
     }
   }
   const munsell = cellOf(columns, row, 'munsell');
@@ -75,12 +76,13 @@ export function colorOfRow(reading: ColorReading, row: SheetRow, name: string): 
     if (rgb.problem.code !== 'color-incomplete') return rgb;
     missing ??= rgb.problem;
   } else if (rgb.value) found.push({ kind: 'hex', hex: hexOfRgb(rgb.value) });
-  const lrv = numberOf(columns, row, 'lrv', scales.lrv);
-  if (isCellProblem(lrv)) return failure(lrv.problem);
+  const printed = numberOf(columns, row, 'lrv', scales.lrv);
+  if (isCellProblem(printed)) return failure(printed.problem);
+  const lrv = isOfOtherLight(columns, conditions.ok ? conditions.value : null) ? null : printed;
 
   // Numbers without a light are worth more than a screen color: they wait for the answer.
   const first = found[0];
-  if (isOpen && first?.kind !== 'spectrum') return failure(conditionsMissing(row.line));
+  if (isOpen && first?.kind !== 'spectrum') return failure(conditionsMissing(said, row.line));
   if (first) {
     const notices = missing ? [{ ...missing, remedy: 'Another notation of the row was taken.' }] : [];
     return success({ color: first, others: found.slice(1), ...(lrv !== null && { lrv }), notices });
@@ -93,6 +95,7 @@ const FIELDS_OF = {
   lab: ['lab_l', 'lab_a', 'lab_b'],
   lch: ['lch_l', 'lch_c', 'lch_h'],
   xyz: ['xyz_x', 'xyz_y', 'xyz_z'],
+  xyy: ['xyy_x', 'xyy_y', 'xyy_lum'],
   rgb: ['rgb_r', 'rgb_g', 'rgb_b'],
 } as const satisfies Record<string, readonly NumberFieldId[]>;
 
@@ -110,9 +113,39 @@ function tripleOf(columns: Columns, row: SheetRow, kind: keyof typeof FIELDS_OF,
   if (own.every((field) => isBlank(cellOf(columns, row, field)))) return success(null);
   const empty = values.indexOf(null);
   if (empty < 0) return success(values as unknown as Triple);
-  const what = { lab: ['L*', 'a*', 'b*'], lch: ['L*', 'C*', 'h'], xyz: ['X', 'Y', 'Z'], rgb: ['R', 'G', 'B'] }[kind];
+  const what = {
+    lab: ['L*', 'a*', 'b*'],
+    lch: ['L*', 'C*', 'h'],
+    xyz: ['X', 'Y', 'Z'],
+    xyy: ['x', 'y', 'Y'],
+    rgb: ['R', 'G', 'B'],
+  }[kind];
   const words = `${what[empty]} is missing; the other numbers of the color are there.`;
   return failure(sheetProblem('color-incomplete', words, 'Fill it in: an empty cell is not 0.', undefined, row.line));
+}
+
+/** X, Y, Z of x, y, Y: X = x Y/y and Z = (1 - x - y) Y/y (CIE 15). */
+function xyyOf({ columns, scales }: ColorReading, row: SheetRow): Result<Triple | null> {
+  const read = tripleOf(columns, row, 'xyy', 1);
+  if (!read.ok || !read.value) return read;
+  const [x, y, given] = read.value;
+  const lum = given * scales.lum;
+  if (lum === 0) return success([0, 0, 0]);
+  if (y > 0 && x + y <= 1) {
+    return success(
+      [(x * lum) / y, lum, ((1 - x - y) * lum) / y].map((one) => Number(one.toPrecision(8))) as unknown as Triple,
+    );
+  }
+  const words = `x is ${x} and y is ${y}, which no color has.`;
+  return failure(
+    sheetProblem(
+      'bad-chromaticity',
+      words,
+      'Correct x and y: with y above 0 they sum to 1 at most.',
+      undefined,
+      row.line,
+    ),
+  );
 }
 
 function numberColor(
@@ -150,6 +183,14 @@ function specularOfRow({ columns, said }: ColorReading, row: SheetRow): Specular
   return (isBlank(cell) ? undefined : specularInCell(cell.slice(0, MOST_LETTERS))) ?? said.specular;
 }
 
+/** A column called Y holds for the light of its row, an LRV for D65 and 10° (BS 8493). */
+function isOfOtherLight({ at, headings }: Columns, ofRow: Conditions | null): boolean {
+  const column = headings[at.get('lrv') ?? -1];
+  if (column?.field !== 'lrv' || headingKey(bareHeading(column.heading)) !== 'y') return false;
+  const { illuminant = ofRow?.illuminant, observer_deg = ofRow?.observer_deg } = conditionsInWords([column.heading]);
+  return (illuminant !== undefined && illuminant !== 'D65') || observer_deg === 2;
+}
+
 function hexOfRow(columns: Columns, row: SheetRow): Result<string | null> {
   const cell = cellOf(columns, row, 'hex');
   if (isBlank(cell)) return success(null);
@@ -175,14 +216,15 @@ function colorByName(lrv: number, name: string, line: number): Result<RowColor> 
 const noColor = (line: number): Problem =>
   sheetProblem('no-color', 'The row has no color.', 'Give L*, a*, b*, a spectrum or a hex code.', undefined, line);
 
-const conditionsMissing = (line: number): Problem =>
-  sheetProblem(
-    CONDITIONS_MISSING,
-    'Neither the row nor the file says which light and observer the numbers hold for.',
-    'Say it: paints are usually given for D65 and 10°, graphic arts for D50 and 2°.',
-    undefined,
-    line,
-  );
+function conditionsMissing({ illuminant, observer_deg }: SheetConditions, line: number): Problem {
+  const words = illuminant
+    ? `The numbers hold for ${illuminant}, but neither the row nor the file says for which observer.`
+    : observer_deg
+      ? `The numbers hold for the ${observer_deg}° observer, but neither the row nor the file says under which light.`
+      : 'Neither the row nor the file says which light and observer the numbers hold for.';
+  const remedy = 'Say it: paints are usually given for D65 and 10°, graphic arts for D50 and 2°.';
+  return sheetProblem(CONDITIONS_MISSING, words, remedy, undefined, line);
+}
 
 const unknownLight = (cell: string, line: number): Problem =>
   sheetProblem(

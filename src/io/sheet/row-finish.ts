@@ -111,11 +111,23 @@ export function sizesOf({ columns, row, notices }: RowReading): Pick<Finish, 'pi
   return { ...(piece_mm && { piece_mm }), ...(slab_mm && { slab_mm }), ...(isThickness && { thickness_mm }) };
 }
 
+/** "72 GU (60°)", "72 @ 60°". */
+const withoutAngle = (cell: string): string =>
+  cell.length > MOST_OF_WORD ? cell : cell.replace(/\s*(?:[(@]|at)\s*60\s*(?:°|º|deg\w*)\s*\)?\s*$/i, '');
+
+/** "4 GU @ 85°", "20°: 45". */
+const otherAngleIn = (cell: string): boolean => /(?<![\d.,])(?:20|45|75|85)\s*(?:°|º|deg)/i.test(cell);
+
 /** Gloss units of a row: a number, or a word for a sheen (told); null where it says none, a problem where it says nonsense. */
 export function glossOf({ columns, row, notices }: RowReading, kind: FinishClass): number | null | Problem {
   const cell = cellOf(columns, row, 'gloss_60');
   if (isBlank(cell)) return null;
-  const read = numberInCell(cell, columns.comma);
+  const read = numberInCell(withoutAngle(cell), columns.comma);
+  if (Number.isNaN(read) && cell.length <= MOST_OF_WORD && /\d/.test(cell) && otherAngleIn(cell)) {
+    const words = `Gloss "${plainText(cell).text}" is of another angle than 60°; it was left out.`;
+    notices.push(sheetProblem('gloss-other-angle', words, 'Give gloss units at 60°.', undefined, row.line));
+    return null;
+  }
   const most = kind === 'metal' ? 1000 : 100;
   if (read >= 0 && read <= most) return read;
   if (!Number.isNaN(read)) {

@@ -19,6 +19,8 @@ const OF_LIGHTNESS = {
 };
 const OF_RGB = { least: 0, most: 255, remedy: 'Give 0 to 255 for each channel.' };
 
+const OF_CHROMATICITY = { least: 0, most: 1, remedy: 'x and y both lie between 0 and 1.' };
+
 /** Fields that are numbers, what they are called and what they may be. */
 const NUMBER_FIELDS = {
   lab_l: { what: 'L*', ...OF_LIGHTNESS },
@@ -30,6 +32,9 @@ const NUMBER_FIELDS = {
   xyz_x: { what: 'X', least: 0, most: 130, remedy: 'Give X with Y = 100 for a perfect white.' },
   xyz_y: { what: 'Y', least: 0, most: 100, remedy: 'Give Y with 100 for a perfect white.' },
   xyz_z: { what: 'Z', least: 0, most: 130, remedy: 'Give Z with Y = 100 for a perfect white.' },
+  xyy_x: { what: 'x', ...OF_CHROMATICITY },
+  xyy_y: { what: 'y', ...OF_CHROMATICITY },
+  xyy_lum: { what: 'Y', least: 0, most: 100, remedy: 'Give Y with 100 for a perfect white.' },
   rgb_r: { what: 'R', ...OF_RGB },
   rgb_g: { what: 'G', ...OF_RGB },
   rgb_b: { what: 'B', ...OF_RGB },

@@ -33,17 +33,23 @@ export function specularInCell(cell: string): Specular | null {
   return /\b(?:SCE|SPEX|excl\w*|de\s?[:/]\s?8)/i.test(cell) ? 'excluded' : null;
 }
 
+/** As headings and titles say it: "L* SCE", "L_SCI", "specular component included". */
+const SPECULAR: readonly (readonly [Specular, RegExp])[] = [
+  ['included', /(?<![A-Za-z0-9])(?:SCI|SPIN)(?![A-Za-z0-9])|\bspec(?:ular)?\.?\s+(?:comp\w*\.?\s+)?incl/i],
+  ['excluded', /(?<![A-Za-z0-9])(?:SCE|SPEX)(?![A-Za-z0-9])|\bspec(?:ular)?\.?\s+(?:comp\w*\.?\s+)?excl/i],
+];
+
 /** What headings, titles and comments say of all rows; what they say differently is left open. */
 export function conditionsInWords(texts: readonly string[]): SheetConditions {
   const said = texts.map((text): SheetConditions => {
     // A letter alone is a name of a column; only what is written out counts here.
     const found =
-      /(?<![\p{L}\d])(D\d\d|FL\d\d?)(?![\p{L}\d])(?:\s*[/,;_-]?\s*(10|2)\s*(?:°|º|deg|(?=\s*[)\],;]|\s*$)))?/iu.exec(
+      /(?<![\p{L}\d])(D\d\d|FL\d\d?|TL8[34]|CWF)(?![\p{L}\d])(?:\s*[/,;_-]?\s*(10|2)\s*(?:°|º|deg|(?=\s*[)\],;]|\s*$)))?/iu.exec(
         text,
-      );
+      ) ?? /(?<![\p{L}\d])([ACE]|F\d\d?)\s*\/\s*(10|2)(?![\d.,])/u.exec(text);
     const illuminant = found ? illuminantId(found[1]!) : null;
     const observer = found?.[2] ?? /observer\W{0,3}(10|2)\b/i.exec(text)?.[1] ?? OBSERVER.exec(found ? text : '')?.[1];
-    const specular = /\b(?:SCI|SPIN)\b/.test(text) ? 'included' : /\b(?:SCE|SPEX)\b/.test(text) ? 'excluded' : null;
+    const specular = SPECULAR.find(([, pattern]) => pattern.test(text))?.[0];
     return {
       ...(illuminant && { illuminant }),
       ...(observer && { observer_deg: observer === '2' ? 2 : 10 }),
