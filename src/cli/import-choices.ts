@@ -1,9 +1,10 @@
 import type { Conditions } from '../engine/finish/given-color';
-import { FINISH_CLASSES, type Provenance } from '../engine/finish/types';
+import { FINISH_CLASSES, type FinishClass, type Provenance } from '../engine/finish/types';
 import { UNCERTAINTY_DE00 } from '../engine/finish/uncertainty';
 import { failure, type Result, success } from '../engine/result';
 import { LIGHT_IDS } from '../engine/spectrum/lights';
 import { illuminantId } from '../io/color-line';
+import { materialKey } from '../io/sheet/material-words';
 import { FIELDS, type Field, type ImportChoices } from '../io/sheet/types';
 
 /** Options of `import` as typed. */
@@ -15,6 +16,7 @@ interface Typed {
   readonly provenance?: string | undefined;
   readonly scale?: string | undefined;
   readonly column?: readonly string[] | undefined;
+  readonly 'class-of'?: readonly string[] | undefined;
 }
 
 /** What options say of the rows of a file, or which of them is wrong. */
@@ -31,7 +33,10 @@ export function importChoices(typed: Typed): Result<ImportChoices> {
   if (!scale.ok) return scale;
   const fields = fieldsOf(typed.column ?? []);
   if (!fields.ok) return fields;
+  const classes = classesOf(typed['class-of'] ?? []);
+  if (!classes.ok) return classes;
   return success({
+    ...(classes.value && { classes: classes.value }),
     ...(fields.value && { fields: fields.value }),
     ...(kind.value && { class: kind.value }),
     ...(gloss.value !== null && { gloss_gu: gloss.value }),
@@ -84,6 +89,19 @@ function fieldsOf(typed: readonly string[]): Result<ImportChoices['fields'] | nu
     fields[Number(digits) - 1] = field;
   }
   return success(typed.length > 0 ? fields : null);
+}
+
+function classesOf(typed: readonly string[]): Result<ImportChoices['classes'] | null> {
+  const classes: Record<string, FinishClass> = {};
+  for (const words of typed) {
+    const [, word = '', name = ''] = /^(.+)=([^=]+)$/.exec(words) ?? [];
+    const kind = oneOf('--class-of', name.trim(), FINISH_CLASSES);
+    if (word === '')
+      return wrong(`--class-of "${words}" was not understood.`, 'Write it like Feinsteinzeug=porcelain.');
+    if (!kind.ok) return kind;
+    if (kind.value) classes[materialKey(word)] = kind.value;
+  }
+  return success(typed.length > 0 ? classes : null);
 }
 
 const bandOf = (name: string): Field | undefined =>

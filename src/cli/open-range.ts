@@ -42,6 +42,6 @@ function openLibrary(bytes: Uint8Array, file: string): Result<OpenedRange> {
   return success({
     headings: [],
     list,
-    outcome: { ...rows, questions: [], notices: library.notices ?? [] },
+    outcome: { ...rows, words: [], questions: [], notices: library.notices ?? [] },
   });
 }

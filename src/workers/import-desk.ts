@@ -51,11 +51,11 @@ export function createImportDesk(post: (message: FromImport) => void): (message:
     for (let told = performance.now(); ; ) {
       const step = steps.next();
       if (step.done) {
-        const { kept, refused, questions, notices } = step.value;
+        const { kept, refused, ...rest } = step.value;
         for (let i = 0; i < Math.max(kept.length, refused.length); i += PART) {
           post({ kind: 'part', run, part: { kept: kept.slice(i, i + PART), refused: refused.slice(i, i + PART) } });
         }
-        return post({ kind: 'made', run, rest: { questions, notices } });
+        return post({ kind: 'made', run, rest });
       }
       if (performance.now() - told < TELL_EVERY_MS) continue;
       told = performance.now();

@@ -8,7 +8,7 @@ export type ToImport =
   | { readonly kind: 'read'; readonly file: File }
   | { readonly kind: 'make'; readonly run: number; readonly choices: ImportChoices };
 
-/** A large outcome comes in parts, so that the page takes each in without a stop; the last has questions and notices. */
+/** A large outcome comes in parts, so that the page takes each in without a stop; the last has the rest. */
 export type FromImport =
   | { readonly kind: 'progress'; readonly progress: ImportProgress }
   | { readonly kind: 'sheet'; readonly head: SheetHead }
@@ -25,4 +25,4 @@ export type FromImport =
       readonly run: number;
       readonly part: Pick<ImportOutcome, 'kept' | 'refused'>;
     }
-  | { readonly kind: 'made'; readonly run: number; readonly rest: Pick<ImportOutcome, 'questions' | 'notices'> };
+  | { readonly kind: 'made'; readonly run: number; readonly rest: Omit<ImportOutcome, 'kept' | 'refused'> };

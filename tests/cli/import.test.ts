@@ -74,6 +74,28 @@ it('takes columns as they are said to be', () => {
   expect([exit, JSON.parse(out).kept[0].finish.components[0].color.lab]).toEqual([0, [50, 1, 2]]);
 });
 
+it('says what words for materials were taken for, and takes what they are said to mean', () => {
+  const file = fileWith(
+    'words.csv',
+    'code,material,gloss,hex\nA,Feinsteinzeug,10,#777777\nB,Zauberstein X,10,#777777\nC,paint,5,#777777\n',
+  );
+  const first = JSON.parse(run(['import', file, '--json']).out);
+  expect(first.materials).toEqual([
+    { word: 'Feinsteinzeug', class: 'porcelain', rows: 1 },
+    { word: 'Zauberstein X', class: 'stone', rows: 1 },
+  ]);
+  const said = ['--class-of', 'feinsteinzeug=glazed', '--class-of', 'Zauberstein X=engineered'];
+  const then = JSON.parse(run(['import', file, ...said, '--json']).out);
+  expect(then.kept.map((one: { finish: { class: string } }) => one.finish.class)).toEqual([
+    'glazed',
+    'engineered',
+    'paint',
+  ]);
+  expect(run(['import', file]).out).toContain('Feinsteinzeug: porcelain (1 row)');
+  expect(run(['import', file, '--class-of', 'x=gold']).messages).toMatch(/--class-of "gold"/);
+  expect(run(['import', file, '--class-of', 'gold']).messages).toMatch(/Feinsteinzeug=porcelain/);
+});
+
 it('gives the shortlist of a project what is kept of a table, and says what is not', () => {
   const head = 'code,name,class,gloss,L*,a*,b*,light';
   const row = 'Oat,engineered,20,82,1,6,D65/10';

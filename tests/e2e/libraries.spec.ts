@@ -83,7 +83,7 @@ test('a file is read by what it says, asked what it does not, and nothing is kep
   await expect(button(/^Keep 0/)).toBeDisabled();
   await dialog().getByLabel('Material', { exact: true }).selectOption('paint');
   await expect(outcome.getByRole('heading')).toHaveText(/^3 finishes can be kept/);
-  await expect(outcome.getByText('LRV 68.3')).toBeVisible();
+  await expect(outcome.getByText('LRV 68.3 printed')).toBeVisible();
   await expectNoFindings(page, 'dialog.libraries');
   await dialog().getByLabel('Its name').fill('Showroom paints');
   await button(/^Keep 3 finishes/).click();

@@ -70,7 +70,7 @@ test('a photo with a card becomes a finish: boxes by keys and by hand, colors, w
 
   await expect(meaning()).toContainText('by lamps a card mends', { ignoreCase: true });
   await form().getByLabel('Light', { exact: true }).selectOption('daylight');
-  await expect(meaning()).toContainText('about 2.5 dE00 away');
+  await expect(meaning()).toContainText('off by about 2.5');
   await expect(meaning()).toContainText('Nothing is wrong with the photo');
   // Light skin of Ohta's chart has Lab 66.2, 14.5, 17.7 under D65.
   await expect(meaning()).toContainText(/Lab 6[567]\.\d, 1\d\.\d, 1\d\.\d/);
@@ -80,7 +80,7 @@ test('a photo with a card becomes a finish: boxes by keys and by hand, colors, w
   await expect(meaning()).toContainText('Only what is sure is said');
   await expect(handle('Card')).toHaveCount(0);
   await choose(page, 'Gray 18%');
-  await expect(meaning()).toContainText('about 2.5 dE00 away');
+  await expect(meaning()).toContainText('off by about 2.5');
 });
 
 test('of the photo the project keeps numbers only', async () => {

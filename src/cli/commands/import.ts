@@ -22,6 +22,7 @@ const OPTIONS = {
   provenance: { type: 'string' },
   scale: { type: 'string' },
   column: { type: 'string', multiple: true },
+  'class-of': { type: 'string', multiple: true },
   name: { type: 'string' },
   out: { type: 'string' },
   csv: { type: 'string' },
@@ -31,11 +32,12 @@ const OPTIONS = {
 export const importFinishes: Command = {
   name: 'import',
   usage:
-    'import FILE [--class CLASS] [--gloss GU] [--illuminant ID --observer 2|10] [--provenance HOW] [--scale factor|percent] ' +
+    'import FILE [--class CLASS] [--class-of WORD=CLASS ...] [--gloss GU] [--illuminant ID --observer 2|10] [--provenance HOW] [--scale factor|percent] ' +
     '[--column N=FIELD ...] [--name NAME] [--out LIBRARY.json] [--csv FILE] [--json]',
   summary:
     'Finishes from a table (CSV), CGATS, CxF3, ICC named colors, a library or a project: what is kept, what is refused and why, and what ' +
     `the file leaves open. --class (${FINISH_CLASSES.join(', ')}), --gloss, light and observer hold for rows that say none; ` +
+    '--class-of says what a word of the file for a material means (Feinsteinzeug=porcelain); ' +
     '--column says what a column is, by its number (2=name, 3=nm:400, 4=none). --out and --csv write what was kept.',
   run(args): Result<Report> {
     const given = readArguments(args, OPTIONS, 'The file', this.usage);

@@ -1,13 +1,16 @@
 import type { Problem } from '../../engine/result';
 import { counted } from '../../io/sheet/sheet-problem';
-import type { ImportOutcome, ImportQuestion, KeptRow, RefusedRow } from '../../io/sheet/types';
+import type { ImportOutcome, ImportQuestion, KeptRow, MaterialWord, RefusedRow } from '../../io/sheet/types';
 import { wrapped } from './figures';
 
 /** Rows that are printed at most. */
 const MOST_ROWS = 20;
 
 /** Plain data of an import. `code` of what is refused is that of the reason; `finish` the code the row gives. */
-export const importRecord = ({ kept, refused, questions, notices }: ImportOutcome, files: readonly string[]) => ({
+export const importRecord = (
+  { kept, refused, questions, notices, words }: ImportOutcome,
+  files: readonly string[],
+) => ({
   kept: kept.map(({ row, finish, notices: told }) => ({ row, id: finish.id, finish, notices: told.map(said) })),
   refused: refused.map(({ row, code, name, problem }) => ({
     row,
@@ -19,6 +22,7 @@ export const importRecord = ({ kept, refused, questions, notices }: ImportOutcom
     remedy: problem.remedy,
   })),
   questions,
+  materials: words,
   notices: notices.map(said),
   written: files,
 });
@@ -27,7 +31,7 @@ const said = ({ code, text, at }: Problem) => ({ code, text, ...(at?.line !== un
 
 /** The same in words: how many were kept, what was refused, what is open. */
 export function importText(outcome: ImportOutcome, headings: readonly string[], files: readonly string[]): string {
-  const { kept, refused, questions } = outcome;
+  const { kept, refused, questions, words } = outcome;
   const told = kept.filter(({ notices }) => notices.length > 0);
   return [
     `${kept.length} kept, ${refused.length} refused.`,
@@ -36,6 +40,7 @@ export function importText(outcome: ImportOutcome, headings: readonly string[], 
       : []),
     ...list('Refused:', refused, refusedLine),
     ...list('Open:', questions, questionLine),
+    ...list('Materials, as understood (--class-of changes one):', words, wordLine),
     ...list('Kept, with remarks:', told, keptLine),
     ...(files.length > 0 ? ['', ...files.map((file) => `Written: ${file}`)] : []),
   ].join('\n');
@@ -52,6 +57,9 @@ function refusedLine({ row, code, name, problem }: RefusedRow): string {
   const what = [code, name].filter((part) => part !== null).join(', ');
   return `${place}${what ? ` (${what})` : ''}: ${problem.text.replace(/^Line \d+: /, '')} ${problem.remedy}`;
 }
+
+const wordLine = ({ word, class: kind, rows }: MaterialWord): string =>
+  `${word}: ${kind ?? 'not understood'} (${counted(rows, 'row')})`;
 
 const keptLine = ({ finish, notices }: KeptRow): string => `${finish.id}: ${notices.map(({ text }) => text).join(' ')}`;
 

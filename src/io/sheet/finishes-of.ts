@@ -1,7 +1,9 @@
 import type { FinishClass } from '../../engine/finish/types';
 import type { Problem } from '../../engine/result';
+import { columnNotices } from './column-notices';
 import { columnsOf } from './columns';
 import { type Making, makeRow, type RowOutcome } from './make-row';
+import { materialWords } from './material-words';
 import { priceNotices } from './price-notices';
 import { askedOf } from './questions-of';
 import { readingOf } from './reading-of';
@@ -32,10 +34,12 @@ export function* makingFinishes(sheet: Sheet, choices: ImportChoices): Generator
   const refused: RefusedRow[] = [...sheet.refused];
   const told = { usualTexture: 0 };
   const asked = { class: 0, conditions: 0, gloss: 0, classes: new Set<FinishClass>() };
+  const materials = materialWords(columns);
   for (const [i, row] of sheet.rows.entries()) {
     if (i % ROWS_AT_ONCE === 0) yield { done: i, rows: sheet.rows.length };
     if (row.cells.every((cell) => cell === '')) continue;
     const made: RowOutcome = makeRow(making, row, i);
+    materials.add(row, made.kind);
     if (made.needs.class) asked.class++;
     if (made.needs.conditions) asked.conditions++;
     if (made.needs.gloss) asked.gloss++;
@@ -48,9 +52,10 @@ export function* makingFinishes(sheet: Sheet, choices: ImportChoices): Generator
   return {
     kept,
     refused,
+    words: materials.list(),
     questions: askedOf(sheet, asked, refused, scaleOpen, reading.said),
     notices: [
-      ...sheet.notices,
+      ...columnNotices(sheet, choices),
       ...notices,
       ...priceNotices(columns, sheet.rows, sheet.file),
       ...(told.usualTexture > 0 ? [usualTexture(told.usualTexture, sheet.file)] : []),

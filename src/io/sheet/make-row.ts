@@ -9,6 +9,7 @@ import { placeIn } from '../place-problem';
 import { isBlank } from './cell-number';
 import { classInWords } from './class-words';
 import { cellOf } from './columns';
+import { classSaid } from './material-words';
 import { otherNotations } from './other-notations';
 import { CONDITIONS_MISSING, type ColorReading, colorOfRow, type RowColor } from './row-color';
 import { glossOf, patternOf, provenanceOf, sizesOf, supplyOf, textOf, variationOf, wordsOf } from './row-finish';
@@ -149,6 +150,7 @@ function classOf({ reading: { columns }, choices }: Making, row: SheetRow): Fini
   if (isBlank(cell))
     return choices.class ?? sheetProblem('class-missing', 'The row does not say what it is made of.', SAY_CLASS);
   return (
+    classSaid(choices.classes, cell) ??
     classInWords(cell) ??
     choices.class ??
     sheetProblem('class-unknown', `${quoted(cell)} is no class of finishes that is known here.`, SAY_CLASS)

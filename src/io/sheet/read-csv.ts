@@ -1,5 +1,6 @@
 import { failure, type Problem, type Result, success } from '../../engine/result';
 import { colorColumns } from './color-columns';
+import { bareNotice, isUnknown, unknownNotice } from './column-notices';
 import { type CutRows, cutRows, knownHeadings } from './cut-rows';
 import { guessColumns } from './guess-columns';
 import { nameColumns } from './name-columns';
@@ -47,6 +48,7 @@ export function readCsv(text: string, file: string): Result<Sheet> {
     // What headings of colors state holds for those that are taken only.
     said: conditionsInWords([...words, ...table.columns.filter(saysOfAll).map(({ heading }) => heading)]),
     decimalComma: isComma,
+    ...(table.unknown && { unknown: table.unknown }),
     refused: fitting.refused,
     notices: [...table.notices(file), ...(isComma && hasDecimalCommas(fitting.rows) ? [commaNotice(file)] : [])],
   };
@@ -61,6 +63,8 @@ interface Table {
   readonly rows: readonly SheetRow[];
   readonly above: readonly SheetRow[];
   readonly isTurned: boolean;
+  /** Columns that nothing is known of, by number. */
+  readonly unknown?: readonly number[];
   notices(file: string): readonly Problem[];
 }
 
@@ -92,19 +96,18 @@ function headedTable(rows: CutRows['rows']): Table | null {
     below.slice(0, LOOKED_AT_ROWS).map(({ cells }) => cells),
     colors,
   );
-  const unknown = columns.filter(
-    ({ heading: word, field }, i) => field === null && word !== '' && !/^schema$/i.test(word) && !colors.left.has(i),
-  );
+  const unknown = columns.flatMap((column, i) => (isUnknown(column) && !colors.left.has(i) ? [i] : []));
   return {
     columns,
     // A heading may stand again on each page of a printed list.
     rows: below.filter(({ cells }) => !cells.every((cell, i) => cell === (heading.cells[i] ?? ''))),
     above,
     isTurned: false,
+    unknown,
     notices: (file) => [
       ...(above.length > 0 ? [titleNotice(above, file)] : []),
       ...colors.notices(file, heading.line),
-      ...(unknown.length > 0 ? [unknownNotice(unknown, file, heading.line)] : []),
+      ...(unknown.length > 0 ? [unknownNotice(columns, unknown, file, heading.line)] : []),
     ],
   };
 }
@@ -162,25 +165,6 @@ const titleNotice = (above: readonly SheetRow[], file: string): Problem =>
     IF_RIGHT,
     file,
   );
-
-/** More names than this hide the message. */
-const MOST_NAMES = 12;
-
-function unknownNotice(unknown: readonly SheetColumn[], file: string, line: number): Problem {
-  const names = unknown.slice(0, MOST_NAMES).map(({ heading }) => `"${heading}"`);
-  const more = unknown.length > MOST_NAMES ? ` and ${unknown.length - MOST_NAMES} more` : '';
-  const words = `Columns that were not understood: ${names.join(', ')}${more}.`;
-  return sheetProblem('columns-unknown', words, 'Say what they mean, or leave them out.', file, line);
-}
-
-const bareNotice = (columns: readonly SheetColumn[], file: string): Problem => {
-  const taken = columns.flatMap(({ field }, i) => (field ? [`${i + 1} ${field}`] : []));
-  const words =
-    taken.length > 0
-      ? `The table has no headings; its columns were taken for: ${taken.join(', ')}.`
-      : 'The table has no headings.';
-  return sheetProblem('no-headings', words, 'Check them, or say what each column means.', file);
-};
 
 const lampSpectra = (file: string): Problem =>
   sheetProblem(

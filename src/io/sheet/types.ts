@@ -97,6 +97,8 @@ export interface Sheet {
   readonly columns: readonly SheetColumn[];
   readonly rows: readonly SheetRow[];
   readonly said: SheetConditions;
+  /** Columns that nothing is known of and nothing else is told of, by number. */
+  readonly unknown?: readonly number[];
   /** A comma in a number is its decimal mark. */
   readonly decimalComma?: boolean;
   /** Rows the reader of the format had to refuse. */
@@ -111,6 +113,8 @@ export interface ImportChoices {
   readonly fields?: Readonly<Record<number, Field | null>>;
   /** Of rows that say none. */
   readonly class?: FinishClass;
+  /** What words for materials mean, by `materialKey`; others as they are understood. */
+  readonly classes?: Readonly<Record<string, FinishClass>>;
   /** A gloss for all of them, or what is usual for the class of each. */
   readonly gloss_gu?: number | 'usual';
   readonly conditions?: Conditions;
@@ -136,10 +140,19 @@ export interface KeptRow {
   readonly notices: readonly Problem[];
 }
 
+/** A word of the file for a material, what it was taken for (null: not understood), and in how many rows it stands. */
+export interface MaterialWord {
+  readonly word: string;
+  readonly class: FinishClass | null;
+  readonly rows: number;
+}
+
 /** The outcome of an import, row by row in the order of the file. */
 export interface ImportOutcome {
   readonly kept: readonly KeptRow[];
   readonly refused: readonly RefusedRow[];
   readonly questions: readonly ImportQuestion[];
   readonly notices: readonly Problem[];
+  /** Words for materials; our own names of classes are left out. */
+  readonly words: readonly MaterialWord[];
 }

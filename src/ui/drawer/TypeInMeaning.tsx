@@ -7,6 +7,7 @@ import { TYPE_IN } from '../words/drawer';
 import { undertoneLabel } from '../words/findings';
 import { PROVENANCE_WORDS } from '../words/finishes';
 import { capital, decimal, labText } from '../words/numbers';
+import { offBy } from '../words/off-by';
 import { uncertaintyWord } from '../words/reading';
 import { retold } from '../words/spoken';
 import { ownDoubts } from './own-finish';
@@ -66,7 +67,7 @@ function Meaning({ finish, facts, read }: MeaningProps) {
       <p className="meaning-wide">
         {TYPE_IN.uncertain(
           PROVENANCE_WORDS[finish.provenance],
-          decimal(facts.uncertainty_de00),
+          offBy(facts.uncertainty_de00),
           uncertaintyWord(facts.uncertainty_de00),
         )}{' '}
         {finish.provenance === 'screen' && TYPE_IN.screen} {facts.uncertainty_de00 >= WIDE_DE00 && TYPE_IN.wide}

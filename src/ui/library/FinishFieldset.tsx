@@ -6,9 +6,11 @@ import { Menu } from '../drawer/Menu';
 import { TYPE_IN } from '../words/drawer';
 import { CLASS_WORDS } from '../words/finishes';
 import { FINISH_FORM } from '../words/libraries';
+import { OFF_BY } from '../words/off-by';
 import { bandWords, PRICE } from '../words/price';
 import { reread, unitNow } from '../words/spoken';
 import type { FinishFields } from './finish-fields';
+import { OffByMeaning } from './OffByMeaning';
 import type { PriceFields } from './price-fields';
 import { tagsOf } from './range-filters';
 
@@ -84,7 +86,8 @@ export function FinishFieldset({ fields, finishes, hasOneColor, isScreen, onFiel
           isFixed={isScreen}
           onChoose={(provenance) => onFields({ provenance })}
         />
-        {field('uncertainty', FINISH_FORM.ownUncertainty, { isNumber: true, hint: FINISH_FORM.ownUncertaintyHint })}
+        {field('uncertainty', OFF_BY.label, { isNumber: true, hint: OFF_BY.hint })}
+        <OffByMeaning />
       </fieldset>
       <fieldset className="finish-set">
         <legend>{FINISH_FORM.supply}</legend>

@@ -8,7 +8,8 @@ import type { SwatchPaint } from '../swatch/swatch-paint';
 import { undertoneLabel } from '../words/findings';
 import { CLASS_WORDS, PROVENANCE_SHORT, SHEEN_WORDS } from '../words/finishes';
 import { RANGE } from '../words/libraries';
-import { brief, integer } from '../words/numbers';
+import { integer } from '../words/numbers';
+import { OFF_BY, offBy } from '../words/off-by';
 import { priceOrBand } from '../words/price';
 import { nameOf } from './near-lrv';
 
@@ -89,7 +90,11 @@ export function RangeRow(props: RangeRowProps) {
       <td className="range-undertone small">{facts ? undertoneLabel(facts) : '…'}</td>
       <td className="range-known small">
         <span>{PROVENANCE_SHORT[finish.provenance]}</span>
-        {facts && <span className="quiet">{RANGE.uncertainty(brief(facts.uncertainty_de00))}</span>}
+        {facts && (
+          <span className="quiet" title={OFF_BY.meaning}>
+            {OFF_BY.short(offBy(facts.uncertainty_de00))}
+          </span>
+        )}
       </td>
       <td className="range-supply small">
         {price && <span>{price}</span>}

@@ -6,6 +6,7 @@ import { codeOf } from '../../model/merge-finishes';
 import type { Finish, Supply } from '../../model/project';
 import { GLOSS_GU, type OwnFinishEntry, ownFinish, provenanceOf } from '../drawer/own-finish';
 import { FINISH_FORM } from '../words/libraries';
+import { OFF_BY } from '../words/off-by';
 import { reread, unitNow } from '../words/spoken';
 import { tagsIn, withSupply, withTags } from './bulk-edit';
 import { writtenName } from './near-lrv';
@@ -88,7 +89,7 @@ const NUMBERS = reread(
     ({
       gloss: [0, 1000, FINISH_FORM.gloss],
       lrv: [0, 100, FINISH_FORM.lrv],
-      uncertainty: [0, 30, FINISH_FORM.ownUncertainty],
+      uncertainty: [0, 30, OFF_BY.label],
       lead: [0, 520, FINISH_FORM.lead],
       pack: [0, 100_000, FINISH_FORM.pack],
     }) as const,

@@ -10,7 +10,8 @@ import type { SwatchPaint } from '../swatch/swatch-paint';
 import { shownName } from '../words/built-in';
 import { surfaceName } from '../words/engine-words';
 import { PROVENANCE_WORDS, ROLE_WORDS } from '../words/finishes';
-import { brief, capital, decimal, labText, percent } from '../words/numbers';
+import { capital, decimal, labText, percent } from '../words/numbers';
+import { offBy } from '../words/off-by';
 import { FACE_WORDS, READING, SPECTRUM_WORDS, uncertaintyWord } from '../words/reading';
 import { retold } from '../words/spoken';
 import { BesidePart } from './BesidePart';
@@ -181,4 +182,4 @@ function SampleNumbers({ part }: { readonly part: ComponentRecord }) {
 }
 
 const knownText = ({ provenance, uncertainty_de00 }: ComponentRecord): string =>
-  READING.known_as(capital(PROVENANCE_WORDS[provenance]), brief(uncertainty_de00), uncertaintyWord(uncertainty_de00));
+  READING.known_as(capital(PROVENANCE_WORDS[provenance]), offBy(uncertainty_de00), uncertaintyWord(uncertainty_de00));

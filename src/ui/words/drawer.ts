@@ -152,8 +152,8 @@ export const TYPE_IN = spoken({
   meaning: 'What that means',
   result: (lab: string, lrv: string, undertone: string) => `Lab ${lab}; LRV ${lrv}; ${undertone}`,
   given: (words: string) => `Under D65, 2°, from ${words}.`,
-  uncertain: (words: string, de00: string, word: string) =>
-    `It counts as ${words}: the true color may lie about ${de00} dE00 away, ${word}.`,
+  uncertain: (words: string, number: string, word: string) =>
+    `It counts as ${words}: the true color may be off by about ${number}, ${word}.`,
   pieces: (width: number, length: number) => `Pieces of ${width} × ${length} mm, as now.`,
   screen: 'A display can be far from the real sample.',
   wide: 'Many comparisons will answer “cannot tell”. Hold the samples together to be sure.',

@@ -77,12 +77,13 @@ export const IMPORT = spoken({
   glossUsual: 'As is usual for each material',
   glossOfEach: 'that of each material',
   glossWords: (gu: number) => `${gu} GU`,
+  materialsOf: (words: number, unknown: number) =>
+    unknown === 0
+      ? `Materials understood as (${words})`
+      : `Materials: ${unknown} of ${words} ${words === 1 ? 'word' : 'words'} not understood`,
   trust: 'How far to trust it',
   provenance: 'How known, where the file does not say',
   asFile: 'As is usual for its numbers',
-  uncertainty: 'Known to be off by more, dE00',
-  uncertaintyHint: 'as usual',
-  uncertaintyWrong: 'Give a number from 0 to 30.',
   outcome: 'What becomes of it',
   counts: (kept: number, waiting: number, refused: number, noticed: number) =>
     [
@@ -98,8 +99,8 @@ export const IMPORT = spoken({
   refused: 'Refused',
   waiting: 'Waits',
   list: 'Rows of the file',
-  lab: (lab: string) => `Lab ${lab}`,
-  lrv: (lrv: string) => `LRV ${lrv}`,
+  heads: ['Finish', 'As the file gives it, and the color it makes'],
+  makes: (lab: string, lrv: string) => `Makes Lab ${lab} · D65, 2°; LRV ${lrv}`,
   into: 'Keep them in',
   newLibrary: 'A new library',
   name: 'Its name',
@@ -108,6 +109,9 @@ export const IMPORT = spoken({
   working: 'Working it out again…',
   library: (finishes: number) => `A library saved by this program, with ${finishCount(finishes)}.`,
   leave: 'Leave without keeping them?',
+  instead: 'Read another file in its place? What you answered here goes.',
+  insteadYes: 'Read the other file',
+  insteadNo: 'Stay with this one',
 } as const);
 
 /** What a column may hold. */
@@ -140,7 +144,7 @@ export const FIELD_WORDS: { readonly [field: string]: string } = spoken({
   texture: 'Texture',
   variation: 'Variation, V0 to V4',
   provenance: 'How known',
-  uncertainty_de00: 'Uncertainty, dE00',
+  uncertainty_de00: 'How far colors may be off',
   piece_width_mm: 'Width of a piece, mm',
   piece_length_mm: 'Length of a piece, mm',
   slab_length_mm: 'Length of a slab, mm',

@@ -113,7 +113,6 @@ export const RANGE = spoken({
     tags: 'Tags',
   },
   gloss: (gu: number) => `${Math.round(gu)} GU`,
-  uncertainty: (de00: string) => `± ${de00} dE00`,
   weeks: (weeks: number) => (weeks === 1 ? '1 week' : `${count.format(weeks)} weeks`),
   chooseAll: 'Choose all shown',
   chooseNone: 'Choose none',
@@ -185,10 +184,6 @@ export const FINISH_FORM = spoken({
   changeColor: 'Give it another color',
   keepColor: 'Leave its color as it is',
   provenance: 'How known',
-  certainty: (words: string, de00: string, word: string) =>
-    `${words}: the true color may lie about ${de00} dE00 away, ${word}.`,
-  ownUncertainty: 'Known to be more, dE00',
-  ownUncertaintyHint: 'as usual',
   save: 'Keep the changes',
   add: 'Add it',
   kept: 'Kept.',

@@ -7,6 +7,7 @@ const MINUS = '\u2212';
 const whole = new Intl.NumberFormat(LOCALE, { maximumFractionDigits: 0 });
 const tenth = new Intl.NumberFormat(LOCALE, { minimumFractionDigits: 1, maximumFractionDigits: 1 });
 const hundredth = new Intl.NumberFormat(LOCALE, { maximumFractionDigits: 2 });
+const given = new Intl.NumberFormat(LOCALE, { maximumFractionDigits: 4 });
 const lists = {
   'en-US': new Intl.ListFormat('en-US', { type: 'conjunction' }),
   'en-GB': new Intl.ListFormat('en-GB', { type: 'conjunction' }),
@@ -22,6 +23,9 @@ export const decimal = (value: number): string => signed(tenth.format(value));
 
 /** A number as short as it can be said, two decimals at most. */
 export const brief = (value: number): string => signed(hundredth.format(value));
+
+/** A number as it was given, four decimals at most. */
+export const exact = (value: number): string => signed(given.format(value));
 
 /** A share 0-1 in percent. */
 export const percent = (share: number): string => `${whole.format(share * 100)}%`;

@@ -13,7 +13,8 @@ import './import.css';
 export function ImportPane(props: ImportPaneProps) {
   const { openImport, takeFirst, onDone, held } = props;
   const { state, read, choose, stop } = useImport(openImport);
-  const [leaving, setLeaving] = useState<(() => void) | null>(null);
+  /** What waits for an answer: to leave, or to read another file. */
+  const [leaving, setLeaving] = useState<{ readonly act: () => void; readonly reads?: true } | null>(null);
   const [isOver, setOver] = useState(false);
   const heading = useRef<HTMLHeadingElement>(null);
   const input = useRef<HTMLInputElement>(null);
@@ -21,7 +22,7 @@ export function ImportPane(props: ImportPaneProps) {
   // biome-ignore lint/correctness/useExhaustiveDependencies: each step takes the focus when it comes
   useEffect(() => heading.current?.focus(), [state.at]);
   useEffect(() => {
-    held.current = isRead ? (act) => setLeaving(() => act) : null;
+    held.current = isRead ? (act) => setLeaving({ act }) : null;
     return () => {
       held.current = null;
     };
@@ -32,12 +33,13 @@ export function ImportPane(props: ImportPaneProps) {
     if (first) read(first);
   }, []);
   const leave = (act: () => void) => (held.current ? held.current(act) : act());
+  const readInstead = (file: File) => (isRead ? setLeaving({ act: () => read(file), reads: true }) : read(file));
   const drop = (event: DragEvent) => {
     event.preventDefault();
     event.stopPropagation();
     setOver(false);
     const file = event.dataTransfer.files[0];
-    if (file) leave(() => read(file));
+    if (file) readInstead(file);
   };
   return (
     <section
@@ -73,15 +75,15 @@ export function ImportPane(props: ImportPaneProps) {
           onChange={(event) => {
             const file = event.target.files?.[0];
             event.target.value = '';
-            if (file) read(file);
+            if (file) readInstead(file);
           }}
         />
       </div>
       {leaving && (
         <p className="import-leave" role="alert">
-          <strong>{IMPORT.leave}</strong>{' '}
+          <strong>{leaving.reads ? IMPORT.instead : IMPORT.leave}</strong>{' '}
           <button type="button" className="button button-strong" onClick={() => setLeaving(null)}>
-            {FINISH_FORM.leaveNo}
+            {leaving.reads ? IMPORT.insteadNo : FINISH_FORM.leaveNo}
           </button>{' '}
           <button
             type="button"
@@ -89,10 +91,10 @@ export function ImportPane(props: ImportPaneProps) {
             onClick={() => {
               held.current = null;
               setLeaving(null);
-              leaving();
+              leaving.act();
             }}
           >
-            {FINISH_FORM.leaveYes}
+            {leaving.reads ? IMPORT.insteadYes : FINISH_FORM.leaveYes}
           </button>
         </p>
       )}

@@ -3,6 +3,7 @@ import type { ImportChoices } from '../../../io/sheet/types';
 import { IMPORT } from '../../words/import';
 import { nameFromFile } from './file-name';
 import { ImportColumns } from './ImportColumns';
+import { ImportMaterials } from './ImportMaterials';
 import { ImportQuestions } from './ImportQuestions';
 import { ImportRows } from './ImportRows';
 import { ImportTrust } from './ImportTrust';
@@ -44,6 +45,9 @@ export function ImportPreview({ state, onChoices, onStop, ...place }: ImportPrev
           </section>
           {asked.length > 0 && <ImportQuestions asked={asked} choices={choices} onChoices={onChoices} />}
           <ImportColumns columns={head.columns} choices={choices} onChoices={onChoices} />
+          {outcome && outcome.words.length > 0 && (
+            <ImportMaterials words={outcome.words} choices={choices} onChoices={onChoices} />
+          )}
           <ImportTrust
             choices={choices}
             onChoices={onChoices}

@@ -6,8 +6,10 @@ import { codeOf } from '../../../model/merge-finishes';
 import { finishFacts } from '../../drawer/finish-facts';
 import { useFacts } from '../../drawer/use-facts';
 import { Swatch } from '../../swatch/Swatch';
+import { givenText } from '../../words/given';
 import { IMPORT } from '../../words/import';
 import { decimal, labText } from '../../words/numbers';
+import { priceOrBand } from '../../words/price';
 import { problemWords } from '../../words/problems';
 import type { PaintOf } from '../library-props';
 import { nameOf } from '../near-lrv';
@@ -62,6 +64,11 @@ export function ImportRows({ outcome, isWorking, paintOf }: ImportRowsProps) {
           {IMPORT.onlyProblems}
         </label>
       </div>
+      <div className="import-heads small quiet" aria-hidden="true">
+        {IMPORT.heads.map((head) => (
+          <span key={head}>{head}</span>
+        ))}
+      </div>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: keys scroll it */}
       <section ref={box} className="import-box ring-inside" tabIndex={0} aria-label={IMPORT.list}>
         {rows.length === 0 ? (
@@ -115,19 +122,22 @@ function Row({ row, paintOf }: { readonly row: KeptRow | RefusedRow; readonly pa
     );
   }
   const facts = finishFacts(row.finish);
+  const [given] = row.finish.components;
   return (
     <>
       <Swatch paint={paintOf(row.finish)} width={52} height={36} />
       <span className="import-name">
         <span>{nameOf(row.finish)}</span>
-        <span className="small quiet">{codeOf(row.finish)}</span>
+        <span className="small quiet">
+          {[codeOf(row.finish), priceOrBand(row.finish.supply), row.finish.supply?.availability]
+            .filter(Boolean)
+            .join(' · ')}
+        </span>
       </span>
       <span className="import-notes">
+        {given && <span className="small">{givenText(given.color, given.lrv)}</span>}
         {facts.ok && (
-          <span className="small import-numbers">
-            {IMPORT.lab(labText(facts.value.lab_d65))}
-            <span>{IMPORT.lrv(decimal(facts.value.lrv))}</span>
-          </span>
+          <span className="small quiet">{IMPORT.makes(labText(facts.value.lab_d65), decimal(facts.value.lrv))}</span>
         )}
         {said}
       </span>

@@ -5,9 +5,10 @@ import { Menu } from '../../drawer/Menu';
 import { TYPE_IN } from '../../words/drawer';
 import { PROVENANCE_WORDS } from '../../words/finishes';
 import { IMPORT } from '../../words/import';
-import { FINISH_FORM } from '../../words/libraries';
-import { brief, capital } from '../../words/numbers';
+import { capital } from '../../words/numbers';
+import { OFF_BY, offBy } from '../../words/off-by';
 import { uncertaintyWord } from '../../words/reading';
+import { OffByMeaning } from '../OffByMeaning';
 
 interface ImportTrustProps {
   readonly choices: ImportChoices;
@@ -36,25 +37,26 @@ export function ImportTrust({ choices, onChoices, uncertainty, isWrong, onUncert
       />
       {provenance && (
         <p className="small quiet">
-          {FINISH_FORM.certainty(
+          {OFF_BY.certainty(
             capital(PROVENANCE_WORDS[provenance]),
-            brief(UNCERTAINTY_DE00[provenance]),
+            offBy(UNCERTAINTY_DE00[provenance]),
             uncertaintyWord(UNCERTAINTY_DE00[provenance]),
           )}
         </p>
       )}
       <label className="field">
-        <span className="label">{IMPORT.uncertainty}</span>
+        <span className="label">{OFF_BY.labelAll}</span>
         <input
           className="input"
           inputMode="decimal"
           value={uncertainty}
-          placeholder={IMPORT.uncertaintyHint}
+          placeholder={OFF_BY.hint}
           aria-invalid={isWrong}
           onChange={(event) => onUncertainty(event.target.value)}
         />
       </label>
-      {isWrong && <p className="small">{IMPORT.uncertaintyWrong}</p>}
+      <OffByMeaning />
+      {isWrong && <p className="small">{OFF_BY.wrong}</p>}
     </section>
   );
 }

@@ -23,7 +23,7 @@ export function LibraryPreview({ library, refused, notices, ...place }: LibraryP
       while (gone.has(row));
       return { row, finish, notices: [] };
     });
-    return { kept, refused, questions: [], notices: [] };
+    return { kept, refused, words: [], questions: [], notices: [] };
   }, [library, refused]);
   return (
     <>

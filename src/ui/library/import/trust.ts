@@ -1,6 +1,6 @@
 import { failure, type Result, success } from '../../../engine/result';
 import type { Finish } from '../../../model/project';
-import { IMPORT } from '../../words/import';
+import { OFF_BY } from '../../words/off-by';
 
 const MOST_DE00 = 30;
 
@@ -10,7 +10,7 @@ export function uncertaintyIn(text: string): Result<number | null> {
   if (typed === '') return success(null);
   const number = Number(typed);
   if (number >= 0 && number <= MOST_DE00) return success(number);
-  return failure({ code: 'out-of-range', text: IMPORT.uncertaintyWrong, remedy: '' });
+  return failure({ code: 'out-of-range', text: OFF_BY.wrong, remedy: '' });
 }
 
 /** The finishes as uncertain as that, but for those whose row says another. */
