@@ -184,3 +184,60 @@ test('in the dark the libraries are as readable', async () => {
   await page.keyboard.press('Escape');
   await expect(dialog()).toHaveCount(0);
 });
+
+/** A price list of a tile shop in Germany, invented. */
+const TILES = [
+  'Art.-Nr.;Name;Material;L*;a*;b*;Lichtart;Beobachter;Glanz;Format;UVP €/m²;Lagerbestand;Rätsel',
+  'F-1;Travertine look;Feinsteinzeug;82,4;-1,6;8,2;D50;2°;12;600 x 1200 x 9 mm;49,90;124;a',
+  'F-2;Slate look;Feinsteinzeug;38,0;-1,5;-5,5;D50;2°;10;300 x 600 x 9 mm;1.249,00 €/Paket;0;b',
+  'F-3;Oak look;Dielenkram;68,0;6;22;D50;2°;20;;auf Anfrage;auf Bestellung;c',
+].join('\r\n');
+
+test('what a file says of color, price, size and material is shown as it says it, and an answer moves the preview', async () => {
+  await openLibraries();
+  await button('Import a file…').first().click();
+  await choose('tiles.csv', TILES);
+  const outcome = dialog().getByRole('region', { name: 'What becomes of it' });
+  await expect(outcome.getByRole('heading')).toHaveText('2 finishes can be kept, 1 waits for an answer');
+  await expect(outcome.getByText('L* 82.4, a* −1.6, b* 8.2 · D50, 2°')).toBeVisible();
+  await expect(outcome.getByText('€49.90 / m² · In stock')).toBeVisible();
+  await expect(outcome.getByText('€1,249.00 / pack · Not in stock')).toBeVisible();
+
+  await expect(dialog().getByText('Materials: 1 of 2 words not understood')).toBeVisible();
+  await expect(dialog().getByLabel('Meaning of Feinsteinzeug')).toHaveValue('porcelain');
+  await dialog().getByLabel('Meaning of Dielenkram').selectOption('vinyl');
+  await expect(outcome.getByRole('heading')).toHaveText('3 finishes can be kept');
+  await dialog().getByLabel('Meaning of Feinsteinzeug').selectOption('glazed');
+
+  const unknown = dialog().getByText('Columns that were not understood: "Rätsel".');
+  await expect(unknown).toBeVisible();
+  await dialog().getByText('Columns: 1 of 13 left out').click();
+  await dialog().getByLabel('Meaning of Rätsel').selectOption('tags');
+  await expect(unknown).toHaveCount(0);
+  await expectNoFindings(page, 'dialog.libraries');
+
+  await choose('other.csv', EU);
+  await expect(dialog().getByText('Read another file in its place?')).toBeVisible();
+  await button('Stay with this one').click();
+  await expect(dialog().getByLabel('Meaning of Feinsteinzeug')).toHaveValue('glazed');
+  await button(/^Keep 3 finishes/).click();
+
+  await dialog().getByLabel('Order', { exact: true }).selectOption('price');
+  await expect(dialog().getByText('One in another currency or for another unit stands apart below')).toBeVisible();
+  await expect(rows().first()).toContainText('€49.90 / m²');
+  await rows().first().focus();
+  await page.keyboard.press('Enter');
+  const form = dialog().getByRole('form', { name: 'Travertine look' });
+  await expect(form.getByLabel('Price', { exact: true })).toHaveValue('49.90');
+  await expect(form.getByLabel('Thickness, mm')).toHaveValue('9');
+  await form.getByText('What this number means').click();
+  await expect(form.getByText('1 can just be seen side by side')).toBeVisible();
+  await expectNoFindings(page, 'dialog.libraries');
+  await form.getByLabel('Price', { exact: true }).fill('dear');
+  await expect(form.getByText('Price: give one amount, like 34.50.')).toBeVisible();
+  await form.getByLabel('Price', { exact: true }).fill('£34.50/sq ft');
+  await form.getByLabel('Currency').fill('');
+  await form.getByLabel('Price is for').selectOption('');
+  await button('Keep the changes').click();
+  await expect(dialog().getByText('£34.50 / sq ft')).toBeVisible();
+});
