@@ -57,9 +57,10 @@ export function meaningOfHeading(heading: string): HeadingMeaning | null {
   if (nm !== null) return { field: `nm:${nm}`, rank: 0 };
   const found =
     MEANINGS.get(headingKey(heading)) ??
+    // Before conditions are taken out: square meters would be a measurement condition (M2).
+    meaningOfPrice(heading) ??
     MEANINGS.get(headingKey(bare)) ??
-    MEANINGS.get(headingKey(bare.replace(IN_BRACKETS, ' '))) ??
-    meaningOfPrice(heading);
+    MEANINGS.get(headingKey(bare.replace(IN_BRACKETS, ' ')));
   return found?.field === 'gloss_60' && otherGlossAngle(heading) !== null ? null : found;
 }
 
