@@ -60,7 +60,8 @@ export function meaningOfHeading(heading: string): HeadingMeaning | null {
     // Before conditions are taken out: square meters would be a measurement condition (M2).
     meaningOfPrice(heading) ??
     MEANINGS.get(headingKey(bare)) ??
-    MEANINGS.get(headingKey(bare.replace(IN_BRACKETS, ' ')));
+    MEANINGS.get(headingKey(bare.replace(IN_BRACKETS, ' '))) ??
+    null;
   return found?.field === 'gloss_60' && otherGlossAngle(heading) !== null ? null : found;
 }
 
