@@ -91,7 +91,7 @@ export function* checkingColors(project: Project, text: string, file?: string): 
   }
   if (problems.length + notices.length === 0) return { problems, usable: project, leftOut, notices };
   const located = locateJson(text, file);
-  const lines = located.ok ? located.value.lines : new Map<string, number>();
+  const lines = located.ok ? located.value.lines : 1;
   const found = (list: readonly Problem[]) => list.map((problem) => placeProblem(problem, lines, file));
   const usable = project.revisions ? { ...now, revisions } : now;
   return { problems: found(problems), usable, leftOut: found(leftOut), notices: found(notices) };

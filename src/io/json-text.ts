@@ -1,4 +1,5 @@
 import { failure, type Result, success } from '../engine/result';
+import { childPath, type JsonBranch, type JsonLines, MOST_NAME } from './json-lines';
 
 export type JsonValue =
   | null
@@ -8,10 +9,10 @@ export type JsonValue =
   | readonly JsonValue[]
   | { readonly [name: string]: JsonValue };
 
-/** A JSON text read, with the line each value starts on, by path: '' is the whole, then options[1].scheme.floor. */
-export interface LocatedJson {
+/** A JSON text read, with the line each value starts on. */
+interface LocatedJson {
   readonly value: JsonValue;
-  readonly lines: ReadonlyMap<string, number>;
+  readonly lines: JsonLines;
 }
 
 /** No document of ours nests deeper; a limit keeps a hostile file from exhausting the stack. */
@@ -19,12 +20,13 @@ const MOST_DEPTH = 64;
 
 /**
  * Reads JSON (RFC 8259) and remembers the lines. The platform's own parser says where an error is in words that differ
- * between engines and forgets the places of values. Refuses a name that stands twice in one object.
+ * between engines and forgets the places of values. Refuses a name that stands twice in one object or has more than 200 characters. Time
+ * and memory grow with the length of the text alone, whatever it holds.
  */
 export function locateJson(text: string, file?: string): Result<LocatedJson> {
   const reader = new Reader(text.startsWith('\uFEFF') ? text.slice(1) : text);
   try {
-    return success({ value: reader.readDocument(), lines: reader.lines });
+    return success(reader.readDocument());
   } catch (fault) {
     if (!(fault instanceof Fault)) throw fault;
     return failure({
@@ -35,10 +37,6 @@ export function locateJson(text: string, file?: string): Result<LocatedJson> {
     });
   }
 }
-
-/** The path of a member or an item below `parent`, as problems print it. */
-export const childPath = (parent: string, key: string | number): string =>
-  typeof key === 'number' ? `${parent}[${key}]` : parent === '' ? key : `${parent}.${key}`;
 
 /** Unwinds the reader; never leaves this file. */
 class Fault extends Error {
@@ -51,94 +49,123 @@ class Fault extends Error {
   }
 }
 
-const SPACE = /[ \t\r\n]*/y;
 const NUMBER = /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?/y;
-// biome-ignore lint/suspicious/noControlCharactersInRegex: JSON forbids raw control characters in strings.
-const STRING = /"(?:[^"\\\u0000-\u001f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"/y;
+const ESCAPE = /["\\/bfnrt]|u[0-9a-fA-F]{4}/y;
 const WORD = /true|false|null/y;
 
+/** What is quoted from a file in a message, at most. */
+const SHOWN = 40;
+const shown = (text: string): string => (text.length > SHOWN ? `${text.slice(0, SHOWN - 3)}...` : text);
+
 class Reader {
-  readonly lines = new Map<string, number>();
   private at = 0;
   private line = 1;
   private counted = 0;
+  /** Names and places of what is being read, outermost first. */
+  private readonly keys: (string | number)[] = [];
 
   constructor(private readonly text: string) {}
 
-  readDocument(): JsonValue {
+  readDocument(): LocatedJson {
     this.skipSpace();
-    if (this.at >= this.text.length) this.fail('the file is empty', '');
-    const value = this.readValue('', 0);
+    if (this.at >= this.text.length) this.fail('the file is empty');
+    const read = this.readValue();
     this.skipSpace();
-    if (this.at < this.text.length) this.fail(`${this.found()} after the end of the document`, '');
-    return value;
+    if (this.at < this.text.length) this.fail(`${this.found()} after the end of the document`);
+    return read;
   }
 
-  private readValue(path: string, depth: number): JsonValue {
-    if (depth > MOST_DEPTH) this.fail(`more than ${MOST_DEPTH} levels of nesting`, path);
-    this.lines.set(path, this.lineHere());
+  private readValue(): LocatedJson {
+    if (this.keys.length > MOST_DEPTH) this.fail(`more than ${MOST_DEPTH} levels of nesting`);
+    const line = this.lineHere();
     switch (this.text[this.at]) {
       case '{':
-        return this.readObject(path, depth);
+        return this.readObject(line);
       case '[':
-        return this.readArray(path, depth);
+        return this.readArray(line);
       case '"':
-        return this.readString(path);
+        return { value: this.readString(), lines: line };
     }
     const word = this.take(WORD);
-    if (word) return word === 'null' ? null : word === 'true';
+    if (word) return { value: word === 'null' ? null : word === 'true', lines: line };
     const number = this.take(NUMBER);
-    if (number === '') this.fail(`${this.found()} where a value should be`, path);
+    if (number === '') this.fail(`${this.found()} where a value should be`);
     const value = Number(number);
-    if (!Number.isFinite(value)) this.fail(`the number ${number} is too large`, path);
-    return value;
+    if (!Number.isFinite(value)) this.fail(`the number ${shown(number)} is too large`);
+    return { value, lines: line };
   }
 
-  private readObject(path: string, depth: number): JsonValue {
+  private readObject(line: number): LocatedJson {
     const members: [string, JsonValue][] = [];
-    const names = new Set<string>();
+    const below = new Map<string, JsonLines>();
+    const lines: JsonBranch = { line, below };
     this.at++;
     this.skipSpace();
-    if (this.skip('}')) return {};
+    if (this.skip('}')) return { value: {}, lines };
     do {
       this.skipSpace();
-      if (this.text[this.at] !== '"') this.fail(`${this.found()} where a name in double quotes should be`, path);
-      const name = this.readString(path);
-      if (names.has(name)) this.fail(`"${name}" stands twice in one object`, path);
-      names.add(name);
+      if (this.text[this.at] !== '"') this.fail(`${this.found()} where a name in double quotes should be`);
+      const name = this.readString();
+      if (name.length > MOST_NAME) this.fail(`the name "${shown(name)}" has more than ${MOST_NAME} characters`);
+      if (below.has(name)) this.fail(`"${name}" stands twice in one object`);
       this.skipSpace();
-      if (!this.skip(':')) this.fail(`${this.found()} where the colon after "${name}" should be`, path);
+      if (!this.skip(':')) this.fail(`${this.found()} where the colon after "${name}" should be`);
       this.skipSpace();
-      members.push([name, this.readValue(childPath(path, name), depth + 1)]);
+      const read = this.readBelow(name);
+      members.push([name, read.value]);
+      below.set(name, read.lines);
       this.skipSpace();
     } while (this.skip(','));
-    if (!this.skip('}')) this.fail(`${this.found()} where a comma or } should be`, path);
+    if (!this.skip('}')) this.fail(`${this.found()} where a comma or } should be`);
     // fromEntries defines own members, so a name like __proto__ stays plain data.
-    return Object.fromEntries(members);
+    return { value: Object.fromEntries(members), lines };
   }
 
-  private readArray(path: string, depth: number): JsonValue {
-    const items: JsonValue[] = [];
+  private readArray(line: number): LocatedJson {
+    const value: JsonValue[] = [];
+    const below: JsonLines[] = [];
+    const lines: JsonBranch = { line, below };
     this.at++;
     this.skipSpace();
-    if (this.skip(']')) return items;
+    if (this.skip(']')) return { value, lines };
     do {
       this.skipSpace();
-      items.push(this.readValue(childPath(path, items.length), depth + 1));
+      const read = this.readBelow(value.length);
+      value.push(read.value);
+      below.push(read.lines);
       this.skipSpace();
     } while (this.skip(','));
-    if (!this.skip(']')) this.fail(`${this.found()} where a comma or ] should be`, path);
-    return items;
+    if (!this.skip(']')) this.fail(`${this.found()} where a comma or ] should be`);
+    return { value, lines };
   }
 
-  private readString(path: string): string {
-    const quoted = this.take(STRING);
-    if (quoted === '') this.fail('a text that is not closed or has a forbidden character', path);
-    return JSON.parse(quoted) as string;
+  private readBelow(key: string | number): LocatedJson {
+    this.keys.push(key);
+    const read = this.readValue();
+    this.keys.pop();
+    return read;
+  }
+
+  /** By hand: an expression that repeats a choice runs out of stack in a text of some million characters. */
+  private readString(): string {
+    const start = this.at++;
+    for (let code = this.text.charCodeAt(this.at); code !== QUOTE; code = this.text.charCodeAt(this.at)) {
+      // Also at the end of the file, where the code is no number.
+      if (!(code >= FIRST_PRINTED)) return this.failString(start);
+      this.at++;
+      if (code === BACKSLASH && this.take(ESCAPE) === '') return this.failString(start);
+    }
+    this.at++;
+    return JSON.parse(this.text.slice(start, this.at)) as string;
+  }
+
+  private failString(start: number): never {
+    this.at = start;
+    this.fail('a text that is not closed or has a forbidden character');
   }
 
   private skipSpace(): void {
-    this.take(SPACE);
+    while (isSpace(this.text.charCodeAt(this.at))) this.at++;
   }
 
   private skip(character: string): boolean {
@@ -155,7 +182,7 @@ class Reader {
   }
 
   private lineHere(): number {
-    for (; this.counted < this.at; this.counted++) if (this.text[this.counted] === '\n') this.line++;
+    for (; this.counted < this.at; this.counted++) if (this.text.charCodeAt(this.counted) === NEWLINE) this.line++;
     return this.line;
   }
 
@@ -164,7 +191,15 @@ class Reader {
     return character === undefined ? 'the file ends' : `"${character}" stands`;
   }
 
-  private fail(message: string, path: string): never {
-    throw new Fault(message, this.lineHere(), path);
+  private fail(message: string): never {
+    throw new Fault(message, this.lineHere(), this.keys.reduce<string>(childPath, ''));
   }
 }
+
+const NEWLINE = 0x0a;
+const QUOTE = 0x22;
+const BACKSLASH = 0x5c;
+/** JSON forbids what is below it in texts. */
+const FIRST_PRINTED = 0x20;
+
+const isSpace = (code: number): boolean => code === 0x20 || code === NEWLINE || code === 0x0d || code === 0x09;

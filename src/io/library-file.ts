@@ -10,7 +10,7 @@ import { mendShares } from './mend-shares';
 import { failureOf, placeProblem } from './place-problem';
 import { parseProject } from './project-file';
 import { finishSchema } from './project-schema';
-import { schemaProblem, unknownFields } from './schema-problems';
+import { fitSchema, unknownFieldNotices } from './schema-problems';
 
 const KIND = {
   type: 'upstand-library',
@@ -51,10 +51,10 @@ function libraryOfJson(value: unknown, placed: (problem: Problem) => Problem): R
   const kind = wrongKind(value, KIND);
   if (kind) return failure(placed(kind));
   const current = migrateLibrary(value);
-  const parsed = v.safeParse(librarySchema, current);
-  if (!parsed.success) return failureOf(parsed.issues.map(schemaProblem).map(placed));
-  const notices = unknownFields(current, parsed.output).map(unknownFieldNotice);
-  const finishes = parsed.output.finishes.map((finish, i) => mendShares(finish, `finishes[${i}]`, notices));
+  const parsed = fitSchema(librarySchema, current, placed);
+  if (!parsed.ok) return parsed;
+  const notices = unknownFieldNotices(current, parsed.value, 'library');
+  const finishes = parsed.value.finishes.map((finish, i) => mendShares(finish, `finishes[${i}]`, notices));
   const problems = [
     ...finishes.flatMap((finish, i) => checkFinish(finish, `finishes[${i}]`)),
     ...checkUnique(
@@ -63,7 +63,7 @@ function libraryOfJson(value: unknown, placed: (problem: Problem) => Problem): R
     ),
   ];
   if (problems.length > 0) return failureOf(problems.map(placed));
-  return success({ ...parsed.output, finishes }, notices.map(placed));
+  return success({ ...parsed.value, finishes }, notices.map(placed));
 }
 
 /** The file of a library: the same library always gives the same text, and `parseLibrary` gives it back. */
@@ -75,10 +75,3 @@ const migrateLibrary = (value: unknown): unknown =>
 
 const isProject = (value: unknown): boolean =>
   typeof value === 'object' && value !== null && (value as { type?: unknown }).type === 'upstand-project';
-
-const unknownFieldNotice = (path: string): Problem => ({
-  code: 'unknown-field',
-  text: `${path} is no field of a library; it was left out.`,
-  at: { path },
-  remedy: 'Check the spelling if it matters to you.',
-});

@@ -8,7 +8,7 @@ import { layOutJson } from './json-layout';
 import { locateJson } from './json-text';
 import { failureOf, placeProblem } from './place-problem';
 import { lookSchema } from './project-schema';
-import { schemaProblem, unknownFields } from './schema-problems';
+import { fitSchema, unknownFieldNotices } from './schema-problems';
 
 /** The version of look files this program writes, and the newest it reads. */
 const VERSION = 1;
@@ -35,13 +35,13 @@ export function parseLook(text: string, file?: string): Result<CopiedLook> {
   const placed = (problem: Problem): Problem => placeProblem(problem, lines, file);
   const kind = wrongKind(value, KIND);
   if (kind) return failure(placed(kind));
-  const parsed = v.safeParse(fileSchema, value);
-  if (!parsed.success) return failureOf(parsed.issues.map(schemaProblem).map(placed));
-  const { type: _, version: __, ...look } = parsed.output;
+  const parsed = fitSchema(fileSchema, value, placed);
+  if (!parsed.ok) return parsed;
+  const { type: _, version: __, ...look } = parsed.value;
   const problems = checkLook(look, '');
   const wrong = problems.length > 0 ? problems : lookColorProblems(look);
   if (wrong.length > 0) return failureOf(wrong.map(placed));
-  const notices = unknownFields(value, parsed.output).map(unknownFieldNotice).map(placed);
+  const notices = unknownFieldNotices(value, parsed.value, 'look').map(placed);
   return success(look, notices);
 }
 
@@ -67,10 +67,3 @@ export function lookColorProblems(look: CopiedLook, at = ''): readonly Problem[]
     }),
   );
 }
-
-const unknownFieldNotice = (path: string): Problem => ({
-  code: 'unknown-field',
-  text: `${path} is no field of a look; it was left out.`,
-  at: { path },
-  remedy: 'Check the spelling if it matters to you.',
-});

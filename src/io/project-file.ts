@@ -10,7 +10,7 @@ import { mendShares } from './mend-shares';
 import { migrateProject } from './migrate-project';
 import { failureOf, placeProblem } from './place-problem';
 import { projectSchema } from './project-schema';
-import { schemaProblem, unknownFields } from './schema-problems';
+import { fitSchema, unknownFieldNotices } from './schema-problems';
 
 /** The version this program writes, and the newest it reads. */
 const VERSION = 7;
@@ -36,14 +36,14 @@ export function projectOfJson(
   const kind = wrongKind(value, KIND);
   if (kind) return failure(placed(kind));
   const current = migrateProject(value);
-  const parsed = v.safeParse(projectSchema, current);
-  if (!parsed.success) return failureOf(parsed.issues.map(schemaProblem).map(placed));
+  const parsed = fitSchema(projectSchema, current, placed);
+  if (!parsed.ok) return parsed;
 
-  const notices = unknownFields(current, parsed.output).map((path) => unknownFieldNotice(path));
-  const { revisions } = parsed.output;
+  const notices = unknownFieldNotices(current, parsed.value, 'project');
+  const { revisions } = parsed.value;
   const mended = {
-    ...parsed.output,
-    library: mendLibrary(parsed.output.library, '', notices),
+    ...parsed.value,
+    library: mendLibrary(parsed.value.library, '', notices),
     ...(revisions && { revisions: revisions.map((revision, i) => mendRevision(revision, i, notices)) }),
   };
   const project = withEmptySurfaces(mended);
@@ -75,11 +75,4 @@ const mendRevision = <R extends { readonly document: { readonly library: readonl
     ...revision.document,
     library: mendLibrary(revision.document.library, `revisions[${i}].document.`, notices),
   },
-});
-
-const unknownFieldNotice = (path: string): Problem => ({
-  code: 'unknown-field',
-  text: `${path} is no field of a project; it was left out.`,
-  at: { path },
-  remedy: 'Check the spelling if it matters to you.',
 });

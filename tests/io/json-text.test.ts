@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { layOutJson } from '../../src/io/json-layout';
+import { childPath, lineOf } from '../../src/io/json-lines';
 import { locateJson } from '../../src/io/json-text';
 
 it('reads what the platform reads, and writes what the platform reads back', () => {
@@ -50,6 +51,8 @@ it.each([
   ['[1e999]', 1, 'too large'],
   ['\n{"a":', 2, 'the file ends'],
   [`${'['.repeat(1000)}`, 1, 'nesting'],
+  ['{\n"a\\qb": 1}', 2, 'not closed'],
+  [`{"a": 1,\n"${'k'.repeat(201)}": 1}`, 2, 'more than 200 characters'],
 ])('names the line of %j', (text, line, words) => {
   const read = locateJson(text, 'a.json');
   expect(read).toMatchObject({ ok: false, problem: { code: 'not-json', at: { file: 'a.json', line } } });
@@ -57,16 +60,60 @@ it.each([
 });
 
 it('remembers the line of every value, and takes odd names as plain data', () => {
-  const read = locateJson('{\n "a": [\n  1,\n  {"b": 2}\n ],\n "__proto__": 3\n}');
-  expect(read.ok && Object.fromEntries(read.value.lines)).toEqual(
-    Object.fromEntries([
-      ['', 1],
-      ['a', 2],
-      ['a[0]', 3],
-      ['a[1]', 4],
-      ['a[1].b', 4],
-      ['__proto__', 6],
-    ]),
-  );
-  expect(read.ok && Object.getPrototypeOf(read.value.value)).toBe(Object.prototype);
+  const text = '{\n "a": [\n  1,\n  {"b": 2}\n ],\n "__proto__": 3,\n "c.d": {\n  "e": [\n   0]}\n}';
+  const read = locateJson(text);
+  if (!read.ok) throw new Error(read.problem.text);
+  const { lines, value } = read.value;
+  for (const [path, line] of [
+    ['', 1],
+    ['a', 2],
+    ['a[0]', 3],
+    ['a[1]', 4],
+    ['a[1].b', 4],
+    ['__proto__', 6],
+    ['c.d', 7],
+    ['c.d.e', 8],
+    ['c.d.e[0]', 9],
+    // What is missing: the line of what it is missing from.
+    ['a[7]', 2],
+    ['a[1].z.y', 4],
+    ['z', 1],
+    ['toString', 1],
+    ['a.length', 2],
+    ['a[x]', 2],
+    ['a[0', 2],
+  ] as const) {
+    expect(lineOf(lines, path), path).toBe(line);
+  }
+  expect(Object.getPrototypeOf(value)).toBe(Object.prototype);
 });
+
+it('finds the line of every value of any text', () => {
+  fc.assert(
+    fc.property(fc.jsonValue({ maxDepth: 4 }), (made) => {
+      // Names with the signs of a path in them may say two things at once.
+      const text = JSON.stringify(made, (_, one) => (isRecord(one) ? plainNames(one) : one), 1);
+      const read = locateJson(text);
+      if (!read.ok) throw new Error(read.problem.text);
+      // Every value stands on a line of its own, but for what closes.
+      const starts = text.split('\n').flatMap((line, i) => (/^ *[\]}],?$/.test(line) ? [] : [i + 1]));
+      expect(pathsOf(read.value.value).map((path) => lineOf(read.value.lines, path))).toEqual(starts);
+    }),
+  );
+});
+
+const isRecord = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+const plainNames = (record: Record<string, unknown>) =>
+  Object.fromEntries(Object.values(record).map((value, i) => [`name ${i}`, value]));
+
+/** The path of every value, in the order of the text. */
+function pathsOf(value: unknown, path = ''): readonly string[] {
+  const below: readonly (readonly [string | number, unknown])[] = Array.isArray(value)
+    ? value.map((item, i) => [i, item] as const)
+    : isRecord(value)
+      ? Object.entries(value)
+      : [];
+  return [path, ...below.flatMap(([key, one]) => pathsOf(one, childPath(path, key)))];
+}

@@ -37,11 +37,9 @@ export function optionFragment(project: Project, option: Option): string {
 export function readFragment(fragment: string): Result<{ readonly project: Project; readonly text: string }> {
   const version = Number(/^#o(\d+)\./.exec(fragment)?.[1] ?? 0);
   if (version > VERSION) return failure(NEWER);
-  // What mail programs put into long addresses and behind them.
-  const digits = fragment
-    .slice(HEAD.length)
-    .replace(/\s+|%20|%0[ad]/gi, '')
-    .replace(/[.,;:)>\]'"]+$/, '');
+  // An address may have megabytes: nothing is done to it before its length is known.
+  if (fragment.length > 2 * MOST_CHARACTERS) return failure(TOO_LARGE);
+  const digits = withoutMail(fragment.slice(HEAD.length));
   if (digits.length > MOST_CHARACTERS) return failure(TOO_LARGE);
   const bytes = version === VERSION ? fromBase64Url(digits) : null;
   if (!bytes || bytes.length <= CRC_BYTES) return failure(DAMAGED);
@@ -53,6 +51,16 @@ export function readFragment(fragment: string): Result<{ readonly project: Proje
   const parsed = parseProject(text);
   return parsed.ok ? { ...parsed, value: { project: parsed.value, text } } : parsed;
 }
+
+/** Without what mail programs put into long addresses and behind them. */
+function withoutMail(digits: string): string {
+  const whole = digits.replace(/\s|%20|%0[ad]/gi, '');
+  let end = whole.length;
+  while (end > 0 && BEHIND.includes(whole[end - 1]!)) end--;
+  return whole.slice(0, end);
+}
+
+const BEHIND = '.,;:)>]\'"';
 
 /** Null where the bytes are no deflated text. Never more than one byte over the most: what is beyond is not written. */
 function inflate(packed: Uint8Array): Uint8Array | null {
