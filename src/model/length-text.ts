@@ -54,6 +54,20 @@ const METRIC = new RegExp(String.raw`^(${NUMBER}|\d{1,3},\d{3}) ?(mm|cm|m)$`);
 const PLAIN = new RegExp(`^(${NUMBER})$`);
 const INCHES = String.raw`(${NUMBER})(?:[ -]+(\d+)\/(\d+))?|(\d+)\/(\d+)`;
 const IMPERIAL = new RegExp(`^(?:(${NUMBER}) ?(?:'|feet|foot|ft)(?:$|[ -]*))?(?:(?:${INCHES}) ?("|inches|inch|in)?)?$`);
+/**
+ * What somebody may mean who types a bare number that is no length allowed: `3.2` in a field of 1500 to 12000 mm is `3.2 m`. Null where it
+ * says its unit, or is within the bounds, mm, in no other.
+ */
+export function meantLength(text: string, [least, most]: readonly [number, number], unit: LengthUnit): string | null {
+  const plain = text.trim();
+  if (!PLAIN.test(plain)) return null;
+  for (const other of unit === 'mm' ? ['m', 'cm'] : ['ft', 'mm', 'cm', 'm']) {
+    const mm = parseLength(`${plain} ${other}`, unit);
+    if (mm !== null && mm >= least && mm <= most) return `${plain} ${other}`;
+  }
+  return null;
+}
+
 const MM_PER: Readonly<Record<string, number>> = { mm: 1, cm: 10, m: 1000 };
 
 /**

@@ -24,6 +24,8 @@ export interface Answers {
   readonly bearing_deg?: number;
   readonly lamps?: { readonly white: LampWhite; readonly kinds: readonly FixtureKind[] };
   readonly users?: readonly UserNeed[];
+  /** What it is to be called. */
+  readonly name?: string;
   /** Year the house was built. */
   readonly year_built?: number;
 }
@@ -59,7 +61,7 @@ export function newProject(answers: Answers, from: Project, id: string): Result<
   const project: Project = {
     ...rest,
     id,
-    name: 'New kitchen',
+    name: answers.name?.trim() || 'New kitchen',
     note: '',
     ...usersOf(answers.users),
     ...(answers.year_built !== undefined && { year_built: answers.year_built }),

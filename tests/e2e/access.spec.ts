@@ -39,6 +39,23 @@ for (const { name, width, height } of SIZES) {
   });
 }
 
+test('a phone shows the picture above the finishes one chooses from, and several of them', async () => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await sample(page, 'backsplash').click();
+  await expect(finishes(page).locator('[role=option]').nth(1)).toBeVisible();
+  const picture = (await page.locator('.stage-picture').boundingBox())!;
+  expect(picture.y).toBe(0);
+  expect(picture.height).toBeGreaterThan(200);
+  expect((await drawer(page).boundingBox())!.y).toBeGreaterThanOrEqual(picture.height - 1);
+  const second = (await finishes(page).locator('[role=option]').nth(1).boundingBox())!;
+  expect(second.y + second.height).toBeLessThanOrEqual(844);
+  await expect(drawer(page).getByLabel('State')).toBeHidden();
+  await drawer(page).getByRole('button', { name: 'Details' }).click();
+  await expect(drawer(page).getByLabel('State')).toBeVisible();
+  await page.keyboard.press('Escape');
+  await expect(page.locator('.bar-kept')).toBeVisible();
+});
+
 test('axe finds nothing side by side, in the menu, in the form for a color', async () => {
   await page.setViewportSize({ width: 1280, height: 800 });
   await page.keyboard.press('s');

@@ -37,6 +37,7 @@ const answers: fc.Arbitrary<Answers> = fc.record(
     }),
     users: fc.subarray([...USERS]),
     year_built: fc.integer({ min: 1500, max: 2100 }),
+    name: fc.constantFrom('', '  ', 'Our kitchen', ' Mill Lane '),
   },
   { requiredKeys: [] },
 );
@@ -57,6 +58,7 @@ describe('a new project', () => {
         if (given.room) expect(project.kitchen.region).toBe(given.room.region);
         expect(project.users ?? []).toEqual(given.users ?? []);
         expect(project.year_built).toBe(given.year_built);
+        expect(project.name).toBe(given.name?.trim() || 'New kitchen');
         if (!given.lamps) expect(project.settings).toEqual(from.settings);
       }),
       { numRuns: 60 },

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { boundsText, lengthText, lengthWords, parseLength } from '../../src/model/length-text';
+import { boundsText, lengthText, lengthWords, meantLength, parseLength } from '../../src/model/length-text';
 import { inUnit } from '../../src/model/unit-words';
 
 // 1 in = 25.4 mm exactly (international yard and pound agreement, 1959; NIST SP 811 appendix B); 1 ft = 12 in.
@@ -144,6 +144,31 @@ describe('what may stand in a field', () => {
           expect(mm).toBeGreaterThanOrEqual(least - 0.05);
           expect(mm).toBeLessThanOrEqual(most + 0.05);
         }
+      }),
+    );
+  });
+});
+
+describe('a bare number that is no length allowed', () => {
+  it.each([
+    ['3.2', [1500, 12000], 'mm', '3.2 m'],
+    ['240', [1500, 12000], 'mm', '240 cm'],
+    ['12', [1500, 12000], 'in', '12 ft'],
+    ['0.5', [1500, 12000], 'mm', null],
+    ['3.2 mm', [1500, 12000], 'mm', null],
+    ['wide', [1500, 12000], 'mm', null],
+  ] as const)('%s is meant in another unit where that is one', (text, bounds, unit, meant) =>
+    expect(meantLength(text, bounds, unit)).toBe(meant),
+  );
+
+  it('is offered as a length that would be taken', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 2e4, noNaN: true }), fc.constantFrom('mm', 'in'), (number, unit) => {
+        const meant = meantLength(number.toFixed(1), [1500, 12000], unit);
+        if (meant === null) return;
+        const mm = parseLength(meant, unit)!;
+        expect(mm).toBeGreaterThanOrEqual(1500);
+        expect(mm).toBeLessThanOrEqual(12000);
       }),
     );
   });

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import ts from 'typescript';
 import { expect, it } from 'vitest';
+import { inTradeWords } from '../../src/model/trade-words';
 
 /**
  * British spellings and trade words with the US ones beside them (Merriam-Webster; NKBA for counter, toe kick, faucet and
@@ -50,6 +51,31 @@ it('knows a British word when it sees one, and lets ids be', () => {
   expect('A light tapestry, a matte counter, gray').not.toMatch(BRITISH);
   expect(['tap', './parts/plinth', 'base.plinth_height'].every(isId)).toBe(true);
   expect(isId('Worktop')).toBe(false);
+});
+
+/** US spellings and trade words that are others in the UK (Merriam-Webster and Oxford dictionaries; planning guides of both countries). */
+const AMERICAN = new RegExp(
+  [
+    '\\b(?:dis)?colors?\\b|\\bgray|neighbor|\\bodors?\\b|\\bmold|behavior|favor|aluminum|\\bjudgment|\\bfibers?\\b|luster\\b',
+    '\\b(?:center|meter|millimeter|centimeter|liter)(?:s|ed)?\\b|\\bmatte\\b|\\b(?:catalog|analyze)[sd]?\\b|\\b(?:recogn|organ|standard|real)iz',
+    '\\bfaucets?\\b|\\bcook ?tops?\\b|\\bcounter(?:top)?s?\\b|backsplash|baseboard|\\btoe[ -]kick|\\bdrywall\\b|\\bpantr(?:y|ies)\\b',
+    '\\b(?:upper|wall|base|tall)[ -]cabinets?\\b|\\bunder-cabinet\\b|\\blocal codes?\\b|\\blicensed trades?\\b|\\btrim\\b',
+  ].join('|'),
+  'i',
+);
+/** What people read: messages of the page and the command line, and sentences of engine, model and kitchen. */
+const READ = /^src\/(?:ui\/words|cli\/text|app\/words|engine\/judge|model|kitchen)/;
+
+it('turned for the UK has no US word left', () => {
+  expect('Recognized: the color of the countertop').toMatch(AMERICAN);
+  const texts = files
+    .filter((file) => READ.test(file))
+    .flatMap((file) => textsOf(file).map((text) => ({ file, text })))
+    // What is quoted is what somebody wrote; paths and names of fields stay.
+    .filter(({ text }) => !/["\u201c]|[._][a-z]/.test(text));
+  expect(texts.length).toBeGreaterThan(800);
+  const left = texts.map(({ file, text }) => ({ file, text: inTradeWords(text, 'uk') }));
+  expect(left.filter(({ text }) => AMERICAN.test(text))).toEqual([]);
 });
 
 it('says everything in US words, in problems and reasons as well', () => {

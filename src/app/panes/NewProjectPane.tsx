@@ -23,7 +23,15 @@ export function NewProjectPane() {
       onUnit={(lengthUnit) => store.setState({ lengthUnit })}
       isUnsaved={unsaved}
       onSave={() => saveProject(store)}
-      onMake={(answers) => startNewProject({ store, projects, demo }, answers)}
+      onMake={(answers) => {
+        const problems = startNewProject({ store, projects, demo }, answers);
+        // The kitchen that was made is what one looks at next, with the message above it.
+        if (problems.length === 0) {
+          store.setState({ panel: null, drawer: null });
+          window.scrollTo(0, 0);
+        }
+        return problems;
+      }}
       onClose={() => store.setState({ asking: false })}
     />
   );

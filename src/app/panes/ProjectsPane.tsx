@@ -21,7 +21,7 @@ export function ProjectsPane() {
         onCopy: async (id) => (await projects.copy(id)) !== null,
         onRemove: projects.remove,
       }}
-      onName={(name) => actions.run({ kind: 'rename', what: 'project', name })}
+      onName={(name, continues) => actions.run({ kind: 'rename', what: 'project', name }, continues)}
       onNote={(note, continues) => actions.run({ kind: 'set-note', what: 'project', note }, continues)}
       onOptionNote={(note, continues) =>
         actions.run({ kind: 'set-note', what: 'option', option: option.id, note }, continues)

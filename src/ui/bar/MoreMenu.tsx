@@ -49,7 +49,7 @@ export function MoreMenu(props: MoreMenuProps) {
   const [open, setOpen] = useState(false);
   return (
     <>
-      <button type="button" className="button" popoverTarget={panel} aria-expanded={open} data-opens="look">
+      <button type="button" className="button bar-file" popoverTarget={panel} aria-expanded={open} data-opens="look">
         <Ellipsis className="icon" aria-hidden="true" />
         <span className="bar-word">{BAR.more}</span>
       </button>

@@ -67,7 +67,7 @@ export function TopBar(props: TopBarProps) {
       <div className="bar-actions">
         <UndoButtons {...props} />
         <OpenButton onOpen={props.onOpen} />
-        <button type="button" className="button" onClick={props.onSave}>
+        <button type="button" className="button bar-file" onClick={props.onSave}>
           <Save className="icon" aria-hidden="true" />
           <span className="bar-word">{BAR.save}</span>
         </button>
@@ -81,7 +81,7 @@ function OpenButton({ onOpen }: { readonly onOpen: (file: File) => void }) {
   const input = useRef<HTMLInputElement>(null);
   return (
     <>
-      <button type="button" className="button" onClick={() => input.current?.click()}>
+      <button type="button" className="button bar-file" onClick={() => input.current?.click()}>
         <FolderOpen className="icon" aria-hidden="true" />
         <span className="bar-word">{BAR.open}</span>
       </button>

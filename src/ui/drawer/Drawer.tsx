@@ -5,13 +5,14 @@ import { sentenceCase } from '../../engine/judge/surface-words';
 import type { DecisionState, SurfaceId } from '../../engine/surface';
 import { isEmpty } from '../../model/empty-surface';
 import type { Finish, Laying } from '../../model/project';
+import { sheenOf } from '../../model/sheens';
 import type { LedgeSample } from '../ledge/ledge-samples';
 import { Choices } from '../parts/Choices';
 import { Locked } from '../parts/locked';
 import type { SwatchPaint } from '../swatch/swatch-paint';
 import { DRAWER } from '../words/drawer';
 import { surfaceName } from '../words/engine-words';
-import { labelWithoutCode, STATE_MEANING, sheenWords, VARIATION_WORDS } from '../words/finishes';
+import { labelWithoutCode, SHEEN_WORDS, STATE_MEANING, VARIATION_WORDS } from '../words/finishes';
 import { SHORTLIST } from '../words/shortlist';
 import { reread } from '../words/spoken';
 import type { LibraryChoice } from './FilterFields';
@@ -88,6 +89,8 @@ export function Drawer(props: DrawerProps) {
   const part = isNothing && wantedPart === 'laying' ? 'library' : wantedPart;
   const [look, setLook] = useState(START_VIEW);
   const [fold, setFold] = useState<Fold | null>(null);
+  /** On a phone: whether all there is to set is shown, or the list has the room. */
+  const [isUnfolded, setIsUnfolded] = useState(false);
   const [surfaces, setSurfaces] = useState<readonly SurfaceId[]>(sample.surfaces);
   const drawer = useRef<HTMLDivElement>(null);
   // The list comes a moment after the drawer; a focus that went elsewhere meanwhile stays there.
@@ -140,7 +143,7 @@ export function Drawer(props: DrawerProps) {
   return (
     <div
       ref={drawer}
-      className="drawer"
+      className={`drawer ${isUnfolded ? 'is-unfolded' : ''}`}
       role="dialog"
       aria-label={sample.name}
       tabIndex={-1}
@@ -153,43 +156,53 @@ export function Drawer(props: DrawerProps) {
           <p className="small quiet">
             {isNothing
               ? sentenceCase(sample.finish.label)
-              : `${labelWithoutCode(sample.finish.label, sample.finish.id)}, ${sample.finish.id}; ${sheenWords(sample.finish.gloss_gu)}; ${VARIATION_WORDS[sample.finish.variation]}`}
+              : `${labelWithoutCode(sample.finish.label, sample.finish.id)}, ${sample.finish.id}; ${SHEEN_WORDS[sheenOf(sample.finish.gloss_gu)]}; ${VARIATION_WORDS[sample.finish.variation]}`}
           </p>
         </div>
-        {!isLocked && (
-          <label className="drawer-state small">
-            <span className="hidden-visually">{DRAWER.state}</span>
-            <select
-              className="select"
-              value={sample.state}
-              disabled={isNothing}
-              onChange={(event) => props.onState(surfaces, event.target.value as DecisionState)}
+        <div className="drawer-more">
+          {!isLocked && (
+            <label className="drawer-state small">
+              <span className="hidden-visually">{DRAWER.state}</span>
+              <select
+                className="select"
+                value={sample.state}
+                disabled={isNothing}
+                onChange={(event) => props.onState(surfaces, event.target.value as DecisionState)}
+              >
+                {STATES.map((state) => (
+                  <option key={state} value={state}>
+                    {STATE_MEANING[state]}
+                  </option>
+                ))}
+              </select>
+            </label>
+          )}
+          {!isNothing && (
+            <button type="button" className="button button-outlined" onClick={() => props.onReading(surfaces[0]!)}>
+              {DRAWER.reading}
+            </button>
+          )}
+          {!isNothing && sample.state === 'open' && tried === null && (
+            <button
+              type="button"
+              className="button button-outlined"
+              onClick={() => {
+                props.onEmpty(surfaces);
+                drawer.current?.focus({ preventScroll: true });
+              }}
             >
-              {STATES.map((state) => (
-                <option key={state} value={state}>
-                  {STATE_MEANING[state]}
-                </option>
-              ))}
-            </select>
-          </label>
-        )}
-        {!isNothing && (
-          <button type="button" className="button button-outlined" onClick={() => props.onReading(surfaces[0]!)}>
-            {DRAWER.reading}
-          </button>
-        )}
-        {!isNothing && sample.state === 'open' && tried === null && (
-          <button
-            type="button"
-            className="button button-outlined"
-            onClick={() => {
-              props.onEmpty(surfaces);
-              drawer.current?.focus({ preventScroll: true });
-            }}
-          >
-            {DRAWER.leaveEmpty}
-          </button>
-        )}
+              {DRAWER.leaveEmpty}
+            </button>
+          )}
+        </div>
+        <button
+          type="button"
+          className="button button-outlined drawer-fold"
+          aria-expanded={isUnfolded}
+          onClick={() => setIsUnfolded(!isUnfolded)}
+        >
+          {DRAWER.more}
+        </button>
         <button type="button" className="button drawer-close" aria-label={DRAWER.close} onClick={props.onClose}>
           <X className="icon" aria-hidden="true" />
         </button>

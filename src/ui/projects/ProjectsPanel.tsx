@@ -17,7 +17,7 @@ interface ProjectsPanelProps {
   readonly project: Project;
   readonly option: Option;
   readonly kept: Omit<KeptListProps, 'present'>;
-  readonly onName: (name: string) => void;
+  readonly onName: (name: string, continues: boolean) => void;
   readonly onNote: (note: string, continues: boolean) => void;
   readonly onOptionNote: (note: string, continues: boolean) => void;
   readonly onSave: () => void;
@@ -42,6 +42,7 @@ export function ProjectsPanel(props: ProjectsPanelProps) {
     <PanelFrame title={PROJECTS.title} opener="projects" onClose={props.onClose}>
       <div className="project-part">
         <NameField
+          isLive
           key={`name-${project.id}`}
           label={PROJECTS.name}
           value={project.name}

@@ -7,6 +7,7 @@ import {
   lengthText,
   lengthWords,
   MM_PER_INCH,
+  meantLength,
   parseLength,
 } from '../../model/length-text';
 import { inUnit } from '../../model/unit-words';
@@ -55,7 +56,7 @@ export function LengthField(props: LengthFieldProps) {
   const give = (mm: number, as: string, goesOn = false) => {
     const said =
       mm < least - TOLERANCE_MM || mm > most + TOLERANCE_MM
-        ? KITCHEN.notAllowed(lengthWords(mm, unit), from, `${to} ${unit}`)
+        ? KITCHEN.notAllowed(lengthWords(mm, unit), from, `${to} ${unit}`, meantLength(as, [least, most], unit))
         : problemWords(props.onValue(Math.min(most, Math.max(least, mm)), goesOn), label, unit);
     setRefused(said);
     if (said === null) setTyped(null);

@@ -4,6 +4,7 @@ import { spoken } from './spoken';
 /** Words of the drawer over the ledge. */
 export const DRAWER = spoken({
   close: 'Close',
+  more: 'Details',
   parts: 'What to set',
   library: 'Library',
   typeIn: 'Type one in',

@@ -1,7 +1,7 @@
 import type { ComponentRole, FinishClass, Provenance } from '../../engine/finish/types';
 import type { Layout, Variation } from '../../engine/pattern/types';
 import type { DecisionState } from '../../engine/surface';
-import { type SHEENS, type SheenId, sheenOf } from '../../model/sheens';
+import type { SHEENS, SheenId } from '../../model/sheens';
 import { shownName } from './built-in';
 import { spoken } from './spoken';
 
@@ -96,9 +96,6 @@ export const VARIATION_WORDS: { readonly [V in Variation]: string } = spoken({
   V3: 'moderate variation',
   V4: 'strong variation',
 });
-
-/** Gloss in gloss units at 60 degrees; the word is loose, the number counts. */
-export const sheenWords = (glossGu: number): string => `${SHEEN_WORDS[sheenOf(glossGu)]}, ${Math.round(glossGu)} GU`;
 
 export const SHEEN_WORDS: { readonly [S in SheenId]: string } = spoken({
   flat: 'flat',

@@ -53,8 +53,8 @@ export const KITCHEN = spoken({
     mm: (example: string, inInches: string) => `This is no length. Type it as ${example} or ${inInches}.`,
     in: (example: string, inMm: string) => `This is no length. Type it as ${example}, ${example}" or ${inMm}.`,
   },
-  notAllowed: (given: string, from: string, to: string) =>
-    `${given} is outside ${from} to ${to}. Give a length between them.`,
+  notAllowed: (given: string, from: string, to: string, likely: string | null) =>
+    `${given} is outside ${from} to ${to}. ${likely === null ? 'Give a length between them.' : `Did you mean ${likely}?`}`,
   reset: 'Usual',
   resetOf: (label: string, usual: string) => `Set ${label.toLowerCase()} to the usual ${usual}`,
   usually: (usual: string) => `Usual: ${usual}`,

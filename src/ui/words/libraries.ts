@@ -13,7 +13,7 @@ export const finishCount = (finishes: number): string =>
 export const LIBRARIES = spoken({
   title: 'Libraries',
   open: 'Libraries…',
-  link: 'Look after libraries…',
+  link: 'Manage libraries…',
   intro: 'Kept in this browser, apart from projects. A project takes in what it lays.',
   close: 'Close',
   shelf: 'Libraries kept here',

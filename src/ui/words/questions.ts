@@ -13,7 +13,7 @@ export const QUESTIONS = spoken({
   skip: 'Skip',
   next: 'Next',
   make: 'Make the project',
-  cancel: 'Keep the present project',
+  cancel: 'Cancel',
   leave: 'Leave the questions? Your answers are dropped.',
   leaveYes: 'Leave',
   leaveNo: 'Keep answering',
@@ -56,5 +56,7 @@ export const QUESTIONS = spoken({
 
   users: 'Who uses the kitchen?',
   usersHint: 'Some clearances and contrasts matter more to some people. Choose all that apply.',
-  nobody: 'Nobody special',
+  nobody: 'None of these',
+  name: 'What shall it be called?',
+  nameHint: 'New kitchen',
 } as const);

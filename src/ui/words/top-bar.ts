@@ -33,7 +33,7 @@ export const BAR = spoken({
   ],
   units: 'Units',
   lengthUnits: [
-    { id: 'usual', name: 'As usual there' },
+    { id: 'usual', name: 'Usual for the kitchen' },
     { id: 'mm', name: 'Metric' },
     { id: 'in', name: 'US' },
   ],
