@@ -14,23 +14,30 @@ export interface LogActions {
   readonly freeze: (name: string, note: string) => void;
   /** Brings a revision back, and says so in the log. */
   readonly goBack: (revision: string) => void;
+  /** Takes a revision out, and says so in the log. */
+  readonly removeRevision: (revision: string) => void;
 }
 
 export function createLogActions(store: StoreApi<AppState>, run: (command: Command) => void): LogActions {
-  const revisionsOf = () => documentOf(store.getState()).revisions ?? [];
+  const nameOf = (revision: string): string =>
+    documentOf(store.getState()).revisions?.find(({ id }) => id === revision)?.name ?? '';
   const logged = (label: string, command: Command, text: string) =>
     run({ kind: 'together', label, commands: [command, entered({ kind: 'revision', text })] });
   return {
     note: (text) => run(entered({ kind: 'note', text })),
     freeze: (name, note) => {
-      const id = nextRevision(revisionsOf());
+      const id = nextRevision(documentOf(store.getState()));
       const command: Command = { kind: 'freeze-revision', id, name, at: now(), note };
       logged(LOG_WORDS.freezeLabel(id, name), command, LOG_WORDS.frozen(id, name));
     },
     goBack: (revision) => {
-      const name = revisionsOf().find(({ id }) => id === revision)?.name ?? '';
       const command: Command = { kind: 'go-back-to-revision', revision };
-      logged(LOG_WORDS.goBackLabel(revision), command, LOG_WORDS.wentBack(revision, name));
+      logged(LOG_WORDS.goBackLabel(revision), command, LOG_WORDS.wentBack(revision, nameOf(revision)));
+    },
+    removeRevision: (revision) => {
+      const name = nameOf(revision);
+      const command: Command = { kind: 'remove-revision', revision };
+      logged(LOG_WORDS.removeLabel(revision, name), command, LOG_WORDS.removed(revision, name));
     },
   };
 }
@@ -59,6 +66,8 @@ const entered = (entry: Omit<LogEntry, 'at'>): Command => ({ kind: 'add-log', en
 
 const now = (): string => new Date().toISOString();
 
-/** The number after the highest there is. */
-const nextRevision = (revisions: readonly { readonly id: string }[]): string =>
-  `R${Math.max(0, ...revisions.map(({ id }) => Number(id.slice(1)))) + 1}`;
+/** The number after the highest there is or was: what the log says of a removed one stays true. */
+function nextRevision({ revisions = [], log = [] }: Project): string {
+  const told = log.map(({ kind, text }) => (kind === 'revision' ? Number(/\bR(\d{1,5})\b/.exec(text)?.[1] ?? 0) : 0));
+  return `R${Math.max(0, ...revisions.map(({ id }) => Number(id.slice(1))), ...told) + 1}`;
+}

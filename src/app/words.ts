@@ -15,6 +15,8 @@ export const LOG_WORDS = {
   frozen: (id: string, as: string) => `Frozen as ${id}: ${as}.`,
   wentBack: (id: string, as: string) => `Went back to ${id}: ${as}.`,
   freezeLabel: (id: string, as: string) => `freeze ${id}, ${as}`,
+  removed: (id: string, as: string) => `Removed ${id}: ${as}.`,
+  removeLabel: (id: string, as: string) => `remove ${id}, ${as}`,
   goBackLabel: (id: string) => `go back to ${id}`,
 } as const;
 

@@ -50,6 +50,7 @@ export function applyCommand(project: Project, command: Command): Result<Project
     case 'set-note':
     case 'freeze-revision':
     case 'rename-revision':
+    case 'remove-revision':
     case 'go-back-to-revision':
       return changeLog(project, command);
     case 'copy-option':

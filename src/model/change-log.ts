@@ -31,6 +31,15 @@ export function changeLog(project: Project, command: LogCommand): Result<Project
         const after = { ...before, name: command.name };
         return checked(checkRevision(after, 'revision'), { ...project, revisions: replace(revisions, before, after) });
       });
+    case 'remove-revision':
+      return onRevision(project, command.revision, (all, one) =>
+        success(
+          withRevisions(
+            project,
+            all.filter((other) => other !== one),
+          ),
+        ),
+      );
     case 'go-back-to-revision':
       return onRevision(project, command.revision, (_, { document }) => success(goBack(project, document)));
   }
@@ -49,6 +58,11 @@ const goBack = ({ id, log, revisions }: Project, document: ProjectDocument): Pro
   ...(log && { log }),
   ...(revisions && { revisions }),
 });
+
+/** None leave the field out. */
+function withRevisions({ revisions: _, ...rest }: Project, left: readonly Revision[]): Project {
+  return left.length > 0 ? { ...rest, revisions: left } : rest;
+}
 
 function removeLog(project: Project, at: number): Result<Project> {
   const { log = [], ...rest } = project;

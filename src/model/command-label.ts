@@ -64,6 +64,8 @@ export function commandLabel(project: Project, command: Command): string {
       return `freeze ${command.id} "${command.name}"`;
     case 'rename-revision':
       return `rename ${command.revision} to "${command.name}"`;
+    case 'remove-revision':
+      return `remove ${command.revision}`;
     case 'go-back-to-revision':
       return `go back to ${command.revision}`;
     case 'copy-option':

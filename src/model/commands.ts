@@ -57,6 +57,7 @@ export type LogCommand =
       readonly note: string;
     }
   | { readonly kind: 'rename-revision'; readonly revision: string; readonly name: string }
+  | { readonly kind: 'remove-revision'; readonly revision: string }
   /** The document becomes that of the revision; log and revisions stay. */
   | { readonly kind: 'go-back-to-revision'; readonly revision: string };
 

@@ -49,6 +49,7 @@ const command: fc.Arbitrary<Command> = fc.oneof(
     .map((one): Command => ({ kind: 'freeze-revision', ...one })),
   fc.record({ revision, name: words }).map((one): Command => ({ kind: 'rename-revision', ...one })),
   revision.map((one): Command => ({ kind: 'go-back-to-revision', revision: one })),
+  revision.map((one): Command => ({ kind: 'remove-revision', revision: one })),
   fc.array(fc.constantFrom('N-1', 'N-2', 'N-3', some!.id, ''), { maxLength: 3 }).map(
     (ids): Command => ({
       kind: 'add-finishes',

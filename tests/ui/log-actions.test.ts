@@ -67,3 +67,22 @@ it('freezes, goes back and notes, each as one step that the log tells of', () =>
   for (let i = 0; i < 5; i++) actions.undo();
   expect(project()).toBe(before);
 });
+
+it('removes a revision as one step, and never gives its number to another', () => {
+  const { actions, project, log } = open();
+  actions.freeze('First', '');
+  actions.freeze('Second', '');
+  const both = project();
+  actions.removeRevision('R2');
+  expect(project().revisions!.map(({ id }) => id)).toEqual(['R1']);
+  expect(log().at(-1)!.text).toBe('Removed R2: Second.');
+  expect(checkProject(project())).toEqual([]);
+  actions.undo();
+  expect(project()).toBe(both);
+  actions.redo();
+  actions.removeRevision('R1');
+  expect(project()).not.toHaveProperty('revisions');
+  actions.freeze('R77', '');
+  actions.freeze('Fourth', '');
+  expect(project().revisions!.map(({ id }) => id)).toEqual(['R3', 'R4']);
+});

@@ -34,6 +34,7 @@ export function ProjectsPane() {
       onFreeze={actions.freeze}
       onRenameRevision={(revision, name) => actions.run({ kind: 'rename-revision', revision, name })}
       onGoBack={actions.goBack}
+      onRemoveRevision={actions.removeRevision}
       onSaveRevision={(revision) => saveRevision(project, revision)}
       onClose={() => store.setState({ panel: null })}
     >

@@ -28,6 +28,7 @@ interface ProjectsPanelProps {
   readonly onFreeze: (name: string, note: string) => void;
   readonly onRenameRevision: (revision: string, name: string) => void;
   readonly onGoBack: (revision: string) => void;
+  readonly onRemoveRevision: (revision: string) => void;
   readonly onSaveRevision: (revision: Revision) => void;
   readonly onClose: () => void;
   /** The link to the option on screen. */
@@ -98,6 +99,7 @@ export function ProjectsPanel(props: ProjectsPanelProps) {
               onRename={(name) => props.onRenameRevision(revision.id, name)}
               onGoBack={() => props.onGoBack(revision.id)}
               onSave={() => props.onSaveRevision(revision)}
+              onRemove={() => props.onRemoveRevision(revision.id)}
             />
           ))}
         </ul>

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { ProjectDocument, Revision } from '../../model/project';
 import { whatChanged } from '../../model/what-changed';
 import { Menu } from '../drawer/Menu';
@@ -14,17 +14,21 @@ interface RevisionItemProps {
   readonly onRename: (name: string) => void;
   readonly onGoBack: () => void;
   readonly onSave: () => void;
+  readonly onRemove: () => void;
 }
 
 /** A frozen copy: when and why, what changed since, and what can be done with it. */
-export function RevisionItem({ revision, others, present, onRename, onGoBack, onSave }: RevisionItemProps) {
+export function RevisionItem({ revision, others, present, onRename, onGoBack, onSave, onRemove }: RevisionItemProps) {
   const { id, name, at, note } = revision;
   const [renaming, setRenaming] = useState(false);
   const [comparing, setComparing] = useState(false);
+  const [removing, setRemoving] = useState(false);
   const buttons = [
     [PROJECTS.goBack, onGoBack],
     [PROJECTS.save, onSave],
     [PROJECTS.rename, () => setRenaming(!renaming)],
+    // Asks first: it stands beside what is pressed often.
+    [PROJECTS.removeAsking, () => setRemoving(!removing)],
   ] as const;
   return (
     <li className="project-item">
@@ -66,8 +70,42 @@ export function RevisionItem({ revision, others, present, onRename, onGoBack, on
           </button>
         ))}
       </div>
+      {removing && <Removing id={id} onRemove={onRemove} onStay={() => setRemoving(false)} />}
       {comparing && <Compared revision={revision} others={others} present={present} />}
     </li>
+  );
+}
+
+interface RemovingProps {
+  readonly id: string;
+  readonly onRemove: () => void;
+  readonly onStay: () => void;
+}
+
+/** Asks whether a revision is to go; takes the focus, on the answer that changes nothing. */
+function Removing({ id, onRemove, onStay }: RemovingProps) {
+  const stay = useRef<HTMLButtonElement>(null);
+  useEffect(() => stay.current?.focus(), []);
+  return (
+    <div className="project-changes" role="group" aria-label={PROJECTS.of(PROJECTS.remove, id)}>
+      <p>{PROJECTS.removeRevision(id)}</p>
+      <div className="project-row">
+        <button ref={stay} type="button" className="button button-outlined" onClick={onStay}>
+          {PROJECTS.keepRevision(id)}
+        </button>
+        <button
+          type="button"
+          className="button button-outlined"
+          onClick={(event) => {
+            // The item goes with its button: the focus moves to the list's part.
+            event.currentTarget.closest('section')?.querySelector('input')?.focus();
+            onRemove();
+          }}
+        >
+          {PROJECTS.of(PROJECTS.remove, id)}
+        </button>
+      </div>
+    </div>
   );
 }
 
