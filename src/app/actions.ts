@@ -23,7 +23,7 @@ import {
   type Setting,
 } from '../model/project';
 import { takingIn } from '../model/take-in';
-import { problemTold } from '../ui/parts/told';
+import { refusalTold } from '../ui/parts/told';
 import { FIXTURES } from '../ui/words/fixtures';
 import { LAMPS, lampName } from '../ui/words/lamps';
 import { BAR } from '../ui/words/top-bar';
@@ -81,7 +81,7 @@ export function createActions(store: StoreApi<AppState>): Actions {
   };
   const run = (command: Command, continues = false) => {
     const [problem, ...more] = attempt(command, continues);
-    if (problem) store.setState({ told: problemTold(problem, more) });
+    if (problem) store.setState({ told: refusalTold(problem, more) });
   };
   const together = (label: string, commands: readonly Command[]) => {
     const [only] = commands;

@@ -1,7 +1,7 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { Problem } from '../engine/result';
 import { type FilePurpose, purposeOfJson, purposeOfName } from '../io/file-of';
-import { noticeTold, problemTold, refusalTold } from '../ui/parts/told';
+import { noticeTold, refusalTold } from '../ui/parts/told';
 import { DROP, TAKEN_ELSEWHERE } from '../ui/words/drop';
 import type { Actions } from './actions';
 import { openProject, PROJECT_FILE } from './files';
@@ -58,10 +58,10 @@ async function purposeOf(file: File): Promise<FilePurpose | null> {
 
 async function takeLook(store: StoreApi<AppState>, actions: Actions, file: File): Promise<void> {
   const read = await readLookFile(file);
-  if (!read.ok) return store.setState({ told: problemTold(read.problem, read.more) });
+  if (!read.ok) return store.setState({ told: refusalTold(read.problem, read.more) });
   const look = { ...read.value, id: freeLookId(documentOf(store.getState()).looks ?? []) };
   const [problem, ...more] = actions.attempt({ kind: 'add-look', look });
-  if (problem) return store.setState({ told: problemTold(problem, more) });
+  if (problem) return store.setState({ told: refusalTold(problem, more) });
   const added = { code: 'look-added', text: DROP.lookAdded(look.name), remedy: DROP.lookAddedRemedy };
   store.setState({ panel: 'look', reading: null, picked: null, told: noticeTold([added, ...(read.notices ?? [])]) });
 }

@@ -2,7 +2,7 @@ import type { StoreApi } from 'zustand/vanilla';
 import { type Result, success } from '../engine/result';
 import { parseProject, projectText } from '../io/project-file';
 import type { Project, Revision } from '../model/project';
-import { problemTold } from '../ui/parts/told';
+import { refusalTold } from '../ui/parts/told';
 import { PROBLEMS } from '../ui/words/problems';
 import { PROJECTS } from '../ui/words/projects';
 import { fileNameOf } from './file-name';
@@ -49,7 +49,7 @@ export async function openProject(
 ): Promise<void> {
   asked.set(store, file);
   const refuse = ({ problem, more }: Extract<Result<unknown>, { ok: false }>) =>
-    store.setState({ told: problemTold({ ...problem, remedy: `${problem.remedy} ${PROBLEMS.kept}` }, more) });
+    store.setState({ told: refusalTold(problem, more) });
   const read = await readProject(file);
   if (asked.get(store) !== file) return;
   if (!read.ok) return refuse(read);

@@ -28,11 +28,10 @@ interface Opened {
 export async function openLamp(store: StoreApi<AppState>, actions: Actions, file: File): Promise<void> {
   const read = await readLamps(store, file);
   if (!read.ok) {
-    const { problem, more } = read;
-    return store.setState({ told: refusalTold({ ...problem, remedy: `${problem.remedy} ${LAMPS.kept}` }, more) });
+    return store.setState({ told: refusalTold(read.problem, read.more) });
   }
   actions.addLamps(read.value.added, read.value.light);
-  store.setState((state) => ({ told: state.told ?? noticeTold(read.notices) }));
+  store.setState({ told: noticeTold(read.notices) });
 }
 
 const readLamps = (store: StoreApi<AppState>, file: File): Promise<Result<Opened>> =>

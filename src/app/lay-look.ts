@@ -7,7 +7,7 @@ import { applyCommand } from '../model/apply-command';
 import { type Command, optionById } from '../model/commands';
 import { layOnSurfaces } from '../model/lay-on-surfaces';
 import type { Project } from '../model/project';
-import { problemTold } from '../ui/parts/told';
+import { refusalTold } from '../ui/parts/told';
 import { LOOK } from '../ui/words/look';
 import type { Actions } from './actions';
 import { type AppState, documentOf, projectOf } from './state';
@@ -54,7 +54,7 @@ export function tryCarried(
 
 /** Says on the page why something was refused. */
 function isDone(store: StoreApi<AppState>, [problem, ...more]: readonly Problem[]): boolean {
-  if (problem) store.setState({ told: problemTold(problem, more) });
+  if (problem) store.setState({ told: refusalTold(problem, more) });
   return !problem;
 }
 

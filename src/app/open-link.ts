@@ -28,8 +28,7 @@ export function followLinks(store: StoreApi<AppState>, address: Address = window
     if (address.fragment() !== fragment) return;
     if (read.ok || read.problem.code !== NOT_FETCHED) address.dropFragment();
     if (read.ok) return store.setState({ brought: { project: read.value, notices: read.notices ?? [] } });
-    const remedy = `${read.problem.remedy} ${LINK.kept}`;
-    store.setState({ told: refusalTold({ ...read.problem, remedy }, read.more) });
+    store.setState({ told: refusalTold(read.problem, read.more) });
   };
   void look();
   address.onChange(() => void look());

@@ -17,7 +17,7 @@ import { saveProject } from './files';
 import { followHeld } from './held-follower';
 import { databaseOpener } from './keeping/database';
 import { AT_FIRST, readStart, type Start, startKeeping } from './keeping/start-keeping';
-import { storeProblem } from './keeping/store-error';
+import { unkept } from './keeping/tell-unkept';
 import { followManner } from './manner';
 import { keptAside, offerLibraries } from './offer-libraries';
 import { keepForOffline } from './offline/keep-for-offline';
@@ -130,8 +130,7 @@ async function begin(root: Root, projectText: string, createStudio: (events: Stu
 
 /** The state as one left it, or that of a first visit; what could not be read is told. */
 function stateAtStart(state: AppState, { shown, notice, error }: Start): AppState {
-  const told = error ? problemTold(storeProblem(error)) : null;
-  if (!shown) return { ...state, told };
+  if (!shown) return error ? { ...state, keeping: unkept(state.keeping, error) } : state;
   const { history, saved, kept } = shown;
   const isElsewhere = notice?.kind === 'elsewhere';
   return {
@@ -139,10 +138,10 @@ function stateAtStart(state: AppState, { shown, notice, error }: Start): AppStat
     history,
     saved,
     keeping: {
+      ...state.keeping,
       state: isElsewhere ? 'elsewhere' : kept ? 'kept' : 'nothing',
       document: kept || isElsewhere ? history.present : null,
       notice,
     },
-    told,
   };
 }

@@ -6,7 +6,7 @@ import { applyCommand } from '../model/apply-command';
 import type { Command } from '../model/commands';
 import { record } from '../model/history';
 import { takingIn } from '../model/take-in';
-import { problemTold } from '../ui/parts/told';
+import { refusalTold } from '../ui/parts/told';
 import { offeredIn } from './offered';
 import { type AppState, documentOf, withHistory } from './state';
 
@@ -40,7 +40,7 @@ export function createTryActions(store: StoreApi<AppState>): TryActions {
       const tried = applyCommand(project, takingIn(project, together, label, offeredIn(state, project)));
       if (!tried.ok) {
         const { problem, more } = tried;
-        store.setState({ told: problemTold(problem, more) });
+        store.setState({ told: refusalTold(problem, more) });
         return [problem, ...(more ?? [])];
       }
       const id = option ?? state.option;

@@ -2,15 +2,22 @@ import { useEffect, useState } from 'react';
 import { useApp } from './context';
 import type { KeptProject } from './keeping/database';
 
-/** The projects kept in this browser, as long as somebody looks; null until the browser has answered. */
-export function useKeptProjects(): readonly KeptProject[] | null {
+interface KeptProjects {
+  /** Null until the browser has answered. */
+  readonly kept: readonly KeptProject[] | null;
+  /** Those that can be brought back. */
+  readonly removed: readonly KeptProject[];
+}
+
+/** The projects kept in this browser, as long as somebody looks. */
+export function useKeptProjects(): KeptProjects {
   const { projects } = useApp();
-  const [kept, setKept] = useState<readonly KeptProject[] | null>(null);
+  const [found, setFound] = useState<KeptProjects>({ kept: null, removed: [] });
   useEffect(() => {
     let isWanted = true;
     const look = async () => {
-      const found = await projects.list();
-      if (isWanted) setKept(found);
+      const kept = await projects.list();
+      if (isWanted) setFound({ kept, removed: projects.removed() });
     };
     void look();
     const stop = projects.onChange(() => void look());
@@ -19,5 +26,5 @@ export function useKeptProjects(): readonly KeptProject[] | null {
       stop();
     };
   }, [projects]);
-  return kept;
+  return found;
 }

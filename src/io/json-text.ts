@@ -18,6 +18,9 @@ interface LocatedJson {
 /** No document of ours nests deeper; a limit keeps a hostile file from exhausting the stack. */
 const MOST_DEPTH = 64;
 
+/** No text of ours is longer without an end. */
+const MOST_IN_LINE = 10_000;
+
 /**
  * Reads JSON (RFC 8259) and remembers the lines. The platform's own parser says where an error is in words that differ
  * between engines and forgets the places of values. Refuses a name that stands twice in one object or has more than 200 characters. Time
@@ -30,7 +33,7 @@ export function locateJson(text: string, file?: string): Result<LocatedJson> {
   } catch (fault) {
     if (!(fault instanceof Fault)) throw fault;
     return failure({
-      code: 'not-json',
+      code: fault.code,
       text: `Line ${fault.line}: ${fault.message}.`,
       at: { ...(file ? { file } : {}), line: fault.line, ...(fault.path ? { path: fault.path } : {}) },
       remedy: 'Correct the file at this line; it has to be JSON.',
@@ -44,6 +47,7 @@ class Fault extends Error {
     message: string,
     readonly line: number,
     readonly path: string,
+    readonly code: 'not-json' | 'file-cut-off' | 'file-empty',
   ) {
     super(message);
   }
@@ -186,13 +190,20 @@ class Reader {
     return this.line;
   }
 
+  /** The text ends here, also within a word, a number or what stands in quotes. */
+  private isAtEnd(): boolean {
+    const rest = this.text.slice(this.at, this.at + MOST_IN_LINE);
+    return /^(?:"(?:[^"\\\n]|\\.)*\\?|[\w.+-]*\s*)$/.test(rest);
+  }
+
   private found(): string {
     const character = this.text[this.at];
     return character === undefined ? 'the file ends' : `"${character}" stands`;
   }
 
   private fail(message: string): never {
-    throw new Fault(message, this.lineHere(), this.keys.reduce<string>(childPath, ''));
+    const code = this.text.trim() === '' ? 'file-empty' : this.isAtEnd() ? 'file-cut-off' : 'not-json';
+    throw new Fault(message, this.lineHere(), this.keys.reduce<string>(childPath, ''), code);
   }
 }
 

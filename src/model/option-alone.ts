@@ -15,7 +15,7 @@ export function optionAlone(project: Project, option: Option): Project {
   const laid = new Set(Object.values(option.scheme).flatMap(({ finish, laying }) => [finish, laying.grout]));
   return {
     ...kept,
-    id: `${project.id}-${option.id}`,
+    id: aloneId(project.id, option.id),
     note: '',
     ...(lampsLeft.length > 0 && { lamps: lampsLeft }),
     ...(beamsLeft.length > 0 && { beams: beamsLeft }),
@@ -32,4 +32,11 @@ const lightsOf = ({ settings }: Project): ReadonlySet<string | undefined> =>
 /** Tags and the kept library a finish was taken from mean something to whoever has them. */
 function withoutOwnWords({ tags: _, origin: _origin, ...finish }: Finish): Finish {
   return finish;
+}
+
+/** The same however often it is passed on: what a link brought, and a copy of that, keep the id the first link gave. */
+function aloneId(project: string, option: string): string {
+  const tail = `-${option}`;
+  const plain = project.replace(/(-copy(-\d+)?)+$/, '');
+  return plain.endsWith(tail) ? plain : `${project}${tail}`;
 }

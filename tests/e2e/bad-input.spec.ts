@@ -66,7 +66,8 @@ test.describe('wrong files, wrong colors, a lost picture', () => {
         .setInputFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
       const banner = page.getByRole('alert');
       await expect(banner).toContainText(says);
-      await expect(banner).toContainText('Your last project is still open.');
+      await expect(banner).toContainText(/^Nothing was changed\./);
+      await expect(banner.getByRole('button', { name: 'Save my work' })).toHaveCount(0);
       await expectUnchanged();
       await banner.getByRole('button', { name: 'Dismiss' }).click();
       await expect(banner).toHaveCount(0);

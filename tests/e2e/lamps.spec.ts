@@ -142,7 +142,7 @@ test('a file that is no lamp is refused in plain words and changes nothing', asy
   const alert = page.getByRole('alert');
   await expect(alert).toContainText('"much" is not a number.');
   await expect(alert).toContainText('notes.csv, line 3');
-  await expect(alert).toContainText('Your lamps are as they were.');
+  await expect(alert).toContainText('Nothing was changed.');
   await expect(alert.getByRole('button', { name: 'Save my work' })).toHaveCount(0);
   await expect(lampName()).toHaveText('3000 K, Ra 80');
   expect(await undo().getAttribute('aria-label')).toBe(steps);

@@ -172,7 +172,7 @@ test('a large file is read aside, and reading it can be ended', async () => {
   await button('Cancel').click();
   await expect(button('Choose a file…')).toBeVisible();
   await choose('broken.csv', '\u0000\u0001\u0002 no table \u0000');
-  await expect(dialog().getByRole('alert')).toContainText('The file could not be read');
+  await expect(dialog().getByRole('alert')).toContainText('Nothing was changed.');
 });
 
 test('in the dark the libraries are as readable', async () => {

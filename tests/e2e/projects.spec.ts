@@ -88,7 +88,7 @@ test('projects are copied, opened, removed and brought back', async ({ context }
   await openPanel(page);
   await panel(page).getByLabel('Name', { exact: true }).fill('First');
   await button(page, 'Copy: First').click();
-  const names = part(page, 'In this browser').locator('.project-item > p');
+  const names = part(page, 'In this browser').locator('.project-item:not([data-removed]) > p');
   await expect(names).toHaveCount(2);
   await part(page, 'In this browser')
     .getByRole('button', { name: /^Open: First/ })
@@ -96,8 +96,81 @@ test('projects are copied, opened, removed and brought back', async ({ context }
   await expect(title(page)).not.toHaveText('First');
   await button(page, 'Remove: First').click();
   await expect(names).toHaveCount(1);
-  await button(page, 'Bring back').click();
+  await button(page, 'Bring back: First').click();
   await expect(names).toHaveCount(2);
+});
+
+test('after the last project is removed the demo is open and nobody’s own, said so, and all can be brought back', async ({
+  context,
+}) => {
+  const page = await come(context);
+  await openPanel(page);
+  await expect(part(page, 'In this browser')).toContainText('The demo is open, and nothing of your own is kept here.');
+  await panel(page).getByLabel('Name', { exact: true }).fill('Hill house');
+  await page.keyboard.press('Enter');
+  const items = part(page, 'In this browser').locator('.project-item');
+  await expect(items).toHaveCount(1);
+  await button(page, 'Remove: Hill house').click();
+  await expect(button(page, 'Bring back: Hill house')).toBeFocused();
+  await expect(title(page)).toHaveText('Terrace kitchen');
+  await expect(items).toHaveText([/^Hill house was removed/]);
+  const notice = page.getByRole('status').filter({ hasText: '“Hill house” was removed. This is the demo' });
+  await expect(notice).toBeVisible();
+  await expectNoFindings(page);
+  // It waits also for who closes the panel, and for who dismisses the notice.
+  await notice.getByRole('button', { name: 'Dismiss' }).click();
+  await button(page, 'Close').click();
+  await openPanel(page);
+  await button(page, 'Bring back: Hill house').click();
+  await expect(title(page)).toHaveText('Hill house');
+  await expect(items).toHaveText([/^Hill house open now/]);
+  await expect(undo(page)).toHaveAccessibleName('Undo: rename to "Hill house"');
+});
+
+test('a revision is removed only after one has been asked, and undone', async ({ context }) => {
+  const page = await come(context);
+  await openPanel(page);
+  await button(page, 'Freeze as it is now').click();
+  await button(page, 'Remove…: R1').click();
+  await expect(button(page, 'Keep R1')).toBeFocused();
+  await expectNoFindings(page);
+  await button(page, 'Keep R1').click();
+  await button(page, 'Remove…: R1').click();
+  await button(page, 'Remove: R1').click();
+  await expect(panel(page).getByRole('button', { name: 'Go back to it: R1' })).toHaveCount(0);
+  await expect(log(page).first()).toHaveText('Removed R1: Revision 1.');
+  await undo(page).click();
+  await expect(button(page, 'Go back to it: R1')).toBeVisible();
+});
+
+test('what a file was refused for goes once another one is taken, however it comes', async ({ context }) => {
+  const page = await come(context);
+  const alert = page.getByRole('alert');
+  const refuse = async () => {
+    await drop(page, { name: 'cut.project.json', text: readFileSync(DEMO, 'utf8').slice(0, 4000) });
+    await expect(alert).toContainText('Nothing was changed. The file is not whole: it ends in the middle.');
+  };
+  const whole = readFileSync(DEMO, 'utf8');
+  await refuse();
+  await expectNoFindings(page);
+  await drop(page, { name: 'a.project.json', text: whole });
+  await expect(alert).toHaveCount(0);
+  await refuse();
+  // The very same once more, by the button, which takes all kinds of files.
+  const file = (name: string, text: string) => ({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
+  await page.locator('input[type=file]').first().setInputFiles(file('a.project.json', whole));
+  await expect(alert).toHaveCount(0);
+  const color = { kind: 'hex', hex: '#d8cfc0' };
+  const colors = [{ role: 'base', share: 1, color, provenance: 'screen' }];
+  const surfaces = [{ surface: 'floor', class: 'wood', colors }];
+  const look = { type: 'upstand-look', version: 1, id: 'seen', name: 'Seen there', source: 'picture', surfaces };
+  await refuse();
+  await page
+    .locator('input[type=file]')
+    .first()
+    .setInputFiles(file('seen.look.json', JSON.stringify(look)));
+  await expect(page.getByRole('status').filter({ hasText: 'The look "Seen there" was taken' })).toBeVisible();
+  await expect(alert).toHaveCount(0);
 });
 
 test('a dropped file goes where it belongs, or is refused by name', async ({ context }) => {
@@ -106,7 +179,7 @@ test('a dropped file goes where it belongs, or is refused by name', async ({ con
   await drop(page, { name: 'tune.mp3', text: 'la' });
   await expect(page.getByRole('alert')).toContainText('"tune.mp3" is no kind of file this program opens.');
   await drop(page, { name: 'a.csv', text: '' }, { name: 'b.csv', text: '' });
-  await expect(page.getByRole('alert')).toContainText('2 files were dropped. Nothing was opened.');
+  await expect(page.getByRole('alert')).toContainText('Nothing was changed. 2 files were dropped at once.');
   await drop(page, { name: 'broken.project.json', text: '{ "type": oops }' });
   await expect(page.getByRole('alert')).toContainText('broken.project.json, line 1');
   await expect(undo(page)).toBeDisabled();

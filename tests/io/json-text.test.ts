@@ -40,22 +40,24 @@ it('refuses what the platform refuses', () => {
   );
 });
 
-it.each([
+it.each<[string, number, string, string?]>([
   ['{\n  "a": 1,\n  "b": oops\n}', 3, 'where a value should be'],
   ['{\n  "a": 1\n  "b": 2\n}', 3, 'where a comma or } should be'],
   ['[1,\n2,\n]', 3, 'where a value should be'],
   ['{"a": 1,\n"a": 2}', 2, 'twice'],
   ['{"a": "open\n}', 1, 'not closed'],
-  ['', 1, 'empty'],
+  ['', 1, 'empty', 'file-empty'],
   ['{}\n{}', 2, 'after the end'],
   ['[1e999]', 1, 'too large'],
-  ['\n{"a":', 2, 'the file ends'],
+  ['\n{"a":', 2, 'the file ends', 'file-cut-off'],
+  ['{"a": tr', 1, 'where a value should be', 'file-cut-off'],
+  ['{"a": "op\\', 1, 'not closed', 'file-cut-off'],
   [`${'['.repeat(1000)}`, 1, 'nesting'],
   ['{\n"a\\qb": 1}', 2, 'not closed'],
   [`{"a": 1,\n"${'k'.repeat(201)}": 1}`, 2, 'more than 200 characters'],
-])('names the line of %j', (text, line, words) => {
+])('names the line of %j', (text, line, words, code = 'not-json') => {
   const read = locateJson(text, 'a.json');
-  expect(read).toMatchObject({ ok: false, problem: { code: 'not-json', at: { file: 'a.json', line } } });
+  expect(read).toMatchObject({ ok: false, problem: { code, at: { file: 'a.json', line } } });
   expect(!read.ok && read.problem.text).toContain(words);
 });
 

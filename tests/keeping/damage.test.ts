@@ -35,6 +35,7 @@ const withDocument = (kept: StoredProject, change: object): StoredProject => ({
 describe('a kept project that cannot be read', () => {
   it.each([
     ['of a newer program', { version: 99 }, 'newer-version'],
+    ['of a newer program that counts no further', { mood: 'bright' }, 'newer-version'],
     ['of another kind', { type: 'something' }, 'not-a-project'],
     ['with parts missing', { kitchen: undefined }, 'missing'],
     ['under another id', { id: 'somebody-else' }, 'damaged'],

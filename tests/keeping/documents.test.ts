@@ -18,8 +18,9 @@ describe('a document that comes in', () => {
     const page = await openPage();
     await page.projects.openDocument(other, fromFile);
     await page.flush();
-    expect(await kept(page)).toEqual(['other: Other', `terrace: ${demo.name}`]);
-    expect(page.store.getState().keeping).toMatchObject({ state: 'kept', notice: { kind: 'switched' } });
+    // The demo is nobody's own.
+    expect(await kept(page)).toEqual(['other: Other']);
+    expect(page.store.getState().keeping).toMatchObject({ state: 'kept', notice: { kind: 'switched', from: null } });
     expect(page.store.getState().saved).toBe(here(page));
   });
 
@@ -28,7 +29,7 @@ describe('a document that comes in', () => {
     await page.projects.openDocument(other, fromFile);
     lay(page, 'WD-01');
     const text = projectText(here(page));
-    await page.projects.open(demo.id);
+    await page.projects.openDemo();
     await page.projects.openDocument(JSON.parse(JSON.stringify(other)), fromFile);
     // Without the change it differs from what is kept, which is in no file: it stands beside it.
     expect(told(page)).toEqual(['kept-beside']);
@@ -37,24 +38,24 @@ describe('a document that comes in', () => {
     await page.projects.open('other');
     expect(projectText(here(page))).toBe(text);
     const same = here(page);
-    await page.projects.open(demo.id);
+    await page.projects.openDemo();
     await page.projects.openDocument(JSON.parse(JSON.stringify(same)), fromFile);
     expect(told(page)).toEqual(['same-project']);
     expect(undoLabel(page.store.getState().history)).toContain('loor');
-    expect(await kept(page)).toHaveLength(3);
+    expect(await kept(page)).toHaveLength(2);
   });
 
   it('is the next step of the kept project where that is in a file as it is', async () => {
     const page = await openPage();
     await page.projects.openDocument(other, fromFile);
-    await page.projects.open(demo.id);
+    await page.projects.openDemo();
     await page.projects.openDocument({ ...other, note: 'worked on elsewhere' }, fromFile);
     expect(told(page)).toEqual(['went-on']);
     expect(here(page)).toMatchObject({ id: 'other', note: 'worked on elsewhere' });
     page.actions.undo();
     expect(here(page).note).toBe(other.note);
     await page.flush();
-    expect(await kept(page)).toHaveLength(2);
+    expect(await kept(page)).toHaveLength(1);
   });
 
   it('overwrites nothing of the open project either', async () => {
@@ -71,7 +72,7 @@ describe('a document that comes in', () => {
   it('of one and the same file, opened again and again, makes no copies', async () => {
     const page = await openPage();
     for (let i = 0; i < 3; i++) await page.projects.openDocument({ ...other }, fromFile);
-    expect(await kept(page)).toEqual(['other: Other', `terrace: ${demo.name}`]);
+    expect(await kept(page)).toEqual(['other: Other']);
   });
 });
 
@@ -82,9 +83,11 @@ describe('the shelf of projects', () => {
     const copy = await page.projects.copy(demo.id);
     expect(await kept(page)).toEqual([`terrace-copy: ${demo.name} (copy)`, `terrace: ${demo.name}`]);
     expect(await page.projects.copy(copy!)).toBe('terrace-copy-2');
-    const bringBack = await page.projects.remove(copy!);
+    expect(await page.projects.remove(copy!)).toBe(true);
     expect(await kept(page)).toHaveLength(2);
-    await bringBack!();
+    expect(page.projects.removed().map(({ id }) => id)).toEqual([copy]);
+    await page.projects.bringBack(copy!);
+    expect(page.projects.removed()).toEqual([]);
     expect(await kept(page)).toHaveLength(3);
     expect(here(page).id).toBe(demo.id);
   });
@@ -94,19 +97,53 @@ describe('the shelf of projects', () => {
     lay(page, 'WD-01');
     await page.flush();
     const text = projectText(here(page));
-    const bringBack = await page.projects.remove(demo.id);
+    await page.projects.remove(demo.id);
     expect(here(page)).toEqual({ ...demo, id: 'terrace-copy' });
     await page.flush();
     expect(await kept(page)).toEqual([]);
     lay(page, 'WD-03');
-    await bringBack!();
+    await page.projects.bringBack(demo.id);
     expect(projectText(here(page))).toBe(text);
     expect(undoLabel(page.store.getState().history)).toContain('loor');
 
     await page.projects.openDocument(other, fromFile);
     await page.projects.remove('other');
     expect(here(page).id).toBe('terrace-copy');
+    const { notice } = page.store.getState().keeping;
+    expect(notice).toEqual({ kind: 'removed', id: 'other', name: 'Other', to: demo.name });
+    page.actions.undo();
     expect(page.store.getState().keeping.notice).toBeNull();
+  });
+
+  it('keeps no demo that nobody changed: not where the last project is removed and brought back either', async () => {
+    const page = await openPage(null, other);
+    lay(page, 'WD-01');
+    await page.flush();
+    await page.projects.remove('other');
+    expect(here(page)).toEqual(demo);
+    expect(page.store.getState().keeping).toMatchObject({
+      state: 'nothing',
+      document: null,
+      notice: { kind: 'removed', id: 'other', to: null },
+    });
+    expect(await kept(page)).toEqual([]);
+    await page.projects.bringBack('other');
+    expect(here(page).id).toBe('other');
+    expect(await kept(page)).toEqual(['other: Other']);
+    expect(page.store.getState().keeping.notice).toMatchObject({ kind: 'switched', from: null });
+  });
+
+  it('opens the demo as it always begins, beside the one that was made one’s own', async () => {
+    const page = await openPage();
+    lay(page, 'WD-01');
+    await page.flush();
+    await page.projects.openDemo();
+    expect(here(page)).toEqual({ ...demo, id: 'terrace-copy' });
+    await page.flush();
+    expect(await kept(page)).toEqual([`terrace: ${demo.name}`]);
+    lay(page, 'WD-03');
+    await page.flush();
+    expect(await kept(page)).toHaveLength(2);
   });
 
   it('tells who listens of what came and went', async () => {

@@ -42,7 +42,12 @@ export async function openPage(id: string | null = null, first: Project = demo):
     const notice = opened && 'unreadable' in opened ? opened.unreadable : shown.notice;
     const isElsewhere = notice?.kind === 'elsewhere';
     const document = kept || isElsewhere ? history.present : null;
-    return { ...state, history, saved, keeping: { state: isElsewhere ? 'elsewhere' : 'nothing', document, notice } };
+    return {
+      ...state,
+      history,
+      saved,
+      keeping: { ...state.keeping, state: isElsewhere ? 'elsewhere' : 'nothing', document, notice },
+    };
   });
   const kept = keep({ store, open, holder, demo }, shown ?? { kept: null, lock: null, isWanted: false });
   return {

@@ -161,14 +161,13 @@ describe('a store without room', () => {
     await page.flush();
     full.mockRestore();
     expect(page.store.getState().keeping.state).toBe('full');
-    expect(page.store.getState().told?.list[0].code).toBe('disk-full');
+    expect(page.store.getState().keeping.notice).toEqual({ kind: 'unkept', why: 'full' });
     expect(isUnsaved(page.store.getState())).toBe(true);
     expect(inWords(await storedHistory(page))).toEqual(before);
 
-    page.store.setState({ told: null });
     page.actions.setLevel('ceiling', 0.6, true);
     await page.flush();
-    expect(page.store.getState()).toMatchObject({ told: null, keeping: { state: 'kept' } });
+    expect(page.store.getState()).toMatchObject({ told: null, keeping: { state: 'kept', notice: null, told: null } });
     expect(inWords(historyOf(await reopened(page)))).toEqual(inWords(historyOf(page)));
   });
 });

@@ -66,9 +66,9 @@ it('looks at an option and a setting that are there after a file was opened, und
 it('takes a problem off the screen when the document changes, and not before', () => {
   const { store, actions } = open();
   actions.lay(['floor'], 'NO-SUCH');
-  expect(store.getState().told?.kind).toBe('problem');
+  expect(store.getState().told?.kind).toBe('refused');
   store.setState({ setting: 'evening' });
-  expect(store.getState().told?.kind).toBe('problem');
+  expect(store.getState().told?.kind).toBe('refused');
   actions.lay(['floor'], 'WD-01');
   expect(store.getState().told).toBeNull();
 });

@@ -1,6 +1,5 @@
 import { layOutJson } from '../../io/json-layout';
 import { record } from '../../model/history';
-import { problemTold } from '../../ui/parts/told';
 import { KEEPING } from '../../ui/words/keeping';
 import { saveBlob } from '../save-blob';
 import { documentOf } from '../state';
@@ -13,8 +12,8 @@ import { openKept } from './open-kept';
 import { createProjectShelf, type ShelfParts } from './project-shelf';
 import { renamed } from './renamed';
 import { rawDocument } from './restore';
-import { storeProblem } from './store-error';
 import { takeLock } from './tab-lock';
+import { tellUnkept } from './tell-unkept';
 
 /** What one can do where a project is open in two tabs, or cannot be read. */
 export interface KeepingActions {
@@ -34,8 +33,9 @@ export function keep(
   start: Pick<Shown, 'kept' | 'lock' | 'isWanted' | 'isOwn'>,
 ) {
   const news = openNews();
-  const fail = (error: unknown) => store.setState({ told: problemTold(storeProblem(error)) });
-  const attempt = async (act: () => Promise<void>): Promise<void> => act().catch(fail);
+  const fail = (error: unknown) => tellUnkept(store, error);
+  const refuse = (error: unknown) => tellUnkept(store, error, true);
+  const attempt = async (act: () => Promise<void>): Promise<void> => act().catch(refuse);
   const keeper = createKeeper(store, open, news, holder, start);
 
   const actions: KeepingActions = {
@@ -56,18 +56,21 @@ export function keep(
           return store.setState({ keeping: { ...keeping, notice: opened.unreadable } });
         }
         if (!opened) {
-          return keeper.show({ ...keeper.shown(), history, kept: null, lock: theirs, isWanted: true, notice: null });
+          return keeper.show(
+            { ...keeper.shown(), history, kept: null, lock: theirs, isWanted: true, notice: null },
+            true,
+          );
         }
         const own = present !== keeping.document;
         const gone = own ? record(opened.shown.history, present, KEEPING.goOnLabel) : opened.shown.history;
-        keeper.show({ ...opened.shown, history: gone, notice: null });
+        keeper.show({ ...opened.shown, history: gone, notice: null }, true);
       }),
     goOnWithCopy: () =>
       attempt(async () => {
         const { history } = store.getState();
         const identity = await copyIdentity(await open(), history.present);
         const copy = renamed(history, history.present.id, identity);
-        keeper.show({ history: copy, kept: null, lock: null, isWanted: true, saved: null, notice: null });
+        keeper.show({ history: copy, kept: null, lock: null, isWanted: true, saved: null, notice: null }, true);
       }),
     saveUnreadable: (id) =>
       attempt(async () => {
@@ -78,6 +81,6 @@ export function keep(
         saveBlob(new Blob([text], { type: 'application/json' }), `${id}.project.json`);
       }),
   };
-  const projects = createProjectShelf({ store, open, news, keeper, holder, demo, fail });
+  const projects = createProjectShelf({ store, open, news, keeper, holder, demo, fail, refuse });
   return { keeper, actions, projects, libraries: createLibraryShelf(open, news, fail) };
 }

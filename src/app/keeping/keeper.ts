@@ -2,7 +2,7 @@ import type { StoreApi } from 'zustand/vanilla';
 import type { Problem } from '../../engine/result';
 import type { History } from '../../model/history';
 import type { Project } from '../../model/project';
-import { noticeTold, problemTold } from '../../ui/parts/told';
+import { noticeTold } from '../../ui/parts/told';
 import { DOCUMENT_NOTICES } from '../../ui/words/keeping';
 import { withProject } from '../other-project';
 import { type AppState, documentOf, withHistory } from '../state';
@@ -13,8 +13,9 @@ import { copyIdentity } from './keep-copy';
 import type { News } from './news';
 import { noteOpen } from './open-note';
 import { renamed } from './renamed';
-import { isQuota, storeProblem } from './store-error';
+import { whyUnkept } from './store-error';
 import { type TabLock, takeLock } from './tab-lock';
+import { keptAgain, tellUnkept } from './tell-unkept';
 import type { Keeping, KeepingNotice } from './types';
 
 /** A project as it comes onto the page. */
@@ -35,12 +36,17 @@ export interface Shown {
 
 /** Keeps the open project, change by change. */
 export interface Keeper {
-  /** Waits until the present is kept, or is known not to be; with `isWanted` also where it is as it always opens. */
-  readonly flush: (isWanted?: boolean) => Promise<void>;
+  /** Waits until the present is kept, or is known not to be. The demo is kept once it is changed. */
+  readonly flush: () => Promise<void>;
+  /** The open project is the demo as it always opens: not one's own yet. */
+  readonly isDemo: () => boolean;
   /** The open project as it could be shown again. */
   readonly shown: () => Omit<Shown, 'notice'>;
-  /** Shows another project in the place of the open one, and keeps that from then on. */
-  readonly show: (shown: Shown) => void;
+  /**
+   * Shows another project in the place of the open one, and keeps that from then on. With `isSame` it is the open one as another tab has
+   * left it: what is looked at stays.
+   */
+  readonly show: (shown: Shown, isSame?: boolean) => void;
   /** Lets go of the open project, of which nothing is kept any more. */
   readonly forget: () => void;
   readonly stop: () => void;
@@ -84,11 +90,11 @@ export function createKeeper(
   const aside = new Map<string, Current>();
   let running: Promise<void> | null = null;
   let isAgain = false;
-  let isTold = false;
   let isAsked = false;
   let resting: ReturnType<typeof setTimeout> | undefined;
   let telling: ReturnType<typeof setTimeout> | undefined;
 
+  const sayKept = (document: Project) => store.setState(({ keeping }) => ({ keeping: keptAgain(keeping, document) }));
   const say = (keeping: Partial<Keeping>) => store.setState((state) => ({ keeping: { ...state.keeping, ...keeping } }));
 
   const lose = (one: Current, wasHere: boolean) => {
@@ -129,7 +135,7 @@ export function createKeeper(
       adopt(one);
     }
     const change = planChange(one.kept, chain, whole);
-    if (change.isNothing && one.saved === saved) return say({ state: 'kept', document: present });
+    if (change.isNothing && one.saved === saved) return sayKept(present);
     const { first, documents } = change.kept;
     const filed = saved ? documents.indexOf(saved) : -1;
     const outcome = await writeJournal(await open(), holder, change, {
@@ -152,9 +158,8 @@ export function createKeeper(
     one.saved = saved;
     noteOpen(one.id);
     one.isWanted = true;
-    isTold = false;
     if (one !== current) return;
-    say({ state: 'kept', document: present });
+    sayKept(present);
     telling ??= setTimeout(() => {
       telling = undefined;
       news.tell('projects');
@@ -179,10 +184,8 @@ export function createKeeper(
   };
 
   const fail = (error: unknown) => {
-    say({ state: isQuota(error) ? 'full' : 'closed' });
-    if (isTold) return;
-    isTold = true;
-    store.setState({ told: problemTold(storeProblem(error)) });
+    say({ state: whyUnkept(error) });
+    tellUnkept(store, error);
   };
 
   const askToPersist = () => {
@@ -217,7 +220,8 @@ export function createKeeper(
   const unfollow = store.subscribe((state, before) => {
     if (state.history === before.history && state.saved === before.saved) return;
     const { notice } = state.keeping;
-    if (notice?.kind === 'switched' && notice === before.keeping.notice) say({ notice: null });
+    const isDone = notice?.kind === 'switched' || notice?.kind === 'removed';
+    if (isDone && notice === before.keeping.notice) say({ notice: null });
     clearTimeout(resting);
     resting = setTimeout(rest, REST_MS);
     void run();
@@ -232,16 +236,14 @@ export function createKeeper(
   void run();
 
   return {
-    flush: (isWanted = false) => {
-      current.isWanted ||= isWanted;
-      return run();
-    },
+    flush: () => run(),
+    isDemo: () => !current.kept && !current.isWanted && chainOf(store.getState().history).documents.length === 1,
     shown: () => {
       const { history, saved } = store.getState();
       const { kept, lock, isWanted, isOwn } = current;
       return { history, kept, lock, isWanted, saved, isOwn };
     },
-    show: ({ history, kept, lock, isWanted, saved, notice, told, isOwn = kept !== null }) => {
+    show: ({ history, kept, lock, isWanted, saved, notice, told, isOwn = kept !== null }, isSame = false) => {
       const { id } = history.present;
       const isElsewhere = notice?.kind === 'elsewhere';
       const remains = new Set([...history.past, ...history.future].map(({ document }) => document.id));
@@ -255,10 +257,11 @@ export function createKeeper(
       current = adopt({ id, kept, lock, saved, isWanted, isElsewhere, isOwn });
       noteOpen(current.id);
       store.setState((state) => ({
-        ...withProject(state, history),
+        ...(isSame ? withHistory(state, history) : withProject(state, history)),
         saved,
         told: noticeTold(told),
         keeping: {
+          ...state.keeping,
           state: isElsewhere ? 'elsewhere' : kept ? 'kept' : 'nothing',
           document: kept?.documents[kept.position] ?? (isElsewhere ? history.present : null),
           notice,

@@ -3,16 +3,16 @@ import type { Problem } from '../../engine/result';
 import { projectText } from '../../io/project-file';
 import { record, startHistory } from '../../model/history';
 import type { Project } from '../../model/project';
-import { problemTold } from '../../ui/parts/told';
+import { problemTold, refusalTold } from '../../ui/parts/told';
 import { DOCUMENT_NOTICES, KEEPING, notKeptYet, openElsewhere } from '../../ui/words/keeping';
 import { type AppState, documentOf, isUnsaved } from '../state';
 import type { OpenDatabase } from './database';
 import { freeId } from './free-id';
-import { putBack, readJournal, removeJournal } from './journal';
+import { putBack, readJournal, removeJournal, type StoredProject } from './journal';
 import { keepCopy } from './keep-copy';
 import type { Keeper, Shown } from './keeper';
 import type { News } from './news';
-import { openDemo, openKept } from './open-kept';
+import { openKept } from './open-kept';
 import { restore } from './restore';
 import type { ProjectShelf } from './shelf';
 import { isLocked } from './tab-lock';
@@ -25,63 +25,93 @@ export interface ShelfParts {
   readonly keeper: Keeper;
   readonly holder: string;
   readonly demo: Project;
-  /** Tells what the browser refused. */
+  /** Tells what the browser refused, once. */
   readonly fail: (error: unknown) => void;
+  /** The same of what somebody has just asked for. */
+  readonly refuse: (error: unknown) => void;
 }
 
 /** The shelf over the browser's store. */
-export function createProjectShelf({ store, open, news, keeper, holder, demo, fail }: ShelfParts): ProjectShelf {
+export function createProjectShelf({
+  store,
+  open,
+  news,
+  keeper,
+  holder,
+  demo,
+  fail,
+  refuse,
+}: ShelfParts): ProjectShelf {
+  const refuseTo = (problem: Problem) => store.setState({ told: refusalTold(problem) });
   const tell = (problem: Problem) => store.setState({ told: problemTold(problem) });
   let last: Promise<unknown> = Promise.resolve();
   /** One after the other: a project that is opened waits for the one before to be kept. */
-  const inTurn = <T>(act: () => Promise<T>, otherwise: T): Promise<T> => {
+  const inTurn = <T>(act: () => Promise<T>, otherwise: T, failed = refuse): Promise<T> => {
     const turn = last.then(async () => {
       try {
         return await act();
       } catch (error) {
-        fail(error);
+        failed(error);
         return otherwise;
       }
     });
     last = turn;
     return turn;
   };
+  const tellOf = (notice: KeepingNotice | null) =>
+    store.setState(({ keeping }) => ({ keeping: { ...keeping, notice } }));
   const here = () => documentOf(store.getState());
   const switched = (to: string): KeepingNotice => ({
     kind: 'switched',
     to,
-    from: { id: here().id, name: here().name },
+    from: keeper.isDemo() ? null : { id: here().id, name: here().name },
   });
+  /** What was removed while the page is open, the last first. */
+  let removed: readonly (StoredProject & { readonly isHere: boolean })[] = [];
 
   const showKept = async (id: string): Promise<boolean> => {
     const opened = await openKept(await open(), holder, id);
     if (!opened) return false;
     if ('unreadable' in opened) {
-      store.setState(({ keeping }) => ({ keeping: { ...keeping, notice: opened.unreadable } }));
+      tellOf(opened.unreadable);
       return false;
     }
     keeper.show({ ...opened.shown, notice: opened.shown.notice ?? switched(opened.shown.history.present.name) });
     return true;
   };
 
-  const openId = async (id: string): Promise<boolean> => {
-    if (id === here().id) return true;
-    await keeper.flush(true);
-    if (!isUnsaved(store.getState())) return showKept(id);
+  /** The open project is kept, or the demo: another can come. */
+  const isFree = async (): Promise<boolean> => {
+    await keeper.flush();
+    if (!isUnsaved(store.getState())) return true;
     tell(notKeptYet(here().name));
     return false;
   };
 
+  const openId = async (id: string): Promise<boolean> => id === here().id || ((await isFree()) && showKept(id));
+
+  /** The demo as it always opens, under an id that neither is kept nor may be brought back. */
+  const showDemo = async (notice: KeepingNotice | null): Promise<void> => {
+    const kept = await (await open()).getAllKeys('projects');
+    const taken = [...kept, ...removed.map(({ project }) => project.id)];
+    const project = taken.includes(demo.id) ? { ...demo, id: freeId(taken, demo.id) } : demo;
+    keeper.show({ history: startHistory(project), kept: null, lock: null, isWanted: false, saved: project, notice });
+  };
+
   return {
     list: () =>
-      inTurn(async () => {
-        const all = await (await open()).getAll('projects');
-        return all.sort((a, b) => b.changed - a.changed);
-      }, []),
+      inTurn(
+        async () => {
+          const all = await (await open()).getAll('projects');
+          return all.sort((a, b) => b.changed - a.changed);
+        },
+        [],
+        fail,
+      ),
     open: (id) => inTurn(() => openId(id), false),
     openDocument: (project, { label, notices = [], isInFile = false }) =>
       inTurn(async () => {
-        await keeper.flush(true);
+        await keeper.flush();
         const fresh: Shown = {
           history: startHistory(project),
           kept: null,
@@ -106,7 +136,7 @@ export function createProjectShelf({ store, open, news, keeper, holder, demo, fa
         const stored = id === here().id ? null : await readJournal(database, id);
         const read = stored && restore(stored);
         if (read && !read.ok) {
-          tell(read.problem);
+          refuseTo(read.problem);
           return null;
         }
         const copy = await keepCopy(database, read?.value.history.present ?? here());
@@ -118,32 +148,45 @@ export function createProjectShelf({ store, open, news, keeper, holder, demo, fa
         const isHere = id === here().id;
         const database = await open();
         if (isHere ? store.getState().keeping.state === 'elsewhere' : await isLocked(id)) {
-          tell(openElsewhere((await database.get('projects', id))?.name ?? here().name));
-          return null;
+          refuseTo(openElsewhere((await database.get('projects', id))?.name ?? here().name));
+          return false;
         }
         if (isHere) {
-          await keeper.flush(true);
+          await keeper.flush();
           keeper.forget();
         }
+        const { name } = here();
         const stored = await removeJournal(database, id);
-        news.tell('projects');
+        if (stored) removed = [{ ...stored, isHere }, ...removed];
         if (isHere) {
           const left = await database.getAll('projects');
           const [next] = left.sort((a, b) => b.changed - a.changed);
-          if (!next || !(await showKept(next.id))) {
-            // Under another id: what was removed may be brought back.
-            keeper.show(await openDemo(database, holder, id === demo.id ? { ...demo, id: freeId([], id) } : demo));
-          }
-          store.setState(({ keeping }) => ({ keeping: { ...keeping, notice: null } }));
+          const isNext = next !== undefined && (await showKept(next.id));
+          if (!isNext) await showDemo(null);
+          const { notice } = store.getState().keeping;
+          const to = keeper.isDemo() ? null : here().name;
+          if (notice?.kind !== 'elsewhere') tellOf({ kind: 'removed', id, name, to });
         }
-        return async () => {
-          await inTurn(async () => {
-            if (stored) await putBack(await open(), stored);
-            news.tell('projects');
-            if (isHere) await openId(id);
-          }, undefined);
-        };
-      }, null),
+        news.tell('projects');
+        return stored !== null;
+      }, false),
+    removed: () => removed.map(({ project }) => project),
+    bringBack: (id) =>
+      inTurn(async () => {
+        const one = removed.find(({ project }) => project.id === id);
+        if (!one) return;
+        await putBack(await open(), one);
+        removed = removed.filter((other) => other !== one);
+        if (one.isHere) await openId(id);
+        const { notice } = store.getState().keeping;
+        if (notice?.kind === 'removed' && notice.id === id) tellOf(null);
+        news.tell('projects');
+      }, undefined),
+    openDemo: () =>
+      inTurn(async () => {
+        if (keeper.isDemo() || !(await isFree())) return;
+        await showDemo({ kind: 'switched', to: demo.name, from: { id: here().id, name: here().name } });
+      }, undefined),
     onChange: (listener) => news.listen('projects', listener),
   };
 

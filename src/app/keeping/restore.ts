@@ -4,7 +4,7 @@ import { applyDifference } from '../../model/difference';
 import { NO_FINISH } from '../../model/empty-surface';
 import type { History } from '../../model/history';
 import type { Project } from '../../model/project';
-import { damaged } from '../../ui/words/keeping';
+import { damaged, keptNewer } from '../../ui/words/keeping';
 import { type Chain, historyOf, type KeptChain } from './chain';
 import type { StoredProject } from './journal';
 
@@ -36,6 +36,9 @@ export function restore(stored: StoredProject): Result<Restored> {
   if (position < 0 || present === undefined) return failure(damaged(stored.project.name));
   const read = projectOfJson(asInFile(present));
   if (!read.ok) return read;
+  // Written back without them, what a newer program kept would be lost.
+  const unknown = read.notices?.flatMap(({ code, at }) => (code === 'unknown-field' ? [at?.path ?? ''] : [])) ?? [];
+  if (unknown.length > 0) return failure(keptNewer(stored.project.name, unknown));
   if (read.value.id !== journal.project) return failure(damaged(stored.project.name));
   const isAsWritten = isEqual(present, read.value);
   const chain: Chain = isAsWritten

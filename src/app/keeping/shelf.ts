@@ -29,10 +29,16 @@ export interface ProjectShelf {
   /** Keeps a copy of a project as it is now, without its history, beside it; the id of the copy, or null where it failed. */
   readonly copy: (id: string) => Promise<string | null>;
   /**
-   * Removes a project with its history, and gives back what brings it back; null where that failed. Where it is the open one, the one
-   * changed last before it is opened, or the demo.
+   * Removes a project with its history; false where that failed. Where it is the open one, the one changed last before it is opened, or the
+   * demo.
    */
-  readonly remove: (id: string) => Promise<(() => Promise<void>) | null>;
+  readonly remove: (id: string) => Promise<boolean>;
+  /** What was removed while this page is open, the last first. */
+  readonly removed: () => readonly KeptProject[];
+  /** Puts back what was removed, with its history, and opens it if it was open then. */
+  readonly bringBack: (id: string) => Promise<void>;
+  /** Shows the demo: as one has changed it, or as it always opens, which is nobody's own. */
+  readonly openDemo: () => Promise<void>;
   /** Called whenever the list may have changed, here or in another tab; returns how to stop. */
   readonly onChange: (listener: () => void) => () => void;
 }

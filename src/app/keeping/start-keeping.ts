@@ -1,6 +1,5 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { Project } from '../../model/project';
-import { problemTold } from '../../ui/parts/told';
 import { type AppState, documentOf } from '../state';
 import type { OpenDatabase } from './database';
 import type { KeepingActions } from './keep';
@@ -9,7 +8,7 @@ import type { LibraryShelf } from './library-shelf';
 import { notedOpen } from './open-note';
 import type { ProjectShelf } from './shelf';
 import { showUnkept } from './show-unkept';
-import { storeProblem } from './store-error';
+import { tellUnkept } from './tell-unkept';
 import type { KeepingNotice } from './types';
 
 /** A store that takes longer to answer does not hold the page up any more, ms. */
@@ -54,7 +53,7 @@ export async function readStart(open: OpenDatabase, demo: () => Project, mostWai
       () =>
         resolve({
           ...AT_FIRST,
-          error: new DOMException('the store does not answer', 'TimeoutError'),
+          error: new DOMException('', 'TimeoutError'),
           late: reading.then(({ shown }) => shown),
         }),
       mostWait_ms,
@@ -73,12 +72,7 @@ export function startKeeping(
   const loading = import('./keep').then(({ keep }) =>
     keep({ store, open, holder, demo }, shown ?? { kept: null, lock: null, isWanted: false }),
   );
-  loading.catch((error: unknown) =>
-    store.setState(({ keeping }) => ({
-      keeping: { ...keeping, state: 'closed' },
-      told: problemTold(storeProblem(error)),
-    })),
-  );
+  loading.catch((error: unknown) => tellUnkept(store, error));
   void late
     ?.then(async (found) => {
       const { keeper } = await loading;
@@ -89,6 +83,13 @@ export function startKeeping(
     })
     .catch(() => undefined);
   const projects = loading.then((kept) => kept.projects);
+  let shelf: ProjectShelf | null = null;
+  projects.then(
+    (there) => {
+      shelf = there;
+    },
+    () => undefined,
+  );
   const libraries = loading.then((kept) => kept.libraries);
   const actions = loading.then((kept) => kept.actions);
   return {
@@ -102,6 +103,9 @@ export function startKeeping(
       },
       copy: async (id) => (await projects).copy(id),
       remove: async (id) => (await projects).remove(id),
+      removed: () => shelf?.removed() ?? [],
+      bringBack: async (id) => (await projects).bringBack(id),
+      openDemo: async () => (await projects).openDemo(),
       onChange: (listener) => onceThere(projects, (shelf) => shelf.onChange(listener)),
     },
     libraries: {

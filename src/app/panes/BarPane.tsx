@@ -5,7 +5,8 @@ import { KEEPING } from '../../ui/words/keeping';
 import { retold } from '../../ui/words/spoken';
 import { hasWebGl2 } from '../../view/webgl2';
 import { useApp, useAppState } from '../context';
-import { openProject, saveProject } from '../files';
+import { dropFiles } from '../drop-file';
+import { saveProject } from '../files';
 import { MOST_OPTIONS } from '../lay-look';
 import { wordsOf } from '../manner';
 import { OfflinePane } from '../offline/OfflinePane';
@@ -52,7 +53,7 @@ export function BarPane() {
       redoLabel={toldOf(redoLabel(history))}
       onUndo={actions.undo}
       onRedo={actions.redo}
-      onOpen={(file) => void openProject(store, projects, file)}
+      onOpen={(file) => void dropFiles(store, { actions, projects }, [file])}
       onSave={() => saveProject(store)}
       more={{
         sheen,

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { Option, Project } from '../../model/project';
-import { problemTold } from '../../ui/parts/told';
+import { refusalTold } from '../../ui/parts/told';
 import { LinkPart, type MadeLink } from '../../ui/projects/LinkPart';
 import { LINK } from '../../ui/words/link';
 import { useApp } from '../context';
@@ -25,7 +25,7 @@ export function LinkPane({ project, option }: LinkPaneProps) {
       setMade({ ...makeLink(project, option), project, option });
     } catch {
       const problem = { code: 'link-failed', text: LINK.failed, remedy: LINK.failedRemedy };
-      store.setState({ told: problemTold(problem) });
+      store.setState({ told: refusalTold(problem) });
     }
   };
   return (

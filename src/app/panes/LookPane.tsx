@@ -4,7 +4,7 @@ import { lookOfOption } from '../../kitchen/carry/look-of-option';
 import type { CopiedLook } from '../../model/look';
 import { type LookChoice, LookPanel } from '../../ui/look/LookPanel';
 import type { PicturePixels } from '../../ui/look/picture-points';
-import { problemTold } from '../../ui/parts/told';
+import { refusalTold } from '../../ui/parts/told';
 import { useSpoken } from '../../ui/parts/use-spoken';
 import { LOOK } from '../../ui/words/look';
 import { useApp, useAppState } from '../context';
@@ -44,7 +44,7 @@ export function LookPane() {
   const carried = useCarried(look, asIs);
 
   const told = (result: Result<unknown>) => {
-    if (!result.ok) store.setState({ told: problemTold(result.problem, result.more ?? []) });
+    if (!result.ok) store.setState({ told: refusalTold(result.problem, result.more ?? []) });
   };
   const add = (made: CopiedLook) => {
     const added = { ...made, id: freeLookId(looks) };
@@ -61,7 +61,7 @@ export function LookPane() {
     const read = await readLookFile(file);
     told(read);
     const [problem, ...more] = read.ok ? add(read.value) : [];
-    if (problem) store.setState({ told: problemTold(problem, more) });
+    if (problem) store.setState({ told: refusalTold(problem, more) });
   };
   const keepFile = () => {
     const kept = typeof look === 'string' ? lookOfOption(project, look) : null;

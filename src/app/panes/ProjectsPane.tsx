@@ -1,6 +1,7 @@
 import { ProjectsPanel } from '../../ui/projects/ProjectsPanel';
 import { useApp, useAppState } from '../context';
-import { openProject, saveProject, saveRevision } from '../files';
+import { dropFiles } from '../drop-file';
+import { saveProject, saveRevision } from '../files';
 import { chosenOption, documentOf } from '../state';
 import { useKeptProjects } from '../use-kept-projects';
 import { LinkPane } from './LinkPane';
@@ -11,15 +12,20 @@ export function ProjectsPane() {
   const project = useAppState(documentOf);
   const option = useAppState(chosenOption);
   const kept = useKeptProjects();
+  // Kept at its first change.
+  const isDemo = useAppState((state) => state.keeping.state === 'nothing');
   return (
     <ProjectsPanel
       project={project}
       option={project.options.find(({ id }) => id === option.id) ?? option}
       kept={{
-        kept,
+        ...kept,
+        isDemo,
         onOpen: (id) => void projects.open(id),
         onCopy: async (id) => (await projects.copy(id)) !== null,
         onRemove: projects.remove,
+        onBringBack: projects.bringBack,
+        onDemo: () => void projects.openDemo(),
       }}
       onName={(name, continues) => actions.run({ kind: 'rename', what: 'project', name }, continues)}
       onNote={(note, continues) => actions.run({ kind: 'set-note', what: 'project', note }, continues)}
@@ -28,7 +34,7 @@ export function ProjectsPane() {
       }
       onSave={() => saveProject(store)}
       onNewProject={() => store.setState({ asking: true })}
-      onFile={(file) => void openProject(store, projects, file)}
+      onFile={(file) => void dropFiles(store, { actions, projects }, [file])}
       onAddNote={actions.note}
       onRemoveNote={(entry) => actions.run({ kind: 'remove-log', entry })}
       onFreeze={actions.freeze}

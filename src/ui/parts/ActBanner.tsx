@@ -6,6 +6,8 @@ import './banner.css';
 export interface ActBannerProps {
   readonly text: string;
   readonly remedy?: string;
+  /** What only a program's maker wants to know. */
+  readonly detail?: string | null;
   /** Something is wrong, or about to be. */
   readonly isGrave: boolean;
   readonly acts: readonly { readonly name: string; readonly act: () => void }[];
@@ -14,13 +16,14 @@ export interface ActBannerProps {
 }
 
 /** Something to be told over the page, and what can be done about it there and then. */
-export function ActBanner({ text, remedy, isGrave, acts, onDismiss }: ActBannerProps) {
+export function ActBanner({ text, remedy, detail, isGrave, acts, onDismiss }: ActBannerProps) {
   return (
     <div className="banner" role={isGrave ? 'alert' : 'status'}>
       <SeverityMark severity={isGrave ? 'grave' : 'note'} />
       <div className="banner-words">
         <p>{isGrave ? <strong>{text}</strong> : text}</p>
         {remedy && <p>{remedy}</p>}
+        {detail && <p className="small quiet">{detail}</p>}
       </div>
       {acts.map(({ name, act }) => (
         <button key={name} type="button" className="button button-outlined" onClick={act}>

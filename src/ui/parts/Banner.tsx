@@ -4,6 +4,7 @@ import type { Problem } from '../../engine/result';
 import { PROBLEMS, placeWords, problemWords } from '../words/problems';
 import { retold } from '../words/spoken';
 import { Locked } from './locked';
+import { RefusalWords } from './RefusalWords';
 import { SeverityMark } from './SeverityMark';
 import type { Told } from './told';
 import './banner.css';
@@ -23,8 +24,8 @@ export function Banner({ told, onDismiss, onSave }: BannerProps) {
     <div className="banner" role={isProblem ? 'alert' : 'status'}>
       <SeverityMark severity={isProblem ? 'grave' : 'note'} />
       <div className="banner-words">
-        <Words problem={first} isStrong={isProblem} />
-        {more.length > 0 && (
+        {told.kind === 'refused' ? <RefusalWords list={told.list} /> : <Words problem={first} isStrong={isProblem} />}
+        {told.kind !== 'refused' && more.length > 0 && (
           <details>
             <summary>{PROBLEMS.more(more.length)}</summary>
             <ul className="banner-more">

@@ -1,4 +1,4 @@
-import { useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { PROJECTS } from '../words/projects';
 
 /** A project of those kept in this browser. */
@@ -12,33 +12,48 @@ interface Kept {
 export interface KeptListProps {
   /** Null while the browser is asked. */
   readonly kept: readonly Kept[] | null;
+  /** What was removed and can be brought back, the last first. */
+  readonly removed: readonly Kept[];
   /** Id of the one that is open. */
   readonly present: string;
+  /** The one that is open is the demo, not kept. */
+  readonly isDemo: boolean;
   readonly onOpen: (id: string) => void;
   readonly onCopy: (id: string) => Promise<boolean>;
-  /** Gives back what brings it back; null where it could not be removed. */
-  readonly onRemove: (id: string) => Promise<(() => Promise<void>) | null>;
+  /** False: it could not be removed. */
+  readonly onRemove: (id: string) => Promise<boolean>;
+  readonly onBringBack: (id: string) => Promise<void>;
+  readonly onDemo: () => void;
 }
 
-/** All projects kept in this browser, the one changed last first. */
-export function KeptList({ kept, present, onOpen, onCopy, onRemove }: KeptListProps) {
+/** All projects kept in this browser, the one changed last first, and those that were just removed. */
+export function KeptList(props: KeptListProps) {
+  const { kept, removed, present, isDemo, onOpen, onCopy, onRemove, onBringBack, onDemo } = props;
   const [told, setTold] = useState('');
-  const [back, setBack] = useState<{ readonly name: string; readonly act: () => Promise<void> } | null>(null);
-  const bring = useRef<HTMLButtonElement>(null);
+  const list = useRef<HTMLDivElement>(null);
+  /** The button that was pressed goes with its project: what brings that back takes the focus when it comes. */
+  const goesOn = useRef<string | null>(null);
+  useEffect(() => {
+    const [last] = removed;
+    if (!last || last.id !== goesOn.current) return;
+    goesOn.current = null;
+    list.current?.querySelector<HTMLElement>('[data-removed] button')?.focus();
+  }, [removed]);
   const copy = async ({ id, name }: Kept) => {
-    setBack(null);
     if (await onCopy(id)) setTold(PROJECTS.copied(name));
   };
   const remove = async ({ id, name }: Kept) => {
-    const act = await onRemove(id);
-    if (!act) return;
-    setTold(PROJECTS.removed(name));
-    setBack({ name, act });
-    // The button that was pressed is gone with its project.
-    requestAnimationFrame(() => bring.current?.focus());
+    goesOn.current = id;
+    if (await onRemove(id)) setTold(PROJECTS.removed(name));
+    else goesOn.current = null;
+  };
+  const bringBack = async ({ id, name }: Kept) => {
+    await onBringBack(id);
+    setTold(PROJECTS.broughtBack(name));
   };
   return (
-    <>
+    <div ref={list} className="project-part">
+      {isDemo && <p>{kept?.length === 0 ? PROJECTS.demoOnly : PROJECTS.demoOpen}</p>}
       <ul className="project-list">
         {kept?.map((one) => (
           <li key={one.id} className="project-item">
@@ -57,27 +72,28 @@ export function KeptList({ kept, present, onOpen, onCopy, onRemove }: KeptListPr
             </div>
           </li>
         ))}
+        {removed.map((one) => (
+          <li key={one.id} className="project-item" data-removed>
+            <p className="quiet">{PROJECTS.removed(one.name)}</p>
+            <div className="project-row">
+              <Act word={PROJECTS.bringBack} name={one.name} onAct={() => void bringBack(one)} />
+            </div>
+          </li>
+        ))}
       </ul>
-      {kept?.length === 0 && <p className="small">{PROJECTS.noneKept}</p>}
-      <div className="project-row project-told">
-        <span className="small" role="status">
-          {told}
-        </span>
-        {back && (
-          <button
-            ref={bring}
-            type="button"
-            className="button button-outlined"
-            onClick={() => {
-              void back.act().then(() => setTold(PROJECTS.broughtBack(back.name)));
-              setBack(null);
-            }}
-          >
-            {PROJECTS.bringBack}
+      {removed.length > 0 && <p className="small quiet">{PROJECTS.removedNote}</p>}
+      {kept?.length === 0 && !isDemo && <p className="small">{PROJECTS.noneKept}</p>}
+      {!isDemo && (
+        <div className="project-row">
+          <button type="button" className="button button-outlined" onClick={onDemo}>
+            {PROJECTS.openDemo}
           </button>
-        )}
-      </div>
-    </>
+        </div>
+      )}
+      <p className="hidden-visually" role="status">
+        {told}
+      </p>
+    </div>
   );
 }
 

@@ -87,7 +87,7 @@ function Removing({ id, onRemove, onStay }: RemovingProps) {
   const stay = useRef<HTMLButtonElement>(null);
   useEffect(() => stay.current?.focus(), []);
   return (
-    <div className="project-changes" role="group" aria-label={PROJECTS.of(PROJECTS.remove, id)}>
+    <section className="project-changes" aria-label={PROJECTS.of(PROJECTS.remove, id)}>
       <p>{PROJECTS.removeRevision(id)}</p>
       <div className="project-row">
         <button ref={stay} type="button" className="button button-outlined" onClick={onStay}>
@@ -98,14 +98,14 @@ function Removing({ id, onRemove, onStay }: RemovingProps) {
           className="button button-outlined"
           onClick={(event) => {
             // The item goes with its button: the focus moves to the list's part.
-            event.currentTarget.closest('section')?.querySelector('input')?.focus();
+            event.currentTarget.closest('.project-part')?.querySelector('input')?.focus();
             onRemove();
           }}
         >
           {PROJECTS.of(PROJECTS.remove, id)}
         </button>
       </div>
-    </div>
+    </section>
   );
 }
 

@@ -5,7 +5,7 @@ import { spoken } from './spoken';
 export const DROP = spoken({
   frame: 'Drop a file to open it',
   frameMore: 'A project, a look, a library, or a table of finishes.',
-  several: (count: number) => `${count} files were dropped. Nothing was opened.`,
+  several: (count: number) => `${count} files were dropped at once.`,
   severalRemedy: 'Drop one file at a time.',
   unknown: (file: string) => `"${file}" is no kind of file this program opens.`,
   unknownRemedy: 'Projects, looks, libraries and tables of finishes (CSV, CGATS, CxF) can be dropped here.',

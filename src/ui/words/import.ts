@@ -20,7 +20,6 @@ export const IMPORT = spoken({
     `The file has ${count.format(megabytes)} MB; up to ${most} MB are read.`,
   tooLargeRemedy: 'Split it, or leave out what is no finish.',
   empty: 'The file is empty. Choose one with a row for each finish.',
-  notRead: 'The file could not be read',
   stages: {
     bytes: 'Reading the file',
     rows: 'Finding its rows',

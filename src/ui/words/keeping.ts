@@ -10,6 +10,8 @@ export const KEEPING = spoken({
     kept: 'Kept in this browser',
     full: 'Not kept: the disk is full. Save as a file.',
     closed: 'Not kept: this browser keeps nothing. Save as a file.',
+    newer: 'Not kept: this page is an older version. Save as a file.',
+    silent: 'Not kept: the browser does not answer. Save as a file.',
     elsewhere: 'Not kept: open in another tab',
   },
   isElsewhere: 'This project is open in another tab.',
@@ -19,10 +21,24 @@ export const KEEPING = spoken({
   goOnHere: 'Go on here',
   goOnWithCopy: 'Go on with a copy',
   goOnLabel: 'what was changed in this tab',
-  switched: (to: string, from: string) => `You are in “${to}” now. “${from}” stays in this browser as you left it.`,
+  switched: (to: string, from: string | null) =>
+    from === null
+      ? `You are in “${to}” now.`
+      : `You are in “${to}” now. “${from}” stays in this browser as you left it.`,
   back: (name: string) => `Back to “${name}”`,
-  unreadable: (name: string) => `“${name}” is kept in this browser, but cannot be opened.`,
+  backToDemo: 'Back to the demo',
+  removed: (name: string) => `“${name}” was removed.`,
+  removedTo: (name: string | null) =>
+    name === null
+      ? 'This is the demo: it is not yours and not kept, until you change something.'
+      : `You are in “${name}” now.`,
+  bringBack: (name: string) => `Bring back “${name}”`,
+  unreadable: (name: string) => `“${name}” is kept in this browser, but cannot be opened here.`,
   unreadableRemedy: 'It was left as it is. Save it as a file to open it elsewhere or to have it looked at.',
+  newerRemedy: 'It was left as it is. Reload the page to get the newest version, or save the project as a file.',
+  reload: 'Reload the page',
+  save: 'Save my work as a file',
+  seeProjects: 'See my projects',
   saveUnreadable: 'Save it as a file',
   copyOf: (name: string, names: readonly string[]) => {
     const plain = name.replace(/ \(copy( \d+)?\)$/, '');
@@ -33,28 +49,42 @@ export const KEEPING = spoken({
   },
 } as const);
 
-/** What is told where nothing could be kept or read. */
-export const notKept = spoken(
-  (isFull: boolean): Problem =>
-    isFull
-      ? {
-          code: 'disk-full',
-          text: 'The disk is full: your last changes could not be kept in this browser.',
-          remedy: 'Save your work as a file, then make room on the disk or remove projects you no longer need.',
-        }
-      : {
-          code: 'nothing-kept',
-          text: 'This browser keeps nothing for this page (a private window, or its settings).',
-          remedy: 'Your work is gone when the page is closed: save it as a file before you leave.',
-        },
-);
+/** What is told where nothing can be kept or read, by the reason. */
+export const UNKEPT = spoken({
+  full: {
+    text: 'The disk is full: your last changes are not kept in this browser.',
+    remedy:
+      'They are still on this page. Save them as a file; then make room on the disk, or remove projects you no longer need.',
+  },
+  closed: {
+    text: 'This browser keeps nothing for this page: it is a private window, or its settings forbid it.',
+    remedy: 'You can go on, but your work is gone when the page is closed. Save it as a file before you leave.',
+  },
+  newer: {
+    text: 'A newer version of the program was used in this browser, so this older page keeps nothing.',
+    remedy: 'What is kept is safe and untouched. Save what you do here as a file if you need it, then reload the page.',
+  },
+  silent: {
+    text: 'The browser does not answer, so your projects cannot be read or kept just now.',
+    remedy: 'Nothing of them is changed. Close other tabs of this page, then reload it.',
+  },
+} as const);
 
 /** What is kept does not make a document any more. */
 export const damaged = spoken(
   (name: string): Problem => ({
     code: 'damaged',
     text: `What is kept of “${name}” is damaged: parts are missing or do not fit.`,
-    remedy: KEEPING.unreadableRemedy,
+    remedy: 'Nothing was changed in it.',
+  }),
+);
+
+/** A newer program of the same version of files kept what this one does not know. */
+export const keptNewer = spoken(
+  (name: string, fields: readonly string[]): Problem => ({
+    code: 'newer-version',
+    text: `What is kept of “${name}” has fields this version does not know and would lose: ${fields.join(', ')}.`,
+    remedy: 'Open it with the newer program that kept it.',
   }),
 );
 

@@ -57,7 +57,6 @@ export const LAMPS = spoken({
   tooLargeRemedy: "Choose a file with a lamp's spectrum: CSV, CGATS or TM-27.",
   tooMany: (count: number, most: number) => `The file has ${count} lamps; up to ${most} are taken at once.`,
   tooManyRemedy: 'Choose a file with only the lamps you need.',
-  kept: 'Your lamps are as they were.',
 } as const);
 
 /** A lamp in a few words: what the box says, or its name. */

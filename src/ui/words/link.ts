@@ -19,7 +19,6 @@ export const LINK = spoken({
   failedRemedy: 'Reload the page and try again.',
 
   source: 'link',
-  kept: 'Nothing was opened. Your project is as it was.',
   brings: (option: string) => `A link brings ${option}`,
   contents: (project: string, kitchen: string, finishes: number, lights: number) =>
     `${project}: ${kitchen}, ${finishes === 1 ? '1 finish' : `${finishes} finishes`}, ${lights === 1 ? '1 light' : `${lights} lights`}.`,

@@ -24,7 +24,6 @@ export const PROBLEMS = spoken({
   readingBrokeRemedy: 'This is a mistake in the program. Please report it with these words.',
   notFetched: 'A part of the program could not be loaded.',
   notFetchedRemedy: 'Check the network, reload the page, and try again.',
-  kept: 'The file was not opened. Your last project is still open.',
   tooLarge: (megabytes: number) => `The file has ${megabytes} MB; a project has far less.`,
   tooLargeRemedy: (most: number) => `Choose a project file; files up to ${most} MB are read.`,
   more: (count: number) => `and ${count} more`,

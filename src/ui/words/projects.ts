@@ -18,6 +18,10 @@ export const PROJECTS = spoken({
   kept: 'In this browser',
   keptNote: 'Kept on this device only. A file is the copy that stays when the browser is cleared.',
   noneKept: 'Nothing is kept in this browser yet.',
+  demoOnly:
+    'The demo is open, and nothing of your own is kept here. It becomes a project of yours with your first change.',
+  demoOpen: 'The demo is open. It becomes a project of yours with your first change.',
+  openDemo: 'Open the demo',
   isOpen: 'open now',
   changed: (ms: number) => `changed ${moment.format(ms)}`,
   open: 'Open',
@@ -27,6 +31,7 @@ export const PROJECTS = spoken({
   copied: (name: string) => `${name} was copied.`,
   removed: (name: string) => `${name} was removed.`,
   bringBack: 'Bring back',
+  removedNote: 'What was removed can be brought back until this page is closed.',
   broughtBack: (name: string) => `${name} is back.`,
   newProject: 'New project',
   openFile: 'Open a file',

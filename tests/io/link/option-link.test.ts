@@ -169,7 +169,7 @@ describe('a link that is not as it was made', () => {
   });
 
   it('is refused where it holds no sound project', () => {
-    expect(codeOf(packed('[1, 2'))).toBe('not-json');
+    expect(codeOf(packed('[1, 2'))).toBe('file-cut-off');
     expect(codeOf(packed('{}'))).toBe('not-a-project');
     const { options: _, ...without } = optionAlone(demo, demo.options[0]!);
     expect(codeOf(packed(JSON.stringify(without)))).toBe('missing-field');

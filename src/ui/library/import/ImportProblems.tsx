@@ -1,7 +1,5 @@
 import type { Problem } from '../../../engine/result';
-import { IMPORT } from '../../words/import';
-import { PROBLEMS, placeWords, problemWords } from '../../words/problems';
-import { retold } from '../../words/spoken';
+import { RefusalWords } from '../../parts/RefusalWords';
 
 interface ImportProblemsProps {
   /** At least one. */
@@ -14,24 +12,7 @@ export function ImportProblems({ problems }: ImportProblemsProps) {
   if (!first) return null;
   return (
     <div className="import-problem" role="alert">
-      <p>
-        <strong>{IMPORT.notRead}</strong> <span className="quiet">{placeWords(first)}</span>
-      </p>
-      <p>
-        {problemWords(first)} {retold(first.remedy)}
-      </p>
-      {more.length > 0 && (
-        <details>
-          <summary>{PROBLEMS.more(more.length)}</summary>
-          <ul>
-            {more.map((problem) => (
-              <li key={`${problem.at?.path} ${problem.text}`}>
-                {problemWords(problem)} {retold(problem.remedy)} <span className="quiet">{placeWords(problem)}</span>
-              </li>
-            ))}
-          </ul>
-        </details>
-      )}
+      <RefusalWords list={[first, ...more]} />
     </div>
   );
 }
