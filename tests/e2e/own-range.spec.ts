@@ -24,7 +24,7 @@ test('import a range, shortlist, decide, close, reopen, share, undo all', async 
   const row = finishes(page).locator('[role=option]', { hasText: 'Pale yellowish-gray paint, satin' });
   await drawer(page).getByRole('searchbox').fill('yellowish-gray');
   await expect(row).toContainText('My paints');
-  await expect(row).toContainText('$$ · In stock');
+  await expect(row).toContainText('Middle price · In stock');
   await row.click();
   await settled(page);
   await drawer(page).getByRole('combobox').first().selectOption('decided');

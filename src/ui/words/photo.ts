@@ -118,7 +118,7 @@ export const PHOTO = spoken({
   removeCard: 'Remove second place',
   withoutCard:
     'Without a card the camera’s own guess at the light is believed: any color may be off by ten dE00. Only what is sure is said.',
-  trust: (words: string, de00: string) => `Counts as ${words}: the true color may lie about ${de00} dE00 away.`,
+  trust: (words: string, de00: string) => `Counts as ${words}: the true color may be off by about ${de00}.`,
   added: (usual: string) => `Usual is ${usual}; what is flagged below adds to it.`,
   raw: 'as the photo has it',
   corrected: 'corrected',
