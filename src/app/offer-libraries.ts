@@ -1,6 +1,5 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { Library } from '../model/library';
-import { sameData } from '../model/same-data';
 import type { Studio } from '../workers/studio';
 import type { LibraryShelf } from './keeping/library-shelf';
 import { shelfOf } from './offered';
@@ -24,8 +23,7 @@ export function offerLibraries(
     // Read again meanwhile: what is on its way is newer.
     if (mine !== turn) return;
     const { keptLibraries } = store.getState();
-    const next = sameWhereAlike(keptLibraries, now);
-    store.setState({ keptLibraries: next, isRangeComing: false });
+    store.setState({ keptLibraries: sameIfAlike(keptLibraries, now), isRangeComing: false });
   };
   store.subscribe((state, before) => {
     const isSame = state.keptLibraries === before.keptLibraries && state.putAside === before.putAside;
@@ -51,21 +49,9 @@ const firstPicture = (store: StoreApi<AppState>): Promise<void> =>
     });
   });
 
-/** The libraries as they are now, with the very objects of before where nothing changed: what is known of these stays known. */
-export function sameWhereAlike(before: readonly Library[], now: readonly Library[]): readonly Library[] {
-  const next = now.map((library) => {
-    const old = before.find(({ id }) => id === library.id);
-    if (!old) return library;
-    const known = new Map(old.finishes.map((finish) => [finish.id, finish]));
-    const finishes = library.finishes.map((finish) => {
-      const its = known.get(finish.id);
-      return its && sameData(its, finish) ? its : finish;
-    });
-    const isSame = finishes.length === old.finishes.length && finishes.every((finish, i) => finish === old.finishes[i]);
-    return isSame && old.name === library.name && old.note === library.note ? old : { ...library, finishes };
-  });
-  return next.length === before.length && next.every((library, i) => library === before[i]) ? before : next;
-}
+/** The libraries as they are now; the same list where nothing changed. */
+const sameIfAlike = (before: readonly Library[], now: readonly Library[]): readonly Library[] =>
+  now.length === before.length && now.every((library, i) => library === before[i]) ? before : now;
 
 const ASIDE = 'upstand-libraries-aside';
 

@@ -2,6 +2,7 @@ import type { StoreApi } from 'zustand/vanilla';
 import type { RoomLight } from '../kitchen/look';
 import type { Room } from '../kitchen/types';
 import { documentIn } from '../model/change-log';
+import { recordOf } from '../model/offered-finishes';
 import type { Project } from '../model/project';
 import { rememberFacts } from '../ui/drawer/known-facts';
 import { problemTold } from '../ui/parts/told';
@@ -51,7 +52,11 @@ export function studioEvents(store: StoreApi<AppState>): StudioEvents {
         assessments: { ...state.assessments, [assessment.option]: assessment },
         stale: isCurrent ? state.stale.filter((option) => option !== assessment.option) : state.stale,
       })),
-    facts: ({ finishes }, { from, facts }) => rememberFacts(finishes.slice(from, from + facts.length), facts),
+    facts: (library, { finishes, facts }) =>
+      rememberFacts(
+        finishes.map((id) => recordOf(library, id)),
+        facts,
+      ),
     // What failed will not come: nobody is to wait for it.
     problem: (problem) =>
       store.setState({ told: problemTold(problem), unseen: [], isRoomComing: false, isStandOld: false }),

@@ -14,6 +14,8 @@ import { type AppState, projectOf, shownOption, shownSetting } from './state';
 interface ToldList extends ShortlistOutline {
   /** The worker's number of it. */
   readonly number: number;
+  /** How many finishes it leaves out as yet. */
+  readonly pending: number;
   readonly orderNow: ShortlistOrder;
   /** What is said of its finishes, as it comes; of the list before it until then. */
   readonly rows: Map<string, ShortlistRow>;
@@ -28,8 +30,17 @@ interface Found {
   readonly list: ToldList | null;
   readonly wishes: readonly Wish[];
   readonly order: ShortlistOrder;
+  /** When the first of it was there. */
+  readonly since: number;
+  /** Many came after the order was there: they stand behind the others. */
+  readonly isFilled: boolean;
   readonly isJudging: boolean;
 }
+
+/** Nobody has begun to look through a list that is younger than this, ms. */
+const NEW_MS = 1000;
+/** From so many on it is not one that somebody typed in, but a library. */
+const MANY = 20;
 
 /** What changes as the workers get on. */
 const FROM_WORKERS: readonly (keyof AppState)[] = ['room', 'light', 'looks', 'assessments', 'told'];
@@ -59,9 +70,9 @@ export function useShortlist(
     if (!isWanted) return;
     let isCurrent = true;
     let stop = () => {};
-    const read = async (where: string | null): Promise<ToldList | null> => {
+    const read = async (where: string | null, isWhole: boolean): Promise<ToldList | null> => {
       const known = last.current?.surface === surface ? last.current.number : null;
-      const answer = await readShortlist({ option, surface, wishes, setting: where, known });
+      const answer = await readShortlist({ option, surface, wishes, setting: where, known, isWhole });
       if (answer) last.current = toldOf(answer, last.current);
       return answer && last.current;
     };
@@ -80,8 +91,16 @@ export function useShortlist(
       isWanted: () => isCurrent,
       take: (list, isJudging) =>
         setFound((before) => {
+          const now = { key, list, wishes, isJudging };
+          const anew = { ...now, order: list?.orderNow ?? [], since: performance.now(), isFilled: false };
           const isSame = before?.key === key && before.wishes === wishes && before.list !== null;
-          return { key, list, wishes, order: isSame || !list ? (before?.order ?? []) : list.orderNow, isJudging };
+          if (!before || (list && !isSame)) return anew;
+          const { order, since } = before;
+          if (!list) return { ...before, ...now };
+          // A list that moves under the finger cannot be gone back in.
+          const isFilling = newIn(order, list.orderNow) >= MANY;
+          if (isFilling && performance.now() - since < NEW_MS) return { ...anew, since };
+          return { ...before, ...now, isFilled: before.isFilled || isFilling };
         }),
     });
     return () => {
@@ -91,7 +110,10 @@ export function useShortlist(
   }, [store, readShortlist, surface, option, setting, project, shelf, wishes, key, isWanted]);
   const current = found?.key === key ? found : null;
   const isOrderOld = useMemo(
-    () => current?.list != null && !current.isJudging && !isSameOrder(current.order, current.list.orderNow),
+    () =>
+      current?.list != null &&
+      !current.isJudging &&
+      (current.isFilled || !isSameOrder(current.order, current.list.orderNow)),
     [current],
   );
   if (!isWanted || !current) return null;
@@ -101,9 +123,11 @@ export function useShortlist(
     list,
     order,
     orderNow: list.orderNow,
+    pending: list.pending,
     isOrderOld,
+    isFilled: current.isFilled,
     isJudging,
-    onOrderAgain: () => setFound({ ...current, order: list.orderNow }),
+    onOrderAgain: () => setFound({ ...current, order: list.orderNow, isFilled: false }),
     rowOf: (finish) => list.rows.get(finish) ?? list.rowsBefore.get(finish) ?? null,
     askRows: (finishes) => {
       const missing = finishes.filter((id) => !list.rows.has(id) && !list.askedFor.has(id));
@@ -118,12 +142,18 @@ export function useShortlist(
   };
 }
 
+function newIn(before: ShortlistOrder, now: ShortlistOrder): number {
+  const known = new Set(before.map(({ finish }) => finish));
+  return now.filter(({ finish }) => !known.has(finish)).length;
+}
+
 /** The list of an answer; the same object where it says that it is the one known already. */
-function toldOf({ list: number, outline, rows }: ShortlistAnswer, before: ToldList | null): ToldList | null {
+function toldOf({ list: number, outline, pending, rows }: ShortlistAnswer, before: ToldList | null): ToldList | null {
   if (!outline) return before;
   return {
     ...outline,
     number,
+    pending,
     orderNow: orderOf(outline),
     rows: new Map(rows.map((row) => [row.finish, row])),
     rowsBefore: before?.surface === outline.surface ? new Map([...before.rowsBefore, ...before.rows]) : new Map(),

@@ -52,6 +52,9 @@ export function offeredCopy(finish: Finish, { libraries }: Shelf): Finish | unde
   return copy.id === finish.id ? copy : withId(copy, finish.id);
 }
 
+/** A library's own record of a finish; undefined where it has none of that id. */
+export const recordOf = (library: Library, id: string): Finish | undefined => recordsOf(library).get(id);
+
 /** A library's records by their ids there. */
 function recordsOf(library: Library): ReadonlyMap<string, Finish> {
   const made = records.get(library) ?? new Map(library.finishes.map((finish) => [finish.id, finish]));

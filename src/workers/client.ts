@@ -5,9 +5,10 @@ import type { ByLayer, Look, RoomLight } from '../kitchen/look';
 import { placeOnPattern } from '../kitchen/study/lay-pattern';
 import type { PropPlace } from '../kitchen/study/place-light';
 import type { Room } from '../kitchen/types';
-import { EMPTY_SHELF, type Shelf } from '../model/offered-finishes';
+import type { Shelf } from '../model/offered-finishes';
 import type { Project } from '../model/project';
 import { createFinishPacker } from './carry-finishes';
+import { createShelfPacker } from './carry-shelf';
 import { LookQueue } from './look-queue';
 import type { FromJudge, FromLight, FromPattern, ToJudge, ToLightWorker, ToPattern } from './messages';
 import type { Question, QuestionKind, Questions } from './questions';
@@ -48,8 +49,10 @@ export function createStudio(events: StudioEvents): Studio {
   );
   const toLight = (message: ToLightWorker) => light.postMessage(message);
   const pack = createFinishPacker();
-  /** The libraries the light worker has. */
-  let shelf: Shelf = EMPTY_SHELF;
+  const packShelf = createShelfPacker();
+  /** The libraries that the light worker has, and those before that it may still tell of, by number. */
+  const shelves = new Map<number, Shelf>();
+  let shelfNumber = 0;
 
   light.onmessage = ({ data }: MessageEvent<FromLight>) => {
     switch (data.kind) {
@@ -84,7 +87,8 @@ export function createStudio(events: StudioEvents): Studio {
         done.set(data.assessment.option, data.revision);
         return events.assessment(data.assessment, data.revision === revision);
       case 'facts': {
-        const library = shelf.libraries.find(({ id }) => id === data.library);
+        const library = shelves.get(data.shelf)?.libraries.find(({ id }) => id === data.library);
+        for (const number of shelves.keys()) if (number < data.shelf) shelves.delete(number);
         return library && events.facts(library, data);
       }
       case 'answer':
@@ -153,8 +157,8 @@ export function createStudio(events: StudioEvents): Studio {
       }
     },
     keepShelf(next) {
-      shelf = next;
-      toLight({ kind: 'shelf', shelf });
+      shelves.set(++shelfNumber, next);
+      toLight({ kind: 'shelf', number: shelfNumber, shelf: packShelf(next) });
     },
     readPoint: (place) => ask('read-point', { ...place, place: placeAt(place) }),
     readHeld: (place, held) => ask('read-held', { ...place, held, place: placeAt(place) }),

@@ -38,7 +38,7 @@ export function createLightDesk(
   let room: RoomAtWork | null = null;
   const stand = new StandAtWork(post, pause);
   const repairs = new RepairDesk(pause);
-  const shelf = new ShelfDesk((facts) => post({ kind: 'facts', ...facts }));
+  const shelf = new ShelfDesk((facts, number) => post({ kind: 'facts', shelf: number, ...facts }));
   let kitchenKey = '';
   let wanted: Show | null = null;
   let seenBy: SeenBy = 'used-to-it';
@@ -54,7 +54,7 @@ export function createLightDesk(
     receive(message) {
       if (message.kind === 'see-by') return told(() => paintAnew(message));
       if (message.kind === 'shelf') {
-        shelf.put(message.shelf);
+        shelf.put(message.shelf, message.number);
         return void prepareShelf();
       }
       if (message.kind !== 'show') return void answer(message);

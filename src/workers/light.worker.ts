@@ -1,4 +1,5 @@
 import { createFinishUnpacker } from './carry-finishes';
+import { createShelfUnpacker } from './carry-shelf';
 import { createLightDesk } from './light-desk';
 import type { FromLight, ToLightWorker } from './messages';
 
@@ -23,7 +24,9 @@ const rest = () => new Promise<void>((resolve) => setTimeout(resolve, REST_MS));
 
 const desk = createLightDesk((message, transfer = []) => port.postMessage(message, transfer), pause, rest);
 const unpack = createFinishUnpacker();
+const unpackShelf = createShelfUnpacker();
 port.onmessage = ({ data }) => {
+  if (data.kind === 'shelf') return desk.receive({ ...data, shelf: unpackShelf(data.shelf) });
   if (data.kind !== 'show') return desk.receive(data);
   const { library, project, ...show } = data;
   desk.receive({ ...show, project: { ...project, library: unpack(library) } });

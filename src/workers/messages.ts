@@ -11,6 +11,7 @@ import type { Room } from '../kitchen/types';
 import type { Shelf } from '../model/offered-finishes';
 import type { Project } from '../model/project';
 import type { CarriedFinishes } from './carry-finishes';
+import type { CarriedShelf } from './carry-shelf';
 import type { LibraryFacts } from './prepare-library';
 import type { Answer, Question } from './questions';
 
@@ -37,6 +38,8 @@ export interface SeeBy {
 /** Libraries kept beside the project; sent once, and again when one of them changed. */
 export interface KeepShelf {
   readonly kind: 'shelf';
+  /** Counts them: what is told of finishes is of those of this one. */
+  readonly number: number;
   readonly shelf: Shelf;
 }
 
@@ -44,7 +47,8 @@ export type ToLight = Show | SeeBy | KeepShelf | Question;
 
 /** As it is sent: a large library crosses over once. */
 export type ToLightWorker =
-  | Exclude<ToLight, Show>
+  | Exclude<ToLight, Show | KeepShelf>
+  | (Omit<KeepShelf, 'shelf'> & { readonly shelf: CarriedShelf })
   | (Omit<Show, 'project'> & { readonly project: Omit<Project, 'library'>; readonly library: CarriedFinishes });
 
 /** A pattern to bake, shared by all surfaces with the same key. */
@@ -71,7 +75,7 @@ export type FromLight =
   /** The assessment of complete readings once more, done: with what would help. */
   | { readonly kind: 'repairs'; readonly revision: number; readonly assessment: Assessment }
   /** What finishes of a library are, bit by bit once all else is done. */
-  | ({ readonly kind: 'facts' } & LibraryFacts)
+  | ({ readonly kind: 'facts'; readonly shelf: number } & LibraryFacts)
   | Answer
   | { readonly kind: 'problem'; readonly problem: Problem };
 

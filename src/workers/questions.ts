@@ -122,6 +122,8 @@ export interface ShortlistAsked {
   readonly wishes: readonly Wish[];
   /** The list one has already. */
   readonly known: number | null;
+  /** All of it, also where that takes a while; else what is there at once, the project's own at least. */
+  readonly isWhole: boolean;
 }
 
 /** A shortlist, with what is said of the first of it. */
@@ -130,10 +132,12 @@ export interface ShortlistAnswer {
   readonly list: number;
   /** Null: the list one has already. */
   readonly outline: ShortlistOutline | null;
+  /** How many finishes are not held against anything yet. */
+  readonly pending: number;
   readonly rows: readonly ShortlistRow[];
 }
 
-export interface RowsAsked extends Omit<ShortlistAsked, 'setting'> {
+export interface RowsAsked extends Omit<ShortlistAsked, 'setting' | 'isWhole'> {
   readonly finishes: readonly string[];
 }
 

@@ -9,16 +9,20 @@ const SLICE_MS = 4;
 /** The libraries kept beside the project, as the light worker has them. What their finishes are it works out when all else is done. */
 export class ShelfDesk {
   shelf: Shelf = EMPTY_SHELF;
+  #number = 0;
   /** What a project took from a library, by its own copy: swapped once for the library's, where the two are alike. */
   #adopted = new WeakMap<readonly Finish[], readonly Finish[]>();
   #preparing: ReturnType<typeof prepareLibraries> | null = null;
+  /** What the page knows of already. */
+  readonly #told = new WeakSet<Finish>();
 
-  constructor(private readonly tell: (facts: LibraryFacts) => void) {}
+  constructor(private readonly tell: (facts: LibraryFacts, shelf: number) => void) {}
 
-  put(shelf: Shelf): void {
+  put(shelf: Shelf, number: number): void {
     this.shelf = shelf;
+    this.#number = number;
     this.#adopted = new WeakMap();
-    this.#preparing = prepareLibraries(shelf);
+    this.#preparing = prepareLibraries(shelf, this.#told);
   }
 
   /** The project with the very records of libraries, where it has copies of them: what is known of these is known of its own. */
@@ -39,7 +43,7 @@ export class ShelfDesk {
     while (this.#preparing) {
       const step = this.#preparing.next();
       if (step.done) this.#preparing = null;
-      else if (step.value) this.tell(step.value);
+      else if (step.value) this.tell(step.value, this.#number);
       if (performance.now() >= until) break;
     }
     return this.#preparing !== null;

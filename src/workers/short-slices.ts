@@ -4,9 +4,9 @@ import type { InSlices } from './job';
 const SLICE_MS = 6;
 
 /** Work in many small steps as slices of a few milliseconds. */
-export function* inShortSlices<T>(steps: InSlices<T>): InSlices<T> {
+export function* inShortSlices<T>(steps: InSlices<T>, sliceMs: number = SLICE_MS): InSlices<T> {
   for (;;) {
-    const until = performance.now() + SLICE_MS;
+    const until = performance.now() + sliceMs;
     for (;;) {
       const step = steps.next();
       if (step.done) return step.value;

@@ -25,6 +25,9 @@ import { underSky } from './under-sky';
 
 /** A surface's candidates, and what was seen of the best so far. */
 interface Begun {
+  /** All there was to judge. */
+  readonly from: readonly Finish[];
+  /** What was judged of it. */
   readonly library: readonly Finish[];
   /** Without wishes: they only put it in another order. */
   readonly ranking: Ranking;
@@ -43,17 +46,38 @@ export interface ShortlistSource {
   readonly job: Job | null;
 }
 type Wanted = Omit<ShortlistAsked, 'setting'>;
+type RowsWanted = Omit<Wanted, 'isWhole'>;
 
 /** What was begun, the latest last, by all it depends on but the library. */
 const begun = new Map<string, Begun>();
 /** Drawers one goes back and forth between. */
 const MOST_BEGUN = 6;
 
-/** Everything of the library for a surface, as samples; and in place in those of the settings that were seen to already. */
+/** So long the first answer may take, ms: what was not judged by then comes with the next. */
+const FIRST_MS = 100;
+
+/** Somebody waits for it before an open drawer: it comes before the light, ms. */
+const FIRST_SLICE_MS = 40;
+
+/** The surface that was asked for last: of the others the rest is not worked out any more. */
+let newest = '';
+
+/**
+ * The finishes for a surface, as samples; and in place in those of the settings that were seen to already. Of a large library what is not
+ * prepared yet is left out at first, the project's own never; with `isWhole` it is there, which may take a while. Null: something newer is
+ * wanted.
+ */
 export function* shortlistNow(from: ShortlistSource, wanted: Wanted): InSlices<ShortlistAnswer | null> {
-  const found = yield* begin(from, wanted);
-  return found && answerOf(found, wanted);
+  const mine = `${wanted.option}|${wanted.surface}`;
+  newest = mine;
+  const begunAt = performance.now();
+  const isOver = wanted.isWhole ? () => newest !== mine : () => performance.now() - begunAt > FIRST_MS;
+  const found = yield* begin(from, wanted, isOver, wanted.isWhole ? undefined : FIRST_SLICE_MS);
+  if (!found || (wanted.isWhole && pendingOf(found) > 0)) return null;
+  return answerOf(found, wanted);
 }
+
+const pendingOf = ({ from, library }: Begun): number => from.length - library.length;
 
 /** The same once the best are judged in a setting, which takes a while; null as soon as something newer is wanted. */
 export function* shortlistInPlace(
@@ -62,7 +86,7 @@ export function* shortlistInPlace(
   setting: string,
 ): InSlices<ShortlistAnswer | null> {
   const { project, job } = from;
-  const found = yield* begin(from, wanted);
+  const found = yield* begin(from, wanted, never);
   if (!found) return null;
   const known = found.seen.get(setting);
   const ranking = wishing(found.ranking, wanted.wishes);
@@ -87,10 +111,10 @@ export function* shortlistInPlace(
 /** What is said of some finishes of a shortlist. */
 export function* rowsNow(
   from: ShortlistSource,
-  wanted: Wanted,
+  wanted: RowsWanted,
   finishes: readonly string[],
 ): InSlices<readonly ShortlistRow[] | null> {
-  const found = yield* begin(from, wanted);
+  const found = begunFor(from, wanted) ?? (yield* begin(from, wanted, never));
   return found && rowsOf(listOf(found, wanted).ordered, new Set(finishes));
 }
 
@@ -100,34 +124,85 @@ export function* whyNow(
   wanted: Pick<Wanted, 'option' | 'surface'>,
   finish: string,
 ): InSlices<readonly WhyPoint[] | null> {
-  const found = yield* begin(from, wanted);
+  const found = begunFor(from, wanted) ?? (yield* begin(from, wanted, never));
   return found && whyPoints(found.ranking, finish, placesOf(found, finish));
 }
 
-function* begin(
-  { project, library, job }: ShortlistSource,
-  { option: optionId, surface }: Pick<Wanted, 'option' | 'surface'>,
-): InSlices<Begun | null> {
-  const option = project.options.find(({ id }) => id === optionId);
+const never = () => false;
+
+/** What a list depends on, where the option is there. */
+function placeFor({ project, job }: ShortlistSource, { option: id, surface }: Pick<Wanted, 'option' | 'surface'>) {
+  const option = project.options.find((one) => one.id === id);
   if (!option) return null;
   const room = job && JSON.stringify(job.show.project.kitchen) === JSON.stringify(project.kitchen) ? job.room : null;
-  const key = keyOf(project, option, surface, room?.hasStudy ?? false);
+  return { option, room, key: keyOf(project, option, surface, room?.hasStudy ?? false) };
+}
+
+/** A list of the same finishes that was begun already, be it of some of them. */
+function begunFor(source: ShortlistSource, wanted: Pick<Wanted, 'option' | 'surface'>): Begun | null {
+  const place = placeFor(source, wanted);
+  const before = place && begun.get(place.key);
+  return before && isSame(before.from, source.library) ? before : null;
+}
+
+/** @param isOver once true, no more finishes are judged, but for those of the project */
+function* begin(
+  source: ShortlistSource,
+  wanted: Pick<Wanted, 'option' | 'surface'>,
+  isOver: () => boolean,
+  sliceMs?: number,
+): InSlices<Begun | null> {
+  const { project, library } = source;
+  const place = placeFor(source, wanted);
+  if (!place) return null;
+  const { option, room, key } = place;
   const before = begun.get(key);
-  if (before && isSame(before.library, library)) {
+  if (before && isSame(before.from, library) && (pendingOf(before) === 0 || isOver())) {
     keep(key, before);
-    return withLaid(before, option.scheme[surface].finish);
+    return withLaid(before, option.scheme[wanted.surface].finish);
   }
   const known = new Map(before?.ranking.standings.map((one) => [one.candidate, one]));
+  const judged: Finish[] = [];
+  const sorted = ownFirst(project, library);
   const options = {
-    library,
+    library: untilOver(sorted, judged, isOver),
+    ...(sorted.others.length > 0 && { own: new Set(sorted.own.map(({ id }) => id)) }),
     ...(room && { present: presentSurfaces(room.basis.room) }),
     ...(room?.hasStudy && { meetings: meetingsOf(room.study) }),
   };
-  const ranking = yield* inShortSlices(rankInSteps(project, optionId, surface, options, known));
+  const ranking = yield* inShortSlices(rankInSteps(project, wanted.option, wanted.surface, options, known), sliceMs);
   if (!ranking.ok) return null;
-  const made: Begun = { library, ranking: ranking.value, seen: seenStill(before, library), list: null };
+  const made: Begun = {
+    from: library,
+    library: judged,
+    ranking: ranking.value,
+    seen: seenStill(before, library),
+    list: null,
+  };
   keep(key, made);
   return made;
+}
+
+function ownFirst(project: Project, library: readonly Finish[]) {
+  const own = new Set(project.library.map(({ id }) => id));
+  return { own: library.filter(({ id }) => own.has(id)), others: library.filter(({ id }) => !own.has(id)) };
+}
+
+/** All of the project's own, and of the others as many as there is time for; `judged` is told which. */
+function* untilOver(
+  { own, others }: ReturnType<typeof ownFirst>,
+  judged: Finish[],
+  isOver: () => boolean,
+): Generator<Finish, void> {
+  for (const finish of own) {
+    judged.push(finish);
+    yield finish;
+  }
+  for (const finish of others) {
+    if (isOver()) return;
+    judged.push(finish);
+    yield finish;
+  }
 }
 
 function keep(key: string, made: Begun): void {
@@ -193,7 +268,7 @@ function listOf(found: Begun, { wishes }: Pick<Wanted, 'wishes'>): NonNullable<B
   const ranking = wishing(found.ranking, wishes);
   const best = bestOf(ranking).map(({ candidate }) => candidate.finish.id);
   const ordered = inOrder(ranking, new Map(best.map((finish) => [finish, placesOf(found, finish)])));
-  found.list = { key, ordered, answer: { list: ++lists, outline: outlineOf(ordered) } };
+  found.list = { key, ordered, answer: { list: ++lists, outline: outlineOf(ordered), pending: pendingOf(found) } };
   return found.list;
 }
 
@@ -216,7 +291,7 @@ const SAID_AT_ONCE = 150;
 
 function answerOf(found: Begun, wanted: Wanted): ShortlistAnswer {
   const { answer, ordered } = listOf(found, wanted);
-  if (answer.list === wanted.known) return { list: answer.list, outline: null, rows: [] };
+  if (answer.list === wanted.known) return { ...answer, outline: null, rows: [] };
   const { accepted, rejected } = ordered;
   const first = [...accepted, ...rejected].slice(0, SAID_AT_ONCE);
   return { ...answer, rows: rowsOf(ordered, new Set(first.map(({ candidate }) => candidate.finish.id))) };

@@ -144,6 +144,49 @@ test('a finish is changed, several are tagged, and all of it is there after a re
   await expect(dialog().locator('.tag')).toHaveCount(3);
 });
 
+test('a press on the name of a column puts the finishes in its order, and another the other way round', async () => {
+  const column = dialog().getByRole('columnheader', { name: 'LRV' });
+  const lrvs = async () =>
+    (await dialog().locator('.range-finish .range-lrv').allTextContents()).map((text) => Number(/\d+/.exec(text)?.[0]));
+  await expect(column).not.toHaveAttribute('aria-sort');
+  await column.getByRole('button').click();
+  await expect(column).toHaveAttribute('aria-sort', 'ascending');
+  await expect(dialog().getByLabel('Order')).toHaveValue('lrv');
+  await expect.poll(lrvs).toEqual([13, 21, 68]);
+  await column.getByRole('button').focus();
+  await page.keyboard.press('Enter');
+  await expect(column).toHaveAttribute('aria-sort', 'descending');
+  await expect.poll(lrvs).toEqual([68, 21, 13]);
+  await expectNoFindings(page, 'dialog.libraries');
+  await dialog().getByLabel('Order').selectOption('library');
+  await dialog().getByRole('button', { name: 'Other way round' }).click();
+  await expect(rows().first()).toContainText('Oat Linen');
+});
+
+test('what another tab changed meanwhile is not taken back by an undo here', async () => {
+  await button(/^Rename…/).click();
+  await dialog().getByRole('textbox', { name: 'Name' }).fill('Showroom walls');
+  await button('Keep the name').click();
+  await expect(dialog().getByRole('heading', { name: 'Showroom walls' })).toBeVisible();
+  const other = await page.context().newPage();
+  await withoutLight(other);
+  await other.goto(page.url());
+  await other.getByRole('button', { name: 'More', exact: true }).click();
+  await other.getByRole('button', { name: 'Libraries…' }).click();
+  const there = other.locator('dialog.libraries');
+  await there.getByRole('button', { name: /^Showroom walls/ }).click();
+  await there.getByRole('button', { name: /^Rename…/ }).click();
+  await there.getByRole('textbox', { name: 'Name' }).fill('Showroom paints');
+  await there.getByRole('button', { name: 'Keep the name' }).click();
+  await expect(there.getByRole('heading', { name: 'Showroom paints' })).toBeVisible();
+  await other.close();
+  // It is shown here as it is there.
+  await expect(dialog().getByRole('heading', { name: 'Showroom paints' })).toBeVisible();
+  await button(/^Undo: rename/).click();
+  await expect(dialog().getByRole('alert')).toContainText('cannot be undone: it was changed elsewhere');
+  await expect(dialog().getByRole('heading', { name: 'Showroom paints' })).toBeVisible();
+});
+
 test('a library is copied to a file, removed, and brought back', async () => {
   await button('Copy to file…').click();
   await dialog().locator('.choice', { hasText: 'Table (.csv)' }).click();

@@ -157,35 +157,3 @@ describe('the shelf of projects', () => {
     expect(told).toBe(1);
   });
 });
-
-describe('the shelf of libraries', () => {
-  it('takes in, replaces, removes and brings back', async () => {
-    const { libraries } = await openPage();
-    const library = {
-      type: 'upstand-library',
-      version: 2,
-      id: 'b',
-      name: 'B',
-      note: '',
-      finishes: demo.library,
-    } as const;
-    let told = 0;
-    libraries.onChange(() => told++);
-    expect(await libraries.put(library)).toBe(true);
-    expect(await libraries.put({ ...library, id: 'a', name: 'A' })).toBe(true);
-    expect(await libraries.put({ ...library, note: 'new' })).toBe(true);
-    // As an older version of the program kept it.
-    expect(await libraries.put({ ...library, id: 'a', name: 'A', version: 1 as unknown as 2 })).toBe(true);
-    expect((await libraries.list()).map(({ version }) => version)).toEqual([2, 2]);
-    expect((await libraries.list()).map(({ id, note }) => [id, note])).toEqual([
-      ['a', ''],
-      ['b', 'new'],
-    ]);
-    const bringBack = await libraries.remove('a');
-    expect(await libraries.remove('a')).toBeNull();
-    expect(await libraries.list()).toHaveLength(1);
-    expect(await bringBack!()).toBe(true);
-    expect(await libraries.list()).toHaveLength(2);
-    expect(told).toBe(6);
-  });
-});

@@ -2,18 +2,19 @@ import { expect, it } from 'vitest';
 import { followShortlist } from '../../src/app/shortlist-follower';
 import type { Shortlist } from '../../src/engine/judge/shortlist/types';
 
-const list = { held_against: [{}] } as unknown as Shortlist;
-const alone = { held_against: [] } as unknown as Shortlist;
+type Told = Shortlist & { readonly pending: number };
+const list = { held_against: [{}], pending: 0 } as unknown as Told;
+const alone = { held_against: [], pending: 0 } as unknown as Told;
 
 /** Follows with answers given one after the other; `null` where nothing can be told. */
-function following(answers: readonly (Shortlist | null)[]) {
+function following(answers: readonly (Told | null)[]) {
   const asked: (string | null)[] = [];
   const taken: (readonly [boolean, boolean])[] = [];
   let change = () => {};
   let isWanted = true;
   const done = followShortlist({
-    read: async (setting) => {
-      asked.push(setting);
+    read: async (setting, isWhole) => {
+      asked.push(setting === null && isWhole ? 'whole' : setting);
       return answers[asked.length - 1] ?? null;
     },
     settings: ['day', 'evening'],
@@ -49,6 +50,17 @@ it('asks as samples, then setting by setting', async () => {
     [true, true],
     [true, false],
   ]);
+});
+
+it('asks for the rest where only some are there at once, and for settings after that', async () => {
+  const { asked, taken, done } = following([{ ...list, pending: 9000 }, list, list, list]);
+  await done;
+  expect(asked).toEqual([null, 'whole', 'day', 'evening']);
+  expect(taken.map(([found]) => found)).toEqual([true, true, true, true]);
+
+  const nothing = following([{ ...alone, pending: 9000 }, alone]);
+  await nothing.done;
+  expect(nothing.asked).toEqual([null, 'whole']);
 });
 
 it('asks no setting where nothing is held', async () => {

@@ -91,7 +91,7 @@ it('has floors of a kept library within reach whose size is not said, apart from
   expect(mayGoOn(offered.find(({ id }) => id === 'AR-3')!, 'floor')).toBe(false);
 
   const usual = candidatesFor(offered, 'floor');
-  const shown = shownLibrary(null, offered, [...usual, lino], START_VIEW, ['ST-01'], new Set(['AR-1']));
+  const shown = shownLibrary(null, offered, [...usual, lino], START_VIEW, ['ST-01'], new Set(), new Set(['AR-1']));
   expect(shown.sections.map(({ id, title, finishes }) => [id, title === null, ids(finishes)])).toEqual([
     ['library', true, ids(usual)],
     ['unsure', false, ['AR-1']],

@@ -42,7 +42,7 @@ it('keeps one wish of a kind, in its place, and moves it up', () => {
 it('gives page and command the same list, and says in each line what is met', () => {
   const project = terrace();
   const wishes = ['pattern:quiet', 'price:$', 'no-darker-than:counter', 'available:in stock'].map(written);
-  const asked = { option: 'our-floor', surface: 'backsplash', wishes, known: null } as const;
+  const asked = { option: 'our-floor', surface: 'backsplash', wishes, known: null, isWhole: true } as const;
   const told = (wanted: Parameters<typeof shortlistNow>[1]) => {
     const steps = shortlistNow({ project, library: project.library, job: null }, wanted);
     let step = steps.next();

@@ -1,5 +1,7 @@
-import type { DBSchema, IDBPDatabase } from 'idb';
+import type { DBSchema, IDBPDatabase, IDBPTransaction, StoreNames } from 'idb';
 import type { Library } from '../../model/library';
+import type { Finish } from '../../model/project';
+import { cutIntoParts, partNamer } from './library-parts';
 
 /** What is told of a project in the list of those kept in the browser. */
 export interface KeptProject {
@@ -40,12 +42,25 @@ export interface KeptStep {
   readonly back: unknown;
 }
 
+/** A library without its finishes, which stand in records of their own: in this order, by these names. */
+export interface KeptLibrary extends Omit<Library, 'finishes'> {
+  readonly parts: readonly string[];
+}
+
+/** Some finishes of a library, one after the other. */
+export interface KeptPart {
+  readonly library: string;
+  readonly name: string;
+  readonly finishes: readonly Finish[];
+}
+
 export interface Tables extends DBSchema {
   readonly projects: { key: string; value: KeptProject };
   readonly journals: { key: string; value: Journal };
   readonly checkpoints: { key: string; value: Checkpoint };
   readonly steps: { key: [project: string, seq: number]; value: KeptStep };
-  readonly libraries: { key: string; value: Library };
+  readonly libraries: { key: string; value: KeptLibrary };
+  readonly 'library-parts': { key: [library: string, name: string]; value: KeptPart };
   /** Single records, by name. */
   readonly notes: { key: string; value: unknown };
 }
@@ -56,7 +71,8 @@ export type Database = IDBPDatabase<Tables>;
 export type OpenDatabase = () => Promise<Database>;
 
 const NAME = 'upstand';
-const VERSION = 1;
+/** 2: finishes of libraries in parts; a library was one record before. */
+const VERSION = 2;
 
 /** Opens the store once for all who ask, and anew when the browser has closed it. The code that does so is fetched when it is needed. */
 export function databaseOpener(): OpenDatabase {
@@ -76,13 +92,19 @@ export function databaseOpener(): OpenDatabase {
 async function open(onClosed: () => void): Promise<Database> {
   const { openDB } = await import('idb');
   return openDB<Tables>(NAME, VERSION, {
-    upgrade(database) {
-      database.createObjectStore('projects', { keyPath: 'id' });
-      database.createObjectStore('journals', { keyPath: 'project' });
-      database.createObjectStore('checkpoints', { keyPath: 'project' });
-      database.createObjectStore('steps', { keyPath: ['project', 'seq'] });
-      database.createObjectStore('libraries', { keyPath: 'id' });
-      database.createObjectStore('notes');
+    async upgrade(database, before, _version, change) {
+      if (before < 1) {
+        database.createObjectStore('projects', { keyPath: 'id' });
+        database.createObjectStore('journals', { keyPath: 'project' });
+        database.createObjectStore('checkpoints', { keyPath: 'project' });
+        database.createObjectStore('steps', { keyPath: ['project', 'seq'] });
+        database.createObjectStore('libraries', { keyPath: 'id' });
+        database.createObjectStore('notes');
+      }
+      if (before < 2) {
+        database.createObjectStore('library-parts', { keyPath: ['library', 'name'] });
+        await putInParts(change);
+      }
     },
     // A newer program in another tab is not to wait for this one.
     blocking(_version, _blocked, event) {
@@ -92,6 +114,21 @@ async function open(onClosed: () => void): Promise<Database> {
     terminated: onClosed,
   });
 }
+
+/** Libraries that were kept whole. Where that fails the store stays as it was, with all of them in it. */
+async function putInParts(change: IDBPTransaction<Tables, StoreNames<Tables>[], 'versionchange'>): Promise<void> {
+  const newName = partNamer();
+  const [libraries, parts] = [change.objectStore('libraries'), change.objectStore('library-parts')];
+  for (let at = await libraries.openCursor(); at; at = await at.continue()) {
+    const { finishes, ...library } = at.value as unknown as Library;
+    const cut = cutIntoParts(finishes, newName);
+    for (const { name, finishes: its } of cut) await parts.put({ library: library.id, name, finishes: its });
+    await at.update({ ...library, parts: cut.map(({ name }) => name) });
+  }
+}
+
+/** The keys of all parts of a library. */
+export const partsOf = (library: string): IDBKeyRange => IDBKeyRange.bound([library], [library, []]);
 
 /** The keys of all steps of a project. */
 export const stepsOf = (project: string): IDBKeyRange => IDBKeyRange.bound([project, 0], [project, Infinity]);

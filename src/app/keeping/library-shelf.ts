@@ -1,55 +1,49 @@
-import { type Library, libraryOfNow } from '../../model/library';
+import type { Library } from '../../model/library';
 import type { OpenDatabase } from './database';
+import { createLibraryRecords } from './library-records';
 import type { News } from './news';
+
+/** What became of a change: it is kept; nothing was changed, for what is kept is not what was to be changed; or it failed, which was told. */
+export type LibraryChanged = 'kept' | 'is-another' | 'failed';
 
 /**
  * The libraries kept in this browser. What fails is told on the page by the shelf itself: nobody who uses it has to. All of it works in
  * every tab at once.
  */
 export interface LibraryShelf {
-  /** All of them by name; empty where nothing can be read. */
+  /** All of them by name, what did not change as the very objects of before; empty where nothing can be read. */
   readonly list: () => Promise<readonly Library[]>;
-  /** Takes a library in, or puts it in the place of the one with its id; false where it could not be kept. */
-  readonly put: (library: Library) => Promise<boolean>;
-  /** Removes it, and gives back what brings it back as it was; null where that failed or there is none of that id. */
-  readonly remove: (id: string) => Promise<(() => Promise<boolean>) | null>;
+  /** Puts a library in the place of what is kept of it: `instead`, or nothing for null. */
+  readonly put: (library: Library, instead: Library | null) => Promise<LibraryChanged>;
+  readonly remove: (library: Library) => Promise<LibraryChanged>;
   /** Called whenever a library came, changed or went, here or in another tab; returns how to stop. */
   readonly onChange: (listener: () => void) => () => void;
 }
 
 /** `fail` tells what went wrong. */
 export function createLibraryShelf(open: OpenDatabase, news: News, fail: (error: unknown) => void): LibraryShelf {
-  const attempt = async <T>(act: () => Promise<T>, otherwise: T): Promise<T> => {
+  const records = createLibraryRecords(open);
+  const change = async (id: string, before: Library | null, after: Library | null): Promise<LibraryChanged> => {
     try {
-      return await act();
+      if (!(await records.replace(id, before, after))) return 'is-another';
+      news.tell('libraries');
+      return 'kept';
     } catch (error) {
       fail(error);
-      return otherwise;
+      return 'failed';
     }
   };
-  const put = (library: Library) =>
-    attempt(async () => {
-      await (await open()).put('libraries', library);
-      news.tell('libraries');
-      return true;
-    }, false);
   return {
-    list: () =>
-      attempt(async () => {
-        const all = await (await open()).getAll('libraries');
-        return all.map(libraryOfNow).sort((a, b) => a.name.localeCompare(b.name));
-      }, []),
-    put,
-    remove: (id) =>
-      attempt(async () => {
-        const change = (await open()).transaction('libraries', 'readwrite');
-        const library = await change.store.get(id);
-        await change.store.delete(id);
-        await change.done;
-        if (!library) return null;
-        news.tell('libraries');
-        return () => put(libraryOfNow(library));
-      }, null),
+    list: async () => {
+      try {
+        return [...(await records.read())].sort((a, b) => a.name.localeCompare(b.name));
+      } catch (error) {
+        fail(error);
+        return [];
+      }
+    },
+    put: (library, instead) => change(library.id, instead, library),
+    remove: (library) => change(library.id, library, null),
     onChange: (listener) => news.listen('libraries', listener),
   };
 }

@@ -110,8 +110,8 @@ export function startKeeping(
     },
     libraries: {
       list: async () => (await libraries).list(),
-      put: async (library) => (await libraries).put(library),
-      remove: async (id) => (await libraries).remove(id),
+      put: async (library, instead) => (await libraries).put(library, instead),
+      remove: async (library) => (await libraries).remove(library),
       onChange: (listener) => onceThere(libraries, (shelf) => shelf.onChange(listener)),
     },
     keeping: {

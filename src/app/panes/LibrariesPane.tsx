@@ -43,9 +43,17 @@ export function LibrariesPane() {
       project={project}
       onProject={(after, label) => {
         const commands = projectChanges(project.finishes, after);
-        return actions.attempt({ kind: 'together', label, commands })[0] ?? null;
+        const [problem] = actions.attempt({ kind: 'together', label, commands });
+        if (problem) return { problem };
+        const done = documentOf(store.getState());
+        return {
+          undo: () => {
+            if (documentOf(store.getState()) !== done) return false;
+            actions.undo();
+            return true;
+          },
+        };
       }}
-      onUndoProject={actions.undo}
       newId={newId}
       paintOf={paintOf}
       onSave={async (library, format) => saveLibrary(library, format)}

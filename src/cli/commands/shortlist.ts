@@ -60,7 +60,16 @@ export const shortlist: Command = {
       (finish) => classes.value.length === 0 || classes.value.includes(finish.class),
     );
     const settings = project.settings.filter(({ id }) => values.setting === undefined || id === setting);
-    const found = shortlistReport(project, option, surface, settings, { wishes, library: shown }, values.why ?? null);
+    // As on the page: what the project has itself comes first among equals.
+    const own = values.library === undefined ? null : new Set(opened.value.project.library.map(({ id }) => id));
+    const found = shortlistReport(
+      project,
+      option,
+      surface,
+      settings,
+      { wishes, library: shown, ...(own && { own }) },
+      values.why ?? null,
+    );
     if (!found.ok) return { ...found, problem: inFile(file, found.problem) };
     const hidden = project.library.length - shown.length;
     const report = { ...found.value, settings: settings.map(({ id }) => id), hidden };

@@ -20,6 +20,8 @@ export interface ShortlistOptions {
   readonly wishes?: readonly Wish[];
   /** Finishes to judge; the project's library where absent. */
   readonly library?: readonly Finish[];
+  /** Ids of finishes that come first where nothing else tells them from others. */
+  readonly own?: ReadonlySet<string>;
   /** Surfaces the room has; worked out from the kitchen where absent. */
   readonly present?: readonly SurfaceId[];
   /** Which surfaces are seen together, where that was worked out: what is never seen beside the place rejects nothing. */
@@ -56,13 +58,14 @@ export function rankSamples(
 
 /**
  * The same in steps, with a yield after each finish: a large library takes a while.
+ * @param options finishes are taken from its library one by one, as it goes on
  * @param known standings of candidates held against the very same before
  */
 export function* rankInSteps(
   project: Project,
   optionId: string,
   surface: SurfaceId,
-  options: ShortlistOptions = {},
+  options: Omit<ShortlistOptions, 'library'> & { readonly library?: Iterable<Finish> } = {},
   known?: ReadonlyMap<Candidate, Standing>,
 ): Generator<null, Result<Ranking>> {
   const option = project.options.find(({ id }) => id === optionId);
@@ -81,6 +84,7 @@ export function* rankInSteps(
     place: {
       surfaces: place,
       wishes: options.wishes ?? [],
+      ...(options.own && { own: options.own }),
       contrastFirst: (project.users ?? []).some((need) => EDGE_USERS.includes(need)),
     },
     laid: option.scheme[surface].finish,
@@ -88,7 +92,7 @@ export function* rankInSteps(
   return success(yield* holdInSteps(asked, candidatesOf(options.library ?? project.library, surface), known));
 }
 
-function* candidatesOf(library: readonly Finish[], surface: SurfaceId): Generator<Candidate, void> {
+function* candidatesOf(library: Iterable<Finish>, surface: SurfaceId): Generator<Candidate, void> {
   for (const finish of library) {
     const candidate = candidateOf(finish, surface);
     if (candidate) yield candidate;

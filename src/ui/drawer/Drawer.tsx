@@ -16,11 +16,12 @@ import { labelWithoutCode, SHEEN_WORDS, STATE_MEANING, VARIATION_WORDS } from '.
 import { SHORTLIST } from '../words/shortlist';
 import { reread } from '../words/spoken';
 import type { LibraryChoice } from './FilterFields';
+import { asksFacts } from './finish-filters';
 import { LayingForm } from './LayingForm';
 import { LibraryPart } from './LibraryPart';
 import { type Fold, LibraryFold, LibraryTools } from './LibraryTools';
 import { libraryValues } from './library-values';
-import { type NoShortlist, type ShortlistView, START_VIEW, shownLibrary } from './shortlist-view';
+import { ALL, type NoShortlist, PROJECT, type ShortlistView, START_VIEW, shownLibrary } from './shortlist-view';
 import { TypeIn } from './TypeIn';
 import { useFacts } from './use-facts';
 import type { WishFieldsProps } from './WishFields';
@@ -113,21 +114,40 @@ export function Drawer(props: DrawerProps) {
   const { shortlist, laid, tried, onTry } = props;
   const view = shortlist === null || typeof shortlist === 'string' ? null : shortlist;
   // Letters come before lists: a large library takes a moment to go through.
-  const seenAs = useDeferredValue(look);
-  const facts = useFacts(props.library);
-  const { list, order, orderNow } = view ?? {};
+  const from = fromOf(look.from, props.libraries);
+  const seenAs = useDeferredValue(useMemo(() => ({ ...look, from }), [look, from]));
+  const told = useFacts(props.library);
+  // They come bit by bit: a large library is gone through again only where they count.
+  const facts = asksFacts(seenAs.filters) ? told : 0;
+  const own = useMemo(() => new Set(props.library), [props.library]);
+  const { list, order, orderNow, pending = 0, isFilled = false } = view ?? {};
   // biome-ignore lint/correctness/useExhaustiveDependencies: what is known of a finish decides whether it passes
   const shown = useMemo(
     () =>
       shownLibrary(
-        list && order && orderNow ? { list, order, orderNow } : null,
+        list && order && orderNow ? { list, order, orderNow, pending, isFilled } : null,
         props.offered,
         props.candidates,
         seenAs,
         [laid, tried].filter((id) => id !== null),
+        own,
         props.unsure,
       ),
-    [list, order, orderNow, props.offered, props.candidates, props.unsure, seenAs, laid, tried, facts],
+    [
+      list,
+      order,
+      orderNow,
+      pending,
+      isFilled,
+      props.offered,
+      props.candidates,
+      props.unsure,
+      seenAs,
+      laid,
+      tried,
+      facts,
+      own,
+    ],
   );
   const { libraries } = props;
   const tools = {
@@ -135,6 +155,7 @@ export function Drawer(props: DrawerProps) {
     libraries,
     onLook: setLook,
     library: shown,
+    own: props.library.length,
     wishing: view && props.wishing,
     fold,
     onFold: setFold,
@@ -233,6 +254,7 @@ export function Drawer(props: DrawerProps) {
           <LibraryPart
             shortlist={shortlist}
             library={props.offered}
+            own={own}
             shown={shown}
             isRanked={view !== null && seenAs.order === 'fit'}
             isOutdated={props.isOutdated}
@@ -277,6 +299,10 @@ export function Drawer(props: DrawerProps) {
     </div>
   );
 }
+
+/** A library that is no longer there, or not offered, is none to look through. */
+const fromOf = (from: string, { all, putAside }: LibraryChoice): string =>
+  from === ALL || from === PROJECT || (all.some(({ id }) => id === from) && !putAside.includes(from)) ? from : ALL;
 
 /** Puts the focus on the finish to go on from in the list, or on the drawer where no list is shown. */
 function focusList(drawer: HTMLElement | null): void {

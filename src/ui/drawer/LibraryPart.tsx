@@ -17,6 +17,8 @@ interface LibraryPartProps {
   /** Null while it is worked out. */
   readonly shortlist: ShortlistView | NoShortlist | null;
   readonly library: readonly Finish[];
+  /** The project's own finishes. */
+  readonly own: ReadonlySet<Finish>;
   readonly shown: ShownLibrary;
   readonly isRanked: boolean;
   /** What lies there, apart from what is on trial. */
@@ -43,6 +45,7 @@ export function LibraryPart(props: LibraryPartProps) {
   const {
     shortlist,
     library,
+    own,
     shown,
     isRanked,
     chosen,
@@ -83,6 +86,7 @@ export function LibraryPart(props: LibraryPartProps) {
       />
     );
   }
+  const hasLibraries = library.length > own.size;
   const onTrial = library.find(({ id }) => id === tried);
   return (
     <div className="library">
@@ -92,8 +96,10 @@ export function LibraryPart(props: LibraryPartProps) {
           {shortlist === 'untold' && SHORTLIST.untold}
           {view && isRanked && retold(view.list.held_words)} {view && onlyTries}{' '}
           <span role="status" className="quiet">
-            {DRAWER.count(shown.shown.length, shown.all.length)}. {props.isRangeComing && SHORTLIST.rangeComing}{' '}
-            {props.putAside > 0 && DRAWER.putAside(props.putAside)} {view?.isJudging && SHORTLIST.judging}{' '}
+            {DRAWER.count(shown.shown.length, shown.all.length)}
+            {hasLibraries && `, ${DRAWER.ofProject(shown.shown.filter((finish) => own.has(finish)).length)}`}.{' '}
+            {props.isRangeComing && SHORTLIST.rangeComing} {props.putAside > 0 && DRAWER.putAside(props.putAside)}{' '}
+            {view && told(view)}{' '}
             {onTrial && (
               // The bar of the trial says it to who sees it.
               <span className="hidden-visually">{SHORTLIST.trying(labelWithoutCode(onTrial.label, onTrial.id))}</span>
@@ -107,7 +113,7 @@ export function LibraryPart(props: LibraryPartProps) {
         </p>
         {view?.isOrderOld && isRanked && (
           <p className="shortlist-again">
-            {SHORTLIST.changed}{' '}
+            {view.isFilled ? SHORTLIST.filled : SHORTLIST.changed}{' '}
             <button type="button" className="button button-outlined" onClick={view.onOrderAgain}>
               {SHORTLIST.again}
             </button>
@@ -138,3 +144,7 @@ export function LibraryPart(props: LibraryPartProps) {
     </div>
   );
 }
+
+/** What is being done about a list. */
+const told = ({ pending, isJudging }: ShortlistView): string | false =>
+  pending > 0 ? SHORTLIST.filling(pending) : isJudging && SHORTLIST.judging;

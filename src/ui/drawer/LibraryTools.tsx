@@ -4,7 +4,7 @@ import { SHORTLIST } from '../words/shortlist';
 import { reread } from '../words/spoken';
 import { FilterFields, type LibraryChoice } from './FilterFields';
 import { filterCount, NO_FILTERS } from './finish-filters';
-import type { LibraryLook, ShownLibrary } from './shortlist-view';
+import { ALL, type LibraryLook, PROJECT, type ShownLibrary } from './shortlist-view';
 import { WishFields, type WishFieldsProps } from './WishFields';
 import { withWishesOf } from './wish-list';
 import './library-fold.css';
@@ -16,6 +16,8 @@ interface LibraryToolsProps {
   readonly onLook: (look: LibraryLook) => void;
   readonly library: ShownLibrary;
   readonly libraries: LibraryChoice;
+  /** How many finishes the project has itself. */
+  readonly own: number;
   /** Null where nothing is ranked. */
   readonly wishing: Omit<WishFieldsProps, 'finishes'> | null;
   readonly fold: Fold | null;
@@ -25,8 +27,10 @@ interface LibraryToolsProps {
 const ORDERS = reread(() => (['fit', 'library'] as const).map((id) => ({ id, name: SHORTLIST.orders[id] })));
 
 /** One row: the search, the order, and what opens the filters and the wishes. */
-export function LibraryTools({ look, onLook, wishing, fold, onFold }: LibraryToolsProps) {
+export function LibraryTools({ look, onLook, libraries, own, wishing, fold, onFold }: LibraryToolsProps) {
   const { filters, order } = look;
+  const offered = libraries.all.filter(({ id }) => !libraries.putAside.includes(id));
+  const inThem = offered.reduce((sum, { finishes }) => sum + finishes.length, 0);
   const isRanked = wishing !== null && order === 'fit';
   const opener = (id: Fold, words: string) => (
     <button
@@ -49,6 +53,22 @@ export function LibraryTools({ look, onLook, wishing, fold, onFold }: LibraryToo
         placeholder={DRAWER.searchHint}
         onChange={(event) => onLook({ ...look, filters: { ...filters, search: event.target.value } })}
       />
+      {offered.length > 0 && (
+        <select
+          className="select library-from"
+          aria-label={DRAWER.from}
+          value={offered.some(({ id }) => id === look.from) || look.from === PROJECT ? look.from : ALL}
+          onChange={(event) => onLook({ ...look, from: event.target.value })}
+        >
+          <option value={ALL}>{DRAWER.fromAll(own + inThem)}</option>
+          <option value={PROJECT}>{DRAWER.fromProject(own)}</option>
+          {offered.map(({ id, name, finishes }) => (
+            <option key={id} value={id}>
+              {DRAWER.fromLibrary(name, finishes.length)}
+            </option>
+          ))}
+        </select>
+      )}
       {opener('filters', SHORTLIST.filters(filterCount(filters)))}
       {isRanked && opener('wishes', SHORTLIST.wishesSet(wishing.wishes.length))}
       {wishing && (

@@ -46,6 +46,10 @@ export function passes(finish: Finish, filters: FinishFilters): boolean {
   return isInLrv(finish, filters) && fits(finish, filters.search);
 }
 
+/** Whether it takes more than what is given of a finish to tell if it passes. */
+export const asksFacts = ({ search, lrvFrom, lrvTo }: FinishFilters): boolean =>
+  search.trim() !== '' || lrvFrom !== '' || lrvTo !== '';
+
 function isInLrv(finish: Finish, { lrvFrom, lrvTo }: FinishFilters): boolean {
   const lrv = knownFacts(finish)?.lrv;
   if (lrv === undefined) return true;

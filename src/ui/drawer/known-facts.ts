@@ -21,11 +21,14 @@ export const knownFacts = (finish: Finish): ComponentRecord | null => {
   return facts?.ok ? facts.value : null;
 };
 
-/** Takes in facts that were worked out elsewhere, and tells who waits for them. */
-export function rememberFacts(finishes: readonly Finish[], facts: readonly (ComponentRecord | null)[]): void {
+/** Takes in facts that were worked out elsewhere, and tells who waits for them. A finish that went meanwhile is undefined. */
+export function rememberFacts(
+  finishes: readonly (Finish | undefined)[],
+  facts: readonly (ComponentRecord | null)[],
+): void {
   finishes.forEach((finish, i) => {
     const its = facts[i];
-    if (its) keepFacts(finish, success(its));
+    if (finish && its) keepFacts(finish, success(its));
   });
   version++;
   for (const listener of listeners) listener();

@@ -43,21 +43,22 @@ export function isSameOrder(kept: ShortlistOrder, now: ShortlistOrder): boolean 
 }
 
 /**
- * The sections of a list in a kept order. A finish that came since stands first in its section.
+ * The sections of a list in a kept order. A finish that came since stands first in its section, a whole library last.
  * @param now the order as it is now
  * @param library finishes that are shown, by id
+ * @param isFilled what came since is a library
  */
 export function sectionsOf(
   kept: ShortlistOrder,
   now: ShortlistOrder,
   library: ReadonlyMap<string, Finish>,
+  isFilled = false,
 ): readonly FinishSection[] {
   const before = new Set(kept === now ? [] : kept.map(({ finish }) => finish));
   const there = new Set(kept === now ? [] : now.map(({ finish }) => finish));
-  const all =
-    kept === now
-      ? now
-      : [...now.filter(({ finish }) => !before.has(finish)), ...kept.filter(({ finish }) => there.has(finish))];
+  const still = kept.filter(({ finish }) => there.has(finish));
+  const came = kept === now ? [] : now.filter(({ finish }) => !before.has(finish));
+  const all = kept === now ? now : isFilled ? [...still, ...came] : [...came, ...still];
   const finishes = new Map(SECTIONS.map((section) => [section, [] as Finish[]]));
   for (const { finish: id, section } of all) {
     const finish = library.get(id);

@@ -14,6 +14,10 @@ export interface ShortlistView {
   readonly orderNow: ShortlistOrder;
   /** The list would now stand in another order. */
   readonly isOrderOld: boolean;
+  /** How many finishes are not in it yet. */
+  readonly pending: number;
+  /** Many came once the order was there: they stand behind the others of their part. */
+  readonly isFilled: boolean;
   /** The best are being judged in their place. */
   readonly isJudging: boolean;
   readonly onOrderAgain: () => void;
@@ -27,8 +31,12 @@ export interface ShortlistView {
 /** What there is to show in place of a shortlist: `fixed` where what lies there stays, `untold` where nothing can be told. */
 export type NoShortlist = 'fixed' | 'untold';
 
+/** Where finishes come from: anywhere, the project itself; else the id of a library. */
+export const ALL = 'all';
+export const PROJECT = 'project';
+
 /** How one looks through the library; for as long as a drawer is open. */
-export const START_VIEW = { filters: NO_FILTERS, order: 'fit' as 'fit' | 'library', showsNotMade: false };
+export const START_VIEW = { filters: NO_FILTERS, order: 'fit' as 'fit' | 'library', showsNotMade: false, from: ALL };
 export type LibraryLook = Readonly<typeof START_VIEW>;
 
 /** The finishes of a surface as one looks through them. */
@@ -45,17 +53,21 @@ export interface ShownLibrary {
  * What is shown of a library. What lies there, what is on trial and what one typed in oneself is always in the list.
  * @param candidates the same finishes as a plain library has them
  * @param kept finishes that stay in sight
+ * @param own the project's own finishes
  * @param unsure those of the candidates whose size is not said; a plain library has them apart
  */
 export function shownLibrary(
-  shortlist: Pick<ShortlistView, 'list' | 'order' | 'orderNow'> | null,
+  shortlist: Pick<ShortlistView, 'list' | 'order' | 'orderNow' | 'pending' | 'isFilled'> | null,
   library: readonly Finish[],
   candidates: readonly Finish[],
-  { filters, order, showsNotMade }: LibraryLook,
+  { filters, order, showsNotMade, from }: LibraryLook,
   kept: readonly string[],
+  own: ReadonlySet<Finish>,
   unsure: ReadonlySet<string> = NONE,
 ): ShownLibrary {
-  const passing = (all: readonly Finish[]) => all.filter((finish) => passes(finish, filters));
+  const isFrom = (finish: Finish) =>
+    from === ALL || (from === PROJECT ? own.has(finish) : finish.origin?.library === from);
+  const passing = (all: readonly Finish[]) => all.filter((finish) => isFrom(finish) && passes(finish, filters));
   const notMade = shortlist?.list.rejected.filter((_, i) => shortlist.list.codes[i] === 'not-made-for-it') ?? [];
   if (!shortlist || order === 'library') {
     const others = shortlist ? [] : notCandidates(library, candidates);
@@ -64,10 +76,14 @@ export function shownLibrary(
     return { all, shown, notMade: shortlist ? notMade.length : others.length, sections: plain(shown, unsure, others) };
   }
   const isUnfit = new Set(notMade.filter((id) => !kept.includes(id)));
-  const all = library.filter((finish) => showsNotMade || !isUnfit.has(finish.id) || isOwn(finish));
+  // What is not held against anything yet comes once it is.
+  const there = shortlist.pending > 0 ? new Set(shortlist.orderNow.map(({ finish }) => finish)) : null;
+  const all = library.filter(
+    (finish) => (there === null || there.has(finish.id)) && (showsNotMade || !isUnfit.has(finish.id) || isOwn(finish)),
+  );
   const shown = passing(all);
   const byId = new Map(shown.map((finish) => [finish.id, finish]));
-  const sections = sectionsOf(shortlist.order, shortlist.orderNow, byId);
+  const sections = sectionsOf(shortlist.order, shortlist.orderNow, byId, shortlist.isFilled);
   return { all, shown, notMade: notMade.length, sections };
 }
 

@@ -20,6 +20,8 @@ interface RangeListProps {
   readonly others: readonly Library[];
   /** What passes the filters, in order. */
   readonly shown: readonly Finish[];
+  /** They are in order, or left out, by numbers that are only near for now. */
+  readonly isNear: boolean;
   readonly editor: LibraryEditor;
   readonly paintOf: PaintOf;
   readonly look: RangeLook;
@@ -34,7 +36,7 @@ const ORDERS = reread(() => RANGE_ORDERS.map((order) => [order, RANGE.orders[ord
 
 /** The finishes of a library, what is shown of them, and what is done with several at once. */
 export function RangeList(props: RangeListProps) {
-  const { library, others, shown, editor, paintOf, look, onLook, onEdit, onAdd, onImport } = props;
+  const { library, others, shown, isNear, editor, paintOf, look, onLook, onEdit, onAdd, onImport } = props;
   const [showsFilters, setShowsFilters] = useState(false);
   const { filters, order } = look;
   const set = (change: Partial<RangeLook>) => onLook((before) => ({ ...before, ...change }));
@@ -98,6 +100,7 @@ export function RangeList(props: RangeListProps) {
       ) : (
         <p className="range-count small quiet" role="status">
           {RANGE.count(shown.length, library.finishes.length)}
+          {isNear && ` ${RANGE.near}`}
         </p>
       )}
       {apart && (

@@ -1,6 +1,7 @@
 import { ChevronLeft, Download, Pencil, Trash2 } from 'lucide-react';
 import { useDeferredValue, useMemo, useRef, useState } from 'react';
 import type { Library } from '../../model/library';
+import { useNear } from '../drawer/use-facts';
 import { finishCount, LIBRARIES } from '../words/libraries';
 import { FileForm } from './FileForm';
 import { FinishForm } from './FinishForm';
@@ -28,9 +29,11 @@ export function RangePane({ library, others, editor, paintOf, onSave, onImport, 
   const [edited, setEdited] = useState<string | null>(null);
   const [look, setLook] = useState<RangeLook>(START_OF_RANGE);
   const { filters, order, isDown } = useDeferredValue(look);
+  const isNear = useNear(library.finishes, order === 'lrv' || filters.lrvFrom !== '' || filters.lrvTo !== '');
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once the exact numbers are there they count
   const shown = useMemo(
     () => shownOf(library.finishes, { filters, order, isDown }),
-    [library.finishes, filters, order, isDown],
+    [library.finishes, filters, order, isDown, isNear],
   );
   const heading = useRef<HTMLHeadingElement>(null);
   const isProject = library.id === PROJECT_LIBRARY;
@@ -117,6 +120,7 @@ export function RangePane({ library, others, editor, paintOf, onSave, onImport, 
           editor={editor}
           paintOf={paintOf}
           shown={shown}
+          isNear={isNear}
           look={look}
           onLook={setLook}
           onEdit={setEdited}

@@ -1,8 +1,8 @@
-import type { Ref } from 'react';
+import { memo, type Ref } from 'react';
+import type { ComponentRecord } from '../../engine/judge/assessment';
 import { codeOf } from '../../model/merge-finishes';
 import type { Finish } from '../../model/project';
 import { sheenOf } from '../../model/sheens';
-import { knownFacts } from '../drawer/known-facts';
 import { Swatch } from '../swatch/Swatch';
 import type { SwatchPaint } from '../swatch/swatch-paint';
 import { undertoneLabel } from '../words/findings';
@@ -19,25 +19,19 @@ interface RangeRowProps {
   readonly index: number;
   readonly top: number;
   readonly finish: Finish;
+  /** Null while they are worked out. */
+  readonly facts: ComponentRecord | null;
   readonly paint: SwatchPaint;
   readonly isChosen: boolean;
   readonly isActive: boolean;
-  readonly onFocus: () => void;
-  readonly onChoose: (isRange: boolean) => void;
-  readonly onEdit: () => void;
+  readonly onFocus: (id: string) => void;
+  readonly onChoose: (id: string, isRange: boolean) => void;
+  readonly onEdit: (id: string) => void;
 }
 
-/** A finish in a line: what it is, how it is known and how it is had. */
-export function RangeRow(props: RangeRowProps) {
-  const { ref, index, top, finish, paint, isChosen, isActive, onFocus, onChoose, onEdit } = props;
-  const facts = knownFacts(finish);
-  const { supply } = finish;
-  const price = priceOrBand(supply);
-  const had = [
-    supply?.availability,
-    supply?.lead_time_weeks !== undefined && RANGE.weeks(supply.lead_time_weeks),
-  ].filter(Boolean);
-  const name = nameOf(finish);
+/** A finish in a line: what it is, how it is known and how it is had. Made anew only where something of it changed. */
+export const RangeRow = memo(function RangeRow(props: RangeRowProps) {
+  const { ref, index, top, finish, facts, paint, isChosen, isActive, onFocus, onChoose, onEdit } = props;
   return (
     <tr
       ref={ref}
@@ -49,13 +43,31 @@ export function RangeRow(props: RangeRowProps) {
       data-row={index}
       data-finish={finish.id}
       style={{ transform: `translateY(${top}px)` }}
-      onFocus={onFocus}
+      onFocus={() => onFocus(finish.id)}
       onClick={(event) => {
         if (!(event.target instanceof Element) || event.target.closest('.range-choose')) return;
-        if (event.shiftKey || event.ctrlKey || event.metaKey) onChoose(event.shiftKey);
-        else onEdit();
+        if (event.shiftKey || event.ctrlKey || event.metaKey) onChoose(finish.id, event.shiftKey);
+        else onEdit(finish.id);
       }}
     >
+      <RangeCells finish={finish} facts={facts} paint={paint} isChosen={isChosen} onChoose={onChoose} />
+    </tr>
+  );
+});
+
+type RangeCellsProps = Pick<RangeRowProps, 'finish' | 'facts' | 'paint' | 'isChosen' | 'onChoose'>;
+
+/** What stands in the line: nothing of it changes when the line only moves. */
+const RangeCells = memo(function RangeCells({ finish, facts, paint, isChosen, onChoose }: RangeCellsProps) {
+  const { supply } = finish;
+  const price = priceOrBand(supply);
+  const had = [
+    supply?.availability,
+    supply?.lead_time_weeks !== undefined && RANGE.weeks(supply.lead_time_weeks),
+  ].filter(Boolean);
+  const name = nameOf(finish);
+  return (
+    <>
       <td className="range-choose">
         <label className="range-check-place">
           <input
@@ -64,7 +76,7 @@ export function RangeRow(props: RangeRowProps) {
             tabIndex={-1}
             aria-label={RANGE.choose(name)}
             checked={isChosen}
-            onChange={(event) => onChoose((event.nativeEvent as MouseEvent).shiftKey)}
+            onChange={(event) => onChoose(finish.id, (event.nativeEvent as MouseEvent).shiftKey)}
           />
         </label>
       </td>
@@ -107,6 +119,6 @@ export function RangeRow(props: RangeRowProps) {
           </span>
         ))}
       </td>
-    </tr>
+    </>
   );
-}
+});

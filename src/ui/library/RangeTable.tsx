@@ -1,10 +1,12 @@
 import { defaultRangeExtractor, useVirtualizer } from '@tanstack/react-virtual';
-import { type KeyboardEvent, useEffect, useMemo, useRef } from 'react';
+import { type KeyboardEvent, useCallback, useEffect, useRef } from 'react';
 import type { Finish } from '../../model/project';
-import { useFacts } from '../drawer/use-facts';
+import { knownFacts } from '../drawer/known-facts';
+import { useFactsInSight } from '../drawer/use-facts';
 import { RANGE } from '../words/libraries';
 import { chooseTo, toggleAll, toggleRow } from './choose-rows';
 import type { PaintOf } from './library-props';
+import { COLUMNS, RangeHead } from './RangeHead';
 import { RangeRow } from './RangeRow';
 import type { RangeLook } from './range-look';
 import './range-table.css';
@@ -21,8 +23,6 @@ interface RangeTableProps {
 const ROW_PX = 54;
 const OVERSCAN = 6;
 const PAGE = 10;
-
-const COLUMNS = ['choose', 'swatch', 'name', 'material', 'lrv', 'undertone', 'known', 'supply', 'tags'] as const;
 
 /** Finishes as rows, of which only those in sight are made. One row has the focus; it stays made wherever one scrolls. */
 export function RangeTable({ shown, paintOf, look, onLook, onEdit }: RangeTableProps) {
@@ -41,8 +41,7 @@ export function RangeTable({ shown, paintOf, look, onLook, onEdit }: RangeTableP
     },
   });
   const items = rows.getVirtualItems();
-  const [first, last] = [items[0]?.index ?? 0, items.at(-1)?.index ?? 0];
-  useFacts(useMemo(() => shown.slice(first, last + 1).slice(0, 60), [shown, first, last]));
+  useFactsInSight(items.map(({ index }) => shown[index]!));
   const moved = useRef(look.takesFocus);
   // biome-ignore lint/correctness/useExhaustiveDependencies: only when another row becomes the active one
   useEffect(() => {
@@ -52,6 +51,29 @@ export function RangeTable({ shown, paintOf, look, onLook, onEdit }: RangeTableP
     requestAnimationFrame(() => box.current?.querySelector<HTMLElement>(`[data-row="${at}"]`)?.focus());
   }, [at]);
   const ids = () => shown.map(({ id }) => id);
+  const latest = useRef({ shown, look });
+  latest.current = { shown, look };
+  const focus = useCallback(
+    (id: string) => {
+      if (latest.current.look.active !== id) onLook((before) => ({ ...before, active: id }));
+    },
+    [onLook],
+  );
+  const choose = useCallback(
+    (id: string, isRange: boolean) =>
+      onLook((before) => ({
+        ...before,
+        active: id,
+        chosen: isRange
+          ? chooseTo(
+              before.chosen,
+              id,
+              latest.current.shown.map((one) => one.id),
+            )
+          : toggleRow(before.chosen, id),
+      })),
+    [onLook],
+  );
   const move = (event: KeyboardEvent) => {
     const next = nextRow(event.key, at, shown.length);
     const { id } = shown[at]!;
@@ -75,7 +97,6 @@ export function RangeTable({ shown, paintOf, look, onLook, onEdit }: RangeTableP
       onEdit(id);
     }
   };
-  const isFull = shown.every(({ id }) => look.chosen.ids.has(id));
   return (
     <div ref={box} className="range-box">
       <table
@@ -88,30 +109,7 @@ export function RangeTable({ shown, paintOf, look, onLook, onEdit }: RangeTableP
         aria-rowcount={shown.length + 1}
         aria-colcount={COLUMNS.length}
       >
-        <thead className="range-columns">
-          <tr aria-rowindex={1} className="range-row small quiet">
-            {COLUMNS.map((column) => (
-              <th key={column} scope="col" className={`range-${column}`}>
-                {column === 'choose' ? (
-                  <>
-                    <input
-                      type="checkbox"
-                      className="range-check"
-                      aria-label={RANGE.chooseAll}
-                      checked={isFull}
-                      onChange={() => onLook((before) => ({ ...before, chosen: toggleAll(before.chosen, ids()) }))}
-                    />
-                    <span className="range-all" aria-hidden="true">
-                      {RANGE.chooseAll}
-                    </span>
-                  </>
-                ) : (
-                  <span className={column === 'swatch' ? 'hidden-visually' : undefined}>{RANGE.columns[column]}</span>
-                )}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <RangeHead shown={shown} look={look} onLook={onLook} />
         <tbody className="range-rows" style={{ height: rows.getTotalSize() }} onKeyDown={move}>
           {items.map(({ index, key, start }) => {
             const finish = shown[index]!;
@@ -122,20 +120,13 @@ export function RangeTable({ shown, paintOf, look, onLook, onEdit }: RangeTableP
                 index={index}
                 top={start}
                 finish={finish}
+                facts={knownFacts(finish)}
                 paint={paintOf(finish)}
                 isChosen={look.chosen.ids.has(finish.id)}
                 isActive={index === at}
-                onFocus={() => {
-                  if (look.active !== finish.id) onLook((before) => ({ ...before, active: finish.id }));
-                }}
-                onChoose={(isRange) =>
-                  onLook((before) => ({
-                    ...before,
-                    active: finish.id,
-                    chosen: isRange ? chooseTo(before.chosen, finish.id, ids()) : toggleRow(before.chosen, finish.id),
-                  }))
-                }
-                onEdit={() => onEdit(finish.id)}
+                onFocus={focus}
+                onChoose={choose}
+                onEdit={onEdit}
               />
             );
           })}

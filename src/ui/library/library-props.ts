@@ -14,6 +14,12 @@ export interface SavedFile {
   readonly lost: readonly string[];
 }
 
+/** What became of a change: what was to be changed may be another by now, and stays as it is. */
+export type Changed = 'kept' | 'is-another' | 'failed';
+
+/** A step of the project; `undo` takes it back, false where the project went on since. Or what is wrong, and nothing was changed. */
+export type ProjectStep = { readonly undo: () => boolean } | { readonly problem: Problem };
+
 export type PaintOf = (finish: Finish) => SwatchPaint;
 
 /** What the dialog is given to work with. */
@@ -22,13 +28,11 @@ export interface LibraryDoors {
   readonly libraries: readonly Library[] | null;
   /** The finishes of the project as if they were a library. */
   readonly project: Library;
-  /** False: it could not be kept. */
-  readonly onPut: (library: Library) => Promise<boolean>;
-  /** What brings it back; null where it could not be removed. */
-  readonly onRemove: (id: string) => Promise<(() => Promise<boolean>) | null>;
-  /** Makes these the finishes of the project, as one step called `label`; what is wrong with that, and nothing was changed then. */
-  readonly onProject: (finishes: readonly Finish[], label: string) => Problem | null;
-  readonly onUndoProject: () => void;
+  /** Keeps a library in the place of what is kept of it: `instead`, or nothing for null. */
+  readonly onPut: (library: Library, instead: Library | null) => Promise<Changed>;
+  readonly onRemove: (library: Library) => Promise<Changed>;
+  /** Makes these the finishes of the project, as one step called `label`. */
+  readonly onProject: (finishes: readonly Finish[], label: string) => ProjectStep;
   readonly newId: () => string;
   readonly paintOf: PaintOf;
   /** Hands a library over as a file; the file's name, and what it cannot hold. */

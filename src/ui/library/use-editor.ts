@@ -3,13 +3,13 @@ import type { Library } from '../../model/library';
 import type { Finish } from '../../model/project';
 import { LIBRARIES } from '../words/libraries';
 import { problemWords } from '../words/problems';
-import { type Held, type LibraryDoors, PROJECT_LIBRARY } from './library-props';
+import { type Changed, type Held, type LibraryDoors, PROJECT_LIBRARY } from './library-props';
 
 interface Step {
   readonly label: string;
   /** Name of the library that it removed. */
   readonly removed?: string;
-  readonly undo: () => Promise<boolean>;
+  readonly undo: () => Promise<Changed>;
 }
 
 /** Changes of libraries, kept at once, each of which can be undone while the dialog is open. */
@@ -34,20 +34,20 @@ export interface LibraryEditor {
   readonly held: Held;
 }
 
-export function useEditor({ onPut, onRemove, onProject, onUndoProject }: LibraryDoors): LibraryEditor {
+export function useEditor({ onPut, onRemove, onProject }: LibraryDoors): LibraryEditor {
   const [steps, setSteps] = useState<readonly Step[]>([]);
   const [said, say] = useState('');
   const held = useRef<((act: () => void) => void) | null>(null);
   const [refused, setRefused] = useState<string | null>(null);
-  const finish = (step: Step | null, why: string = LIBRARIES.notKept): boolean => {
-    setRefused(step ? null : why);
-    if (!step) return false;
+  const finish = (changed: Changed, step: Step): boolean => {
+    setRefused(changed === 'kept' ? null : changed === 'failed' ? LIBRARIES.notKept : LIBRARIES.changedElsewhere);
+    if (changed !== 'kept') return false;
     setSteps((before) => [...before, step]);
     say(LIBRARIES.done(step.label));
     return true;
   };
   const replace = async (before: Library, after: Library, label: string) =>
-    finish((await onPut(after)) ? { label, undo: () => onPut(before) } : null);
+    finish(await onPut(after, before), { label, undo: () => onPut(before, after) });
   const last = steps.at(-1);
   return {
     said,
@@ -59,32 +59,29 @@ export function useEditor({ onPut, onRemove, onProject, onUndoProject }: Library
     removed: last?.removed ?? null,
     undo: async () => {
       if (!last) return;
-      const isDone = await last.undo();
-      setRefused(isDone ? null : LIBRARIES.notKept);
-      if (!isDone) return;
+      const undone = await last.undo();
+      setRefused(undone === 'kept' ? null : undone === 'failed' ? LIBRARIES.notKept : LIBRARIES.cannotUndo(last.label));
+      if (undone === 'failed') return;
+      // What cannot be taken back any more is no step.
       setSteps((before) => before.filter((step) => step !== last));
-      say(LIBRARIES.undone(last.label));
+      if (undone === 'kept') say(LIBRARIES.undone(last.label));
     },
     setFinishes: async (library, finishes, label) => {
       if (library.id !== PROJECT_LIBRARY) return replace(library, { ...library, finishes }, label);
-      const problem = onProject(finishes, label);
-      if (problem) return finish(null, `${problemWords(problem)} ${problem.remedy}`);
-      return finish({
-        label,
-        undo: async () => {
-          onUndoProject();
-          return true;
-        },
-      });
+      const step = onProject(finishes, label);
+      if ('problem' in step) {
+        setRefused(`${problemWords(step.problem)} ${step.problem.remedy}`);
+        return false;
+      }
+      return finish('kept', { label, undo: async () => (step.undo() ? 'kept' : 'is-another') });
     },
     rename: (library, name, note) => replace(library, { ...library, name, note }, LIBRARIES.labels.rename(name)),
-    create: async (library, label) =>
-      finish((await onPut(library)) ? { label, undo: async () => (await onRemove(library.id)) !== null } : null),
-    remove: async (library) => {
-      const bringBack = await onRemove(library.id);
-      return finish(
-        bringBack && { label: LIBRARIES.labels.remove(library.name), removed: library.name, undo: bringBack },
-      );
-    },
+    create: async (library, label) => finish(await onPut(library, null), { label, undo: () => onRemove(library) }),
+    remove: async (library) =>
+      finish(await onRemove(library), {
+        label: LIBRARIES.labels.remove(library.name),
+        removed: library.name,
+        undo: () => onPut(library, null),
+      }),
   };
 }

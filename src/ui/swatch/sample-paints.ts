@@ -39,6 +39,9 @@ const MOST_CROPS = 100;
 const SLICE_MS = 8;
 const PAUSE_MS = 16;
 
+/** Finishes that wait at most; what is still in sight is asked for again. */
+const MOST_WAITING = 100;
+
 const GRAY: SwatchPaint = { colors: [[0.2, 0.2, 0.2]], texture: null, glossGu: 0 };
 
 export function createSamplePaints({ fetchLaying, bake }: SampleMakers): SamplePaints {
@@ -66,14 +69,22 @@ export function createSamplePaints({ fetchLaying, bake }: SampleMakers): SampleP
   const isReady = (library: ReadonlyMap<string, Finish>, finishes: readonly Finish[]): boolean => {
     const missing = finishes.filter((finish) => !ready.has(finish));
     if (missing.length > 0 && waiting.size === 0) setTimeout(workOut);
-    for (const finish of missing) waiting.set(finish, library);
+    for (const finish of missing) {
+      waiting.delete(finish);
+      waiting.set(finish, library);
+    }
     return missing.length === 0;
   };
 
-  /** Works out the colors of waiting finishes, a slice at a time: each needs a spectrum for every color it has. */
+  /**
+   * Works out the colors of waiting finishes, a slice at a time: each needs a spectrum for every color it has. Those asked for last come first:
+   * of a long list one scrolls through, these are in sight.
+   */
   const workOut = () => {
     const until = performance.now() + SLICE_MS;
-    for (const [finish, library] of waiting) {
+    const newest = [...waiting].reverse();
+    for (const [finish] of newest.slice(MOST_WAITING)) waiting.delete(finish);
+    for (const [finish, library] of newest.slice(0, MOST_WAITING)) {
       lay?.(library, finish, { layout: 'plain' });
       ready.add(finish);
       waiting.delete(finish);

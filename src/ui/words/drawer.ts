@@ -1,6 +1,8 @@
 import type { Provenance } from '../../engine/finish/types';
 import { spoken } from './spoken';
 
+const numbers = new Intl.NumberFormat('en-US');
+
 /** Words of the drawer over the ledge. */
 export const DRAWER = spoken({
   close: 'Close',
@@ -21,9 +23,15 @@ export const DRAWER = spoken({
   none: 'No finish in the library fits that. Clear the search, or type one in.',
   current: 'on it now',
   lrv: (lrv: number) => `LRV ${Math.round(lrv)}`,
-  count: (shown: number, all: number) => (shown === all ? `${all} finishes` : `${shown} of ${all} finishes`),
+  count: (shown: number, all: number) =>
+    shown === all ? `${numbers.format(all)} finishes` : `${numbers.format(shown)} of ${numbers.format(all)} finishes`,
+  ofProject: (count: number) => `${numbers.format(count)} of this project`,
+  from: 'From',
+  fromAll: (count: number) => `From: all (${numbers.format(count)})`,
+  fromProject: (count: number) => `From: this project (${numbers.format(count)})`,
+  fromLibrary: (name: string, count: number) => `From: ${name} (${numbers.format(count)})`,
   libraries: 'Offer finishes of',
-  libraryOf: (name: string, count: number) => `${name} (${count})`,
+  libraryOf: (name: string, count: number) => `${name} (${numbers.format(count)})`,
   putAside: (count: number) => (count === 1 ? 'One library is left out.' : `${count} libraries are left out.`),
   foreign: 'not of this showroom’s range',
   outdated: (library: string) => `from ${library}, which has another version by now`,

@@ -31,6 +31,10 @@ export const LIBRARIES = spoken({
   removed: (name: string) => `“${name}” is removed.`,
   bringBack: 'Bring back',
   notKept: 'That could not be kept in this browser. What you see is what is kept.',
+  changedElsewhere:
+    'Nothing was changed: this library was changed in another tab meanwhile. Here it is as it is now; do it again if you still want it.',
+  cannotUndo: (label: string) =>
+    `“${label}” cannot be undone: it was changed elsewhere since. Nothing was changed; here it is as it is now.`,
   name: 'Name',
   note: 'Note',
   keepName: 'Keep the name',
@@ -80,6 +84,7 @@ export const RANGE = spoken({
   none: 'Nothing here fits that. Clear the search or the filters.',
   count: (shown: number, all: number) =>
     shown === all ? finishCount(all) : `${count.format(shown)} of ${finishCount(all)}`,
+  near: '— LRVs are still being worked out: for now by near values.',
   search: 'Search',
   searchHint: 'Name, code, tag, supplier',
   filters: (set: number) => (set > 0 ? `Filters (${set})` : 'Filters'),

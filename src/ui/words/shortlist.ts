@@ -1,14 +1,18 @@
 import type { AcceptedFinish, RejectedFinish } from '../../engine/judge/shortlist/types';
 import { spoken } from './spoken';
 
+const numbers = new Intl.NumberFormat('en-US');
+
 /** Words of the shortlist in the drawer. */
 export const SHORTLIST = spoken({
   order: 'Order',
-  orders: { fit: 'By fit', library: 'Library' },
+  orders: { fit: 'By fit', library: 'Plain list' },
   waiting: (count: number) => `Holding ${count} finishes against what is settled.`,
   judging: 'Judging the best in place…',
   rangeComing: 'The showroom’s own range is still coming.',
   again: 'Order again',
+  filling: (count: number) => `Looking through ${numbers.format(count)} more from libraries…`,
+  filled: 'The finishes of libraries came later: they stand last in each part.',
   changed: 'Judged in place, some stand elsewhere now.',
   fixed: 'Fixed: it stays, so nothing is shortlisted. This is the plain library; choosing a finish only tries it.',
   settled: 'Some of it is fixed or ordered: choosing a finish only tries it.',

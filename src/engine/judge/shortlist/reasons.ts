@@ -27,7 +27,9 @@ export function orderWords(place: ShortlistPlace): Shortlist['order'] {
       place.wishes.length === 0
         ? 'then your wishes: none were given'
         : `then your wishes in their order: ${place.wishes.map(wishWords).join('; ')} (what is not known comes between what is met and what is missed)`,
-    color: 'what is even in all of that from light to dark',
+    color: place.own
+      ? 'what is even in all of that: the project’s own first, then from light to dark'
+      : 'what is even in all of that from light to dark',
   };
   return stepsOf(place).map((step) => ({ step, words: words[step] }));
 }

@@ -114,16 +114,31 @@ export function inOrder(ranking: Ranking, seen: ReadonlyMap<string, readonly InP
   };
   const rejected = after.standings.filter((one) => !isAccepted(one));
   const codes = new Map(rejected.map((one) => [one, CODES.indexOf(codeOf(one))]));
-  rejected.sort((x, y) => codes.get(x)! - codes.get(y)! || byText(x.candidate.finish.id, y.candidate.finish.id));
+  const isOthers = othersThan(asked.place);
+  rejected.sort(
+    (x, y) =>
+      codes.get(x)! - codes.get(y)! ||
+      isOthers(x) - isOthers(y) ||
+      byText(x.candidate.finish.id, y.candidate.finish.id),
+  );
   return { asked, held, accepted: acceptedOf(after), rejected };
 }
 
 const isAccepted = ({ candidate, rejectedBy }: Standing): boolean => candidate.notMade === null && rejectedBy === null;
 
+/** 0 for what comes first among equals, 1 for the others. */
+const othersThan =
+  ({ own }: ShortlistPlace) =>
+  ({ candidate }: Standing): number =>
+    own && !own.has(candidate.finish.id) ? 1 : 0;
+
 /** The candidates that nothing turns down, in rank order. */
 export function acceptedOf({ asked, standings }: Ranking): Standing[] {
   const steps = stepsOf(asked.place);
-  const rows = standings.filter(isAccepted).map((one) => ({ one, levels: steps.flatMap((step) => one.levels[step]) }));
+  const isOthers = othersThan(asked.place);
+  const levelsOf = (one: Standing) =>
+    steps.flatMap((step) => (step === 'color' ? [isOthers(one), ...one.levels.color] : one.levels[step]));
+  const rows = standings.filter(isAccepted).map((one) => ({ one, levels: levelsOf(one) }));
   rows.sort((x, y) => compare(x.levels, y.levels) || byText(x.one.candidate.finish.id, y.one.candidate.finish.id));
   return rows.map(({ one }) => one);
 }

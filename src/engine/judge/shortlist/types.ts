@@ -39,6 +39,8 @@ export interface ShortlistPlace {
   readonly wishes: readonly Wish[];
   /** Users who have to find edges by lightness: contrast then comes before agreement. */
   readonly contrastFirst: boolean;
+  /** Ids of finishes that come first where nothing else tells them from others; absent: of all alike. */
+  readonly own?: ReadonlySet<string>;
 }
 
 /** The steps of the order, one after the other; a later one counts only where all before it are equal. */
