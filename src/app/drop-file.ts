@@ -1,6 +1,7 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { Problem } from '../engine/result';
 import { type FilePurpose, purposeOfJson, purposeOfName } from '../io/file-of';
+import { isWordsOnly } from '../io/sheet/words-only';
 import { noticeTold, refusalTold } from '../ui/parts/told';
 import { DROP, TAKEN_ELSEWHERE } from '../ui/words/drop';
 import type { Actions } from './actions';
@@ -36,6 +37,9 @@ export async function dropFiles(
     case 'look':
       return takeLook(store, actions, file);
     case 'finishes':
+      if (await holdsNoFinish(file)) {
+        return refuse({ code: 'no-finishes', text: DROP.noFinishes(file.name), remedy: DROP.unknownRemedy });
+      }
       return store.setState({ libraries: true, dropped: file, told: null });
     default: {
       const { text, remedy } = TAKEN_ELSEWHERE[purpose];
@@ -54,6 +58,19 @@ async function purposeOf(file: File): Promise<FilePurpose | null> {
   } catch {
     return 'project';
   }
+}
+
+/** As much of a text as tells whether it is a table of finishes, bytes. */
+const LOOKED_AT = 256 * 1024;
+
+/** Whether a text is no table at all: nothing in it but words, under no heading that is understood. What cannot be read is told by the import. */
+async function holdsNoFinish(file: File): Promise<boolean> {
+  if (!/\.(?:txt|csv|tsv)$/i.test(file.name)) return false;
+  const code = await import('../io/sheet/read-sheet').catch(() => null);
+  if (!code) return false;
+  const bytes = new Uint8Array(await file.slice(0, LOOKED_AT).arrayBuffer());
+  const read = code.readSheet(bytes, file.name);
+  return read.ok && isWordsOnly(read.value);
 }
 
 async function takeLook(store: StoreApi<AppState>, actions: Actions, file: File): Promise<void> {

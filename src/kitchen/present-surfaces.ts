@@ -1,5 +1,12 @@
-import type { SurfaceId } from '../engine/surface';
+import { SURFACES, type SurfaceId } from '../engine/surface';
+import type { Kitchen } from '../model/kitchen';
 import type { Room } from './types';
+
+/** Surfaces there may be, while the room is not built yet: those of an island only where there is one. The same list each time. */
+export const likelySurfaces = (kitchen: Pick<Kitchen, 'island'>): readonly SurfaceId[] =>
+  kitchen.island ? SURFACES : WITHOUT_ISLAND;
+
+const WITHOUT_ISLAND = SURFACES.filter((surface) => !surface.startsWith('island-'));
 
 const known = new WeakMap<Room, readonly SurfaceId[]>();
 

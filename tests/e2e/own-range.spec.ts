@@ -49,7 +49,6 @@ test('import a range, shortlist, decide, close, reopen, share, undo all', async 
   const other = await (await browser.newContext()).newPage();
   await silence(other);
   await other.goto(`./${new URL(link).hash}`);
-  await other.getByRole('button', { name: 'Open it' }).click();
   await expect(sample(other, 'base-fronts')).toContainText('decided');
   await other.context().close();
 

@@ -203,11 +203,17 @@ test('a link opens the very option in another browser, and a damaged one nothing
   expect(href.length).toBeLessThan(2000);
 
   const other = await comeBy(browser, href);
-  await expect(other.getByRole('dialog', { name: 'A link brings Our floor' })).toBeVisible();
-  expect(new URL(other.url()).hash).toBe('');
-  await expectNoFindings(other);
-  await other.getByRole('button', { name: 'Open it' }).click();
+  // Where nobody has worked yet it opens without a question, and there is nothing to go back to.
   await expect(other.locator('.option-switch').getByRole('radio')).toHaveCount(1);
+  expect(new URL(other.url()).hash).toBe('');
+  await expect(other.getByRole('button', { name: /^Back to/ })).toHaveCount(0);
+  // Beside work of one's own it is offered.
+  await other.evaluate((hash) => {
+    window.location.hash = hash;
+  }, new URL(href).hash);
+  await expect(other.getByRole('dialog', { name: 'A link brings Our floor' })).toBeVisible();
+  await expectNoFindings(other);
+  await other.getByRole('button', { name: 'Not now' }).click();
   await other.getByRole('button', { name: /: projects$/ }).click();
   const saving = other.waitForEvent('download');
   await button(other, 'Save as a file').click();

@@ -1,6 +1,5 @@
 import { useMemo } from 'react';
-import { SURFACES } from '../../engine/surface';
-import { presentSurfaces } from '../../kitchen/present-surfaces';
+import { likelySurfaces, presentSurfaces } from '../../kitchen/present-surfaces';
 import { changesWith } from '../../model/changes-with';
 import { decisionPath, settledAfter } from '../../model/decision-path';
 import { NO_FINISH } from '../../model/empty-surface';
@@ -17,7 +16,9 @@ export function DecisionsPane() {
   const { store, actions } = useApp();
   const project = useAppState(projectOf);
   const option = useAppState(shownOption);
-  const present = useAppState((state) => (state.room ? presentSurfaces(state.room) : SURFACES));
+  const present = useAppState((state) =>
+    state.room ? presentSurfaces(state.room) : likelySurfaces(projectOf(state).kitchen),
+  );
   const assessment = useAppState((state) => state.assessments[shownOption(state).id] ?? null);
   const path = useMemo(() => decisionPath(option, present), [option, present]);
   const narrowings = useNarrowings(project, option.id, assessment);

@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import type { Assessment } from '../../engine/judge/assessment';
-import { SURFACES, type SurfaceId } from '../../engine/surface';
-import { presentSurfaces } from '../../kitchen/present-surfaces';
+import type { SurfaceId } from '../../engine/surface';
+import { likelySurfaces, presentSurfaces } from '../../kitchen/present-surfaces';
 import { nextOpen } from '../../model/decision-order';
 import { Ledge } from '../../ui/ledge/Ledge';
 import { type LedgeSample, ledgeSamples } from '../../ui/ledge/ledge-samples';
@@ -16,7 +16,9 @@ export function LedgePane() {
   const { store } = useApp();
   const option = useAppState(shownOption);
   const library = useAppState((state) => projectOf(state).library);
-  const present = useAppState((state) => (state.room ? presentSurfaces(state.room) : SURFACES));
+  const present = useAppState((state) =>
+    state.room ? presentSurfaces(state.room) : likelySurfaces(projectOf(state).kitchen),
+  );
   const assessment = useAppState((state) => state.assessments[shownOption(state).id] ?? null);
   const drawer = useAppState((state) => state.drawer);
   const pointed = useAppState((state) => state.pointed);

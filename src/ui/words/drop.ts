@@ -8,6 +8,7 @@ export const DROP = spoken({
   several: (count: number) => `${count} files were dropped at once.`,
   severalRemedy: 'Drop one file at a time.',
   unknown: (file: string) => `"${file}" is no kind of file this program opens.`,
+  noFinishes: (file: string) => `"${file}" is a text in which no finish is found. Nothing was opened.`,
   unknownRemedy: 'Projects, looks, libraries and tables of finishes (CSV, CGATS, CxF) can be dropped here.',
   lookAdded: (name: string) => `The look "${name}" was taken into the project.`,
   lookAddedRemedy: 'Choose it in the panel of the copied look to carry it over.',

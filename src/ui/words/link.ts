@@ -24,7 +24,7 @@ export const LINK = spoken({
     `${project}: ${kitchen}, ${finishes === 1 ? '1 finish' : `${finishes} finishes`}, ${lights === 1 ? '1 light' : `${lights} lights`}.`,
   beside: 'It opens as a project of its own, beside those kept in this browser.',
   open: 'Open it',
-  leave: 'Leave it',
+  leave: 'Not now',
   /** What the project is called that a link opens: others of its name may be kept. */
   nameOf: (project: string, option: string) => (project.endsWith(option) ? project : `${project}, ${option}`),
   opened: (option: string) => `open ${option} from a link`,
