@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { createStore } from 'zustand/vanilla';
 import { createActions } from '../../src/app/actions';
 import { databaseOpener } from '../../src/app/keeping/database';
@@ -178,6 +178,52 @@ describe('with locks of the browser', () => {
     first.kill();
     second.kill();
   });
+});
+
+describe('where the browser refuses', () => {
+  const refusing = (method: 'put' | 'delete') =>
+    vi.spyOn(IDBObjectStore.prototype, method).mockImplementationOnce(() => {
+      throw new DOMException('no', 'QuotaExceededError');
+    });
+  afterEach(() => {
+    vi.restoreAllMocks();
+  });
+
+  it('a project that could not be removed is kept on', async () => {
+    const page = await openPage();
+    await work(page);
+    refusing('delete');
+    expect(await page.projects.remove(demo.id)).toBe(false);
+    page.actions.lay(['floor'], 'WD-05');
+    await page.flush();
+    expect((await kept(page, demo.id))?.text).toBe(projectText(here(page)));
+    expect(page.store.getState().keeping.state).toBe('kept');
+  });
+
+  it('a project that could not be brought back waits on', async () => {
+    const page = await openPage();
+    await work(page);
+    const before = await kept(page, demo.id);
+    await page.projects.remove(demo.id);
+    refusing('put');
+    expect(await page.projects.bringBack(demo.id)).toBe(false);
+    expect(page.projects.removed()).toHaveLength(1);
+    expect(await page.projects.bringBack(demo.id)).toBe(true);
+    expect(await kept(page, demo.id)).toEqual(before);
+  });
+});
+
+it('a project is brought back beside one that has come under its id', async () => {
+  const page = await openPage();
+  await page.projects.openDocument(B, fromFile);
+  await work(page);
+  const text = projectText(here(page));
+  await page.projects.remove('b');
+  await page.projects.openDocument({ ...B, note: 'another' }, fromFile);
+  await page.flush();
+  expect(await page.projects.bringBack('b')).toBe(true);
+  expect((await kept(page, 'b'))?.text).toContain('another');
+  expect((await kept(page, 'b-copy'))?.text).toBe(text.replace('"id": "b"', '"id": "b-copy"'));
 });
 
 it('two tabs that keep a copy at the same time get one each', async () => {

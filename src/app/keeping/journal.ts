@@ -9,6 +9,7 @@ import {
   stepsOf,
   type Tables,
 } from './database';
+import { freeId } from './free-id';
 
 /** All that is kept of a project. */
 export interface StoredProject {
@@ -138,13 +139,15 @@ export async function removeJournal(database: Database, id: string): Promise<Sto
   return stored;
 }
 
-/** Puts a project as it was read back into the store; what has come there under its id since stays. */
-export async function putBack(
-  database: Database,
-  { project, journal, checkpoint, steps }: StoredProject,
-): Promise<void> {
+/**
+ * Puts a project as it was read back into the store, under a free id where another has come under its own since; the id. Rejects where the
+ * browser refuses.
+ */
+export async function putBack(database: Database, stored: StoredProject): Promise<string> {
   const change = database.transaction(TABLES, 'readwrite');
-  if (await change.objectStore('journals').get(project.id)) return;
+  const ids = await change.objectStore('projects').getAllKeys();
+  const { id } = stored.project;
+  const { project, journal, checkpoint, steps } = ids.includes(id) ? underId(stored, freeId(ids, id)) : stored;
   await Promise.all([
     change.objectStore('projects').put(project),
     change.objectStore('journals').put(journal),
@@ -152,4 +155,20 @@ export async function putBack(
     ...steps.map((step) => change.objectStore('steps').put(step)),
     change.done,
   ]);
+  return project.id;
+}
+
+/** The same project under another id. No step changes an id, so that it stands in the whole document alone. */
+function underId({ project, journal, checkpoint, steps }: StoredProject, id: string): StoredProject {
+  const { document } = checkpoint;
+  return {
+    project: { ...project, id },
+    journal: { ...journal, project: id },
+    checkpoint: {
+      ...checkpoint,
+      project: id,
+      document: typeof document === 'object' && document !== null ? { ...document, id } : document,
+    },
+    steps: steps.map((step) => ({ ...step, project: id })),
+  };
 }

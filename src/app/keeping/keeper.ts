@@ -47,8 +47,8 @@ export interface Keeper {
    * left it: what is looked at stays.
    */
   readonly show: (shown: Shown, isSame?: boolean) => void;
-  /** Lets go of the open project, of which nothing is kept any more. */
-  readonly forget: () => void;
+  /** Writes nothing of the open project any more, until another is shown or what it gives back is called. */
+  readonly forget: () => () => void;
   readonly stop: () => void;
 }
 
@@ -269,8 +269,12 @@ export function createKeeper(
       }));
     },
     forget: () => {
-      current.lock?.release();
-      current = { ...current, kept: null, lock: null, isWanted: false, isElsewhere: true, isOwn: false };
+      const before = current;
+      current = { ...current, kept: null, isWanted: false, isElsewhere: true, isOwn: false };
+      return () => {
+        current = before;
+        void run();
+      };
     },
     stop: () => {
       unfollow();

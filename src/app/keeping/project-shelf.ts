@@ -151,12 +151,14 @@ export function createProjectShelf({
           refuseTo(openElsewhere((await database.get('projects', id))?.name ?? here().name));
           return false;
         }
-        if (isHere) {
-          await keeper.flush();
-          keeper.forget();
-        }
+        if (isHere) await keeper.flush();
         const { name } = here();
-        const stored = await removeJournal(database, id);
+        // While it goes nothing of it is written; where it could not go it is kept on.
+        const goOn = isHere ? keeper.forget() : null;
+        const stored = await removeJournal(database, id).catch((error: unknown) => {
+          goOn?.();
+          throw error;
+        });
         if (stored) removed = [{ ...stored, isHere }, ...removed];
         if (isHere) {
           const left = await database.getAll('projects');
@@ -174,14 +176,15 @@ export function createProjectShelf({
     bringBack: (id) =>
       inTurn(async () => {
         const one = removed.find(({ project }) => project.id === id);
-        if (!one) return;
-        await putBack(await open(), one);
+        if (!one) return false;
+        const back = await putBack(await open(), one);
         removed = removed.filter((other) => other !== one);
-        if (one.isHere) await openId(id);
+        if (one.isHere) await openId(back);
         const { notice } = store.getState().keeping;
         if (notice?.kind === 'removed' && notice.id === id) tellOf(null);
         news.tell('projects');
-      }, undefined),
+        return true;
+      }, false),
     openDemo: () =>
       inTurn(async () => {
         if (keeper.isDemo() || !(await isFree())) return;

@@ -35,8 +35,8 @@ export interface ProjectShelf {
   readonly remove: (id: string) => Promise<boolean>;
   /** What was removed while this page is open, the last first. */
   readonly removed: () => readonly KeptProject[];
-  /** Puts back what was removed, with its history, and opens it if it was open then. */
-  readonly bringBack: (id: string) => Promise<void>;
+  /** Puts back what was removed, with its history, and opens it if it was open then; false where the browser refuses: it waits on. */
+  readonly bringBack: (id: string) => Promise<boolean>;
   /** Shows the demo: as one has changed it, or as it always opens, which is nobody's own. */
   readonly openDemo: () => Promise<void>;
   /** Called whenever the list may have changed, here or in another tab; returns how to stop. */

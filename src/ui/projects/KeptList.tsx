@@ -22,7 +22,8 @@ export interface KeptListProps {
   readonly onCopy: (id: string) => Promise<boolean>;
   /** False: it could not be removed. */
   readonly onRemove: (id: string) => Promise<boolean>;
-  readonly onBringBack: (id: string) => Promise<void>;
+  /** False: it could not be brought back. */
+  readonly onBringBack: (id: string) => Promise<boolean>;
   readonly onDemo: () => void;
 }
 
@@ -48,8 +49,7 @@ export function KeptList(props: KeptListProps) {
     else goesOn.current = null;
   };
   const bringBack = async ({ id, name }: Kept) => {
-    await onBringBack(id);
-    setTold(PROJECTS.broughtBack(name));
+    if (await onBringBack(id)) setTold(PROJECTS.broughtBack(name));
   };
   return (
     <div ref={list} className="project-part">
