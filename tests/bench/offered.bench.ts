@@ -8,6 +8,8 @@ import type { Library } from '../../src/model/library';
 import { offeredCopies, offeredFinishes } from '../../src/model/offered-finishes';
 import type { Finish, Project } from '../../src/model/project';
 import { createFinishPacker } from '../../src/workers/carry-finishes';
+import { createShelfPacker } from '../../src/workers/carry-shelf';
+import { shortlistNow } from '../../src/workers/shortlist-desk';
 import { inventedLibrary } from './library';
 import { median, report } from './timing';
 
@@ -31,6 +33,20 @@ const kept: Library = { type: 'upstand-library', version: 2, id: 'kept', name: '
 const shelf = { libraries: [kept], putAside: [] };
 // The room is built once, whatever is offered.
 rankSamples(project, 'our-floor', 'backsplash');
+
+/** What a drawer is answered with, in the slices of the worker one after the other. */
+const answer = (isWhole: boolean, from: readonly Finish[]) => {
+  const asked = { option: 'our-floor', surface: 'base-fronts', wishes: [], known: null, isWhole } as const;
+  const steps = shortlistNow({ project, library: from, job: null }, asked);
+  let step = steps.next();
+  for (; !step.done; step = steps.next());
+  return step.value;
+};
+const offeredNow = offeredFinishes(project.library, shelf).finishes;
+const first = performance.now();
+const some = answer(false, offeredNow);
+report('a drawer right after the start, first list', 150, [performance.now() - first]);
+console.log(`  ${offeredNow.length - (some?.pending ?? 0)} of ${offeredNow.length} finishes in it`);
 
 const begun = performance.now();
 for (const finish of offeredCopies(kept)) prepareCandidate(finish);
@@ -82,3 +98,14 @@ for (const [name, one] of [
 }
 median('  as before, the whole project each time', null, 5, () => structuredClone(large));
 median('one finish taken in: what is offered, again', null, 9, () => at([...project.library, library.at(-1)!]));
+
+// A library of which one finish changed, on its way to the worker.
+const packShelf = createShelfPacker();
+packShelf(shelf);
+const other = { ...kept, finishes: kept.finishes.map((one, i) => (i === 77 ? { ...one, label: 'Another' } : one)) };
+const shelves = [{ libraries: [other], putAside: [] }, shelf];
+let turn = 0;
+median('one finish of a library changed: sent to the worker', null, 9, () =>
+  structuredClone(packShelf(shelves[turn++ % 2]!)),
+);
+median('  as before, the whole library each time', null, 5, () => structuredClone(shelf));
