@@ -56,7 +56,7 @@ function glossOf(typed: string | undefined): Result<number | null> {
   if (typed === undefined) return success(null);
   const number = typed.trim() === '' ? Number.NaN : Number(typed);
   if (number >= 0 && number <= 1000) return success(number);
-  return wrong(`--gloss "${typed}" is no gloss.`, 'Write gloss units at 60°, 0 to 100 (metals up to 1000).');
+  return wrong(`--gloss "${typed}" is no gloss.`, 'Write gloss units at 60°, 0 to 200 (metals up to 1000).');
 }
 
 function conditionsOf(illuminant: string | undefined, observer: string | undefined): Result<Conditions | null> {

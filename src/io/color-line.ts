@@ -72,14 +72,18 @@ const BESIDE_WORDS: { readonly [K in keyof SaidBeside]-?: string } = {
 const wordOf = (said: string | number): string =>
   said === 'included' ? 'SCI' : said === 'excluded' ? 'SCE' : `${said}`;
 
-/** The id of a CIE light as people write it ('d50', 'F11', 'led b3'); null when it is none. */
+/** Lamps of shops by their trade names, which CIE 15 has as types of fluorescent lamps (common practice, from memory). */
+const TRADE_NAMES: Readonly<Record<string, string>> = { TL84: 'FL11', TL83: 'FL12', CWF: 'FL2' };
+
+/** The id of a CIE light as people write it ('d50', 'F11', 'led b3', 'TL84'); null when it is none. */
 export function illuminantId(text: string): string | null {
   const name = text
     .trim()
     .toUpperCase()
     .replace(/\s+/g, '-')
     .replace(/^F(?=\d)/, 'FL');
-  return LIGHT_IDS.find((id) => id === name) ?? null;
+  const id = Object.hasOwn(TRADE_NAMES, name) ? TRADE_NAMES[name] : name;
+  return LIGHT_IDS.find((one) => one === id) ?? null;
 }
 
 /** One sign for minus, one for a space. */

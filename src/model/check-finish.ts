@@ -1,4 +1,5 @@
 import type { GivenColor } from '../engine/finish/given-color';
+import type { FinishClass } from '../engine/finish/types';
 import type { FinishPattern } from '../engine/pattern/types';
 import type { Problem } from '../engine/result';
 import { spectrumProblem } from '../engine/spectrum/resample';
@@ -37,6 +38,16 @@ export const shareSum = (finish: Finish): number => finish.components.reduce((su
  */
 const METAL_MOST_GU = 1000;
 
+/**
+ * What other finishes may read, as 100 units are black glass of index 1.567 (ISO 2813): by Fresnel's law a smooth glaze of index 1.8 mirrors
+ * 135 units at 60 degrees, and clear glass of index 1.6 with both its faces 190.
+ */
+const OTHERS_MOST_GU = 200;
+
+/** Gloss units at 60 degrees that a finish of a class may have at most. */
+export const mostGloss = (finishClass: FinishClass): number =>
+  finishClass === 'metal' ? METAL_MOST_GU : OTHERS_MOST_GU;
+
 const reservedId = (id: string, path: string): Problem => ({
   code: 'reserved-id',
   text: `${path}: "${id}" means that nothing is chosen yet.`,
@@ -50,11 +61,7 @@ export function checkFinish(finish: Finish, path: string): readonly Problem[] {
     ...checkText(finish.id, `${path}.id`),
     ...(isEmpty({ finish: finish.id }) ? [reservedId(finish.id, `${path}.id`)] : []),
     ...checkText(finish.label, `${path}.label`),
-    ...checkNumber(
-      finish.gloss_gu,
-      [0, finish.class === 'metal' ? METAL_MOST_GU : 100, 'gloss units'],
-      `${path}.gloss_gu`,
-    ),
+    ...checkNumber(finish.gloss_gu, [0, mostGloss(finish.class), 'gloss units'], `${path}.gloss_gu`),
     ...checkPattern(finish.pattern, `${path}.pattern`),
     ...(finish.uncertainty_de00 === undefined
       ? []

@@ -136,3 +136,26 @@ it.each([
   expect([exit, out]).toEqual([2, '']);
   expect(messages).toMatch(words);
 });
+
+it('keeps the name of a library that is imported again, unless it is given another', () => {
+  const [table, first, second] = ['named.csv', 'first.json', 'second.json'].map((name) => join(folder, name)) as [
+    string,
+    string,
+    string,
+  ];
+  run(['import', `${SAMPLES}/finishes-canonical.csv`, '--name', 'Spring range', '--out', first, '--csv', table]);
+  run(['import', first, '--out', second]);
+  expect(JSON.parse(readFileSync(second, 'utf8'))).toMatchObject({ id: 'spring-range', name: 'Spring range' });
+  run(['import', first, '--out', second, '--name', 'Fall']);
+  expect(JSON.parse(readFileSync(second, 'utf8'))).toMatchObject({ id: 'fall', name: 'Fall' });
+  run(['import', table, '--out', second]);
+  expect(JSON.parse(readFileSync(second, 'utf8'))).toMatchObject({ name: 'named' });
+});
+
+it('refuses a --column that the table does not have', () => {
+  for (const file of [`${SAMPLES}/finishes-canonical.csv`, fileWith('three.csv', 'a,b,c\n1,2,3')]) {
+    const { exit, messages: err } = run(['import', file, '--column', '99=name']);
+    expect(exit).toBe(2);
+    expect(err.replace(/\s+/g, ' ')).toMatch(/--column 99: the table has \d+ columns\. Write a number from 1 to \d+/);
+  }
+});

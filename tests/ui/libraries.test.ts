@@ -158,7 +158,7 @@ it('gives back the finish a form was opened with, and takes every field', () => 
     { gloss: '' },
     { lrv: '101' },
     { lead: '-1' },
-    { gloss: '140' },
+    { gloss: '240' },
   ]) {
     expect(finishOfFields({ ...fieldsOf(before), ...wrong }, before, null, [before]).ok).toBe(false);
   }

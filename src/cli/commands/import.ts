@@ -51,9 +51,9 @@ export const importFinishes: Command = {
     }
     const opened = openRange(file, choices.value);
     if (!opened.ok) return opened;
-    const { outcome, headings } = opened.value;
+    const { outcome, headings, library } = opened.value;
     const finishes = outcome.kept.map(({ finish }) => finish);
-    const wrote = finishes.length > 0 ? write(file, finishes, values) : success([], []);
+    const wrote = finishes.length > 0 ? write(library ?? called(file), finishes, values) : success([], []);
     if (!wrote.ok) return wrote;
     return success({
       json: importRecord(outcome, wrote.value),
@@ -72,10 +72,15 @@ interface Targets {
 }
 
 /** Writes what was asked for; gives the names of the files. */
-function write(file: string, finishes: readonly Finish[], { name, out, csv }: Targets): Result<readonly string[]> {
-  const title = name?.trim() || basename(file).replace(/\.[^.]+$/, '');
+function write(
+  kept: { readonly id: string; readonly name: string },
+  finishes: readonly Finish[],
+  { name, out, csv }: Targets,
+): Result<readonly string[]> {
+  const title = name?.trim() || kept.name;
+  const id = title === kept.name ? kept.id : idOf(title);
   const table = writeCsv(finishes);
-  const library = newLibrary({ id: idOf(title), name: title, note: '', finishes });
+  const library = newLibrary({ id, name: title, note: '', finishes });
   const texts: readonly (readonly [string, () => string])[] = [
     ...(out === undefined ? [] : [[out, () => libraryText(library)] as const]),
     ...(csv === undefined ? [] : [[csv, () => table.text] as const]),
@@ -88,6 +93,12 @@ function write(file: string, finishes: readonly Finish[], { name, out, csv }: Ta
     texts.map(([target]) => target),
     csv === undefined ? [] : table.notices,
   );
+}
+
+/** A library of a table is called as its file is. */
+function called(file: string) {
+  const name = basename(file).replace(/\.[^.]+$/, '');
+  return { id: idOf(name), name };
 }
 
 const idOf = (title: string): string =>

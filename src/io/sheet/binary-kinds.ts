@@ -47,6 +47,20 @@ const LOOKED_AT_BYTES = 4096;
 /** A text has hardly any zeros; so many in this many first bytes are numbers. */
 const MOST_ZEROS = 1 / 100;
 
+/** Texts have tabs, line ends, form feeds and an end mark of old systems; of random bytes a tenth are other controls. */
+const MOST_CONTROLS = 1 / 50;
+/** A short text may have a few stray ones, which are taken out of its cells. */
+const LEAST_CONTROLS = 10;
+function controlsIn(start: string): number {
+  let controls = 0;
+  for (let i = 0; i < start.length; i++) {
+    const code = start.charCodeAt(i);
+    if (code === 127 || (code < 32 && code > 0 && !KEPT.includes(code))) controls++;
+  }
+  return controls;
+}
+const KEPT: readonly number[] = [9, 10, 12, 13, 26, 27];
+
 /** What a file is by its signature, where it is no text; null where it may be one. UTF-16 has zeros: ask after its mark. */
 export function binaryKind(bytes: Uint8Array): BinaryKind | null {
   const start = latin1(bytes.subarray(0, LOOKED_AT_BYTES));
@@ -60,7 +74,9 @@ export function binaryKind(bytes: Uint8Array): BinaryKind | null {
     return found ? { what: found[1], remedy: found[2] } : { what: 'a packed file (zip)', remedy: PACKED };
   }
   const zeros = start.split('\0').length - 1;
-  return zeros > MOST_ZEROS * start.length ? { what: 'no text', remedy: 'Choose a table (CSV), CGATS or CxF.' } : null;
+  const isNoText =
+    zeros > MOST_ZEROS * start.length || controlsIn(start) > Math.max(LEAST_CONTROLS, MOST_CONTROLS * start.length);
+  return isNoText ? { what: 'no text', remedy: 'Choose a table (CSV), CGATS or CxF.' } : null;
 }
 
 const iccKind = (deviceClass: string): BinaryKind =>

@@ -1,7 +1,7 @@
 import type { Problem } from '../../engine/result';
 import { placeIn } from '../place-problem';
 import type { CgatsKeyword } from './cgats-tables';
-import { conditionIn, conditionNotice, type MeasurementCondition } from './measurement-condition';
+import { conditionIn, conditionNotice, conditionOfFilter, type MeasurementCondition } from './measurement-condition';
 import { mirrorPartIn } from './mirror-part';
 import type { SheetConditions } from './types';
 
@@ -41,10 +41,25 @@ export function cgatsConditions(
   const source = keywords.find(({ name, value }) => MEASURED_UNDER.test(name) && conditionIn(value));
   // ISO 13655 knows 45:0 and 0:45 only.
   if (source) said = { specular: 'excluded', ...said };
-  const from = source ?? keywords.find(({ name, value }) => /FILTER$/.test(name) && /UV|pol/i.test(value));
-  const condition = from ? (conditionIn(from.value) ?? (/pol/i.test(from.value) ? 'M3' : 'M2')) : null;
-  if (from && condition) notices.push(conditionNotice(condition, file, from.line));
+  const filter = source ? null : filterAmong(keywords);
+  const condition = (source && conditionIn(source.value)) ?? filter?.condition ?? null;
+  if (condition) notices.push(conditionNotice(condition, file, (source ?? filter)?.line));
   return { said, condition, notices };
+}
+
+/** What keywords say of a filter: "FILTER UVcut", "POLARIZATION yes", "... Filter=Pol" among what the source is. */
+function filterAmong(keywords: readonly CgatsKeyword[]) {
+  const found = keywords.flatMap(({ name, value, line }) => {
+    const words = /FILTER$/.test(name)
+      ? value
+      : name === 'MEASUREMENT_SOURCE'
+        ? (/filter\s*[=:]\s*([^,;=]+?)(?=\s+\w+\s*[=:]|[,;]|$)/i.exec(value)?.[1] ?? '')
+        : '';
+    const isPolarized = /^POLARI[SZ]ATION$/.test(name) && /^\s*(?:yes|y|true|1|on)\s*$/i.test(value);
+    const condition = isPolarized ? 'M3' : conditionOfFilter(words);
+    return condition ? [{ condition, line } as const] : [];
+  });
+  return found.find(({ condition }) => condition === 'M3') ?? found[0] ?? null;
 }
 
 /** Id of a CIE light: 'D50' out of "D50", "CIE D50", "D50/2". */

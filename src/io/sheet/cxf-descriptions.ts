@@ -19,24 +19,52 @@ export function identity(object: XmlElement): readonly (readonly [Field, string]
   ];
 }
 
-/** Gloss at 60 degrees among the PhysicalAttributes, however deep; one that says another angle does not count. */
-export function glossOf(object: XmlElement): readonly (readonly [Field, string])[] {
-  const look = (element: XmlElement): string | null => {
-    const angle = /(\d{2})/.exec(
-      `${element.name} ${element.attributes.get('Angle') ?? ''} ${element.attributes.get('Geometry') ?? ''}`,
-    )?.[1];
-    const value = element.text || (element.attributes.get('Value') ?? '');
-    if (/gloss/i.test(element.name) && (angle ?? '60') === '60' && !Number.isNaN(cellNumber(value))) return value;
+/** Gloss of an object: cells of that at 60 degrees, and the angles of others. */
+interface CxfGloss {
+  readonly cells: readonly (readonly [Field, string])[];
+  readonly otherAngles: readonly string[];
+}
+
+/**
+ * Gloss among the PhysicalAttributes, however deep; that at another angle than 60 degrees does not count. The angle may stand in the name of an
+ * element, in its attributes or in elements for angle or geometry beside the value or around it; files differ, and the schema of the
+ * standard is known here from memory only.
+ */
+export function glossOf(object: XmlElement): CxfGloss {
+  const otherAngles = new Set<string>();
+  const look = (element: XmlElement, around: string | null): string | null => {
+    const angle = angleOf(element) ?? around;
+    const value = element.text || (element.attributes.get('Value') ?? valueIn(element));
+    if (/gloss/i.test(element.name) && !IS_ANGLE.test(element.name) && !Number.isNaN(cellNumber(value))) {
+      if ((angle ?? '60') === '60') return value;
+      otherAngles.add(angle!);
+      return null;
+    }
     for (const child of element.children) {
-      const found = look(child);
+      const found = look(child, /gloss/i.test(element.name) ? angle : around);
       if (found !== null) return found;
     }
     return null;
   };
   const attributes = childOf(object, 'PhysicalAttributes');
-  const gloss = attributes ? look(attributes) : null;
-  return gloss === null ? [] : [['gloss_60', gloss]];
+  const gloss = attributes ? look(attributes, null) : null;
+  return { cells: gloss === null ? [] : [['gloss_60', gloss]], otherAngles: [...otherAngles] };
 }
+
+const IS_ANGLE = /angle|geometry/i;
+
+function angleOf(element: XmlElement): string | null {
+  const own = [
+    element.name,
+    ...[...element.attributes].flatMap(([name, value]) => (IS_ANGLE.test(name) ? [value] : [])),
+  ];
+  const inside = element.children.flatMap((child) => (IS_ANGLE.test(child.name) ? [child.text] : []));
+  return /(?<!\d)(20|45|60|75|85)(?!\d)/.exec([...own, ...inside].join(' '))?.[1] ?? null;
+}
+
+/** "<Gloss><Geometry>60</Geometry><Value>42</Value></Gloss>". */
+const valueIn = ({ children }: XmlElement): string =>
+  children.find(({ name }) => /^(?:value|units?|gu|glossvalue|reading)$/i.test(name))?.text ?? '';
 
 /** What tags say by their names, which mean what headings of a table do; the first of a name counts. */
 export function taggedCells(object: XmlElement): {

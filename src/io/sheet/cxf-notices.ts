@@ -1,5 +1,5 @@
 import type { Problem } from '../../engine/result';
-import type { CxfObject } from './cxf-object';
+import { type CxfObject, GLOWS } from './cxf-object';
 import type { CxfDialect } from './cxf-values';
 import { CONDITIONS_BEST_FIRST, conditionNotice } from './measurement-condition';
 import { counted, IF_RIGHT, sheetProblem } from './sheet-problem';
@@ -18,7 +18,7 @@ export function chosenNotices(objects: readonly CxfObject[], file: string): read
     .map(([chosen, { count, line }]) =>
       sheetProblem(
         'measurement-chosen',
-        `${counted(count, 'object')} ${count === 1 ? 'has' : 'have'} several measurements: ${chosen}. ${WHY}`,
+        `${counted(count, 'object')} ${count === 1 ? 'has' : 'have'} several measurements: ${chosen}. ${chosen.endsWith(GLOWS) ? WHY_GLOWS : WHY}`,
         IF_RIGHT,
         file,
         line,
@@ -33,8 +33,19 @@ export const conditionNotices = (objects: readonly CxfObject[], file: string): r
     return first ? [conditionNotice(condition, file, first.line)] : [];
   });
 
+/** Gloss that was left out. */
+export function glossNotices(objects: readonly CxfObject[], file: string): readonly Problem[] {
+  const such = objects.filter(({ glossAngles }) => glossAngles.length > 0);
+  if (such.length === 0) return [];
+  const angles = [...new Set(such.flatMap(({ glossAngles }) => glossAngles))].map((angle) => `${angle}°`).join(', ');
+  const text = `Gloss of ${counted(such.length, 'object')} is given at ${angles}; it cannot be turned into gloss at 60° and was left out.`;
+  return [sheetProblem('gloss-other-angle', text, 'Give gloss units at 60° if you have them.', file, such[0]!.line)];
+}
+
 const WHY =
   'SCI goes before SCE: in a room all reflected light counts. M1 goes before M0, M2 and M3: its light is like daylight, ultraviolet included.';
+
+const WHY_GLOWS = 'The best of the others was taken.';
 
 const DIALECTS: { readonly [D in CxfDialect]: string } = {
   'no-reference': 'name no ColorSpecification; the only one of the file was taken',

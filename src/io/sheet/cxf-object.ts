@@ -10,12 +10,14 @@ import {
   type CxfSpectrum,
   type CxfValue,
   colorFields,
+  greatestOf,
   labelOf,
   screenColor,
   spectrumOf,
   withSpecification,
   wrongValue,
 } from './cxf-values';
+import { isGlowing } from './reflectance-scale';
 import type { Field } from './types';
 
 /** An object of a CxF3 file as cells by field, or by the name of a tag that is not known. */
@@ -27,8 +29,13 @@ export interface CxfObject {
   /** What was taken and what was left where it was measured several times, 'M1 (not M0, M2)'; null where it was not. */
   readonly chosen: string | null;
   readonly condition: CxfValue['condition'];
+  /** Angles at which its gloss was read, where none is at 60 degrees. */
+  readonly glossAngles: readonly string[];
   readonly dialects: ReadonlySet<CxfDialect>;
 }
+
+/** What is said of a measurement that was left because it fluoresces. */
+export const GLOWS = 'sends back more light than falls on it and cannot be computed with';
 
 type Specifications = ReadonlyMap<string, CxfSpecification | 'twice'>;
 
@@ -56,7 +63,8 @@ export function readCxfObject(object: XmlElement, specifications: Specifications
     onAngles.length > 1 && !usable.some(({ specification: { geometry } }) => geometry === 'one-angle');
   const reflected = isGoniometric ? [] : usable;
   const spectra = reflected.filter(({ element }) => element.name === 'ReflectanceSpectrum');
-  const best = bestOf(spectra);
+  // One that fluoresces cannot be computed with; the same sample without ultraviolet can.
+  const best = bestOf(spectra.filter((one) => !isGlowing(greatestOf(one)))) ?? bestOf(spectra);
   const color = colorBeside(reflected, best);
   const screen = values && !best && !color ? screenColor(values) : null;
   if (!best && !color && !screen) return nothingIn(object, given, measured, file);
@@ -66,6 +74,7 @@ export function readCxfObject(object: XmlElement, specifications: Specifications
   const fields = color ? colorFields(color, file) : screen!;
   if (fields && 'code' in fields) return fields as Problem;
   const tagged = taggedCells(object);
+  const gloss = glossOf(object);
   return {
     line: object.line,
     cells: new Map<Field, string>([
@@ -73,13 +82,14 @@ export function readCxfObject(object: XmlElement, specifications: Specifications
       ...((fields as ReadonlyMap<Field, string> | null) ?? []),
       ...(color ? lightOf(color) : []),
       ...mirrorPart(best ?? color),
-      ...glossOf(object),
+      ...gloss.cells,
       ...tagged.known,
     ]),
     others: tagged.others,
     spectrum,
     chosen: best && spectra.length > 1 ? chosenAmong(best, spectra) : null,
     condition: (best ?? color)?.condition ?? null,
+    glossAngles: gloss.cells.length > 0 ? [] : gloss.otherAngles,
     dialects,
   };
 }
@@ -151,5 +161,7 @@ const mirrorPart = (value: CxfValue | null): readonly (readonly [Field, string])
 
 function chosenAmong(best: CxfValue, all: readonly CxfValue[]): string {
   const others = [...new Set(all.filter((one) => one !== best).map(labelOf))];
-  return `${labelOf(best)} was taken, ${others.join(' and ')} ${others.length === 1 ? 'was' : 'were'} left`;
+  const words = `${labelOf(best)} was taken, ${others.join(' and ')} ${others.length === 1 ? 'was' : 'were'} left`;
+  const glowing = [...new Set(all.filter((one) => one !== best && isGlowing(greatestOf(one))).map(labelOf))];
+  return glowing.length > 0 && !isGlowing(greatestOf(best)) ? `${words}; ${glowing.join(' and ')} ${GLOWS}` : words;
 }

@@ -38,6 +38,8 @@ export const COLOR_NAMES: readonly string[] = COLORS.map(([name]) => name);
 
 const LEAST_VALUES = 3;
 const MOST_VALUES = 1000;
+/** Longer texts are no spectra. */
+const MOST_LETTERS = 40 * MOST_VALUES;
 
 /** The value with the specification that it refers to; a problem where there is none. */
 export function withSpecification(
@@ -88,6 +90,10 @@ export const labelOf = ({ element, condition, specular }: CxfValue): string =>
   [condition, specular === 'included' ? 'SCI' : specular === 'excluded' && !condition ? 'SCE' : null]
     .filter((word) => word !== null)
     .join(' ') || quoted(element.attributes.get('Name') ?? element.attributes.get('ColorSpecification') ?? '');
+
+/** The greatest value of a spectrum as it is written; NaN where one is no number. */
+export const greatestOf = ({ element }: CxfValue): number =>
+  element.text.length > MOST_LETTERS ? Number.NaN : Math.max(...element.text.trim().split(/\s+/).map(cellNumber));
 
 /** Wavelengths and values of a ReflectanceSpectrum. Steps are those of its specification. */
 export function spectrumOf(

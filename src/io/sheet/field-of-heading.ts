@@ -28,7 +28,7 @@ const MOST_LETTERS = 60;
 
 /** "Gloss 60° (GU)", "L* (D65/10°)", "L_SCI": light, observer and mirror reflection say nothing of which column it is. */
 const CONDITIONS =
-  /(?<![A-Z0-9])(?:(?:D\d\d|FL?\d\d?|TL8[34]|CWF)(?:\s*[/,_-]?\s*(?:2|10)(?![A-Z0-9])\s*°?)?|[ACE]\s*\/\s*(?:2|10)\s*°?|SCI|SCE|SPIN|SPEX|M[0123])(?![A-Z0-9])/gi;
+  /(?<![A-Z0-9])(?:(?:D\d\d|FL?\d\d?|TL8[34]|CWF)(?:\s*[/,_-]?\s*(?:2|10)(?![A-Z0-9])\s*°?)?|[ACE]\s*\/\s*(?:2|10)\s*°?|SCI|SCE|SPIN|SPEX)(?![A-Z0-9])|\bM[0123]\b/gi;
 
 const IN_BRACKETS = /[([{][^)\]}]*[)\]}]/g;
 

@@ -31,6 +31,20 @@ export function conditionIn(text: string): MeasurementCondition | null {
   return named === undefined ? null : (`M${named}` as MeasurementCondition);
 }
 
+/**
+ * The condition that words for a filter mean (ISO 13655, 4.2): polarizers are M3; no ultraviolet is M2; ultraviolet included and no filter
+ * are M0, for M1 wants a light that matches D50 and is said by its name. "UV" alone, where a filter is named, is one against it. Null for
+ * other words.
+ */
+export function conditionOfFilter(words: string): MeasurementCondition | null {
+  const named = conditionIn(words);
+  if (named) return named;
+  if (/pol/i.test(words) && !/unpol|no\W*pol|without\W*pol|non\W*pol/i.test(words)) return 'M3';
+  if (/uv\W*(?:cut|excl|block|less|free)|(?:no|non|without|cut|excl\w*|minus)\W*uv|420\s*nm/i.test(words)) return 'M2';
+  if (/uv\W*incl|incl\w*\W*uv|with\W*uv|^\W*(?:no|none|off|n\/?a|no filter)\W*$/i.test(words)) return 'M0';
+  return /^\W*uv(?:\W*filter)?\W*$/i.test(words) ? 'M2' : null;
+}
+
 /** Says under which condition a file was measured. */
 export const conditionNotice = (condition: MeasurementCondition, file: string, line?: number): Problem => ({
   code: 'measurement-condition',

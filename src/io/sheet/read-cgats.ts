@@ -80,8 +80,9 @@ export function readCgats(text: string, file: string): Result<Sheet> {
   if (!merged) return failure(tooMany('16 million cells', tables[0]!.line, file));
   const { columns, rows: sheetRows } = merged;
   const greatest = read.flatMap(({ part }) => part.greatest);
-  const scale = scaleOf(greatest);
-  if (scale) notices.push(scaleNotice(scale, greatest, read.find(({ named }) => named)?.named ?? null, file));
+  const named = read.find((one) => one.named)?.named ?? null;
+  const scale = scaleOf(greatest, named);
+  if (scale) notices.push(scaleNotice(scale, greatest, named, file));
   const comma = sheetRows.find(({ cells }) => cells.some((cell) => COMMA_NUMBER.test(cell)));
   if (comma) notices.push(decimalComma(comma.line, file));
   const saidByAll = { ...(isAlike(read) ? read[0]!.said : {}), ...(scale && { scale }) };

@@ -25,7 +25,7 @@ const LOOKED_AT_ROWS = 500;
 /**
  * Reads a table of finishes: which mark separates, where the headings are (titles may stand above, there may be none), what each column
  * means, and spectra whose samples stand in columns. Rows that do not fit the headings are refused. Problems: those of `cutRows`, and
- * 'lamp-spectra'.
+ * 'no-rows' and 'lamp-spectra'.
  */
 export function readCsv(text: string, file: string): Result<Sheet> {
   const cut = cutRows(text, file);
@@ -39,6 +39,7 @@ export function readCsv(text: string, file: string): Result<Sheet> {
   const fitting = table.isTurned
     ? { rows: table.rows, refused: broken.map((one, i) => refusedRow(table.rows.length + i + 1, one.problem)) }
     : fitRows(table.rows, table.columns, broken, file);
+  if (fitting.rows.length + fitting.refused.length === 0) return failure(noRows(table.columns, file));
   const isComma = cut.value.mark !== ',';
   const sheet: Sheet = {
     format: 'csv',
@@ -163,6 +164,14 @@ const titleNotice = (above: readonly SheetRow[], file: string): Problem =>
     'lines-left-out',
     `${counted(above.length, 'line')} above the headings ${above.length === 1 ? 'was' : 'were'} not read.`,
     IF_RIGHT,
+    file,
+  );
+
+const noRows = (columns: readonly SheetColumn[], file: string): Problem =>
+  sheetProblem(
+    'no-rows',
+    `The table has headings (${counted(columns.length, 'column')}) but no rows.`,
+    'Export it again with its finishes.',
     file,
   );
 

@@ -3,7 +3,7 @@ import { placeIn } from '../place-problem';
 import { readXml, type XmlElement } from '../xml-reader';
 import { MOST_ROWS } from './cut-rows';
 import { CXF3, childOf, childrenOf } from './cxf-elements';
-import { chosenNotices, conditionNotices, dialectNotices } from './cxf-notices';
+import { chosenNotices, conditionNotices, dialectNotices, glossNotices } from './cxf-notices';
 import { type CxfObject, readCxfObject } from './cxf-object';
 import { cxfSpecifications } from './cxf-specifications';
 import type { CxfSpectrum } from './cxf-values';
@@ -72,7 +72,7 @@ function sheetOf(read: readonly Read[], file: string): Result<Sheet> {
     rows.push({ row: i + 1, line: object.line, cells: [...known, ...unknown, ...spectrum] });
   }
   const greatest = objects.flatMap(({ spectrum }) => (spectrum ? [spectrum.greatest] : []));
-  const scale = scaleOf(greatest);
+  const scale = scaleOf(greatest, 'factor');
   const hasComma = objects.some(({ spectrum, cells }) =>
     hasDecimalComma([...(spectrum?.values ?? []), cells.get('lab_l') ?? '']),
   );
@@ -88,6 +88,7 @@ function sheetOf(read: readonly Read[], file: string): Result<Sheet> {
       ...dialectNotices(objects, file),
       ...conditionNotices(objects, file),
       ...chosenNotices(objects, file),
+      ...glossNotices(objects, file),
       // The schema wants factors, so that only percent deserves a word.
       ...(scale === 'percent' ? [scaleNotice(scale, greatest, 'factor', file)] : []),
       ...(hasComma

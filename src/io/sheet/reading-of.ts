@@ -1,6 +1,7 @@
 import type { Problem } from '../../engine/result';
 import { isMeasured } from './color-sets';
 import { type Columns, greatestIn } from './columns';
+import { SURELY_FACTOR } from './reflectance-scale';
 import type { ColorReading } from './row-color';
 import { spectrumLayout } from './row-spectrum';
 import { conditionsInWords } from './said-conditions';
@@ -9,8 +10,6 @@ import type { Field, ImportChoices, Sheet, SheetConditions } from './types';
 
 /** A factor cannot be this large (a fluorescent white stays under 3), so values above are percent. */
 const PERCENT_FROM = 3;
-/** Up to here values are factors of surfaces without doubt. */
-const SURELY_FACTOR = 1.005;
 
 interface FoundReading {
   readonly reading: ColorReading;
@@ -67,10 +66,11 @@ export function readingOf(sheet: Sheet, columns: Columns, choices: ImportChoices
   const isLrvFactor = !isOurs && lrv > 0 && lrv <= 1 && rows.length > 1;
   if (isLrvFactor) tell('lrv-times-100', 'LRVs were read from 0 to 1.');
 
+  const scaleOpen = hasSpectra && !chosen && greatest > SURELY_FACTOR && greatest <= PERCENT_FROM;
   const reading: ColorReading = {
     columns,
     said: { ...choices.conditions, ...withHeadings(said, columns) },
-    spectrum: spectrumLayout(columns, isPercent ? 100 : 1),
+    spectrum: spectrumLayout(columns, isPercent ? 100 : 1, scaleOpen),
     scales: {
       lum: isLumFactor ? 100 : 1,
       xyz: isXyzFactor ? 100 : 1,
@@ -78,5 +78,5 @@ export function readingOf(sheet: Sheet, columns: Columns, choices: ImportChoices
       lrv: isLrvFactor ? 100 : 1,
     },
   };
-  return { reading, notices, scaleOpen: hasSpectra && !chosen && greatest > SURELY_FACTOR && greatest <= PERCENT_FROM };
+  return { reading, notices, scaleOpen };
 }

@@ -7,16 +7,28 @@ const MOST_FACTOR = 3;
 /** Share of rows beyond that from which on the file is in percent: one number with a lost decimal point does not make it so. */
 const PERCENT_SHARE = 0.1;
 
+/** Up to here values are factors of surfaces without doubt. */
+export const SURELY_FACTOR = 1.005;
+
 /**
  * How the reflectances of a file are written, from the greatest of each row: factors of a perfect diffuser (white is 1) or
- * percent. Null where there are none.
+ * percent. Null where there are none, and where they could be either and the file does not name them: dark colors in percent, or bright ones
+ * that glow.
  */
-export function scaleOf(greatest: readonly number[]): 'factor' | 'percent' | null {
+export function scaleOf(
+  greatest: readonly number[],
+  named: 'factor' | 'percent' | null = null,
+): 'factor' | 'percent' | null {
   const known = greatest.filter((value) => !Number.isNaN(value));
   if (known.length === 0) return null;
   const beyond = known.filter((value) => value > MOST_FACTOR).length;
-  return beyond >= known.length * PERCENT_SHARE && beyond > 0 ? 'percent' : 'factor';
+  if (beyond > 0) return beyond >= known.length * PERCENT_SHARE ? 'percent' : 'factor';
+  return known.some((value) => value > SURELY_FACTOR) ? named : 'factor';
 }
+
+/** Whether a spectrum with such a greatest value sends back more than falls on it, in percent or as a factor. */
+export const isGlowing = (greatest: number): boolean =>
+  (greatest > MOST_FACTOR ? greatest / 100 : greatest) > SURELY_FACTOR;
 
 /** Says what was decided; `named` is what the file calls them. */
 export function scaleNotice(

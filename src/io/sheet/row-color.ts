@@ -7,8 +7,8 @@ import { plainText } from './cell-text';
 import { type Columns, cellOf } from './columns';
 import { bareHeading, headingKey } from './field-of-heading';
 import { isCellProblem, type NumberFieldId, numberOf } from './row-numbers';
-import { rowSpectrum, type SpectrumLayout } from './row-spectrum';
-import { conditionsInCell, conditionsInWords, observerInCell, specularInCell } from './said-conditions';
+import { GLOWING, rowSpectrum, type SpectrumLayout } from './row-spectrum';
+import { conditionsInCell, conditionsInWords, observerInCell, otherLightIn, specularInCell } from './said-conditions';
 import { quoted, sheetProblem } from './sheet-problem';
 import type { SheetConditions, SheetRow } from './types';
 
@@ -50,10 +50,12 @@ export function colorOfRow(reading: ColorReading, row: SheetRow, name: string): 
   const found: GivenColor[] = [];
   let missing: Problem | null = null;
   let isOpen = false;
+  let glowing: Problem | null = null;
   if (reading.spectrum) {
     const read = rowSpectrum(reading.spectrum, columns, row);
-    if (!read.ok) return read;
-    if (read.value) found.push({ ...read.value, ...(specular && { specular }) });
+    if (!read.ok && read.problem.code !== GLOWING) return read;
+    if (!read.ok) glowing = read.problem;
+    else if (read.value) found.push({ ...read.value, ...(specular && { specular }) });
   }
   for (const kind of ['lab', 'lch', 'xyz', 'xyy'] as const) {
     const read = kind === 'xyy' ? xyyOf(reading, row) : tripleOf(columns, row, kind, kind === 'xyz' ? scales.xyz : 1);
@@ -83,6 +85,16 @@ export function colorOfRow(reading: ColorReading, row: SheetRow, name: string): 
   // Numbers without a light are worth more than a screen color: they wait for the answer.
   const first = found[0];
   if (isOpen && first?.kind !== 'spectrum') return failure(conditionsMissing(said, row.line));
+  if (glowing) {
+    const numbers = found.filter(({ kind }) => kind === 'lab' || kind === 'lch' || kind === 'xyz');
+    if (numbers.length === 0) return failure(glowing);
+    return success({
+      color: numbers[0]!,
+      others: found.filter((one) => one !== numbers[0]),
+      ...(lrv !== null && { lrv }),
+      notices: [{ ...glowing, text: `${glowing.text} Its numbers were taken instead.` }],
+    });
+  }
   if (first) {
     const notices = missing ? [{ ...missing, remedy: 'Another notation of the row was taken.' }] : [];
     return success({ color: first, others: found.slice(1), ...(lrv !== null && { lrv }), notices });
@@ -166,7 +178,10 @@ const MOST_LETTERS = 80;
 function conditionsOfRow({ columns, said }: ColorReading, row: SheetRow): Result<Conditions | null> {
   const light = cellOf(columns, row, 'illuminant');
   const own = isBlank(light) || light.length > MOST_LETTERS ? {} : conditionsInCell(light);
-  if (!isBlank(light) && !own.illuminant && !own.observer_deg) return failure(unknownLight(light, row.line));
+  const other = light.length > MOST_LETTERS ? null : otherLightIn(light);
+  if (other || (!isBlank(light) && !own.illuminant && !own.observer_deg)) {
+    return failure(unknownLight(light, other !== null, row.line));
+  }
   const cell = cellOf(columns, row, 'observer_deg');
   const observer = isBlank(cell) ? own.observer_deg : observerInCell(cell.slice(0, MOST_LETTERS));
   if (observer === null) {
@@ -226,11 +241,8 @@ function conditionsMissing({ illuminant, observer_deg }: SheetConditions, line: 
   return sheetProblem(CONDITIONS_MISSING, words, remedy, undefined, line);
 }
 
-const unknownLight = (cell: string, line: number): Problem =>
-  sheetProblem(
-    'unknown-illuminant',
-    `${quoted(cell)} is no CIE light that is known here.`,
-    `Use one of ${LIGHT_IDS.join(', ')}.`,
-    undefined,
-    line,
-  );
+function unknownLight(cell: string, isOther: boolean, line: number): Problem {
+  const what = isOther ? 'is a light whose table is not held here' : 'is no CIE light that is known here';
+  const remedy = `Use one of ${LIGHT_IDS.join(', ')}${isOther ? '; ask for the numbers under D65 or D50' : ''}.`;
+  return sheetProblem('unknown-illuminant', `${quoted(cell)} ${what}.`, remedy, undefined, line);
+}

@@ -1,7 +1,7 @@
 import type { FinishClass, Provenance } from '../../engine/finish/types';
 import type { FinishPattern, Variation } from '../../engine/pattern/types';
 import type { Problem } from '../../engine/result';
-import { THICKNESS_MM } from '../../model/check-finish';
+import { mostGloss, THICKNESS_MM } from '../../model/check-finish';
 import type { Finish, Supply } from '../../model/project';
 import { availabilityInCell } from './availability-words';
 import { isBlank, numberInCell } from './cell-number';
@@ -118,6 +118,18 @@ const withoutAngle = (cell: string): string =>
 /** "4 GU @ 85°", "20°: 45". */
 const otherAngleIn = (cell: string): boolean => /(?<![\d.,])(?:20|45|75|85)\s*(?:°|º|deg)/i.test(cell);
 
+/** ISO 2813: what black glass reads. */
+const BLACK_GLASS_GU = 100;
+
+const moreThanGlass = (gloss: number, line: number): Problem =>
+  sheetProblem(
+    'gloss-over-glass',
+    `Its gloss is ${gloss}: more than black glass (100) mirrors, as clear glass with two faces and some glazes do.`,
+    'Look whether it was read at 60°: at 20° a high gloss reads otherwise.',
+    undefined,
+    line,
+  );
+
 /** Gloss units of a row: a number, or a word for a sheen (told); null where it says none, a problem where it says nonsense. */
 export function glossOf({ columns, row, notices }: RowReading, kind: FinishClass): number | null | Problem {
   const cell = cellOf(columns, row, 'gloss_60');
@@ -128,11 +140,15 @@ export function glossOf({ columns, row, notices }: RowReading, kind: FinishClass
     notices.push(sheetProblem('gloss-other-angle', words, 'Give gloss units at 60°.', undefined, row.line));
     return null;
   }
-  const most = kind === 'metal' ? 1000 : 100;
-  if (read >= 0 && read <= most) return read;
+  const most = mostGloss(kind);
+  if (read >= 0 && read <= most) {
+    if (kind !== 'metal' && read > BLACK_GLASS_GU) notices.push(moreThanGlass(read, row.line));
+    return read;
+  }
   if (!Number.isNaN(read)) {
     const words = `The gloss is ${read}, outside 0 to ${most}.`;
-    return sheetProblem('out-of-range', words, 'Give gloss units at 60°.', undefined, row.line);
+    const remedy = 'Give gloss units at 60° (ISO 2813); what mirrors more is a metal, or a mirror of one.';
+    return sheetProblem('out-of-range', words, remedy, undefined, row.line);
   }
   const word = cell.length > MOST_OF_WORD ? null : sheenInCell(cell);
   if (word === null) {

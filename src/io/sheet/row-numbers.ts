@@ -42,6 +42,9 @@ const NUMBER_FIELDS = {
   uncertainty_de00: { what: 'uncertainty', least: 0, most: 30, remedy: 'Give it in CIEDE2000 units, 0 to 30.' },
 } satisfies Partial<Record<Field, NumberField>>;
 
+/** "±0.5", "+/- 0.5". */
+const PLUS_MINUS = /^\s*(?:±|\+\s*\/?\s*[-\u2212\u2013])\s*/;
+
 export type NumberFieldId = keyof typeof NUMBER_FIELDS;
 
 /** What went wrong with a row; thrown inside of the reading of one row and caught there. */
@@ -62,7 +65,7 @@ export function numberOf(
   const cell = cellOf(columns, row, field);
   if (isBlank(cell)) return null;
   const { what, least, most, remedy } = NUMBER_FIELDS[field];
-  const read = numberInCell(cell, columns.comma);
+  const read = numberInCell(field === 'uncertainty_de00' ? cell.replace(PLUS_MINUS, '') : cell, columns.comma);
   if (Number.isNaN(read)) return { problem: notANumber(headingOf(columns, field), cell, row.line, columns.comma) };
   const value = scale === 1 ? read : Number((read * scale).toPrecision(12));
   if (value >= least && value <= most) return value;

@@ -1,5 +1,5 @@
 import type { GivenColor } from '../../engine/finish/given-color';
-import { failure, type Result, success } from '../../engine/result';
+import { failure, type Problem, type Result, success } from '../../engine/result';
 import { spectrumProblem } from '../../engine/spectrum/resample';
 import { evenSteps, type SpectrumRow, stepOf } from '../even-steps';
 import { isBlank, numberInCell } from './cell-number';
@@ -13,18 +13,20 @@ export interface SpectrumLayout {
   readonly bands: Columns['bands'];
   /** What values are divided by. */
   readonly scale: 1 | 100;
+  /** They may be percent as well. */
+  readonly isOpen: boolean;
 }
 
 /** A step this much longer than the others means that a value is missing. Our judgment. */
 const GAP = 1.5;
 
 /** The columns of spectra, null where a sheet has none. */
-export const spectrumLayout = ({ bands }: Columns, scale: 1 | 100): SpectrumLayout | null =>
-  bands.length < 2 ? null : { bands, scale };
+export const spectrumLayout = ({ bands }: Columns, scale: 1 | 100, isOpen: boolean): SpectrumLayout | null =>
+  bands.length < 2 ? null : { bands, scale, isOpen };
 
 /** The spectrum of a row; null where all of its cells are blank. Rows may have steps of their own, but no gaps. */
 export function rowSpectrum(
-  { bands, scale }: SpectrumLayout,
+  { bands, scale, isOpen }: SpectrumLayout,
   columns: Columns,
   { cells, line }: SheetRow,
 ): Result<(GivenColor & { kind: 'spectrum' }) | null> {
@@ -49,5 +51,26 @@ export function rowSpectrum(
   }
   const color = { kind: 'spectrum', ...evenSteps(rows).sampled } as const;
   const wrong = spectrumProblem(color);
-  return wrong ? failure({ ...wrong, at: { line } }) : success(color);
+  if (!wrong) return success(color);
+  return failure({
+    ...(isOpen && (wrong.code === GLOWING || wrong.code === 'spectrum-percent')
+      ? openScale(color.reflectance, wrong)
+      : wrong),
+    at: { line },
+  });
+}
+
+/** Code of a spectrum that sends back more than falls on it: it fluoresces. */
+export const GLOWING = 'spectrum-above-one';
+
+/** Above this a dark color in percent is likelier than one that glows. Our judgment. */
+const MOST_GLOWING = 1.6;
+
+function openScale(reflectance: readonly number[], wrong: Problem): Problem {
+  const greatest = Math.max(...reflectance);
+  const remedy = 'If they are percent (a dark color), say so as the scale of the file.';
+  if (wrong.code !== GLOWING) return { ...wrong, remedy };
+  if (greatest < MOST_GLOWING) return { ...wrong, remedy: `${wrong.remedy} ${remedy}` };
+  const text = `The greatest reflectance is ${greatest}: as a factor that of a color that glows, as percent that of a dark one.`;
+  return { ...wrong, text, remedy };
 }

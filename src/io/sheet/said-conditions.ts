@@ -3,7 +3,7 @@ import { illuminantId } from '../color-line';
 import type { SheetConditions } from './types';
 
 const LIGHT_AND_OBSERVER =
-  /(?<![\p{L}\d])(?:illuminant\s*[,:=]?\s*)?(D\d\d|FL?\d\d?|LED[- ]?[A-Z]+\d|A|C|E)(?:\s*[/,_-]?\s*(10|2)(?:\s*(?:°|º|deg(?:rees?)?))?(?![\d.,]))?(?![\p{L}\d])/iu;
+  /(?<![\p{L}\d])(?:illuminant\s*[,:=]?\s*)?(D\d\d|FL?\d\d?|TL8[34]|CWF|LED[- ]?[A-Z]+\d|A|C|E)(?:\s*[/,_-]?\s*(10|2)(?:\s*(?:°|º|deg(?:rees?)?))?(?![\d.,]))?(?![\p{L}\d])/iu;
 const OBSERVER = /(?<![\d.,])(10|2)\s*(?:°|º|[_-]?deg(?:rees?|r[eé]s?)?(?![a-z])|[_-]?grad)/i;
 
 /** CIE 15: the standard observers by the years of their tables. */
@@ -18,6 +18,12 @@ export function conditionsInCell(cell: string): SheetConditions {
   const illuminant = found ? illuminantId(found[1]!) : null;
   const observer = observerInCell(found?.[2] ?? OBSERVER.exec(cell)?.[1] ?? '');
   return { ...(illuminant && { illuminant }), ...(observer && { observer_deg: observer }) };
+}
+
+/** The light that a cell names and that is not known here, as "D60" or "E/2"; null where there is none. */
+export function otherLightIn(cell: string): string | null {
+  const named = LIGHT_AND_OBSERVER.exec(cell)?.[1];
+  return named && !illuminantId(named) ? named.toUpperCase() : null;
 }
 
 /** "10", "10°", "2 degree", "CIE 1964"; null for anything else. */

@@ -1,6 +1,6 @@
 import type { FinishClass, Provenance } from '../../engine/finish/types';
 import { failure, type Result, success } from '../../engine/result';
-import { checkFinish, THICKNESS_MM } from '../../model/check-finish';
+import { checkFinish, mostGloss, THICKNESS_MM } from '../../model/check-finish';
 import { lengthText, parseLength } from '../../model/length-text';
 import { codeOf } from '../../model/merge-finishes';
 import type { Finish, Supply } from '../../model/project';
@@ -114,7 +114,7 @@ export function finishOfFields(
     const number = typed === '' ? null : Number(typed);
     const isWrong = number === null ? key === 'gloss' : !(number >= least && number <= most);
     if (isWrong) {
-      const text = FINISH_FORM.wrongNumber(label, least, key === 'gloss' && fields.class !== 'metal' ? 100 : most);
+      const text = FINISH_FORM.wrongNumber(label, least, key === 'gloss' ? mostGloss(fields.class) : most);
       return failure({ code: 'out-of-range', text, remedy: '' });
     }
     read[key] = number;

@@ -209,7 +209,7 @@ describe('gloss', () => {
     });
     expect(finishOf('Glanz', 'hochglänzend').finish.gloss_gu).toBe(78);
     expect(() => finishOf('gloss', 'shiny-ish')).toThrow(/neither a number nor a word/);
-    expect(() => finishOf('gloss', '120')).toThrow(/outside 0 to 100/);
+    expect(() => finishOf('gloss', '240')).toThrow(/outside 0 to 200/);
   });
 });
 
