@@ -1,3 +1,4 @@
+import { printable } from './printable';
 import { run } from './run';
 
 // A reader that has seen enough (`| head`) closes the pipe; that is no mistake.
@@ -13,7 +14,7 @@ try {
 } catch (error) {
   const stack = error instanceof Error ? error.stack : String(error);
   process.stderr.write(
-    `This is a mistake in the program, not in your input. Please report it with these lines:\n${stack}\n`,
+    `This is a mistake in the program, not in your input. Please report it with these lines:\n${printable(stack ?? '')}\n`,
   );
   process.exitCode = 1;
 }

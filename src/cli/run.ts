@@ -11,6 +11,7 @@ import { light } from './commands/light';
 import { shift } from './commands/shift';
 import { shortlist } from './commands/shortlist';
 import { inWords, readSpeech, type Speech } from './in-words';
+import { printable } from './printable';
 import { problemText } from './problem-text';
 
 const WORKING: readonly Command[] = [assess, carryOver, color, compare, importFinishes, lamp, light, shift, shortlist];
@@ -49,7 +50,11 @@ function runCommand(argv: readonly string[], speech: Speech): Outcome {
   const { json, text, notices = [], exit = 0, names = [] } = result.value;
   const data = command.hasNotes ? { ...(json as object), notes: notices.map(noteOf) } : json;
   const out = args.includes('--json') ? JSON.stringify(data, null, 2) : inWords(text, speech, [...given, ...names]);
-  return { exit, out: `${out}\n`, messages: lines(notices, (line) => inWords(line, speech, [...given, ...names])) };
+  return {
+    exit,
+    out: `${printable(out)}\n`,
+    messages: lines(notices, (line) => inWords(line, speech, [...given, ...names])),
+  };
 }
 
 const noteOf = ({ code, text }: Problem) => ({ code, text });
@@ -63,5 +68,5 @@ const wrong = (problems: readonly Problem[], say?: (line: string) => string): Ou
 function lines(problems: readonly Problem[], say = (line: string) => line): string {
   const shown = problems.slice(0, MOST_LINES).map((problem) => say(problemText(problem)));
   if (problems.length > MOST_LINES) shown.push(`... and ${problems.length - MOST_LINES} more.`);
-  return shown.map((line) => `${line}\n`).join('');
+  return shown.map((line) => `${printable(line)}\n`).join('');
 }

@@ -1,8 +1,53 @@
-import { closeSync, existsSync, openSync, statSync, unlinkSync, writeFileSync } from 'node:fs';
+import {
+  closeSync,
+  existsSync,
+  openSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  statSync,
+  unlinkSync,
+  writeFileSync,
+} from 'node:fs';
+import { basename, dirname, join, resolve } from 'node:path';
 import { failure, type Result, success } from '../engine/result';
 
-/** Writes a file (UTF-8), in place of what stood there; or says why it cannot be written. */
-export const writeText = (file: string, text: string): Result<null> => tried(file, () => writeFileSync(file, text));
+/**
+ * Writes a file (UTF-8), in place of what stood there; or says why it cannot be written. Written beside and then put in its place: where
+ * the disk is full or the program ends, what stood there still stands there whole.
+ */
+export const writeText = (file: string, text: string): Result<null> =>
+  tried(file, () => {
+    const before = statSync(file, { throwIfNoEntry: false });
+    // What is no plain file (a pipe, a terminal) cannot be replaced.
+    if (before && !before.isFile()) return writeFileSync(file, text);
+    const place = before ? realpathSync(file) : file;
+    const beside = `${place}.${process.pid}.part`;
+    try {
+      writeFileSync(beside, text, { flag: 'wx', ...(before && { mode: before.mode }) });
+      renameSync(beside, place);
+    } catch (error) {
+      rmSync(beside, { force: true });
+      throw error;
+    }
+  });
+
+/** Whether two files that are to be written are one. */
+export function checkApart(file: string, other: string): Result<null> {
+  if (!isSame(file, other) && pathOf(file) !== pathOf(other)) return success(null);
+  return failure({
+    code: 'written-twice',
+    text: 'Two things are to be written to this one file; the first would be lost.',
+    at: { file },
+    remedy: 'Name two files.',
+  });
+}
+
+/** A path by which a file that is not there yet is known, whatever links lead to its folder. */
+function pathOf(file: string): string {
+  const folder = dirname(resolve(file));
+  return join(existsSync(folder) ? realpathSync(folder) : folder, basename(file));
+}
 
 /** Whether a file can be written, before long work is done for it; what stands there stays. It must not be `source`, what was read. */
 export function checkWritable(file: string, source: string): Result<null> {

@@ -5,11 +5,11 @@ import { checkUnique } from '../model/check-number';
 import { LIBRARY_VERSION, type Library, libraryOfNow, newLibrary } from '../model/library';
 import { wrongKind } from './file-kind';
 import { layOutJson } from './json-layout';
-import { locateJson } from './json-text';
 import { mendShares } from './mend-shares';
-import { failureOf, placeProblem } from './place-problem';
-import { parseProject } from './project-file';
+import { failureOf } from './place-problem';
+import { projectOfJson } from './project-file';
 import { finishSchema } from './project-schema';
+import { readDocument } from './read-document';
 import { fitSchema, unknownFieldNotices } from './schema-problems';
 
 const KIND = {
@@ -33,18 +33,14 @@ const librarySchema = v.object({
  * shares that miss 1 by rounding are scaled and unknown fields left out, both told. Colors are not looked at spectrally here
  * (`checkingLibrary` does that).
  */
-export function parseLibrary(text: string, file?: string): Result<Library> {
-  const located = locateJson(text, file);
-  if (!located.ok) return located;
-  const { value, lines } = located.value;
-  if (isProject(value)) {
-    const project = parseProject(text, file);
+export const parseLibrary = (text: string, file?: string): Result<Library> =>
+  readDocument(text, file, (value, placed) => {
+    if (!isProject(value)) return libraryOfJson(value, placed);
+    const project = projectOfJson(value, placed);
     if (!project.ok) return project;
     const { id, name, library } = project.value;
     return success(newLibrary({ id, name, note: '', finishes: library }), project.notices);
-  }
-  return libraryOfJson(value, (problem) => placeProblem(problem, lines, file));
-}
+  });
 
 /** The same of what is no text any more; `placed` says where a problem sits. */
 function libraryOfJson(value: unknown, placed: (problem: Problem) => Problem): Result<Library> {

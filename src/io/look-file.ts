@@ -6,8 +6,9 @@ import type { CopiedLook } from '../model/look';
 import { wrongKind } from './file-kind';
 import { layOutJson } from './json-layout';
 import { locateJson } from './json-text';
-import { failureOf, placeProblem } from './place-problem';
+import { failureOf } from './place-problem';
 import { lookSchema } from './project-schema';
+import { readDocument } from './read-document';
 import { fitSchema, unknownFieldNotices } from './schema-problems';
 
 /** The version of look files this program writes, and the newest it reads. */
@@ -28,11 +29,9 @@ export function typeOfFile(text: string): string | null {
  * Reads a look file. Everything that is wrong is listed, each with file, line, path and what to do. Fields it does not know are left
  * out and said. Colors that no surface can have are refused.
  */
-export function parseLook(text: string, file?: string): Result<CopiedLook> {
-  const located = locateJson(text, file);
-  if (!located.ok) return located;
-  const { value, lines } = located.value;
-  const placed = (problem: Problem): Problem => placeProblem(problem, lines, file);
+export const parseLook = (text: string, file?: string): Result<CopiedLook> => readDocument(text, file, lookOfJson);
+
+function lookOfJson(value: unknown, placed: (problem: Problem) => Problem): Result<CopiedLook> {
   const kind = wrongKind(value, KIND);
   if (kind) return failure(placed(kind));
   const parsed = fitSchema(fileSchema, value, placed);

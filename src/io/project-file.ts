@@ -5,11 +5,11 @@ import type { Finish, Project } from '../model/project';
 import { emptyNotices, withEmptySurfaces, withoutEmptySurfaces } from './empty-surfaces';
 import { wrongKind } from './file-kind';
 import { layOutJson } from './json-layout';
-import { locateJson } from './json-text';
 import { mendShares } from './mend-shares';
 import { migrateProject } from './migrate-project';
-import { failureOf, placeProblem } from './place-problem';
+import { failureOf } from './place-problem';
 import { projectSchema } from './project-schema';
+import { readDocument } from './read-document';
 import { fitSchema, unknownFieldNotices } from './schema-problems';
 
 /** The version this program writes, and the newest it reads. */
@@ -21,12 +21,7 @@ const VERSION = 7;
  * nothing is chosen for are told, too.
  * Colors are not looked at spectrally here (`checkColors` does that).
  */
-export function parseProject(text: string, file?: string): Result<Project> {
-  const located = locateJson(text, file);
-  if (!located.ok) return located;
-  const { value, lines } = located.value;
-  return projectOfJson(value, (problem) => placeProblem(problem, lines, file));
-}
+export const parseProject = (text: string, file?: string): Result<Project> => readDocument(text, file, projectOfJson);
 
 /** The same of what is no text any more; `placed` says where a problem sits. */
 export function projectOfJson(

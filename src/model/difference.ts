@@ -115,6 +115,8 @@ function changeMembers(from: Members, members: readonly unknown[], { gone = [], 
   }
   if (order === undefined) return Object.fromEntries(all);
   if (!Array.isArray(order) || order.length !== all.size || !order.every((name) => all.has(name))) return undefined;
+  // A name that stands twice would take the place of another.
+  if (new Set(order).size !== all.size) return undefined;
   return Object.fromEntries(order.map((name) => [name, all.get(name)]));
 }
 

@@ -104,6 +104,12 @@ describe('a difference that does not fit', () => {
   });
 });
 
+it('an order that names a member twice fits nothing', () => {
+  const order = (names: readonly string[]) => applyDifference({ a: 1, b: 2 }, { members: [], order: names });
+  expect(order(['a', 'a'])).toBeUndefined();
+  expect(Object.keys(order(['b', 'a']) as object)).toEqual(['b', 'a']);
+});
+
 describe('differences of documents', () => {
   it('of any commands lead back step by step to the same files, and forward again', () => {
     const demo = demoProject();

@@ -4,6 +4,7 @@ import { applyDifference } from '../../model/difference';
 import { NO_FINISH } from '../../model/empty-surface';
 import type { History } from '../../model/history';
 import type { Project } from '../../model/project';
+import { isSameValue } from '../../model/same-value';
 import { damaged, keptNewer } from '../../ui/words/keeping';
 import { type Chain, historyOf, type KeptChain } from './chain';
 import type { StoredProject } from './journal';
@@ -40,7 +41,7 @@ export function restore(stored: StoredProject): Result<Restored> {
   const unknown = read.notices?.flatMap(({ code, at }) => (code === 'unknown-field' ? [at?.path ?? ''] : [])) ?? [];
   if (unknown.length > 0) return failure(keptNewer(stored.project.name, unknown));
   if (read.value.id !== journal.project) return failure(damaged(stored.project.name));
-  const isAsWritten = isEqual(present, read.value);
+  const isAsWritten = isSameValue(present, read.value);
   const chain: Chain = isAsWritten
     ? { documents: raw.documents as readonly Project[], labels: raw.labels, position }
     : broughtUp(raw, position, read.value);
@@ -122,16 +123,6 @@ function thinned(option: unknown): unknown {
     ...option,
     scheme: Object.fromEntries(Object.entries(option['scheme']).filter(([, place]) => !isEmpty(place))),
   };
-}
-
-/** Equal by value, in whatever order members stand; undefined ones count as absent. */
-function isEqual(one: unknown, other: unknown): boolean {
-  if (one === other) return true;
-  if (Array.isArray(one) && Array.isArray(other)) {
-    return one.length === other.length && one.every((item, i) => isEqual(item, other[i]));
-  }
-  if (!isObject(one) || !isObject(other)) return false;
-  return [...new Set([...Object.keys(one), ...Object.keys(other)])].every((name) => isEqual(one[name], other[name]));
 }
 
 /** The document of a project that cannot be opened, in the shape of a file: the one nearest to the present that can be reached. */

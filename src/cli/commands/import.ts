@@ -11,7 +11,7 @@ import { COMMON_OPTIONS, type Command, type Report } from '../command';
 import { importChoices } from '../import-choices';
 import { openRange } from '../open-range';
 import { importRecord, importText } from '../text/import-text';
-import { checkWritable, writeText } from '../write-text';
+import { checkApart, checkWritable, writeText } from '../write-text';
 
 const OPTIONS = {
   ...COMMON_OPTIONS,
@@ -49,6 +49,9 @@ export const importFinishes: Command = {
       const writable = target === undefined ? success(null) : checkWritable(target, file);
       if (!writable.ok) return writable;
     }
+    const { out, csv } = values;
+    const apart = out === undefined || csv === undefined ? success(null) : checkApart(csv, out);
+    if (!apart.ok) return apart;
     const opened = openRange(file, choices.value);
     if (!opened.ok) return opened;
     const { outcome, headings, library } = opened.value;
