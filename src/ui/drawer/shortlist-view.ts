@@ -77,9 +77,9 @@ export function shownLibrary(
   }
   const isUnfit = new Set(notMade.filter((id) => !kept.includes(id)));
   // What is not held against anything yet comes once it is.
-  const there = shortlist.pending > 0 ? new Set(shortlist.orderNow.map(({ finish }) => finish)) : null;
+  const there = new Set(shortlist.orderNow.map(({ finish }) => finish));
   const all = library.filter(
-    (finish) => (there === null || there.has(finish.id)) && (showsNotMade || !isUnfit.has(finish.id) || isOwn(finish)),
+    (finish) => there.has(finish.id) && (showsNotMade || !isUnfit.has(finish.id) || isOwn(finish)),
   );
   const shown = passing(all);
   const byId = new Map(shown.map((finish) => [finish.id, finish]));
