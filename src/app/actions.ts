@@ -30,7 +30,7 @@ import { BAR } from '../ui/words/top-bar';
 import { createLogActions, decisionEntries, type LogActions } from './log-actions';
 import { offeredIn } from './offered';
 import { type AppState, chosenOption, documentOf, projectOf, shownSetting, withHistory } from './state';
-import { createTryActions, type TryActions, type TryPlace } from './try-out';
+import { createTryActions, type TryActions, type TryPlace, withoutTry } from './try-out';
 import { APP_WORDS } from './words';
 
 /** Changes of the document; each is one step to undo unless it continues the one before, and drops a change on trial. */
@@ -211,14 +211,19 @@ export function createActions(store: StoreApi<AppState>): Actions {
   };
 }
 
-/** Every change starts from the document as it is kept: what is only tried goes first. To undo it, nothing else is taken back. */
+/**
+ * Every change starts from the document as it is kept: what is only tried goes first. Undo takes back the trial and nothing else, redo waits
+ * for its end.
+ */
 function droppingTry<T extends object>(store: StoreApi<AppState>, changes: T): T {
   const dropping = Object.entries(changes).map(([name, change]) => [
     name,
     (...given: unknown[]) => {
       if (store.getState().tryOut) {
+        // What was undone before is no answer to what is tried.
+        if (name === 'redo') return undefined;
+        if (name === 'undo') return store.setState(withoutTry);
         store.setState({ tryOut: null });
-        if (name === 'undo') return undefined;
       }
       return (change as (...given: unknown[]) => unknown)(...given);
     },

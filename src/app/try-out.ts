@@ -58,9 +58,15 @@ export function createTryActions(store: StoreApi<AppState>): TryActions {
       const { project, label } = state.tryOut;
       store.setState(withHistory(state, record(state.history, project, label)));
     },
-    dropTry: () => store.setState(({ tryOut, drawer }) => ({ tryOut: null, drawer: tryOut?.reopens ?? drawer })),
+    dropTry: () => store.setState(withoutTry),
   };
 }
+
+/** The trial is over, and what it closed opens again. */
+export const withoutTry = ({ tryOut, drawer }: AppState): Pick<AppState, 'tryOut' | 'drawer'> => ({
+  tryOut: null,
+  drawer: tryOut?.reopens ?? drawer,
+});
 
 /** What is found in an option as it is kept; null where that is not known yet. */
 function findingsWithout({ tryOut, assessments, stale }: AppState, option: string): Assessment | null {

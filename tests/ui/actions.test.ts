@@ -144,3 +144,17 @@ it('leaves what follows an emptied surface as it is where that is decided', () =
   actions.empty(['counter', 'island-counter']);
   expect(isEmpty(scheme().upstand)).toBe(true);
 });
+
+it('takes back the trial and nothing else by undo, opens again what it closed, and leaves redo for after it', () => {
+  const { store, actions } = open();
+  actions.lay(['floor'], 'WD-01');
+  actions.lay(['floor'], 'WD-03');
+  actions.undo();
+  const before = store.getState().history;
+  actions.tryFinish(['floor'], 'WD-07', { reopens: 'floor' });
+  actions.redo();
+  expect(store.getState().tryOut).not.toBeNull();
+  actions.undo();
+  expect(store.getState()).toMatchObject({ tryOut: null, drawer: 'floor' });
+  expect(store.getState().history).toBe(before);
+});

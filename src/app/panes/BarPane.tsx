@@ -3,6 +3,7 @@ import { isLitByDaylight } from '../../model/lamp-settings';
 import { TopBar } from '../../ui/bar/TopBar';
 import { KEEPING } from '../../ui/words/keeping';
 import { retold } from '../../ui/words/spoken';
+import { BAR } from '../../ui/words/top-bar';
 import { hasWebGl2 } from '../../view/webgl2';
 import { useApp, useAppState } from '../context';
 import { dropFiles } from '../drop-file';
@@ -49,8 +50,8 @@ export function BarPane() {
       }}
       sideBySide={sideBySide}
       onSideBySide={(sideBySide) => store.setState({ sideBySide })}
-      undoLabel={toldOf(tryOut?.label ?? undoLabel(history))}
-      redoLabel={toldOf(redoLabel(history))}
+      undoLabel={tryOut ? BAR.dropOf(retold(tryOut.label)) : toldOf(undoLabel(history))}
+      redoLabel={tryOut ? null : toldOf(redoLabel(history))}
       onUndo={actions.undo}
       onRedo={actions.redo}
       onOpen={(file) => void dropFiles(store, { actions, projects }, [file])}

@@ -26,6 +26,7 @@ export const LINK = spoken({
   open: 'Open it',
   leave: 'Not now',
   /** What the project is called that a link opens: others of its name may be kept. */
-  nameOf: (project: string, option: string) => (project.endsWith(option) ? project : `${project}, ${option}`),
+  nameOf: (project: string, option: string) =>
+    project.replace(/ \(copy( \d+)?\)$/, '').endsWith(option) ? project : `${project}, ${option}`,
   opened: (option: string) => `open ${option} from a link`,
 } as const);

@@ -41,6 +41,8 @@ export const BAR = spoken({
   fullScreen: 'Full screen on or off',
   privacy: 'Everything stays on this device.',
   undoOf: (label: string) => `Undo: ${label}`,
+  /** While a change is on trial. */
+  dropOf: (label: string) => `stop trying ${label}`,
   redoOf: (label: string) => `Redo: ${label}`,
   holding: (option: string) => `Showing ${option} while you hold`,
 } as const);
