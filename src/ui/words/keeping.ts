@@ -3,16 +3,16 @@ import { spoken } from './spoken';
 
 /** Words for what is kept in the browser. */
 export const KEEPING = spoken({
-  /** Beside the name of the project. */
+  /** Under the name of the project, in no more room than that: a notice says the rest. */
   states: {
     nothing: '',
     keeping: 'Keeping…',
     kept: 'Kept in this browser',
-    full: 'Not kept: the disk is full. Save as a file.',
-    closed: 'Not kept: this browser keeps nothing. Save as a file.',
-    newer: 'Not kept: this page is an older version. Save as a file.',
-    silent: 'Not kept: the browser does not answer. Save as a file.',
-    elsewhere: 'Not kept: open in another tab',
+    full: 'Not kept: disk full',
+    closed: 'Not kept here',
+    newer: 'Not kept: old page',
+    silent: 'Not kept yet',
+    elsewhere: 'Not kept: other tab',
   },
   isElsewhere: 'This project is open in another tab.',
   isElsewhereRemedy: 'What you change here is not kept, until you go on here. The other tab then stops keeping it.',
