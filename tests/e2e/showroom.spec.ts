@@ -81,14 +81,23 @@ async function layOwn(): Promise<void> {
   await expect(tile()).toHaveAccessibleName(TYPED_ON);
 }
 
-test('the list says what lies where, with code, price and availability', async () => {
+test('the list a customer takes home: showroom and day, code, price and delivery, what to heed, and a code to scan', async () => {
   await layOwn();
   await bar().getByRole('button', { name: 'List' }).click();
-  const list = page.getByRole('dialog', { name: /^What lies where/ });
+  const list = page.getByRole('dialog', { name: /^What you chose/ });
+  await expect(list.getByText(`${NAME}, March 2, 2026`)).toBeVisible();
   await expect(list.getByRole('row', { name: /Backsplash/ })).toContainText(TYPED);
-  await expect(list.getByRole('columnheader')).toHaveText(['Surface', 'Finish', 'Code', 'Price', 'Availability']);
-  await list.getByRole('button', { name: 'Make the link' }).click();
+  await expect(list.getByRole('columnheader')).toHaveText([
+    'Surface',
+    'Finish',
+    'Code',
+    'Price',
+    'Availability',
+    'Lead time',
+  ]);
+  await expect(list.getByText('A screen is not a sample')).toBeVisible();
   await expect(list.getByRole('img', { name: 'The link as a QR code' })).toBeVisible();
+  await expect(list.getByText('Scan the code')).toBeVisible();
   await expectNoFindings(page);
   await list.getByRole('button', { name: 'Close' }).click();
 });

@@ -1,15 +1,10 @@
-import { lazy, useMemo } from 'react';
-import { SURFACES } from '../../engine/surface';
-import { presentSurfaces } from '../../kitchen/present-surfaces';
-import { ledgeSamples } from '../../ui/ledge/ledge-samples';
+import { lazy } from 'react';
 import { IdleWarning } from '../../ui/showroom/IdleWarning';
-import { ShowroomList } from '../../ui/showroom/ShowroomList';
 import { useApp, useAppState } from '../context';
 import { ApartPane } from '../panes/ApartPane';
-import { LinkPane } from '../panes/LinkPane';
-import { projectOf, shownOption } from '../state';
 import { startOver } from './start-over';
 
+const ShowroomListPane = lazy(() => import('./ShowroomListPane').then((pane) => ({ default: pane.ShowroomListPane })));
 const ShowroomSetupPane = lazy(() =>
   import('./ShowroomSetupPane').then((pane) => ({ default: pane.ShowroomSetupPane })),
 );
@@ -29,7 +24,7 @@ export function ShowroomDialogs() {
       )}
       {listing && (
         <ApartPane onClose={() => store.setState({ listing: false })}>
-          <ListPane />
+          <ShowroomListPane />
         </ApartPane>
       )}
       {left_s !== null && (
@@ -40,26 +35,5 @@ export function ShowroomDialogs() {
         />
       )}
     </>
-  );
-}
-
-function ListPane() {
-  const { store } = useApp();
-  const option = useAppState(shownOption);
-  const project = useAppState(projectOf);
-  const { library } = project;
-  const present = useAppState((state) => (state.room ? presentSurfaces(state.room) : SURFACES));
-  const samples = useMemo(() => {
-    const { upright, flat } = ledgeSamples(option, library, present);
-    return [...flat, ...upright];
-  }, [option, library, present]);
-  return (
-    <ShowroomList
-      option={option.name}
-      samples={samples}
-      link={<LinkPane project={project} option={option} />}
-      onPrint={() => window.print()}
-      onClose={() => store.setState({ listing: false })}
-    />
   );
 }

@@ -111,7 +111,12 @@ export function Drawer(props: DrawerProps) {
     if (next.length > 0) setSurfaces(family.filter((one) => next.includes(one)));
   };
   const { classes } = libraryValues(props.candidates);
-  const { shortlist, laid, tried, onTry } = props;
+  const { shortlist, laid, tried } = props;
+  const onTry = (where: readonly SurfaceId[], finish: string) => {
+    // Who tries wants to see it: on a screen for customers the filters give their room to the picture.
+    if (isLocked) setFold(null);
+    props.onTry(where, finish);
+  };
   const view = shortlist === null || typeof shortlist === 'string' ? null : shortlist;
   // Letters come before lists: a large library takes a moment to go through.
   const from = fromOf(look.from, props.libraries);

@@ -1,6 +1,7 @@
-import { useRef } from 'react';
+import { use, useRef } from 'react';
 import type { SurfaceId } from '../../engine/surface';
 import type { Finish } from '../../model/project';
+import { Locked } from '../parts/locked';
 import { useSeen } from '../parts/use-seen';
 import { Swatch } from '../swatch/Swatch';
 import type { SwatchPaint } from '../swatch/swatch-paint';
@@ -41,6 +42,7 @@ export function FinishOption(props: FinishOptionProps) {
   const { finish, words, isOutdated, isForeign, place, count, isChosen, isTried, isActive } = props;
   const { paintOf, onFocus, onPoint, onChoose, onTry, onWhy } = props;
   const { reason, mark, wishes, isRejected, beside } = words ?? {};
+  const isLocked = use(Locked);
   const facts = knownFacts(finish);
   const supply = [priceOrBand(finish.supply), finish.supply?.availability].filter(Boolean).join(' · ');
   const option = useRef<HTMLDivElement>(null);
@@ -72,7 +74,8 @@ export function FinishOption(props: FinishOptionProps) {
         </span>
         <span className="quiet">
           {finish.id}
-          {facts && `, ${DRAWER.lrv(facts.lrv)}, ${undertoneLabel(facts)}`}, {PROVENANCE_SHORT[finish.provenance]}
+          {facts && `, ${DRAWER.lrv(facts.lrv)}, ${undertoneLabel(facts)}`}
+          {(!isLocked || isRough(finish)) && `, ${PROVENANCE_SHORT[finish.provenance]}`}
           {supply && <> · {supply}</>}
           {isForeign && <> · {DRAWER.foreign}</>}
           {finish.origin && <> · {isOutdated ? DRAWER.outdated(finish.origin.name) : finish.origin.name}</>}
@@ -81,7 +84,7 @@ export function FinishOption(props: FinishOptionProps) {
       {reason && (
         <span className="finish-reason small">
           <span>
-            {retold(reason)} {mark && <span className="finish-mark quiet">({mark})</span>}
+            {retold(reason)} {mark && !isLocked && <span className="finish-mark quiet">({mark})</span>}
           </span>
           {wishes && <span className="finish-wishes">{retold(wishes)}</span>}
         </span>
@@ -93,6 +96,9 @@ export function FinishOption(props: FinishOptionProps) {
     </div>
   );
 }
+
+/** Its color is no supplier's figure and no measurement: worth a word to everybody. */
+const isRough = ({ provenance }: Finish): boolean => provenance !== 'declared' && provenance !== 'measured';
 
 interface ActProps {
   readonly words: string;

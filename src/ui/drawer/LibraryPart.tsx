@@ -1,7 +1,8 @@
-import { useState } from 'react';
+import { use, useState } from 'react';
 import { flushSync } from 'react-dom';
 import type { SurfaceId } from '../../engine/surface';
 import type { Finish } from '../../model/project';
+import { Locked } from '../parts/locked';
 import type { SwatchPaint } from '../swatch/swatch-paint';
 import { DRAWER } from '../words/drawer';
 import { labelWithoutCode } from '../words/finishes';
@@ -57,6 +58,8 @@ export function LibraryPart(props: LibraryPartProps) {
     onPoint,
     onLibraries,
   } = props;
+  // A customer wants to know what comes first, not how it was worked out.
+  const isLocked = use(Locked);
   const [asked, setAsked] = useState<Finish | null>(null);
   if (shortlist === null) {
     return (
@@ -94,7 +97,7 @@ export function LibraryPart(props: LibraryPartProps) {
         <p>
           {shortlist === 'fixed' && SHORTLIST.fixed}
           {shortlist === 'untold' && SHORTLIST.untold}
-          {view && isRanked && retold(view.list.held_words)} {view && onlyTries}{' '}
+          {view && isRanked && (isLocked ? SHORTLIST.heldPlain : retold(view.list.held_words))} {view && onlyTries}{' '}
           <span role="status" className="quiet">
             {DRAWER.count(shown.shown.length, shown.all.length)}
             {hasLibraries && `, ${DRAWER.ofProject(shown.shown.filter((finish) => own.has(finish)).length)}`}.{' '}

@@ -1,5 +1,6 @@
 import { CopyButton } from '../parts/CopyButton';
 import { LINK } from '../words/link';
+import { LinkCode } from './LinkCode';
 import './link.css';
 
 /** A link that was made, and its QR code row by row (true: dark), where it is not too long for one. */
@@ -38,25 +39,9 @@ export function LinkPart({ option, made, isOld, onMake }: LinkPartProps) {
           <p className="small quiet" role="status">
             {LINK.length(made.href.length)} {made.code ? '' : LINK.noCode}
           </p>
-          {made.code && <Code rows={made.code} />}
+          {made.code && <LinkCode rows={made.code} />}
         </>
       )}
     </section>
-  );
-}
-
-/** Quiet zone of a QR code, modules (ISO/IEC 18004). */
-const QUIET = 4;
-
-function Code({ rows }: { readonly rows: readonly (readonly boolean[])[] }) {
-  const size = rows.length + 2 * QUIET;
-  const d = rows
-    .flatMap((row, y) => row.map((isDark, x) => (isDark ? `M${x + QUIET} ${y + QUIET}h1v1h-1z` : '')))
-    .join('');
-  return (
-    <svg className="link-code" role="img" aria-label={LINK.code} viewBox={`0 0 ${size} ${size}`}>
-      <path className="link-code-light" d={`M0 0h${size}v${size}h-${size}z`} />
-      <path className="link-code-dark" d={d} />
-    </svg>
   );
 }

@@ -16,7 +16,7 @@ export const DRAWER = spoken({
   state: 'State',
   leaveEmpty: 'Leave empty',
   search: 'Name, code, undertone',
-  searchHint: 'birch, TL, bluish',
+  searchHint: 'oak, bluish, code',
   classFilter: 'Material',
   allClasses: 'All materials',
   list: 'Finishes for this surface',

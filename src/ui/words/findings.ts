@@ -72,8 +72,8 @@ export const FINDINGS = spoken({
   dark: (name: string) => `No light is on in ${name.toLowerCase()}: only the samples are judged, in neutral light.`,
   setting: (name: string, cct: number | null) =>
     cct === null
-      ? `Read in ${name.toLowerCase()} light, by eyes used to it.`
-      : `Read in ${name.toLowerCase()} light, ${Math.round(cct)} K, by eyes used to it.`,
+      ? `Read in ${name.toLowerCase()} light, as it looks once your eyes are used to it.`
+      : `Read in ${name.toLowerCase()} light, ${Math.round(cct)} K, as it looks once your eyes are used to it.`,
 } as const);
 
 /** A warning's grade, said beside its mark. */

@@ -10,6 +10,7 @@ export const SHORTLIST = spoken({
   waiting: (count: number) => `Holding ${count} finishes against what is settled.`,
   judging: 'Judging the best in place…',
   rangeComing: 'The showroom’s own range is still coming.',
+  heldPlain: 'Sorted by what goes with what is settled here already.',
   again: 'Order again',
   filling: (count: number) => `Looking through ${numbers.format(count)} more from libraries…`,
   filled: 'The finishes of libraries came later: they stand last in each part.',

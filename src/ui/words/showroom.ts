@@ -1,4 +1,4 @@
-import { spoken } from './spoken';
+import { localeNow, spoken } from './spoken';
 
 /** Words of the showroom mode. */
 export const SHOWROOM = spoken({
@@ -45,12 +45,12 @@ export const SHOWROOM = spoken({
   startedOver: 'Started over.',
   bringBack: 'Bring back what was here',
   backWhile: 'For a minute only.',
-  list: 'What lies where',
   listShort: 'List',
   fullScreen: 'Fill the screen',
   notFullScreen: 'Leave full screen',
   stillThere: 'Still there?',
-  startsAfresh: (seconds: number) => `Starts afresh in ${seconds} s. What you did goes then.`,
+  startsAfresh: (seconds: number) =>
+    `Starts afresh in ${seconds} s. What you did can be brought back for a minute after that.`,
   goOn: 'Go on',
   startOverNow: 'Start over now',
   staffMenu: 'Staff',
@@ -68,7 +68,17 @@ export const SHOWROOM = spoken({
     unreadable: 'How it was set up cannot be read. Staff can leave the mode below and set it up again.',
   },
   stuckRetry: 'Try again',
-  listOf: (option: string) => `What lies where in “${option}”`,
+  listOf: (option: string) => `What you chose: ${option}`,
+  listWhere: (showroom: string, day: Date) =>
+    `${showroom}, ${new Intl.DateTimeFormat(localeNow(), { dateStyle: 'long' }).format(day)}`,
+  listPicture: (option: string) => `The kitchen with ${option}`,
+  listWarnings: 'Look at these again before you decide',
+  listCautions: 'Before you order',
+  lead: 'Lead time',
+  weeks: (weeks: number) => (weeks === 1 ? '1 week' : `${weeks} weeks`),
+  takeHome: 'Open it at home',
+  scan: 'Scan the code with a telephone: your kitchen opens in its browser, as it is here.',
+  scanWhat: 'All of it is in the code. Nothing of it stays in the showroom.',
   surface: 'Surface',
   finish: 'Finish',
   code: 'Code',

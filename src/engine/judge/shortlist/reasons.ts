@@ -137,7 +137,7 @@ function agreementReason({ agrees, candidate }: Standing): string | null {
     default:
       // Of most of a library there is nothing to tell: said of every one it would tell nothing.
       return candidate.colors.some(isLoose)
-        ? 'Nothing can be said of what it agrees with: its color is not known well enough.'
+        ? 'Its color is known too roughly to say what it agrees with: compare samples.'
         : null;
   }
 }
