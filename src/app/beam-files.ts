@@ -5,12 +5,15 @@ import type { BeamRecord } from '../model/project';
 import type { BeamTaken } from '../ui/room/BeamForm';
 import { FIXTURES } from '../ui/words/fixtures';
 import { integer } from '../ui/words/numbers';
+import { reread } from '../ui/words/spoken';
 import type { Actions } from './actions';
 import { type FileLimit, fetched, readFile } from './read-file';
 import { type AppState, projectOf } from './state';
 
 /** A lamp's file has some ten kilobytes. */
-const BEAM_FILE: FileLimit = { megabytes: 5, tooLarge: FIXTURES.tooLarge, remedy: FIXTURES.tooLargeRemedy };
+const BEAM_FILE = reread(
+  (): FileLimit => ({ megabytes: 5, tooLarge: FIXTURES.tooLarge, remedy: FIXTURES.tooLargeRemedy }),
+);
 
 /**
  * Reads how a lamp spreads its light from its photometric file, for the lamps of that id: beam and lamps change in one step.

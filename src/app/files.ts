@@ -5,6 +5,7 @@ import type { Project, Revision } from '../model/project';
 import { refusalTold } from '../ui/parts/told';
 import { PROBLEMS } from '../ui/words/problems';
 import { PROJECTS } from '../ui/words/projects';
+import { reread } from '../ui/words/spoken';
 import { fileNameOf } from './file-name';
 import type { ProjectShelf } from './keeping/shelf';
 import { type FileLimit, fetched, readFile, readingBroke } from './read-file';
@@ -13,11 +14,13 @@ import { type AppState, documentOf } from './state';
 import { APP_WORDS } from './words';
 
 /** A project is a few hundred kilobytes; reading much more would hold the page up for nothing. */
-export const PROJECT_FILE: FileLimit = {
-  megabytes: 20,
-  tooLarge: PROBLEMS.tooLarge,
-  remedy: PROBLEMS.tooLargeRemedy(20),
-};
+export const PROJECT_FILE = reread(
+  (): FileLimit => ({
+    megabytes: 20,
+    tooLarge: PROBLEMS.tooLarge,
+    remedy: PROBLEMS.tooLargeRemedy(20),
+  }),
+);
 
 /** Work between two pauses, ms, so that the page draws and listens meanwhile. */
 const SLICE_MS = 12;

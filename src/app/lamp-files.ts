@@ -5,12 +5,13 @@ import { newLamp } from '../model/new-lamp';
 import type { Lamp } from '../model/project';
 import { noticeTold, refusalTold } from '../ui/parts/told';
 import { LAMPS } from '../ui/words/lamps';
+import { reread } from '../ui/words/spoken';
 import type { Actions } from './actions';
 import { type FileLimit, fetched, readFile } from './read-file';
 import { type AppState, projectOf } from './state';
 
 /** A spectrum has some thousand numbers at most. */
-const LAMP_FILE: FileLimit = { megabytes: 5, tooLarge: LAMPS.tooLarge, remedy: LAMPS.tooLargeRemedy };
+const LAMP_FILE = reread((): FileLimit => ({ megabytes: 5, tooLarge: LAMPS.tooLarge, remedy: LAMPS.tooLargeRemedy }));
 
 /** More lamps than this at once make no list to choose from. */
 const MOST_LAMPS = 12;

@@ -7,11 +7,14 @@ import type { CopiedLook } from '../model/look';
 import type { PicturePixels } from '../ui/look/picture-points';
 import { PICTURE_PROBLEMS } from '../ui/words/look';
 import { PROBLEMS } from '../ui/words/problems';
+import { reread } from '../ui/words/spoken';
 import { type FileLimit, readFile } from './read-file';
 import { saveBlob } from './save-blob';
 
 /** A project may stand in for a look. */
-const LOOK_FILE: FileLimit = { megabytes: 40, tooLarge: PROBLEMS.tooLarge, remedy: PROBLEMS.tooLargeRemedy(40) };
+const LOOK_FILE = reread(
+  (): FileLimit => ({ megabytes: 40, tooLarge: PROBLEMS.tooLarge, remedy: PROBLEMS.tooLargeRemedy(40) }),
+);
 /** Points need no more pixels than this on the longer side, and a page has not much room for more. */
 const SHOWN_PX = 1600;
 const LEAST_PX = 16;

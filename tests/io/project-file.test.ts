@@ -102,7 +102,7 @@ it.each<[string, string, string, (project: Loose) => void]>([
     '0 to 100',
     (p) => set(p['library']![0]!['components']![0]!['color']!['lab'], 0, 120),
   ],
-  ['out-of-range', 'library[1].gloss_gu', '0 to 100', (p) => set(p['library']![1], 'gloss_gu', -1)],
+  ['out-of-range', 'library[1].gloss_gu', '0 to 200', (p) => set(p['library']![1], 'gloss_gu', -1)],
   ['out-of-range', 'settings[0].daylight.blind', '0 to 1', (p) => set(p['settings']![0]!['daylight'], 'blind', 2)],
   [
     'no-such-day',
@@ -153,8 +153,8 @@ it('names the line of a wrong value', () => {
 it('lists every wrong field, not only the first', () => {
   const parsed = parseProject(
     changed((p) => {
-      set(p['library']![0], 'gloss_gu', 200);
-      set(p['library']![5], 'gloss_gu', 200);
+      set(p['library']![0], 'gloss_gu', 240);
+      set(p['library']![5], 'gloss_gu', 240);
     }),
   );
   expect(!parsed.ok && [parsed.problem, ...(parsed.more ?? [])].map((problem) => problem.at?.path)).toEqual([
