@@ -42,19 +42,13 @@ test.describe('wrong files, wrong colors, a lost picture', () => {
       what: 'a finish that is not there',
       name: 'missing.json',
       text: DEMO.replace('"finish": "ST-01"', '"finish": "ST-99"'),
-      says: /ST-99[\s\S]*missing\.json/,
+      says: /missing\.json[\s\S]*ST-99/,
     },
     {
       what: 'a number that cannot be',
       name: 'wrong.json',
       text: DEMO.replace(/"depth": \d+/, '"depth": -3'),
-      says: /depth is -3[\s\S]*wrong\.json, line \d+/,
-    },
-    {
-      what: 'a color no surface can have',
-      name: 'pink.json',
-      text: DEMO.replace('"lab": [32, -13, -4.5]', '"lab": [95, 60, 0]'),
-      says: /PT-01[\s\S]*pink\.json, line \d+/,
+      says: /wrong\.json, line \d+[\s\S]*depth is -3/,
     },
     { what: 'another kind of file', name: 'picture.json', text: '[1, 2, 3]', says: /picture\.json/ },
   ];

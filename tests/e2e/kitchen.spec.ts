@@ -185,6 +185,8 @@ test('Esc in the questions keeps the present project', async () => {
   await button('New project').click();
   await questions().getByRole('checkbox', { name: 'Floor', exact: true }).check();
   await button('Next', questions()).click();
+  await expect(questions()).toContainText('2 of 5');
+  await expect(questions().getByRole('heading').first()).toBeVisible();
   // What was answered is not dropped without a word.
   await page.keyboard.press('Escape');
   await expect(questions()).toContainText('Your answers are dropped.');

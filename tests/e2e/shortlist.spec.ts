@@ -30,7 +30,7 @@ test('the drawer of an open surface ranks every finish with its reason, and says
   await expect(row('EN-04')).toBeFocused();
 });
 
-test('filters hide, and the library order is one step away', async () => {
+test('filters hide, and the plain list is one step away', async () => {
   await drawer(page).getByRole('button', { name: 'Filters' }).click();
   await drawer(page).getByLabel('LRV from').fill('60');
   await expect(row('TL-04')).toHaveCount(0);
@@ -38,7 +38,7 @@ test('filters hide, and the library order is one step away', async () => {
   await drawer(page).getByRole('button', { name: 'Clear filters' }).click();
   await expect(row('TL-04')).toHaveCount(1);
   await drawer(page)
-    .locator('.choice', { hasText: /^Library$/ })
+    .locator('.choice', { hasText: /^Plain list$/ })
     .last()
     .click();
   await expect(section('clear')).toHaveCount(0);
