@@ -2,6 +2,7 @@ import type { FinishClass } from '../../engine/finish/types';
 import type { Problem } from '../../engine/result';
 import { columnNotices } from './column-notices';
 import { columnsOf } from './columns';
+import { leadTimeNotice } from './lead-time-notice';
 import { type Making, makeRow, type RowOutcome } from './make-row';
 import { materialWords } from './material-words';
 import { priceNotices } from './price-notices';
@@ -58,6 +59,7 @@ export function* makingFinishes(sheet: Sheet, choices: ImportChoices): Generator
       ...columnNotices(sheet, choices),
       ...notices,
       ...priceNotices(columns, sheet.rows, sheet.file),
+      ...leadTimeNotice(columns, sheet.rows, sheet.file),
       ...(told.usualTexture > 0 ? [usualTexture(told.usualTexture, sheet.file)] : []),
     ],
   };

@@ -41,6 +41,7 @@ export function readCsv(text: string, file: string): Result<Sheet> {
     : fitRows(table.rows, table.columns, broken, file);
   if (fitting.rows.length + fitting.refused.length === 0) return failure(noRows(table.columns, file));
   const isComma = cut.value.mark !== ',';
+  const comma = isComma ? withComma(fitting.rows) : null;
   const sheet: Sheet = {
     format: 'csv',
     file,
@@ -51,7 +52,7 @@ export function readCsv(text: string, file: string): Result<Sheet> {
     decimalComma: isComma,
     ...(table.unknown && { unknown: table.unknown }),
     refused: fitting.refused,
-    notices: [...table.notices(file), ...(isComma && hasDecimalCommas(fitting.rows) ? [commaNotice(file)] : [])],
+    notices: [...table.notices(file), ...(comma === null ? [] : [commaNotice(comma, file)])],
   };
   return success(sheet);
 }
@@ -153,11 +154,22 @@ function fitRows(rows: readonly SheetRow[], columns: readonly SheetColumn[], bro
 
 const refusedRow = (row: number, problem: Problem): RefusedRow => ({ row, code: null, name: null, problem });
 
-const hasDecimalCommas = (rows: readonly SheetRow[]): boolean =>
-  rows.slice(0, LOOKED_AT_ROWS).some(({ cells }) => cells.some((cell) => /^[+-]?\d+,\d+\s*%?$/.test(cell)));
+/** The first number with a comma in it; null where there is none. */
+function withComma(rows: readonly SheetRow[]): string | null {
+  for (const { cells } of rows.slice(0, LOOKED_AT_ROWS)) {
+    const found = cells.find((cell) => /^[+-]?\d+,\d+\s*%?$/.test(cell));
+    if (found !== undefined) return found;
+  }
+  return null;
+}
 
-const commaNotice = (file: string): Problem =>
-  sheetProblem('decimal-comma', 'Commas in numbers were read as decimal marks (86,18 is 86.18).', IF_RIGHT, file);
+const commaNotice = (cell: string, file: string): Problem =>
+  sheetProblem(
+    'decimal-comma',
+    `Commas in numbers were read as decimal marks (${cell} is ${cell.replace(',', '.')}).`,
+    IF_RIGHT,
+    file,
+  );
 
 const titleNotice = (above: readonly SheetRow[], file: string): Problem =>
   sheetProblem(

@@ -29,6 +29,10 @@ const WEEKS: readonly (readonly [RegExp, number])[] = [
   [/\b(?:m|months?|monate?n?|mois|mes|meses|mes[ei])\b/, 52 / 12],
 ];
 
+/** How many weeks the unit of time named in words is; null where they name none. */
+export const weeksOfUnit = (words: string): number | null =>
+  WEEKS.find(([pattern]) => pattern.test(plainWords(words.replace(/_/g, ' '))))?.[1] ?? null;
+
 /** Weeks in "4 weeks", "2-3 Wochen" (the longer), "10 days", "in stock" (0); a bare number is in the unit of the heading, else weeks. */
 export function weeksInCell(cell: string, heading: string, comma: boolean): number | null {
   const words = plainWords(cell.replace(/,(?=\d)/g, comma ? '.' : ',').replace(/(\d)\.(\d)/g, '$1point$2'));
@@ -39,8 +43,7 @@ export function weeksInCell(cell: string, heading: string, comma: boolean): numb
     );
   if (!found) return null;
   const number = Number(found[2]!.replace('point', '.'));
-  const named = found[3] === '' ? plainWords(heading.replace(/_/g, ' ')) : found[3]!;
-  const unit = WEEKS.find(([pattern]) => pattern.test(named))?.[1] ?? (found[3] === '' ? 1 : null);
+  const unit = found[3] === '' ? (weeksOfUnit(heading) ?? 1) : weeksOfUnit(found[3]!);
   return unit === null || number * unit > 200 ? null : Number((number * unit).toFixed(2));
 }
 

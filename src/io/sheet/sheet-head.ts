@@ -15,6 +15,7 @@ export interface SheetHead {
   readonly format: SheetFormat;
   readonly file: string;
   readonly columns: readonly (SheetColumn & { readonly example: string })[];
+  /** Of the whole file, with those that cannot be read. */
   readonly rows: number;
   readonly said: SheetConditions;
   readonly notices: readonly Problem[];
@@ -47,12 +48,12 @@ export interface ImportDesk {
 /** Rows looked through for an example of a column. */
 const LOOKED_AT = 50;
 
-export const headOf = ({ format, file, columns, rows, said, notices }: Sheet): SheetHead => ({
+export const headOf = ({ format, file, columns, rows, refused, said, notices }: Sheet): SheetHead => ({
   format,
   file,
   said,
   notices,
-  rows: rows.length,
+  rows: rows.length + refused.length,
   columns: columns.map((column, i) => ({
     ...column,
     example: rows.slice(0, LOOKED_AT).find(({ cells }) => cells[i]?.trim())?.cells[i] ?? '',
