@@ -16,6 +16,7 @@ import type { Library } from '../model/library';
 import type { Option, Project, Setting } from '../model/project';
 import type { TradeWords } from '../model/trade-words';
 import type { Theme } from '../ui/bar/MoreMenu';
+import type { LibraryStep } from '../ui/library/library-props';
 import type { Told } from '../ui/parts/told';
 import type { CardPaint } from '../view/types';
 import type { ViewMode } from '../view/view-mode';
@@ -83,6 +84,8 @@ export interface AppState extends SceneState, OfflineState, ShowroomState {
   readonly keptLibraries: readonly Library[];
   /** Ids of those that are not offered. */
   readonly putAside: readonly string[];
+  /** Changes of libraries that can be taken back. */
+  readonly librarySteps: readonly LibraryStep[];
 
   readonly option: string;
   /** The other option is shown for as long as this holds. */
@@ -168,6 +171,7 @@ export function initialState(project: Project, theme: Theme): AppState {
     tryOut: null,
     keptLibraries: [],
     putAside: [],
+    librarySteps: [],
     option: own.id,
     holding: false,
     setting: project.settings[0]!.id,

@@ -200,6 +200,11 @@ test('a library is copied to a file, removed, and brought back', async () => {
 
   await button(/^Remove$/).click();
   await expect(button(/^Showroom paints/)).toHaveCount(0);
+  // What was done can be taken back as long as the page is open, also after the dialog was closed.
+  await button('Close').click();
+  await expect(dialog()).toHaveCount(0);
+  await openLibraries();
+  await expect(button('Undo: remove Showroom paints')).toBeVisible();
   await button('Bring back').click();
   await expect(button(/^Showroom paints/)).toBeVisible();
 });

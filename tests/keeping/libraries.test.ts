@@ -50,6 +50,15 @@ describe('the shelf of libraries', () => {
     expect(told).toBe(5);
   });
 
+  it('lists the others where a record is of another shape, which stays', async () => {
+    const { open, ...shelf } = tab();
+    const a = library('a');
+    await shelf.put(a, null);
+    await (await open()).put('libraries', { id: 'strange', title: 'of another program' } as never);
+    expect(await tab().list()).toEqual([a]);
+    expect(await (await open()).get('libraries', 'strange')).toBeDefined();
+  });
+
   it('changes nothing where another tab changed it meanwhile, also where no news of that came', async () => {
     const [here, there] = [tab(), tab()];
     const first = library('a');

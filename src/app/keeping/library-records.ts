@@ -56,7 +56,7 @@ export function createLibraryRecords(open: OpenDatabase): LibraryRecords {
       const ids = new Set(kept.map(({ id }) => id));
       for (const id of known.keys()) if (!ids.has(id)) known.delete(id);
       const libraries: Library[] = [];
-      for (const one of kept) libraries.push((await libraryOf(one, change)).library);
+      for (const one of kept) if (isLibrary(one)) libraries.push((await libraryOf(one, change)).library);
       return libraries;
     },
 
@@ -85,6 +85,10 @@ export function createLibraryRecords(open: OpenDatabase): LibraryRecords {
     },
   };
 }
+
+/** What an unknown program may have put there is left alone, and hides no other. */
+const isLibrary = (record: KeptLibrary): boolean =>
+  typeof record.id === 'string' && typeof record.name === 'string' && Array.isArray(record.parts);
 
 const isAlike = (one: Library | null, other: Library | null): boolean =>
   one === other || (one !== null && other !== null && sameData(one, other));

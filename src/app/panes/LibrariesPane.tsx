@@ -20,6 +20,7 @@ export function LibrariesPane() {
   const { store, actions, paints } = useApp();
   const finishes = useAppState((state) => documentOf(state).library);
   const dropped = useAppState((state) => state.dropped);
+  const steps = useAppState((state) => state.librarySteps);
   const kept = useKeptLibraries();
   const takeDropped = () => {
     store.setState({ dropped: null });
@@ -54,6 +55,8 @@ export function LibrariesPane() {
           },
         };
       }}
+      steps={steps}
+      onSteps={(change) => store.setState((state) => ({ librarySteps: change(state.librarySteps) }))}
       newId={newId}
       paintOf={paintOf}
       onSave={async (library, format) => saveLibrary(library, format)}

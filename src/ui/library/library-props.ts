@@ -20,6 +20,14 @@ export type Changed = 'kept' | 'is-another' | 'failed';
 /** A step of the project; `undo` takes it back, false where the project went on since. Or what is wrong, and nothing was changed. */
 export type ProjectStep = { readonly undo: () => boolean } | { readonly problem: Problem };
 
+/** A change of libraries, and what takes it back. */
+export interface LibraryStep {
+  readonly label: string;
+  /** Name of the library that it removed. */
+  readonly removed?: string;
+  readonly undo: () => Promise<Changed>;
+}
+
 export type PaintOf = (finish: Finish) => SwatchPaint;
 
 /** What the dialog is given to work with. */
@@ -33,6 +41,9 @@ export interface LibraryDoors {
   readonly onRemove: (library: Library) => Promise<Changed>;
   /** Makes these the finishes of the project, as one step called `label`. */
   readonly onProject: (finishes: readonly Finish[], label: string) => ProjectStep;
+  /** The changes made since the page was opened, the oldest first: they outlive the dialog. */
+  readonly steps: readonly LibraryStep[];
+  readonly onSteps: (change: (before: readonly LibraryStep[]) => readonly LibraryStep[]) => void;
   readonly newId: () => string;
   readonly paintOf: PaintOf;
   /** Hands a library over as a file; the file's name, and what it cannot hold. */

@@ -3,16 +3,9 @@ import type { Library } from '../../model/library';
 import type { Finish } from '../../model/project';
 import { LIBRARIES } from '../words/libraries';
 import { problemWords } from '../words/problems';
-import { type Changed, type Held, type LibraryDoors, PROJECT_LIBRARY } from './library-props';
+import { type Changed, type Held, type LibraryDoors, type LibraryStep, PROJECT_LIBRARY } from './library-props';
 
-interface Step {
-  readonly label: string;
-  /** Name of the library that it removed. */
-  readonly removed?: string;
-  readonly undo: () => Promise<Changed>;
-}
-
-/** Changes of libraries, kept at once, each of which can be undone while the dialog is open. */
+/** Changes of libraries, kept at once, each of which can be undone while the page is open. */
 export interface LibraryEditor {
   /** What was last done, undone or refused, for whom does not see it. */
   readonly said: string;
@@ -34,15 +27,14 @@ export interface LibraryEditor {
   readonly held: Held;
 }
 
-export function useEditor({ onPut, onRemove, onProject }: LibraryDoors): LibraryEditor {
-  const [steps, setSteps] = useState<readonly Step[]>([]);
+export function useEditor({ onPut, onRemove, onProject, steps, onSteps }: LibraryDoors): LibraryEditor {
   const [said, say] = useState('');
   const held = useRef<((act: () => void) => void) | null>(null);
   const [refused, setRefused] = useState<string | null>(null);
-  const finish = (changed: Changed, step: Step): boolean => {
+  const finish = (changed: Changed, step: LibraryStep): boolean => {
     setRefused(changed === 'kept' ? null : changed === 'failed' ? LIBRARIES.notKept : LIBRARIES.changedElsewhere);
     if (changed !== 'kept') return false;
-    setSteps((before) => [...before, step]);
+    onSteps((before) => [...before, step]);
     say(LIBRARIES.done(step.label));
     return true;
   };
@@ -63,7 +55,7 @@ export function useEditor({ onPut, onRemove, onProject }: LibraryDoors): Library
       setRefused(undone === 'kept' ? null : undone === 'failed' ? LIBRARIES.notKept : LIBRARIES.cannotUndo(last.label));
       if (undone === 'failed') return;
       // What cannot be taken back any more is no step.
-      setSteps((before) => before.filter((step) => step !== last));
+      onSteps((before) => before.filter((step) => step !== last));
       if (undone === 'kept') say(LIBRARIES.undone(last.label));
     },
     setFinishes: async (library, finishes, label) => {
