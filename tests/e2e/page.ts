@@ -38,7 +38,7 @@ export function watch(page: Page): Watch {
 
 /** What a test needs of an opened page beyond the program itself; what nobody looks at is left out, as it takes most of the time. */
 export interface Needs {
-  /** The picture in as many pixels as the screen has and with every pattern; else in half as many across and down, and plain. */
+  /** The picture in as many pixels as the screen has and with every pattern; else in half as many across and down, plain and without sheen. */
   readonly pixels?: boolean;
   /** Direct light in its finest quality, which `refined` waits for; else the page stops at complete findings until something is asked. */
   readonly fine?: boolean;
@@ -93,8 +93,9 @@ function bakePlain(): void {
   self.onmessage = ({ data: { key } }) => self.postMessage({ key, texture });
 }
 
-/** Runs in the page before anything else. */
+/** Runs in the page before anything else. Without sheen half of the shaders are not built, unless a test asks for it. */
 function coarsen(): void {
+  localStorage.setItem('upstand-preferences', localStorage.getItem('upstand-preferences') ?? '{"sheen":false}');
   Object.defineProperty(window, 'devicePixelRatio', { value: 0.5, writable: true });
 }
 
