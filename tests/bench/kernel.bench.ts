@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { gatherPoint, startGather } from '../../src/engine/light/gather-rows';
 import { lightKernel, withKernel } from '../../src/engine/light/kernel/kernel';
 import { buildNodes, FIRST_RAYS, gatherNodes } from '../../src/engine/light/nodes';
 import { solveGroup } from '../../src/engine/light/solve';
@@ -31,6 +32,10 @@ const changed = reflectance.map((rho, i) => (i < 24 ? rho * 0.8 : rho));
 compare('solve one group from another solution', null, () =>
   solveGroup(transport, changed, direct, { warmStart: radiosity, tolerance: 1e-4 }),
 );
+compare('rays of a final gather, 100 points', null, () => {
+  const gatherer = startGather(room, transport, 640, 7);
+  for (let i = 0; i < 100; i++) gatherPoint(gatherer, 1 + i / 100, 2, 0.3 + i / 80, 0, i % 2 ? 1 : -1, 0);
+});
 compare('gather one group, first picture', null, () => gatherNodes(first, radiosity, 24));
 compare('gather one group, final quality', null, () => gatherNodes(final, radiosity, 24));
 

@@ -1,7 +1,8 @@
-import { mulberry32 } from '../random';
 import { type FineToCoarse, mapFineToCoarse, patchForFine } from './fine-to-coarse';
 import { RAY_OFFSET_M } from './form-factors';
-import { traceNearest } from './rect-trace';
+import { lightKernel } from './kernel/kernel';
+import type { RayFan } from './kernel/types';
+import { spreadRays } from './ray-fan';
 import { facesOfShades, shadesThatHide } from './shades';
 import type { Transport } from './transport';
 import type { LightRoom, SparseRows } from './types';
@@ -10,17 +11,13 @@ import type { LightRoom, SparseRows } from './types';
 export interface RowGatherer {
   readonly map: FineToCoarse;
   readonly transport: Transport;
-  /** Local ray directions: two tangents and the normal per ray, cosine-distributed. */
-  readonly rays: Float64Array;
+  readonly fan: RayFan;
   readonly slotOf: Int32Array;
   start: number[];
   column: Uint32Array;
   value: Float32Array;
   end: number;
 }
-
-/** Golden section of a turn: a spiral of points at this step covers a disk evenly (H. Vogel, 1979). */
-const GOLDEN_TURN = (3 - Math.sqrt(5)) / 2;
 
 /**
  * Rows of a final gather: what a point receives from each patch, by `rayCount` evenly spread cosine-distributed rays
@@ -32,16 +29,6 @@ export function startGather(
   rayCount: number,
   seed: number,
 ): RowGatherer {
-  const count = Math.max(8, rayCount);
-  const turn = mulberry32(seed)();
-  const rays = new Float64Array(3 * count);
-  for (let k = 0; k < count; k++) {
-    const r2 = (k + 0.5) / count;
-    const phi = 2 * Math.PI * (k * GOLDEN_TURN + turn);
-    rays[3 * k] = Math.sqrt(r2) * Math.cos(phi);
-    rays[3 * k + 1] = Math.sqrt(r2) * Math.sin(phi);
-    rays[3 * k + 2] = Math.sqrt(1 - r2);
-  }
   return {
     map: mapFineToCoarse(
       [...room.fine, ...facesOfShades(shadesThatHide(room))],
@@ -50,7 +37,7 @@ export function startGather(
       room.fine.length,
     ),
     transport,
-    rays,
+    fan: spreadRays(transport.gatherBvh, rayCount, seed),
     slotOf: new Int32Array(transport.patches.count).fill(-1),
     start: [0],
     column: new Uint32Array(1 << 14),
@@ -72,9 +59,8 @@ export function gatherPoint(
   ny: number,
   nz: number,
 ): void {
-  const { map, transport, rays, slotOf } = gatherer;
-  const bvh = transport.gatherBvh;
-  const count = rays.length / 3;
+  const { map, fan, slotOf } = gatherer;
+  const { bvh, count, groups, hits, distances } = fan;
   reserve(gatherer, count);
   const { column, value } = gatherer;
   // Tangents from the axis least along the normal; the same for all points that face alike.
@@ -97,20 +83,22 @@ export function gatherPoint(
   const ox = x + nx * RAY_OFFSET_M;
   const oy = y + ny * RAY_OFFSET_M;
   const oz = z + nz * RAY_OFFSET_M;
+  lightKernel().traceFan(fan, [ox, oy, oz, tx, ty, tz, sx, sy, sz, nx, ny, nz]);
   const begin = gatherer.end;
   let end = begin;
-  for (let k = 0; k < 3 * count; k += 3) {
-    const p = rays[k]!;
-    const q = rays[k + 1]!;
-    const r = rays[k + 2]!;
+  for (let k = 0; k < count; k++) {
+    const slot = hits[k]!;
+    if (slot < 0) continue;
+    const at = 12 * (k >> 2) + (k & 3);
+    const p = groups[at]!;
+    const q = groups[at + 4]!;
+    const r = groups[at + 8]!;
     const dx = tx * p + sx * q + nx * r;
     const dy = ty * p + sy * q + ny * r;
     const dz = tz * p + sz * q + nz * r;
-    const slot = traceNearest(bvh, ox, oy, oz, dx, dy, dz, Infinity);
-    if (slot < 0) continue;
     const axis = bvh.axis[slot]!;
     if ((axis === 0 ? dx : axis === 1 ? dy : dz) * bvh.sign[slot]! > 0) continue;
-    const t = bvh.hitDistance[0]!;
+    const t = distances[k]!;
     const patch = patchForFine(map, bvh.rect[slot]!, ox + dx * t, oy + dy * t, oz + dz * t);
     if (patch < 0) continue;
     const known = slotOf[patch]!;

@@ -11,7 +11,7 @@ const inverse = (d: number): number => 1 / (d > NEARLY_ZERO || d < -NEARLY_ZERO 
 
 /**
  * Slot of the nearest rectangle a ray meets, from either side, nearer than `limit` (in lengths of the direction);
- * -1 for none. The distance is left in `bvh.hitDistance[0]`.
+ * of several at the same place the lowest slot, -1 for none. The distance is left in `bvh.hitDistance[0]`.
  */
 export function traceNearest(
   bvh: RectBvh,
@@ -46,7 +46,7 @@ export function traceNearest(
     if (z0 > near) near = z0;
     let far = Math.min(x1, y1);
     if (z1 < far) far = z1;
-    if (near <= far && far > 0 && near < best) {
+    if (near <= far && far > 0 && near <= best) {
       const count = leafCount[node]!;
       if (count === 0) {
         const split = splitAxis[node]!;
@@ -79,7 +79,7 @@ export function traceNearest(
           pb = ox + dx * t;
           pc = oy + dy * t;
         }
-        if (t <= 0 || t >= best) continue;
+        if (t <= 0 || t > best || (t === best && slot >= hit)) continue;
         const e = 4 * slot;
         if (pb >= extent[e]! && pb <= extent[e + 1]! && pc >= extent[e + 2]! && pc <= extent[e + 3]!) {
           if (oneSided[slot] === 1) {

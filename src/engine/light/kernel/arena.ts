@@ -8,18 +8,17 @@ export interface PlacedRows {
   readonly toValue: number;
 }
 
-/** Rows kept beyond this are all dropped; those still used are copied again. Three large kitchens. */
+/** What is kept beyond this is all dropped; what is still used is copied again. Three large kitchens. */
 const KEPT_BYTES = 64 * 2 ** 20;
 const PAGE = 2 ** 16;
 
 /**
- * A WebAssembly memory in two parts: rows that are used again and again, below, and above them what one call needs.
- * `begin` frees the upper part.
+ * A WebAssembly memory in two parts: what is used again and again, below, and above it what one call needs. `begin` frees the upper part.
  */
 export class Arena {
   private top = 0;
   private kept = 0;
-  private places = new WeakMap<SparseRows, PlacedRows>();
+  private places = new WeakMap<object, unknown>();
 
   constructor(private readonly memory: WebAssembly.Memory) {}
 
@@ -29,23 +28,29 @@ export class Arena {
 
   /** Starts a call that works on `rows`, which are there already or copied now. */
   begin(rows: SparseRows): PlacedRows {
+    return this.beginWith(rows, 4 * rows.start.length + 8 * rows.column.length + 3 * 16, () => {
+      const start = this.place(rows.start);
+      const column = this.place(rows.column);
+      return { start, column, toValue: this.place(rows.value) - column };
+    });
+  }
+
+  /** Starts a call that works on what `copy` places of `key` in at most so many bytes; it is there already or copied now. */
+  beginWith<T extends object>(key: object, bytes: number, copy: () => T): T {
     this.top = this.kept;
-    const known = this.places.get(rows);
-    if (known) return known;
-    const bytes = 4 * rows.start.length + 8 * rows.column.length + 3 * 16;
+    const known = this.places.get(key);
+    if (known) return known as T;
     if (this.kept + bytes > KEPT_BYTES) {
       this.places = new WeakMap();
       this.top = 0;
     }
-    const start = this.place(rows.start);
-    const column = this.place(rows.column);
-    const placed = { start, column, toValue: this.place(rows.value) - column };
-    this.places.set(rows, placed);
+    const placed = copy();
+    this.places.set(key, placed);
     this.kept = this.top;
     return placed;
   }
 
-  /** Starts a call that needs no rows. */
+  /** Starts a call that needs nothing of what is kept. */
   beginWithout(): void {
     this.top = this.kept;
   }
@@ -59,11 +64,16 @@ export class Arena {
     return at;
   }
 
-  place(values: Float32Array | Uint32Array | Int32Array): number {
+  place(values: Float32Array | Float64Array | Uint32Array | Int32Array): number {
     const at = this.reserve(values.byteLength);
     const Numbers = values.constructor as Float32ArrayConstructor;
     new Numbers(this.memory.buffer, at, values.length).set(values as Float32Array);
     return at;
+  }
+
+  /** `length` doubles at `at`, until memory grows. */
+  doubles(at: number, length: number): Float64Array {
+    return new Float64Array(this.memory.buffer, at, length);
   }
 
   /** `length` floats at `at`, until memory grows. */

@@ -1,3 +1,4 @@
+import type { RectBvh } from '../rect-bvh';
 import type { SparseRows } from '../types';
 
 /** B = rho (D + F B) for every band on its own. */
@@ -27,6 +28,36 @@ export interface BandSum {
   readonly colors: readonly (Float32Array | null)[];
 }
 
+/** Rays that start at one point, for a point of any place and normal. */
+export interface RayFan {
+  readonly bvh: RectBvh;
+  readonly count: number;
+  /**
+   * Unit directions in a frame of two tangents and the normal, in groups of four: four p, four q, four r. Four of a group best lie close
+   * to each other. The last group is filled up with any direction.
+   */
+  readonly groups: Float64Array;
+  /** What each ray met: slot, -1 for nothing, and its distance, m. As long as there are directions. */
+  readonly hits: Float64Array;
+  readonly distances: Float64Array;
+}
+
+/** The point rays start at, m, two unit tangents and the unit normal there. */
+export type RayFrame = readonly [
+  x: number,
+  y: number,
+  z: number,
+  tx: number,
+  ty: number,
+  tz: number,
+  sx: number,
+  sy: number,
+  sz: number,
+  nx: number,
+  ny: number,
+  nz: number,
+];
+
 /** The inner loops of light. Whichever kernel does them, the numbers agree to 1e-5 of what is usual in a band. */
 export interface LightKernel {
   readonly name: KernelName;
@@ -39,6 +70,11 @@ export interface LightKernel {
    * `light` (samples x 24 per group, null where there is none).
    */
   sumBands(light: readonly (Float32Array | null)[], sums: readonly BandSum[], out: Float32Array): void;
+  /**
+   * The nearest rectangle each ray meets, into `hits` and `distances`; of several at the same place the lowest slot. Both kernels give the
+   * same bits.
+   */
+  traceFan(fan: RayFan, frame: RayFrame): void;
 }
 
 export type KernelName = 'wasm' | 'typescript';

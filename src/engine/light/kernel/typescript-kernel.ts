@@ -1,10 +1,11 @@
 import { BAND_COUNT } from '../bands';
+import { traceNearest } from '../rect-trace';
 import type { SparseRows } from '../types';
 import { gatherEight } from './gather-eight';
-import { type BandSum, type LightKernel, MAX_SWEEPS, type Relaxation } from './types';
+import { type BandSum, type LightKernel, MAX_SWEEPS, type RayFan, type RayFrame, type Relaxation } from './types';
 
 /** The kernel without WebAssembly, for where there is none: sums in float64. */
-export const typescriptKernel: LightKernel = { name: 'typescript', relax, gatherRows, sumBands };
+export const typescriptKernel: LightKernel = { name: 'typescript', relax, gatherRows, sumBands, traceFan };
 
 function relax(task: Relaxation, b: Float64Array): number {
   const received = new Float64Array(task.bands);
@@ -99,4 +100,19 @@ function sumSample(
   out[at] = r;
   out[at + 1] = g;
   out[at + 2] = b;
+}
+
+function traceFan({ bvh, count, groups, hits, distances }: RayFan, frame: RayFrame): void {
+  const [x, y, z, tx, ty, tz, sx, sy, sz, nx, ny, nz] = frame;
+  for (let k = 0; k < count; k++) {
+    const at = 12 * (k >> 2) + (k & 3);
+    const p = groups[at]!;
+    const q = groups[at + 4]!;
+    const r = groups[at + 8]!;
+    const dx = tx * p + sx * q + nx * r;
+    const dy = ty * p + sy * q + ny * r;
+    const dz = tz * p + sz * q + nz * r;
+    hits[k] = traceNearest(bvh, x, y, z, dx, dy, dz, Infinity);
+    distances[k] = bvh.hitDistance[0]!;
+  }
 }

@@ -2,7 +2,8 @@ import { BAND_COUNT } from '../bands';
 import type { SparseRows } from '../types';
 import { Arena } from './arena';
 import { KERNEL_BASE64 } from './kernel.data';
-import { type BandSum, type LightKernel, MAX_SWEEPS, type Relaxation } from './types';
+import { fanBytes, placeFan } from './place-fan';
+import { type BandSum, type LightKernel, MAX_SWEEPS, type RayFan, type RayFrame, type Relaxation } from './types';
 import { typescriptKernel } from './typescript-kernel';
 
 /** What kernel.as.ts exports; all numbers but the last three of `relax` are places or sizes in bytes, or counts. */
@@ -35,6 +36,16 @@ interface Exports {
     most: number,
   ): number;
   sumBands(pairs: number, parts: number, count: number, out: number): void;
+  traceFan(
+    nodes: number,
+    slots: number,
+    rays: number,
+    groups: number,
+    stack: number,
+    hits: number,
+    distances: number,
+    ...frame: RayFrame
+  ): void;
 }
 
 /** Below this the rounding of float32 is what one sees: who asks for more gets float64. */
@@ -132,6 +143,16 @@ export function createWasmKernel(): WasmKernel | null {
         done += count;
       }
       out.set(arena.floats(to, out.length));
+    },
+
+    traceFan(fan: RayFan, frame: RayFrame): void {
+      const { nodes, slots, rays, stack, hits, distances } = arena.beginWith(fan, fanBytes(fan), () =>
+        placeFan(arena, fan),
+      );
+      const groups = fan.groups.length / 12;
+      module.traceFan(nodes, slots, rays, groups, stack, hits, distances, ...frame);
+      fan.hits.set(arena.doubles(hits, fan.hits.length));
+      fan.distances.set(arena.doubles(distances, fan.distances.length));
     },
   };
 }
