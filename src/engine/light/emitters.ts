@@ -1,20 +1,16 @@
 import { type ReadyBeam, readyBeam } from '../photometry/relative-intensity';
-import { faceSamples } from './face-samples';
+import { type FaceSamples, faceSamples } from './face-samples';
 import type { LampFace, LightRoom, Rect } from './types';
 
 /** A lamp face ready to light points. Sample points lie a little in front of the face. */
-export interface Emitter {
+export interface Emitter extends FaceSamples {
   readonly group: number;
   readonly rect: Rect;
-  readonly corners: Float64Array;
-  readonly normal: Float64Array;
   /** lm/m2 at level 1 that leave the face into the room. */
   readonly exitance: number;
   readonly area: number;
   /** How a lamp spreads what leaves its face; null for the same luminance to all sides. */
   readonly beam: ReadyBeam | null;
-  readonly probes: Float64Array;
-  readonly samples: Float64Array;
 }
 
 /** Shadow rays where a face is partly hidden. */

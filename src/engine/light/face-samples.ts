@@ -1,5 +1,7 @@
 import { mulberry32 } from '../random';
+import type { Targets } from './kernel/types';
 import { rectNormal } from './rect-bvh';
+import { shadowTargets } from './shadow-targets';
 import { reverseBits, sobolSecond, unitInterval } from './sobol';
 import type { Rect } from './types';
 
@@ -11,6 +13,9 @@ export interface FaceSamples {
   readonly probes: Float64Array;
   /** Points all over the face, evenly spread as a whole and along either edge; any first 16, 32 ... are so too. */
   readonly samples: Float64Array;
+  /** Both once more, for shadow rays. */
+  readonly probeTargets: Targets;
+  readonly sampleTargets: Targets;
 }
 
 const FACE_OFFSET_M = 2e-4;
@@ -42,7 +47,14 @@ export function faceSamples(rect: Rect, count: number): FaceSamples {
   spots.forEach(([fu, fv], i) => {
     put(probes, i, fu, fv, FACE_OFFSET_M);
   });
-  return { corners, normal, probes, samples };
+  return {
+    corners,
+    normal,
+    probes,
+    samples,
+    probeTargets: shadowTargets(probes),
+    sampleTargets: shadowTargets(samples),
+  };
 }
 
 function probeSpots(rect: Rect): [number, number][] {

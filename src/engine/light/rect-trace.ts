@@ -101,6 +101,11 @@ export function traceNearest(
 /** Shadow rays cast against these rectangles so far: a measure of work done. */
 export const shadowRayCount = (bvh: RectBvh): number => bvh.lastBlocker[1]!;
 
+/** Counts shadow rays that were cast elsewhere. */
+export function countShadowRays(bvh: RectBvh, count: number): void {
+  bvh.lastBlocker[1]! += count;
+}
+
 /** Whether anything, from either side, stands between the origin and `limit` lengths of the direction. */
 export function isBlocked(
   bvh: RectBvh,

@@ -1,8 +1,8 @@
 import type { Emitter } from './emitters';
 import { probeFace, samplesEnd } from './face-probes';
+import { lightKernel } from './kernel/kernel';
 import { intensityTowards } from './lamp-irradiance';
 import type { RectBvh } from './rect-bvh';
-import { isBlocked } from './rect-trace';
 
 /**
  * Share of an emitter's light that reaches a point past all rectangles, 0-1: each part of the face counts by what it
@@ -20,20 +20,21 @@ export function visibleShare(
   nz: number,
   finest: boolean,
 ): number {
-  const { samples } = emitter;
+  const { samples, sampleTargets } = emitter;
   const probed = probeFace(emitter, bvh, x, y, z, nx, ny, nz);
   if (probed >= 0) return probed;
   const end = samplesEnd(emitter, finest);
   let all = 0;
   let visible = 0;
-  for (let k = 0; k < end; k += 3) {
+  lightKernel().shadeFan(bvh, sampleTargets, end / 3, x, y, z);
+  for (let i = 0, k = 0; k < end; i++, k += 3) {
     const dx = samples[k]! - x;
     const dy = samples[k + 1]! - y;
     const dz = samples[k + 2]! - z;
     const weight = sampleWeight(emitter, dx, dy, dz, nx, ny, nz);
     if (weight === 0) continue;
     all += weight;
-    if (!isBlocked(bvh, x, y, z, dx, dy, dz, 1)) visible += weight;
+    if (!sampleTargets.blocked[i]) visible += weight;
   }
   return all > 0 ? visible / all : 0;
 }

@@ -1,7 +1,7 @@
 import { prepareSky, readSky, type SkyTable } from '../daylight/prepare-sky';
 import type { Outdoors, SunBeam } from '../daylight/types';
 import { facingLuminance } from '../daylight/upright-lx';
-import { faceSamples } from './face-samples';
+import { type FaceSamples, faceSamples } from './face-samples';
 import { glassTable, readGlass } from './glass';
 import { rectNormal } from './rect-bvh';
 import type { Rect, Vec3, WindowAperture } from './types';
@@ -12,12 +12,9 @@ const GROUND = 1;
 const FACING = 2;
 export const PARTS = 3;
 
-/** A window ready to light points under one state of the outdoors. Sample points lie a little inside the glass. */
-export interface WindowLight {
+/** A window ready to light points under one state of the outdoors. Its normal looks into the room; sample points lie a little inside the glass. */
+export interface WindowLight extends FaceSamples {
   readonly rect: Rect;
-  readonly corners: Float64Array;
-  /** Into the room. */
-  readonly normal: Float64Array;
   readonly area: number;
   /** Light group of sky, ground and facing wall, and that of the sun. */
   readonly groups: readonly [sky: number, ground: number, facing: number];
@@ -39,8 +36,6 @@ export interface WindowLight {
   /** Lux just inside an unobstructed window by what is seen, and by the sun: luminous flux per m2. */
   readonly exitance: Float64Array;
   readonly sunExitance: number;
-  readonly probes: Float64Array;
-  readonly samples: Float64Array;
 }
 
 const WINDOW_SAMPLES = 64;
@@ -56,16 +51,13 @@ function windowLight(window: WindowAperture, outdoors: Outdoors, sky: SkyTable):
   const { rect, groups, panes } = window;
   const { axis, sign } = rectNormal(rect);
   const area = Math.hypot(...rect.u) * Math.hypot(...rect.v);
-  const { corners, normal, probes, samples } = faceSamples(
-    rect,
-    area > LARGE_WINDOW_M2 ? 2 * WINDOW_SAMPLES : WINDOW_SAMPLES,
-  );
+  const face = faceSamples(rect, area > LARGE_WINDOW_M2 ? 2 * WINDOW_SAMPLES : WINDOW_SAMPLES);
+  const { normal } = face;
   const outward: Vec3 = [-normal[0]!, -normal[1]!, -normal[2]!];
   const wall = axis !== 2 && window.facing_deg > 0;
   const light = {
     rect,
-    corners,
-    normal,
+    ...face,
     area,
     groups: [groups.sky, groups.ground, groups.facing] as const,
     sunGroup: groups.sun,
@@ -77,8 +69,6 @@ function windowLight(window: WindowAperture, outdoors: Outdoors, sky: SkyTable):
     wallTangent: wall ? Math.tan((window.facing_deg * Math.PI) / 180) : 0,
     isUneven: outdoors.sky.c !== 0,
     glass: glassTable(panes),
-    probes,
-    samples,
   };
   const sun = outdoors.sun && sunReaches(light, outdoors.sun) ? outdoors.sun : null;
   const cosine = sun ? sun.towards[0] * outward[0] + sun.towards[1] * outward[1] + sun.towards[2] * outward[2] : 0;

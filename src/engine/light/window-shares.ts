@@ -1,7 +1,7 @@
 import { probeFace, samplesEnd } from './face-probes';
 import { readGlass } from './glass';
+import { lightKernel } from './kernel/kernel';
 import type { RectBvh } from './rect-bvh';
-import { isBlocked } from './rect-trace';
 import { luminanceOutside, PARTS, partTowards, type WindowLight } from './window-light';
 
 const all = new Float64Array(PARTS);
@@ -23,7 +23,7 @@ export function windowShares(
   finest: boolean,
   out: Float64Array,
 ): void {
-  const { samples, normal } = window;
+  const { samples, sampleTargets, normal } = window;
   const probed = probeFace(window, bvh, x, y, z, nx, ny, nz);
   if (probed >= 0) {
     out.fill(probed);
@@ -32,7 +32,8 @@ export function windowShares(
   out.fill(0);
   all.fill(0);
   const end = samplesEnd(window, finest);
-  for (let k = 0; k < end; k += 3) {
+  lightKernel().shadeFan(bvh, sampleTargets, end / 3, x, y, z);
+  for (let i = 0, k = 0; k < end; i++, k += 3) {
     const dx = samples[k]! - x;
     const dy = samples[k + 1]! - y;
     const dz = samples[k + 2]! - z;
@@ -45,7 +46,7 @@ export function windowShares(
     const luminance = luminanceOutside(window, part, dx / d, dy / d, dz / d);
     const weight = ((toReceiver * toFace) / (d2 * d2)) * luminance * readGlass(window.glass, toFace / d);
     all[part]! += weight;
-    if (weight > 0 && !isBlocked(bvh, x, y, z, dx, dy, dz, 1)) out[part]! += weight;
+    if (!sampleTargets.blocked[i]) out[part]! += weight;
   }
   for (let part = 0; part < PARTS; part++) out[part] = all[part]! > 0 ? out[part]! / all[part]! : 0;
 }

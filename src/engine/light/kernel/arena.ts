@@ -50,6 +50,18 @@ export class Arena {
     return placed;
   }
 
+  /** The same for something more, straight after `begin`. Where there is no room to keep it, it is copied for this call. */
+  also<T extends object>(key: object, bytes: number, copy: () => T): T {
+    const known = this.places.get(key);
+    if (known) return known as T;
+    const placed = copy();
+    if (this.kept + bytes <= KEPT_BYTES) {
+      this.places.set(key, placed);
+      this.kept = this.top;
+    }
+    return placed;
+  }
+
   /** Starts a call that needs nothing of what is kept. */
   beginWithout(): void {
     this.top = this.kept;
@@ -69,6 +81,11 @@ export class Arena {
     const Numbers = values.constructor as Float32ArrayConstructor;
     new Numbers(this.memory.buffer, at, values.length).set(values as Float32Array);
     return at;
+  }
+
+  /** `length` integers at `at`, until memory grows. */
+  integers(at: number, length: number): Int32Array {
+    return new Int32Array(this.memory.buffer, at, length);
   }
 
   /** `length` doubles at `at`, until memory grows. */

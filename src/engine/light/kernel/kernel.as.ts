@@ -2,6 +2,7 @@
 // so a patch takes `stride` bytes: its bands, filled up with zeros to a multiple of four.
 import { rowTimes } from './rows.as';
 
+export { shadeFan } from './shade.as';
 export { traceFan } from './trace.as';
 
 /** A step smaller than this share of the value itself is rounding (two units in the last place of f32). */

@@ -1,25 +1,7 @@
 // AssemblyScript. Four rays that start at one point walk a hierarchy of rectangles together. Boxes are tested in f32 against bounds
 // that were widened for it, rectangles in f64 by the same operations as in TypeScript: what is found is the same to the last bit.
 
-const NEARLY_ZERO: f64 = 1e-12;
-/** Of rect-bvh.ts. */
-const SKIN_M: f64 = 0.002;
-const NODE_BYTES: usize = 32;
-const SLOT_BYTES: usize = 64;
-const GROUP_BYTES: usize = 96;
-/** What a distance grows by before it is rounded to f32 and must not be less than it was. */
-const ABOVE: f64 = 1.000001;
-
-/** 1 / d, of what is not nearly zero. */
-function inverse(d: v128): v128 {
-  const eps = f64x2.splat(NEARLY_ZERO);
-  return f64x2.div(f64x2.splat(1), v128.bitselect(d, eps, f64x2.gt(f64x2.abs(d), eps)));
-}
-
-/** Two vectors of two f64 as one of four f32. */
-function four(a: v128, b: v128): v128 {
-  return i32x4.shuffle(f32x4.demote_f64x2_zero(a), f32x4.demote_f64x2_zero(b), 0, 1, 4, 5);
-}
+import { ABOVE, four, GROUP_BYTES, inverse, NODE_BYTES, SKIN_M, SLOT_BYTES } from './packet.as';
 
 /** Of two lanes: where the ray meets the rectangle nearer than `best`; of two at the same place the one of the lower slot. */
 function meets(slot: usize, index: v128, t: v128, best: v128, hit: v128, ob: v128, oc: v128, db: v128, dc: v128): v128 {

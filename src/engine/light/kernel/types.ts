@@ -42,6 +42,15 @@ export interface RayFan {
   readonly distances: Float64Array;
 }
 
+/** Points shadow rays go to. */
+export interface Targets {
+  readonly count: number;
+  /** In groups of four: four x, four y, four z, m. The last group is filled up with any points. */
+  readonly groups: Float64Array;
+  /** Of each whether anything stands before it, 0 for nothing. */
+  readonly blocked: Int32Array;
+}
+
 /** The point rays start at, m, two unit tangents and the unit normal there. */
 export type RayFrame = readonly [
   x: number,
@@ -75,6 +84,8 @@ export interface LightKernel {
    * same bits.
    */
   traceFan(fan: RayFan, frame: RayFrame): void;
+  /** Whether anything stands between a point and each of the first `count` targets, into `blocked`. Both kernels give the same. */
+  shadeFan(bvh: RectBvh, targets: Targets, count: number, x: number, y: number, z: number): void;
 }
 
 export type KernelName = 'wasm' | 'typescript';

@@ -1,11 +1,20 @@
 import { BAND_COUNT } from '../bands';
-import { traceNearest } from '../rect-trace';
+import type { RectBvh } from '../rect-bvh';
+import { isBlocked, traceNearest } from '../rect-trace';
 import type { SparseRows } from '../types';
 import { gatherEight } from './gather-eight';
-import { type BandSum, type LightKernel, MAX_SWEEPS, type RayFan, type RayFrame, type Relaxation } from './types';
+import {
+  type BandSum,
+  type LightKernel,
+  MAX_SWEEPS,
+  type RayFan,
+  type RayFrame,
+  type Relaxation,
+  type Targets,
+} from './types';
 
 /** The kernel without WebAssembly, for where there is none: sums in float64. */
-export const typescriptKernel: LightKernel = { name: 'typescript', relax, gatherRows, sumBands, traceFan };
+export const typescriptKernel: LightKernel = { name: 'typescript', relax, gatherRows, sumBands, traceFan, shadeFan };
 
 function relax(task: Relaxation, b: Float64Array): number {
   const received = new Float64Array(task.bands);
@@ -114,5 +123,15 @@ function traceFan({ bvh, count, groups, hits, distances }: RayFan, frame: RayFra
     const dz = tz * p + sz * q + nz * r;
     hits[k] = traceNearest(bvh, x, y, z, dx, dy, dz, Infinity);
     distances[k] = bvh.hitDistance[0]!;
+  }
+}
+
+function shadeFan(bvh: RectBvh, { groups, blocked }: Targets, count: number, x: number, y: number, z: number): void {
+  for (let k = 0; k < count; k++) {
+    const at = 12 * (k >> 2) + (k & 3);
+    const dx = groups[at]! - x;
+    const dy = groups[at + 4]! - y;
+    const dz = groups[at + 8]! - z;
+    blocked[k] = isBlocked(bvh, x, y, z, dx, dy, dz, 1) ? 1 : 0;
   }
 }

@@ -1,9 +1,19 @@
 import { BAND_COUNT } from '../bands';
+import type { RectBvh } from '../rect-bvh';
+import { countShadowRays } from '../rect-trace';
 import type { SparseRows } from '../types';
 import { Arena } from './arena';
 import { KERNEL_BASE64 } from './kernel.data';
-import { fanBytes, placeFan } from './place-fan';
-import { type BandSum, type LightKernel, MAX_SWEEPS, type RayFan, type RayFrame, type Relaxation } from './types';
+import { alsoFan, alsoTargets, beginBvh } from './place-rays';
+import {
+  type BandSum,
+  type LightKernel,
+  MAX_SWEEPS,
+  type RayFan,
+  type RayFrame,
+  type Relaxation,
+  type Targets,
+} from './types';
 import { typescriptKernel } from './typescript-kernel';
 
 /** What kernel.as.ts exports; all numbers but the last three of `relax` are places or sizes in bytes, or counts. */
@@ -45,6 +55,19 @@ interface Exports {
     hits: number,
     distances: number,
     ...frame: RayFrame
+  ): void;
+  shadeFan(
+    nodes: number,
+    slots: number,
+    slotCount: number,
+    targets: number,
+    groups: number,
+    stack: number,
+    last: number,
+    blocked: number,
+    x: number,
+    y: number,
+    z: number,
   ): void;
 }
 
@@ -146,13 +169,21 @@ export function createWasmKernel(): WasmKernel | null {
     },
 
     traceFan(fan: RayFan, frame: RayFrame): void {
-      const { nodes, slots, rays, stack, hits, distances } = arena.beginWith(fan, fanBytes(fan), () =>
-        placeFan(arena, fan),
-      );
+      const { nodes, slots, stack } = beginBvh(arena, fan.bvh);
+      const { rays, hits, distances } = alsoFan(arena, fan);
       const groups = fan.groups.length / 12;
       module.traceFan(nodes, slots, rays, groups, stack, hits, distances, ...frame);
       fan.hits.set(arena.doubles(hits, fan.hits.length));
       fan.distances.set(arena.doubles(distances, fan.distances.length));
+    },
+
+    shadeFan(bvh: RectBvh, targets: Targets, count: number, x: number, y: number, z: number): void {
+      const { nodes, slots, stack, last } = beginBvh(arena, bvh);
+      const placed = alsoTargets(arena, targets);
+      const groups = (count + 3) >> 2;
+      module.shadeFan(nodes, slots, bvh.rectCount, placed.targets, groups, stack, last, placed.blocked, x, y, z);
+      targets.blocked.set(arena.integers(placed.blocked, 4 * groups));
+      countShadowRays(bvh, count);
     },
   };
 }
