@@ -10,7 +10,7 @@ import { cxfObject, cxfSpecification, cxfText, lab, spectrum } from '../io/sheet
 // Files of measurements, mutated: whatever stands in them, a reader answers with a sheet that holds together or with a problem that
 // says what to do. Mutants come from one seed; UPSTAND_SEED=N explores others.
 
-const FILES = 4000;
+const FILES = 10_000;
 
 const folder = `${import.meta.dirname}/../io/sheet/samples`;
 const bytesOf = (name: string): Uint8Array => new Uint8Array(readFileSync(`${folder}/${name}`));
