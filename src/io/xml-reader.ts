@@ -59,7 +59,7 @@ export function readXml(text: string, file?: string, mostElements = MOST_ELEMENT
   parser.on('opentagstart', ({ name }) => {
     line = lineOfName();
     attributes = 0;
-    if (++count > mostElements) bad(line, `the file has more than ${mostElements} elements`);
+    if (++count > mostElements) bad(line, `the file has more than ${mostElements.toLocaleString('en-US')} elements`);
     if (path.length >= MOST_DEPTH) bad(line, `${localName(name)} lies too deep`);
   });
   parser.on('attribute', () => {

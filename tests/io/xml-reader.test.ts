@@ -51,7 +51,7 @@ it.each([
   ['a character of number 0', '<a>\n&#0;</a>', 'bad-xml 2: Line 2: an unknown entity.'],
   ['depth', '<a>\n'.repeat(100_000), 'bad-xml 33: Line 33: a lies too deep.'],
   ['depth under a prefix', `<x:a xmlns:x="u">${'<x:a>'.repeat(100_000)}`, 'bad-xml 1: Line 1: a lies too deep.'],
-  ['many elements', `<a>${'<b/>'.repeat(100_001)}</a>`, 'bad-xml 1: Line 1: the file has more than 100000 elements.'],
+  ['many elements', `<a>${'<b/>'.repeat(100_001)}</a>`, 'bad-xml 1: Line 1: the file has more than 100,000 elements.'],
   [
     'many attributes',
     `<a\n${Array.from({ length: 100_000 }, (_, i) => `a${i}="1"`).join('\n')}/>`,
