@@ -15,10 +15,15 @@ declare global {
 const PAGE_FOLDER = fileURLToPath(new URL('./page', import.meta.url));
 const PROJECT_FOLDER = fileURLToPath(new URL('../..', import.meta.url));
 
-export interface PictureLab {
+export interface PicturePage {
   readonly page: Page;
   readonly problems: string[];
   close(): Promise<void>;
+}
+
+export interface PictureLab extends PicturePage {
+  /** Another page in the same browser, whose graphics card lacks some extensions. */
+  openWithout(extensions: readonly string[]): Promise<PicturePage>;
 }
 
 /** Runs in the page before anything else: counts what is made and freed, and hides extensions. */
@@ -50,8 +55,8 @@ function countGpuObjects(without: readonly string[]): void {
   Object.assign(window, { heldGpuObjects: held });
 }
 
-/** Opens the picture's test page in a browser with software WebGL, `without` some extensions of it. */
-export async function openPictureLab(without: readonly string[] = []): Promise<PictureLab> {
+/** Opens the picture's test page in a browser with software WebGL. */
+export async function openPictureLab(): Promise<PictureLab> {
   const server: ViteDevServer = await createServer({
     root: PAGE_FOLDER,
     configFile: false,
@@ -62,6 +67,18 @@ export async function openPictureLab(without: readonly string[] = []): Promise<P
   });
   await server.listen();
   const browser: Browser = await chromium.launch(BROWSER_LAUNCH);
+  const address = server.resolvedUrls!.local[0]!;
+  return {
+    ...(await openPage(browser, address, [])),
+    openWithout: (extensions) => openPage(browser, address, extensions),
+    async close() {
+      await browser.close();
+      await server.close();
+    },
+  };
+}
+
+async function openPage(browser: Browser, address: string, without: readonly string[]): Promise<PicturePage> {
   const page = await browser.newPage({ viewport: { width: 1300, height: 820 } });
   const problems: string[] = [];
   page.on('pageerror', (error) => problems.push(error.message));
@@ -69,14 +86,7 @@ export async function openPictureLab(without: readonly string[] = []): Promise<P
     if (message.type() === 'error' || message.type() === 'warning') problems.push(message.text());
   });
   await page.addInitScript(countGpuObjects, without);
-  await page.goto(server.resolvedUrls!.local[0]!);
+  await page.goto(address);
   await page.waitForFunction(() => window.lab !== undefined, undefined, { timeout: 60_000 });
-  return {
-    page,
-    problems,
-    async close() {
-      await browser.close();
-      await server.close();
-    },
-  };
+  return { page, problems, close: () => page.close() };
 }

@@ -1,5 +1,5 @@
 import type { PictureSize } from '../../src/view/read-pixels';
-import type { PictureLab } from './browser';
+import type { PicturePage } from './browser';
 import type { LabChange } from './page/main';
 
 /** Pixels of the picture under test: RGBA, rows from the top. */
@@ -10,7 +10,7 @@ export interface ShownPicture {
 }
 
 /** What is on the canvas after a change. */
-export async function shown(lab: PictureLab, change: LabChange): Promise<ShownPicture> {
+export async function shown(lab: PicturePage, change: LabChange): Promise<ShownPicture> {
   const picture = await lab.page.evaluate(async (c) => {
     await window.lab.show(c);
     return window.lab.read();
@@ -19,7 +19,7 @@ export async function shown(lab: PictureLab, change: LabChange): Promise<ShownPi
 }
 
 /** What is drawn beside the canvas at another size. */
-export async function rendered(lab: PictureLab, size: PictureSize): Promise<ShownPicture> {
+export async function rendered(lab: PicturePage, size: PictureSize): Promise<ShownPicture> {
   return fromText(await lab.page.evaluate((s) => window.lab.render(s), size));
 }
 

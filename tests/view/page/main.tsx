@@ -10,6 +10,8 @@ const room = smallRoom();
 const light = smallLight(room);
 
 export interface Lab {
+  /** Shows what was shown first; resolves when the picture rests. */
+  startOver(): Promise<void>;
   /** Changes some properties; resolves when the picture rests. */
   show(change: LabChange): Promise<void>;
   readonly picks: (PickedPoint | null)[];
@@ -48,7 +50,7 @@ const picks: (PickedPoint | null)[] = [];
 const events: string[] = [];
 const element = document.getElementById('root')!;
 const root = createRoot(element);
-let props: PictureProps = {
+const START: PictureProps = {
   room,
   light,
   look: smallLook(room, light),
@@ -67,6 +69,7 @@ let props: PictureProps = {
   },
   label: 'A small room',
 };
+let props = START;
 
 const render = () =>
   root.render(
@@ -94,6 +97,14 @@ function asText(bytes: Uint8ClampedArray): string {
 }
 
 const lab: Lab = {
+  startOver() {
+    element.removeAttribute('style');
+    picks.length = 0;
+    events.length = 0;
+    props = { ...START, viewpointVersion: props.viewpointVersion + 1 };
+    render();
+    return settled();
+  },
   show(change) {
     const { viewpoint } = props;
     if (change.size) element.style.cssText = `width:${change.size[0]}px;height:${change.size[1]}px`;

@@ -1,25 +1,18 @@
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import type { Rect, Vec3 } from '../../src/engine/light/types';
-import { mirrorFaces, planesSeen } from '../../src/view/mirror-planes';
-import { rayThrough } from '../../src/view/projection';
-import { sheenOfLook } from '../../src/view/sheen';
-import { cornerParallel } from '../physics/configuration-factors';
-import { openPictureLab, type PictureLab } from './browser';
-import { expectedPixel } from './expected-pixel';
-import { shown } from './shown';
-import { smallLight, smallLook, smallRoom } from './small-room';
+import { expect, it } from 'vitest';
+import type { Rect, Vec3 } from '../../../src/engine/light/types';
+import { mirrorFaces, planesSeen } from '../../../src/view/mirror-planes';
+import { rayThrough } from '../../../src/view/projection';
+import { sheenOfLook } from '../../../src/view/sheen';
+import { cornerParallel } from '../../physics/configuration-factors';
+import { expectedPixel } from '../expected-pixel';
+import { shown } from '../shown';
+import { smallLight, smallLook, smallRoom } from '../small-room';
+import { lab } from './lab';
 
 const WALL = 1;
 /** Smooth: a coat of index 1.5 reads 89. */
 const GLOSS = [0, 92, 0, 0, 0, 0, 0];
 const POSE = { eye: [1.9, 0.5, 1.5], target: [1.7, 3, 1.3], fov_deg: 80 } as const;
-let lab: PictureLab;
-
-beforeAll(async () => {
-  lab = await openPictureLab();
-}, 120_000);
-afterAll(() => lab?.close());
-
 it('mirrors in a smooth wall what a mirrored ray meets', async () => {
   const picture = await shown(lab, {
     ...POSE,

@@ -1,13 +1,13 @@
 import { differenceCiede2000 } from 'culori';
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import { jointShare } from '../../src/engine/pattern/joint-share';
-import type { FinishPattern, Layout, PatternSpec } from '../../src/engine/pattern/types';
-import type { Pose } from '../../src/view/camera-rig';
-import { rayThrough } from '../../src/view/projection';
-import { openPictureLab, type PictureLab } from './browser';
-import { type ExpectedPixel, expectedPixel } from './expected-pixel';
-import type { LabChange } from './page/main';
-import { type LaidPattern, smallLight, smallLook, smallRoom } from './small-room';
+import { expect, it } from 'vitest';
+import { jointShare } from '../../../src/engine/pattern/joint-share';
+import type { FinishPattern, Layout, PatternSpec } from '../../../src/engine/pattern/types';
+import type { Pose } from '../../../src/view/camera-rig';
+import { rayThrough } from '../../../src/view/projection';
+import { type ExpectedPixel, expectedPixel } from '../expected-pixel';
+import type { LabChange } from '../page/main';
+import { type LaidPattern, smallLight, smallLook, smallRoom } from '../small-room';
+import { lab } from './lab';
 
 // The picture reads patterns on the graphics card, readings read them by the engine's `samplePattern`: both must show the same
 // at every place, for every kind of pattern and every layout. Light and display encoding are those of expected-pixel.ts.
@@ -17,13 +17,6 @@ const light = smallLight(room);
 const SIZE = [480, 300] as const;
 /** Over the counter, so near that a pixel is smaller than a texel. */
 const NEAR: Pose = { eye: [1.6, 1.02, 1.3], target: [1.6, 1.2, 0.9], fov_deg: 11 };
-let lab: PictureLab;
-
-beforeAll(async () => {
-  lab = await openPictureLab();
-}, 120_000);
-afterAll(() => lab?.close());
-
 async function shown(change: LabChange): Promise<{ width: number; height: number; bytes: Uint8Array }> {
   const { width, height, base64 } = await lab.page.evaluate(async (c) => {
     await window.lab.show(c);

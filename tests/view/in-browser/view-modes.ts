@@ -1,21 +1,14 @@
 import Color from 'colorjs.io';
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import { pictureSrgb8 } from '../../src/engine/color/picture-light';
-import { rayThrough } from '../../src/view/projection';
-import { openPictureLab, type PictureLab } from './browser';
-import { expectedPixel } from './expected-pixel';
-import { type ShownPicture, shown } from './shown';
-import { smallLight, smallLook, smallRoom } from './small-room';
+import { expect, it } from 'vitest';
+import { pictureSrgb8 } from '../../../src/engine/color/picture-light';
+import { rayThrough } from '../../../src/view/projection';
+import { expectedPixel } from '../expected-pixel';
+import { type ShownPicture, shown } from '../shown';
+import { smallLight, smallLook, smallRoom } from '../small-room';
+import { lab } from './lab';
 
 const POSE = { eye: [0.4, 0.3, 1.6], target: [2.4, 2.4, 1.1], fov_deg: 60 } as const;
 const BASE = { ...POSE, size: [640, 400], besideTint: null, sheen: true, gloss: [80, 12, 0, 90, 30, 85, 85] } as const;
-let lab: PictureLab;
-
-beforeAll(async () => {
-  lab = await openPictureLab();
-}, 120_000);
-afterAll(() => lab?.close());
-
 const rgbAt = ({ width, bytes }: ShownPicture, x: number, y: number): [number, number, number] => {
   const i = 4 * (y * width + x);
   return [bytes[i]!, bytes[i + 1]!, bytes[i + 2]!];

@@ -1,27 +1,21 @@
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import type { Vec3 } from '../../src/engine/light/types';
-import type { Pose } from '../../src/view/camera-rig';
-import { pickRect } from '../../src/view/pick';
-import { rayThrough } from '../../src/view/projection';
-import { openPictureLab, type PictureLab } from './browser';
-import { type ExpectedPixel, expectedPixel } from './expected-pixel';
-import type { LabChange } from './page/main';
-import { type ShownPicture, shown as shownBy } from './shown';
-import { smallLight, smallLook, smallRoom } from './small-room';
+import { expect, it } from 'vitest';
+import type { Vec3 } from '../../../src/engine/light/types';
+import type { Pose } from '../../../src/view/camera-rig';
+import { pickRect } from '../../../src/view/pick';
+import { rayThrough } from '../../../src/view/projection';
+import type { PicturePage } from '../browser';
+import { type ExpectedPixel, expectedPixel } from '../expected-pixel';
+import type { LabChange } from '../page/main';
+import { type ShownPicture, shown as shownBy } from '../shown';
+import { smallLight, smallLook, smallRoom } from '../small-room';
+import { lab } from './lab';
 
 // Source of every expected value here: the sum of weights, light and colours written out in expected-pixel.ts.
 
 const room = smallRoom();
 const light = smallLight(room);
 const SIZE = [640, 400] as const;
-let lab: PictureLab;
-
-beforeAll(async () => {
-  lab = await openPictureLab();
-}, 120_000);
-afterAll(() => lab?.close());
-
-const shown = (change: LabChange, by: PictureLab = lab): Promise<ShownPicture> => shownBy(by, change);
+const shown = (change: LabChange, by: PicturePage = lab): Promise<ShownPicture> => shownBy(by, change);
 
 /** Compares a grid of pixels of one half of the picture; pixels on an edge between two faces are left out. */
 function compare(
@@ -78,7 +72,7 @@ it.each([
 });
 
 it('shows the exact colour where only half floats can be interpolated', async () => {
-  const phone = await openPictureLab(['OES_texture_float_linear']);
+  const phone = await lab.openWithout(['OES_texture_float_linear']);
   try {
     const picture = await shown({ ...asChange(CLOSE), sheen: false, size: SIZE }, phone);
     const { worst, compared } = compare(picture, CLOSE, 0, 0, picture.width);

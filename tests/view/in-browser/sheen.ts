@@ -1,24 +1,17 @@
 import { readFileSync } from 'node:fs';
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import { brushTaps } from '../../src/engine/sheen/brush-taps';
-import { bodyOf, mirrorOf, sheenOfFinish, splitSheen } from '../../src/engine/sheen/sheen';
-import { sheenOfLook } from '../../src/view/sheen';
-import { openPictureLab, type PictureLab } from './browser';
+import { expect, it } from 'vitest';
+import { brushTaps } from '../../../src/engine/sheen/brush-taps';
+import { bodyOf, mirrorOf, sheenOfFinish, splitSheen } from '../../../src/engine/sheen/sheen';
+import { sheenOfLook } from '../../../src/view/sheen';
+import { lab } from './lab';
 
 // The picture's shader against the engine's formulas: same body, same mirrored light, every angle.
 
 const COSINES = 64;
-let lab: PictureLab;
-
-beforeAll(async () => {
-  lab = await openPictureLab();
-}, 120_000);
-afterAll(() => lab?.close());
-
 const BODY = [0.31, 0.42, 0.53] as const;
 const MIRRORED = [1.7, 0.9, 0.4] as const;
 
-const shaderPart = (name: string) => readFileSync(new URL(`../../shaders/${name}.glsl`, import.meta.url), 'utf8');
+const shaderPart = (name: string) => readFileSync(new URL(`../../../shaders/${name}.glsl`, import.meta.url), 'utf8');
 
 /** bodyAndMirror of the shader for cosines (i + 0.5) / COSINES. */
 const partedByShader = (metal: boolean, uniforms: Readonly<Record<string, readonly number[]>>, gain = 1) =>

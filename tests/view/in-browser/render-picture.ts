@@ -1,7 +1,7 @@
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import { openPictureLab, type PictureLab } from './browser';
-import { rendered, type ShownPicture, shown } from './shown';
-import { smallRoom } from './small-room';
+import { expect, it } from 'vitest';
+import { rendered, type ShownPicture, shown } from '../shown';
+import { smallRoom } from '../small-room';
+import { lab } from './lab';
 
 const BASE = {
   eye: [0.4, 0.3, 1.6],
@@ -11,13 +11,6 @@ const BASE = {
   sheen: true,
   gloss: [80, 12, 0, 90, 30, 85, 85],
 } as const;
-let lab: PictureLab;
-
-beforeAll(async () => {
-  lab = await openPictureLab();
-}, 120_000);
-afterAll(() => lab?.close());
-
 it.each([
   ['one look', null, []],
   ['two looks side by side', 0.6, []],

@@ -1,19 +1,13 @@
 import { converter } from 'culori';
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import { pickRect } from '../../src/view/pick';
-import { rayThrough } from '../../src/view/projection';
-import { openPictureLab, type PictureLab } from './browser';
-import { shown } from './shown';
-import { smallRoom } from './small-room';
+import { expect, it } from 'vitest';
+import { pickRect } from '../../../src/view/pick';
+import { rayThrough } from '../../../src/view/projection';
+import { shown } from '../shown';
+import { smallRoom } from '../small-room';
+import { lab } from './lab';
 
 const { fine } = smallRoom().light;
 const SIZE = [640, 400] as const;
-let lab: PictureLab;
-beforeAll(async () => {
-  lab = await openPictureLab();
-}, 120_000);
-afterAll(() => lab?.close());
-
 // sRGB transfer by a general color library (culori).
 const encode = converter('rgb');
 const bytesOf = (linear: readonly number[]): number[] => {
