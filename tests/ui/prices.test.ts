@@ -5,6 +5,7 @@ import type { Price } from '../../src/model/price';
 import type { Finish, Supply } from '../../src/model/project';
 import { priceFields, typedPrice } from '../../src/ui/library/price-fields';
 import { pricesApart, sortByPrice } from '../../src/ui/library/price-order';
+import { leadTime } from '../../src/ui/words/lead-time';
 import { PRICE, priceKindWords, priceOrBand, priceWords } from '../../src/ui/words/price';
 import { setManner } from '../../src/ui/words/spoken';
 
@@ -83,4 +84,15 @@ it('does not take “not in stock” for a wish of “in stock”', () => {
     false,
   ]);
   expect([met('In stock, 3 days', 'In stock'), met('Not in stock', 'not in stock')]).toEqual([true, true]);
+});
+
+it('lead times are said as one says them', () => {
+  expect([0.5, 1, 2, 2.5, 3.25, 1000].map(leadTime)).toEqual([
+    'half a week',
+    '1 week',
+    '2 weeks',
+    '2½ weeks',
+    '3.25 weeks',
+    '1,000 weeks',
+  ]);
 });

@@ -7,6 +7,7 @@ import { Swatch } from '../swatch/Swatch';
 import type { SwatchPaint } from '../swatch/swatch-paint';
 import { undertoneLabel } from '../words/findings';
 import { CLASS_WORDS, PROVENANCE_SHORT, SHEEN_WORDS } from '../words/finishes';
+import { leadTime } from '../words/lead-time';
 import { RANGE } from '../words/libraries';
 import { integer } from '../words/numbers';
 import { OFF_BY, offBy } from '../words/off-by';
@@ -61,10 +62,9 @@ type RangeCellsProps = Pick<RangeRowProps, 'finish' | 'facts' | 'paint' | 'isCho
 const RangeCells = memo(function RangeCells({ finish, facts, paint, isChosen, onChoose }: RangeCellsProps) {
   const { supply } = finish;
   const price = priceOrBand(supply);
-  const had = [
-    supply?.availability,
-    supply?.lead_time_weeks !== undefined && RANGE.weeks(supply.lead_time_weeks),
-  ].filter(Boolean);
+  const had = [supply?.availability, supply?.lead_time_weeks !== undefined && leadTime(supply.lead_time_weeks)].filter(
+    Boolean,
+  );
   const name = nameOf(finish);
   return (
     <>

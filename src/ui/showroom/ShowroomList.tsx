@@ -5,6 +5,7 @@ import type { LedgeSample } from '../ledge/ledge-samples';
 import { Swatch } from '../swatch/Swatch';
 import type { SwatchPaint } from '../swatch/swatch-paint';
 import { labelWithoutCode } from '../words/finishes';
+import { leadTime } from '../words/lead-time';
 import { priceOrBand } from '../words/price';
 import { SHOWROOM } from '../words/showroom';
 import { retold } from '../words/spoken';
@@ -34,12 +35,17 @@ export interface ShowroomListProps {
 export function ShowroomList(props: ShowroomListProps) {
   const { showroom, option, today, picture, samples, paintOf, warnings, cautions, link, onPrint, onClose } = props;
   const dialog = useRef<HTMLDialogElement>(null);
-  useEffect(() => dialog.current?.showModal(), []);
+  const title = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    dialog.current?.showModal();
+    // Else the table would get the focus, and be brought into view without what stands above it.
+    title.current?.focus();
+  }, []);
   return (
     <dialog ref={dialog} className="showroom-box showroom-list" aria-labelledby="showroom-list" onClose={onClose}>
       <div className="showroom-inside">
         <div className="list-head">
-          <h2 id="showroom-list" className="showroom-title">
+          <h2 id="showroom-list" className="showroom-title" ref={title} tabIndex={-1}>
             {SHOWROOM.listOf(option)}
           </h2>
           <p className="small quiet">{SHOWROOM.listWhere(showroom, today)}</p>
@@ -98,7 +104,7 @@ function Row({ sample, paint }: { readonly sample: LedgeSample; readonly paint: 
       <td>{isNothing ? '' : (supply?.code ?? finish.id)}</td>
       <td>{said(priceOrBand(supply))}</td>
       <td>{said(supply?.availability)}</td>
-      <td>{said(supply?.lead_time_weeks === undefined ? null : SHOWROOM.weeks(supply.lead_time_weeks))}</td>
+      <td>{said(supply?.lead_time_weeks === undefined ? null : leadTime(supply.lead_time_weeks))}</td>
     </tr>
   );
 }

@@ -118,7 +118,6 @@ export const RANGE = spoken({
     tags: 'Tags',
   },
   gloss: (gu: number) => `${Math.round(gu)} GU`,
-  weeks: (weeks: number) => (weeks === 1 ? '1 week' : `${count.format(weeks)} weeks`),
   chooseAll: 'Choose all shown',
   chooseNone: 'Choose none',
   chosen: (chosen: number) => `${finishCount(chosen)} chosen`,

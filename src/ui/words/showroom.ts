@@ -75,7 +75,6 @@ export const SHOWROOM = spoken({
   listWarnings: 'Look at these again before you decide',
   listCautions: 'Before you order',
   lead: 'Lead time',
-  weeks: (weeks: number) => (weeks === 1 ? '1 week' : `${weeks} weeks`),
   takeHome: 'Open it at home',
   scan: 'Scan the code with a telephone: your kitchen opens in its browser, as it is here.',
   scanWhat: 'All of it is in the code. Nothing of it stays in the showroom.',
