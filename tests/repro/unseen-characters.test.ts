@@ -5,23 +5,25 @@ import { expect, it } from 'vitest';
 import { run } from '../../src/cli/run';
 import { parseLibrary } from '../../src/io/library-file';
 import { parseProject, projectText } from '../../src/io/project-file';
+import type { Project } from '../../src/model/project';
 import { terrace } from '../ui/terrace';
+import { smallProject } from '../workers/small-project';
 
 // Texts of project files, links and libraries reached the page and the terminal with control characters and with characters that turn the
 // order of what follows, so that a file could color the terminal or show another name than it has.
 
 const ESCAPE = '\u001b[31m';
 const TURNED = '\u202egnp.exe';
-const hostile = {
-  ...terrace(),
-  name: `Terrace${ESCAPE}`,
-  library: terrace().library.map((one) => ({ ...one, label: `${one.label}${TURNED}` })),
-};
 // As control characters in JSON have to be written.
-const text = projectText(hostile);
+const hostile = (project: Project): string =>
+  projectText({
+    ...project,
+    name: `Terrace${ESCAPE}`,
+    library: project.library.map((one) => ({ ...one, label: `${one.label}${TURNED}` })),
+  });
 
 it('are taken out of a project, which says so', () => {
-  const read = parseProject(text, 'mine.json');
+  const read = parseProject(hostile(terrace()), 'mine.json');
   if (!read.ok) throw new Error(read.problem.text);
   expect(read.value.name).toBe('Terrace[31m');
   expect(read.value.library[0]!.label).toBe(`${terrace().library[0]!.label}gnp.exe`);
@@ -46,6 +48,7 @@ it('are taken out of a library, and line breaks of a note stay', () => {
 it('never reach the terminal, not even from the name of a field or a file', () => {
   const folder = mkdtempSync(join(tmpdir(), 'upstand-unseen-'));
   const file = join(folder, 'mine.json');
+  const text = hostile(smallProject);
   writeFileSync(file, text.replace('{', `{"${JSON.stringify(`odd${ESCAPE}`).slice(1, -1)}": 1,`));
   for (const argv of [
     ['assess', file],
