@@ -219,6 +219,8 @@ function testPattern(size: number, period_m: number): PatternTexture {
 export interface LaidPattern {
   readonly spec: PatternSpec;
   readonly shift?: readonly [number, number];
+  /** The spec baked, if it is already. */
+  readonly baked?: PatternTexture;
 }
 
 /** `tint` above 0 makes a second look that differs everywhere; `exposure` makes direct light as many times brighter. */
@@ -282,7 +284,7 @@ export function smallLook(
         components.flatMap((c) => Array.from(perVertex(positions, (place) => indirectAt(place, c)))),
       );
     }),
-    patterns: new Map([['waves', laid ? bakePattern(laid.spec) : testPattern(128, 0.9)]]),
+    patterns: new Map([['waves', laid ? (laid.baked ?? bakePattern(laid.spec)) : testPattern(128, 0.9)]]),
     // Unlike all else that is bright, so that its edges show.
     lampColors: lamps.map(() => [30, 12, 20] as const),
     outside: {

@@ -1,11 +1,13 @@
 import { differenceCiede2000 } from 'culori';
 import { expect, it } from 'vitest';
+import { bakePattern } from '../../../src/engine/pattern/bake';
 import { jointShare } from '../../../src/engine/pattern/joint-share';
-import type { FinishPattern, Layout, PatternSpec } from '../../../src/engine/pattern/types';
+import type { FinishPattern, Layout, PatternSpec, PatternTexture } from '../../../src/engine/pattern/types';
 import type { Pose } from '../../../src/view/camera-rig';
 import { rayThrough } from '../../../src/view/projection';
 import { type ExpectedPixel, expectedPixel } from '../expected-pixel';
 import type { LabChange } from '../page/main';
+import { type ShownPicture, shown as shownBy } from '../shown';
 import { type LaidPattern, smallLight, smallLook, smallRoom } from '../small-room';
 import { lab } from './lab';
 
@@ -17,15 +19,25 @@ const light = smallLight(room);
 const SIZE = [480, 300] as const;
 /** Over the counter, so near that a pixel is smaller than a texel. */
 const NEAR: Pose = { eye: [1.6, 1.02, 1.3], target: [1.6, 1.2, 0.9], fov_deg: 11 };
-async function shown(change: LabChange): Promise<{ width: number; height: number; bytes: Uint8Array }> {
-  const { width, height, base64 } = await lab.page.evaluate(async (c) => {
-    await window.lab.show(c);
-    return window.lab.read();
-  }, change);
-  return { width, height, bytes: new Uint8Array(Buffer.from(base64, 'base64')) };
+const BAKED_AT = '/baked-pattern';
+
+/** What the page shows of a pattern baked here: baking takes longer than sending its bytes. */
+async function shown(change: LabChange & { laid: LaidPattern & { baked: PatternTexture } }): Promise<ShownPicture> {
+  const { data, ...baked } = change.laid.baked;
+  await lab.page.route(`**${BAKED_AT}`, (route) => route.fulfill({ body: Buffer.from(data) }));
+  const laid = { ...change.laid, baked: { ...baked, data: new Uint8Array() } };
+  const picture = await shownBy(lab, { ...change, laid, bakedAt: BAKED_AT });
+  await lab.page.unroute(`**${BAKED_AT}`);
+  return picture;
 }
 
-const asChange = ({ eye, target, fov_deg }: Pose, laid: LaidPattern, size: readonly [number, number]): LabChange => ({
+const withBaked = <Laid extends LaidPattern>(laid: Laid) => ({ ...laid, baked: bakePattern(laid.spec) });
+
+const asChange = <Laid extends LaidPattern>(
+  { eye, target, fov_deg }: Pose,
+  laid: Laid,
+  size: readonly [number, number],
+) => ({
   eye,
   target,
   fov_deg,
@@ -90,7 +102,8 @@ const CASES: readonly (readonly [string, LaidPattern])[] = [
  */
 const MOST_OFF = 1.25;
 
-it.each(CASES)('draws %s as the engine reads it', async (_, laid) => {
+it.each(CASES)('draws %s as the engine reads it', async (_, given) => {
+  const laid = withBaked(given);
   const picture = await shown(asChange(NEAR, laid, SIZE));
   const look = smallLook(room, light, 0, [], 1, laid);
   const aspect = picture.width / picture.height;
@@ -132,8 +145,9 @@ it.each<readonly [string, PatternSpec]>([
   ['hexagons', specOf({ kind: 'cloud', size_mm: 18 }, 'hexagon', { piece_mm: [60, 60], variation: 'V0' })],
   ['tiles in herringbone', specOf({ kind: 'plain' }, 'herringbone', { variation: 'V0' })],
 ])('shows a far floor of %s in its mean color', async (_, spec) => {
-  const picture = await shown(asChange(FAR, { spec }, [48, 30]));
-  const laid = smallLook(room, light, 0, [], 1, { spec });
+  const given = withBaked({ spec });
+  const picture = await shown(asChange(FAR, given, [48, 30]));
+  const laid = smallLook(room, light, 0, [], 1, given);
   // The same floor of one color: its weights are the shares, its gain 1.
   const mean = {
     width: 1,

@@ -41,6 +41,8 @@ export interface LabChange {
   readonly card?: Omit<NonNullable<PictureProps['card']>, 'linear'> & { readonly linear: readonly number[] };
   readonly markIsRight?: boolean;
   readonly laid?: LaidPattern;
+  /** Where the bytes of the laid pattern are, which is baked already. */
+  readonly bakedAt?: string;
   readonly size?: readonly [width: number, height: number];
 }
 
@@ -96,6 +98,12 @@ function asText(bytes: Uint8ClampedArray): string {
   return btoa(text);
 }
 
+async function withBaked(change: LabChange): Promise<LabChange> {
+  if (!change.laid?.baked || !change.bakedAt) return change;
+  const data = new Uint8Array(await (await fetch(change.bakedAt)).arrayBuffer());
+  return { ...change, laid: { ...change.laid, baked: { ...change.laid.baked, data } } };
+}
+
 const lab: Lab = {
   startOver() {
     element.removeAttribute('style');
@@ -105,7 +113,8 @@ const lab: Lab = {
     render();
     return settled();
   },
-  show(change) {
+  async show(given) {
+    const change = await withBaked(given);
     const { viewpoint } = props;
     if (change.size) element.style.cssText = `width:${change.size[0]}px;height:${change.size[1]}px`;
     props = {
