@@ -25,11 +25,7 @@ const ALONE = [
   'physics/two-renderers',
   'parity/kernel-module',
   'physics/pattern-repeat',
-  'photo/flags',
   'physics/sheen-mirrored',
-  'kitchen/parameters',
-  'kitchen/random-openings',
-  'physics/identities',
 ].map((file) => `tests/${file}.test.ts`);
 
 /** Those alone in the order given, whatever their size: a long one begun last would leave a core idle. */
