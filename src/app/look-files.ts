@@ -8,6 +8,7 @@ import type { PicturePixels } from '../ui/look/picture-points';
 import { PICTURE_PROBLEMS } from '../ui/words/look';
 import { PROBLEMS } from '../ui/words/problems';
 import { reread } from '../ui/words/spoken';
+import { fileNameOf } from './file-name';
 import { type FileLimit, readFile } from './read-file';
 import { saveBlob } from './save-blob';
 
@@ -62,7 +63,10 @@ export const readLookFile = (file: File): Promise<Result<CopiedLook>> =>
   });
 
 export const saveLookFile = (look: CopiedLook): void =>
-  saveBlob(new Blob([lookText(look)], { type: 'application/json' }), `${look.id}.look.json`);
+  saveBlob(
+    new Blob([lookText(look)], { type: 'application/json' }),
+    `${fileNameOf({ id: 'look', name: look.id })}.look.json`,
+  );
 
 /** An id that no look has. */
 export function freeLookId(looks: readonly CopiedLook[]): string {

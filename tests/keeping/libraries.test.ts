@@ -59,6 +59,21 @@ describe('the shelf of libraries', () => {
     expect(await (await open()).get('libraries', 'strange')).toBeDefined();
   });
 
+  it('keeps all of a change or nothing of it', async () => {
+    const { open, ...shelf } = tab();
+    const large = library('a', many(2 * PART_SIZE));
+    await shelf.put(large, null);
+    // In the last part something that no store can hold: by then the first part was taken away already.
+    const finishes = large.finishes.map((one, i) => {
+      if (i === 0) return finish(one.id, 'Renamed');
+      return i === 2 * PART_SIZE - 1 ? ({ ...one, label: () => 'a function' } as unknown as Finish) : one;
+    });
+    await expect(shelf.put({ ...large, finishes }, large)).rejects.toThrow();
+    expect(await tab().list()).toEqual([large]);
+    expect(await shelf.put({ ...large, note: 'new' }, large)).toBe('kept');
+    expect(await tab().list()).toEqual([{ ...large, note: 'new' }]);
+  });
+
   it('changes nothing where another tab changed it meanwhile, also where no news of that came', async () => {
     const [here, there] = [tab(), tab()];
     const first = library('a');

@@ -71,14 +71,21 @@ export function createLibraryRecords(open: OpenDatabase): LibraryRecords {
         Set<string>,
         Set<string>,
       ];
-      const writing: Promise<unknown>[] = [];
-      for (const name of old) if (!next.has(name)) writing.push(store.delete([id, name]));
-      for (const { name, finishes } of parts) {
-        if (!old.has(name)) writing.push(store.put({ library: id, name, finishes }));
+      const writing: Promise<unknown>[] = [change.done];
+      try {
+        for (const name of old) if (!next.has(name)) writing.push(store.delete([id, name]));
+        for (const { name, finishes } of parts) {
+          if (!old.has(name)) writing.push(store.put({ library: id, name, finishes }));
+        }
+        const libraries = change.objectStore('libraries');
+        writing.push(after ? libraries.put(recordOf({ library: after, parts })) : libraries.delete(id));
+      } catch (error) {
+        // What cannot be kept at all is refused at once: nothing of it may be there by half.
+        change.abort();
+        await Promise.allSettled(writing);
+        throw error;
       }
-      const libraries = change.objectStore('libraries');
-      writing.push(after ? libraries.put(recordOf({ library: after, parts })) : libraries.delete(id));
-      await Promise.all([...writing, change.done]);
+      await Promise.all(writing);
       if (after) known.set(id, { library: after, parts });
       else known.delete(id);
       return true;

@@ -2,6 +2,7 @@ import { libraryText } from '../../io/library-file';
 import { writeCsv } from '../../io/sheet/write-csv';
 import type { Library } from '../../model/library';
 import type { LibraryFormat } from '../../ui/library/library-props';
+import { fileNameOf } from '../file-name';
 import { saveBlob } from '../save-blob';
 
 /** Hands a library to the browser as a file; its name, and what the file cannot hold. */
@@ -9,7 +10,7 @@ export function saveLibrary(
   library: Library,
   format: LibraryFormat,
 ): { readonly file: string; readonly lost: readonly string[] } {
-  const name = fileName(library.name);
+  const name = fileNameOf({ id: 'library', name: library.name });
   if (format === 'json') {
     const file = `${name}.library.json`;
     saveBlob(new Blob([libraryText(library)], { type: 'application/json' }), file);
@@ -20,6 +21,3 @@ export function saveLibrary(
   saveBlob(new Blob([text], { type: 'text/csv;charset=utf-8' }), file);
   return { file, lost: notices.map((notice) => `${notice.text} ${notice.remedy}`) };
 }
-
-/** Without signs that some file system does not take. */
-const fileName = (name: string): string => name.replace(/[^\p{L}\p{N} ._()+-]+/gu, '').trim() || 'library';
