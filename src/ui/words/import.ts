@@ -35,6 +35,8 @@ export const IMPORT = spoken({
     unknown === 0
       ? `Columns: all ${count.format(columns)} understood`
       : `Columns: ${count.format(unknown)} of ${count.format(columns)} left out`,
+  columnsColorless: (columns: number) =>
+    columns === 1 ? 'Columns: the one gives no color' : `Columns: none of ${count.format(columns)} gives a color`,
   column: (at: number) => `Column ${at}`,
   meaning: (heading: string) => `Meaning of ${heading}`,
   example: (cell: string) => `e.g. ${cell}`,
@@ -62,7 +64,7 @@ export const IMPORT = spoken({
     class: 'Fronts, floors and counters are offered by material, and sheen and spectrum follow from it.',
     conditions: 'The same numbers are another color under another light. Paint is usually D65, 10°; print D50, 2°.',
     gloss: 'How much it mirrors.',
-    columns: 'None was recognized. Say it under Columns.',
+    columns: 'None was recognized. Say under Columns what each of them means.',
     scale: 'As a share of the light, or in percent.',
   },
   scales: { factor: '0 to 1', percent: '0 to 100' },

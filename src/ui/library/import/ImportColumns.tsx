@@ -6,6 +6,8 @@ import { reread } from '../../words/spoken';
 
 interface ImportColumnsProps {
   readonly columns: SheetHead['columns'];
+  /** None of them gives a color. */
+  readonly isColorless: boolean;
   readonly choices: ImportChoices;
   readonly onChoices: (choices: ImportChoices) => void;
 }
@@ -18,7 +20,7 @@ const CHOICES = reread(
 );
 
 /** What each column was taken for, to be changed. Columns of a spectrum are told together: there is nothing to choose. */
-export function ImportColumns({ columns, choices, onChoices }: ImportColumnsProps) {
+export function ImportColumns({ columns, isColorless, choices, onChoices }: ImportColumnsProps) {
   const fieldOf = (i: number): Field | null => {
     const chosen = choices.fields?.[i];
     return chosen === undefined ? (columns[i]?.field ?? null) : chosen;
@@ -30,8 +32,10 @@ export function ImportColumns({ columns, choices, onChoices }: ImportColumnsProp
   const nm = bands.map(({ field }) => Number(field!.slice('nm:'.length)));
   const set = (i: number, field: Field | null) => onChoices({ ...choices, fields: { ...choices.fields, [i]: field } });
   return (
-    <details className="import-columns" open={unknown > 0 && others.length <= 12}>
-      <summary>{IMPORT.columnsOf(columns.length, unknown)}</summary>
+    <details className="import-columns" open={isColorless || (unknown > 0 && others.length <= 12)}>
+      <summary>
+        {isColorless ? IMPORT.columnsColorless(columns.length) : IMPORT.columnsOf(columns.length, unknown)}
+      </summary>
       <ul>
         {others.map(({ heading, example, i, field }) => {
           const name = heading || IMPORT.column(i + 1);

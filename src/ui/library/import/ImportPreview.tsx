@@ -44,7 +44,12 @@ export function ImportPreview({ state, onChoices, onStop, ...place }: ImportPrev
             ))}
           </section>
           {asked.length > 0 && <ImportQuestions asked={asked} choices={choices} onChoices={onChoices} />}
-          <ImportColumns columns={head.columns} choices={choices} onChoices={onChoices} />
+          <ImportColumns
+            columns={head.columns}
+            isColorless={asked.some(({ about, rows }) => about === 'columns' && rows > 0)}
+            choices={choices}
+            onChoices={onChoices}
+          />
           {outcome && outcome.words.length > 0 && (
             <ImportMaterials words={outcome.words} choices={choices} onChoices={onChoices} />
           )}

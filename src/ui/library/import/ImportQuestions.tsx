@@ -45,7 +45,8 @@ export function ImportQuestions({ asked, choices, onChoices }: ImportQuestionsPr
               <Answer about={about} choices={choices} onChoices={onChoices} />
             )}
             <p className="small quiet">
-              {IMPORT.why[about]} {rows > 0 && (about === 'gloss' ? IMPORT.usualTaken(rows) : IMPORT.waits(rows))}
+              {IMPORT.why[about]}{' '}
+              {rows > 0 && about !== 'columns' && (about === 'gloss' ? IMPORT.usualTaken(rows) : IMPORT.waits(rows))}
             </p>
             {rows > 0 && usual && usualWords && (
               <button
