@@ -9,6 +9,8 @@ export const BROWSER_LAUNCH = {
     '--no-sandbox',
     '--use-angle=swiftshader',
     '--enable-unsafe-swiftshader',
+    // Only the picture is drawn by it: a page put together on the graphics card that is none takes several times as long.
+    '--disable-gpu-compositing',
     '--disable-background-networking',
     '--disable-component-update',
     '--disable-sync',

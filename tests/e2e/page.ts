@@ -66,9 +66,7 @@ export async function openAtOnce(browser: Browser, options: BrowserContextOption
   const page = await context.newPage();
   if (!needs.pixels) {
     await page.addInitScript(coarsen);
-    await page.route(PATTERN_WORKER, (route) =>
-      route.fulfill({ contentType: 'text/javascript', body: `(${bakePlain})();` }),
-    );
+    await page.addInitScript(bakePlain, PATTERN_WORKER.source);
   }
   if (needs.dark) await silence(page, LIGHT_WORKER);
   else if (!needs.help)
@@ -77,20 +75,44 @@ export async function openAtOnce(browser: Browser, options: BrowserContextOption
   return page;
 }
 
-/** Workers that say nothing, all or some of them: no light is worked out, and the page is there at once. To be said before it is opened. */
+/**
+ * Workers that say nothing, all or some of them: no light is worked out, and the page is there at once. To be said before it is opened.
+ * They are not even started: were their files answered by the test, every file of the page would pass through it.
+ */
 export async function silence(page: Page, workers: RegExp = /\.worker[^/]*\.js$/): Promise<void> {
-  await page.route(workers, (route) => route.fulfill({ contentType: 'text/javascript', body: '' }));
+  await page.addInitScript(startSilent, workers.source);
+}
+
+/** Runs in the page before anything else. */
+function startSilent(workers: string): void {
+  class Silent extends EventTarget {
+    postMessage(): void {}
+    terminate(): void {}
+  }
+  window.Worker = new Proxy(Worker, {
+    construct: (Real, [file, options]) =>
+      new RegExp(workers).test(String(file)) ? new Silent() : new Real(file, options),
+  });
 }
 
 export const LIGHT_WORKER = /\/light\.worker[^/]*\.js$/;
 
 const PATTERN_WORKER = /\/pattern\.worker[^/]*\.js$/;
 
-/** A worker in the place of the one that bakes patterns: every finish is of its first color all over. */
-function bakePlain(): void {
-  const data = Uint8Array.of(0, 0, 0, 128);
-  const texture = { width: 1, height: 1, width_m: 1, height_m: 1, data };
-  self.onmessage = ({ data: { key } }) => self.postMessage({ key, texture });
+/** Runs in the page before anything else: in the place of the worker that bakes patterns, every finish is of its first color all over. */
+function bakePlain(workers: string): void {
+  const plain = () => ({ width: 1, height: 1, width_m: 1, height_m: 1, data: Uint8Array.of(0, 0, 0, 128) });
+  class Plain extends EventTarget {
+    onmessage: ((event: MessageEvent) => void) | null = null;
+    postMessage({ key }: { readonly key: string }): void {
+      queueMicrotask(() => this.onmessage?.(new MessageEvent('message', { data: { key, texture: plain() } })));
+    }
+    terminate(): void {}
+  }
+  window.Worker = new Proxy(Worker, {
+    construct: (Real, [file, options]) =>
+      new RegExp(workers).test(String(file)) ? new Plain() : new Real(file, options),
+  });
 }
 
 /** Runs in the page before anything else. Without sheen half of the shaders are not built, unless a test asks for it. */
