@@ -6,6 +6,7 @@ import {
   drawer,
   openPage,
   option,
+  prepare,
   reading,
   refined,
   type Shot,
@@ -120,6 +121,7 @@ test.describe('wrong files, wrong colors, a lost picture', () => {
 test('without WebGL 2: a flat drawing, in which axe finds nothing, and every finding', async ({ browser }) => {
   const context = await browser.newContext();
   const page = await context.newPage();
+  await prepare(page);
   await page.addInitScript(() => {
     const original = HTMLCanvasElement.prototype.getContext as (this: HTMLCanvasElement, ...args: unknown[]) => unknown;
     HTMLCanvasElement.prototype.getContext = function (this: HTMLCanvasElement, kind: string, ...rest: unknown[]) {

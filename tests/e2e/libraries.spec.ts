@@ -1,21 +1,16 @@
 import { readFile } from 'node:fs/promises';
 import { expect, type Page, test } from '@playwright/test';
 import { expectNoFindings } from './axe';
-import { openAtOnce, silence } from './page';
+import { openPage, prepare } from './page';
 
-// Nothing here needs light or judgment; the import worker must run.
+// Nothing here needs light; the import worker must run.
 test.describe.configure({ mode: 'serial' });
 
 let page: Page;
 test.beforeAll(async ({ browser }) => {
-  page = await openAtOnce(browser, { reducedMotion: 'reduce', acceptDownloads: true });
-  await withoutLight(page);
-  await page.reload();
+  page = await openPage(browser, { reducedMotion: 'reduce', acceptDownloads: true }, { dark: true });
 });
 test.afterAll(() => page.context().close());
-
-/** Workers of light and judgment that do nothing. */
-const withoutLight = (on: Page) => silence(on, /\/(light|judge)\.worker[^/]*\.js$/);
 
 const dialog = () => page.locator('dialog.libraries');
 const button = (name: string | RegExp) => dialog().getByRole('button', { name });
@@ -169,7 +164,7 @@ test('what another tab changed meanwhile is not taken back by an undo here', asy
   await button('Keep the name').click();
   await expect(dialog().getByRole('heading', { name: 'Showroom walls' })).toBeVisible();
   const other = await page.context().newPage();
-  await withoutLight(other);
+  await prepare(other, { dark: true });
   await other.goto(page.url());
   await other.getByRole('button', { name: 'More', exact: true }).click();
   await other.getByRole('button', { name: 'Libraries…' }).click();

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
 import { parseProject } from '../../src/io/project-file';
-import { drawer, finishes, openPage, sample, settled, silence } from './page';
+import { drawer, finishes, openPage, prepare, sample, settled, silence } from './page';
 
 // The whole task of somebody with a range of her own, in one go.
 
@@ -36,6 +36,7 @@ test('import a range, shortlist, decide, close, reopen, share, undo all', async 
   await page.waitForTimeout(1000);
   await page.close();
   const again = await context.newPage();
+  await prepare(again);
   await again.goto('./');
   await expect(sample(again, 'base-fronts')).toContainText('decided');
   await settled(again);

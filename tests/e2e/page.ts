@@ -64,6 +64,13 @@ export async function openPage(
 export async function openAtOnce(browser: Browser, options: BrowserContextOptions, needs: Needs = {}): Promise<Page> {
   const context = await browser.newContext(options);
   const page = await context.newPage();
+  await prepare(page, needs);
+  await page.goto('./');
+  return page;
+}
+
+/** Leaves out of a page what is not needed of it. To be said before it is opened. */
+export async function prepare(page: Page, needs: Needs = {}): Promise<void> {
   if (!needs.pixels) {
     await page.addInitScript(coarsen);
     await page.addInitScript(bakePlain, PATTERN_WORKER.source);
@@ -71,8 +78,6 @@ export async function openAtOnce(browser: Browser, options: BrowserContextOption
   if (needs.dark) await silence(page, LIGHT_WORKER);
   else if (!needs.help)
     await page.route(LIGHT_WORKER, (route) => shorten(route, needs.fine ? [neverRest] : [neverRest, neverRefine]));
-  await page.goto('./');
-  return page;
 }
 
 /**

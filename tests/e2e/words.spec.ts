@@ -1,6 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
 import { expectNoFindings } from './axe';
-import { drawer, LIGHT_WORKER, openAtOnce, sample, silence, watch } from './page';
+import { drawer, openPage, sample, watch } from './page';
 
 // US and UK words, metric and US units: chosen under More, seen everywhere at once, kept in the browser. No light is needed here.
 
@@ -27,10 +27,7 @@ const readable = (): Promise<string[]> =>
     return texts;
   });
 test.beforeAll(async ({ browser }) => {
-  page = await openAtOnce(browser, {}, { help: true });
-  await page.unrouteAll();
-  await silence(page, LIGHT_WORKER);
-  await page.reload();
+  page = await openPage(browser, {}, { dark: true });
 });
 test.afterAll(() => page.context().close());
 
