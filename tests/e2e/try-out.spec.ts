@@ -1,4 +1,4 @@
-import { expect, test } from '@playwright/test';
+import { expect, type Page, test } from '@playwright/test';
 import { findings, openPage, sample, sentence } from './page';
 
 // What would help with a warning, tried before it is made: dropped, then tried again, kept and undone.
@@ -20,6 +20,7 @@ test('a repair is tried, dropped, tried again, kept, and undone as one step', as
   const tryIt = findings(page).getByRole('button', { name: /^Try .*backsplash/ });
   // The library is looked through once the picture is at full quality.
   await expect(tryIt.first()).toBeVisible({ timeout: 180_000 });
+  await expectSameForCamera(page);
   const tile = sample(page, 'backsplash');
   const laid = await tile.textContent();
   const bar = page.getByRole('region', { name: 'Change on trial' });
@@ -54,3 +55,14 @@ test('a repair is tried, dropped, tried again, kept, and undone as one step', as
   await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();
   await page.context().close();
 });
+
+/** Nothing that is said, nor what would help with it, rests on the eye that the picture is for. */
+async function expectSameForCamera(page: Page): Promise<void> {
+  const said = await findings(page).textContent();
+  for (const eye of ['A camera set to daylight', 'Eyes used to the light (findings use this)']) {
+    await page.getByRole('button', { name: 'More' }).click();
+    await page.getByRole('radio', { name: eye, exact: true }).check();
+    await page.keyboard.press('Escape');
+    expect(await findings(page).textContent()).toBe(said);
+  }
+}
