@@ -1,7 +1,11 @@
 import { defineConfig } from '@playwright/test';
-import { BROWSER_LAUNCH } from './tests/browser-launch';
+import { BROWSER_LAUNCH, PAGES_LAUNCH } from './tests/browser-launch';
 
 const port = Number(process.env.UPSTAND_TEST_PORT) || 4319;
+
+/** Files that look at what the picture shows, pixel by pixel. */
+const PICTURES =
+  /\/(bad-input|lamps|looking|offline|open|options|pixels|room-light|seen-by|stand|swap-floor)\.spec\.ts$/;
 
 export default defineConfig({
   testDir: 'tests/e2e',
@@ -16,8 +20,11 @@ export default defineConfig({
     viewport: { width: 1280, height: 800 },
     // Whoever wants the program kept for use without a network allows it.
     serviceWorkers: 'block',
-    launchOptions: BROWSER_LAUNCH,
   },
+  projects: [
+    { name: 'pictures', testMatch: PICTURES, use: { launchOptions: BROWSER_LAUNCH } },
+    { name: 'pages', testIgnore: PICTURES, use: { launchOptions: PAGES_LAUNCH } },
+  ],
   webServer: {
     command: `npx vite preview --port ${port} --strictPort`,
     port,

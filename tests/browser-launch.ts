@@ -9,8 +9,6 @@ export const BROWSER_LAUNCH = {
     '--no-sandbox',
     '--use-angle=swiftshader',
     '--enable-unsafe-swiftshader',
-    // Only the picture is drawn by it: a page put together on the graphics card that is none takes several times as long.
-    '--disable-gpu-compositing',
     '--disable-background-networking',
     '--disable-component-update',
     '--disable-sync',
@@ -21,3 +19,9 @@ export const BROWSER_LAUNCH = {
     '--js-flags=--no-turbofan',
   ],
 };
+
+/**
+ * The same where nobody looks at pixels of the picture: only the picture is drawn as on a graphics card, which is none, the page itself in
+ * a third of the time. The picture then has to be read back for every frame.
+ */
+export const PAGES_LAUNCH = { ...BROWSER_LAUNCH, args: [...BROWSER_LAUNCH.args, '--disable-gpu-compositing'] };
