@@ -229,7 +229,7 @@ export interface Shot {
 }
 
 /** The picture as it stands on screen, without the rows over it. */
-async function shot(page: Page): Promise<Shot> {
+export async function shot(page: Page): Promise<Shot> {
   const show = (visibility: string) =>
     page.locator('.stage-foot').evaluate((foot: HTMLElement, value) => {
       foot.style.visibility = value;
