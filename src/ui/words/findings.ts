@@ -73,7 +73,7 @@ export const FINDINGS = spoken({
   setting: (name: string, cct: number | null) =>
     cct === null
       ? `Read in ${name.toLowerCase()} light, as it looks once your eyes are used to it.`
-      : `Read in ${name.toLowerCase()} light, ${Math.round(cct)} K, as it looks once your eyes are used to it.`,
+      : `Read in ${name.toLowerCase()} light, about ${100 * Math.round(cct / 100)} K, as it looks once your eyes are used to it.`,
 } as const);
 
 /** A warning's grade, said beside its mark. */
