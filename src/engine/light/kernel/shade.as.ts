@@ -1,5 +1,5 @@
 // AssemblyScript. Shadow rays from one point to four targets at a time: see trace.as.ts.
-import { ABOVE, four, GROUP_BYTES, inverse, NODE_BYTES, SKIN_M, SLOT_BYTES } from './packet.as';
+import { ABOVE, four, GROUP_BYTES, inverse, meetsBox, NODE_BYTES, SKIN_M, SLOT_BYTES } from './packet.as';
 
 const NONE: usize = usize.MAX_VALUE;
 
@@ -110,15 +110,7 @@ export function shadeFan(
           depth -= 4;
           node = <usize>load<u32>(depth);
         }
-        const x0 = f32x4.mul(f32x4.sub(v128.load32_splat(node), fx), ix);
-        const y0 = f32x4.mul(f32x4.sub(v128.load32_splat(node, 4), fy), iy);
-        const z0 = f32x4.mul(f32x4.sub(v128.load32_splat(node, 8), fz), iz);
-        const x1 = f32x4.mul(f32x4.sub(v128.load32_splat(node, 12), fx), ix);
-        const y1 = f32x4.mul(f32x4.sub(v128.load32_splat(node, 16), fy), iy);
-        const z1 = f32x4.mul(f32x4.sub(v128.load32_splat(node, 20), fz), iz);
-        const near = f32x4.pmax(f32x4.pmax(f32x4.pmin(x0, x1), f32x4.pmin(y0, y1)), f32x4.pmin(z0, z1));
-        const far = f32x4.pmin(f32x4.pmin(f32x4.pmax(x0, x1), f32x4.pmax(y0, y1)), f32x4.pmax(z0, z1));
-        const open = v128.and(v128.and(f32x4.le(near, far), f32x4.gt(far, f32x4.splat(0))), f32x4.le(near, limit));
+        const open = meetsBox(node, fx, fy, fz, ix, iy, iz, limit);
         if (!v128.any_true(v128.andnot(open, i32x4.shuffle(shut0, shut1, 0, 2, 4, 6)))) {
           node = NONE;
           continue;

@@ -1,7 +1,7 @@
 // AssemblyScript. Four rays that start at one point walk a hierarchy of rectangles together. Boxes are tested in f32 against bounds
 // that were widened for it, rectangles in f64 by the same operations as in TypeScript: what is found is the same to the last bit.
 
-import { ABOVE, four, GROUP_BYTES, inverse, NODE_BYTES, SKIN_M, SLOT_BYTES } from './packet.as';
+import { ABOVE, four, GROUP_BYTES, inverse, meetsBox, NODE_BYTES, SKIN_M, SLOT_BYTES } from './packet.as';
 
 /** Of two lanes: where the ray meets the rectangle nearer than `best`; of two at the same place the one of the lower slot. */
 function meets(slot: usize, index: v128, t: v128, best: v128, hit: v128, ob: v128, oc: v128, db: v128, dc: v128): v128 {
@@ -99,15 +99,7 @@ export function traceFan(
     let depth = stack;
     let node = nodes;
     for (;;) {
-      const x0 = f32x4.mul(f32x4.sub(v128.load32_splat(node), fx), ix);
-      const y0 = f32x4.mul(f32x4.sub(v128.load32_splat(node, 4), fy), iy);
-      const z0 = f32x4.mul(f32x4.sub(v128.load32_splat(node, 8), fz), iz);
-      const x1 = f32x4.mul(f32x4.sub(v128.load32_splat(node, 12), fx), ix);
-      const y1 = f32x4.mul(f32x4.sub(v128.load32_splat(node, 16), fy), iy);
-      const z1 = f32x4.mul(f32x4.sub(v128.load32_splat(node, 20), fz), iz);
-      const near = f32x4.pmax(f32x4.pmax(f32x4.pmin(x0, x1), f32x4.pmin(y0, y1)), f32x4.pmin(z0, z1));
-      const far = f32x4.pmin(f32x4.pmin(f32x4.pmax(x0, x1), f32x4.pmax(y0, y1)), f32x4.pmax(z0, z1));
-      const open = v128.and(v128.and(f32x4.le(near, far), f32x4.gt(far, f32x4.splat(0))), f32x4.le(near, limit));
+      const open = meetsBox(node, fx, fy, fz, ix, iy, iz, limit);
       if (v128.any_true(open)) {
         const count = <usize>load<u16>(node, 24);
         const link = <usize>load<u32>(node, 28);
