@@ -86,6 +86,8 @@ const KILLS = 10;
 const SECOND = 10;
 
 test('a tab killed in mid-edit 50 times loses nothing older than a second', async ({ browser }) => {
+  // 55 openings of the page: on a slow machine some minutes.
+  test.setTimeout(900_000);
   // What is drawn is looked at by nobody.
   const context = await browser.newContext({ viewport: { width: 480, height: 360 } });
   const demo = readFileSync('demo-data/terrace.project.json', 'utf8');
