@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
+import { inGroupsOfFour } from '../../src/engine/light/kernel/groups';
 import type { LightKernel, RayFan, RayFrame } from '../../src/engine/light/kernel/types';
 import { typescriptKernel } from '../../src/engine/light/kernel/typescript-kernel';
 import { createWasmKernel } from '../../src/engine/light/kernel/wasm-kernel';
@@ -145,7 +146,7 @@ it('rays are spread by the cosine: unit directions to the front, whose mean is 2
     expect(fan.count).toBe(count);
     const sum = [0, 0, 0];
     for (let k = 0; k < count; k++) {
-      const at = 12 * (k >> 2) + (k & 3);
+      const at = inGroupsOfFour(k);
       const d = [groups[at]!, groups[at + 4]!, groups[at + 8]!];
       expect(Math.hypot(...d)).toBeCloseTo(1, 12);
       expect(d[2]).toBeGreaterThan(0);

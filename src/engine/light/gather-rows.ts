@@ -1,5 +1,6 @@
 import { type FineToCoarse, mapFineToCoarse, patchForFine } from './fine-to-coarse';
 import { RAY_OFFSET_M } from './form-factors';
+import { inGroupsOfFour } from './kernel/groups';
 import { lightKernel } from './kernel/kernel';
 import type { RayFan } from './kernel/types';
 import { spreadRays } from './ray-fan';
@@ -89,7 +90,7 @@ export function gatherPoint(
   for (let k = 0; k < count; k++) {
     const slot = hits[k]!;
     if (slot < 0) continue;
-    const at = 12 * (k >> 2) + (k & 3);
+    const at = inGroupsOfFour(k);
     const p = groups[at]!;
     const q = groups[at + 4]!;
     const r = groups[at + 8]!;

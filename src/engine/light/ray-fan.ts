@@ -1,4 +1,5 @@
 import { mulberry32 } from '../random';
+import { inGroupsOfFour } from './kernel/groups';
 import type { RayFan } from './kernel/types';
 import type { RectBvh } from './rect-bvh';
 
@@ -18,7 +19,7 @@ export function spreadRays(bvh: RectBvh, rayCount: number, seed: number): RayFan
   const groups = new Float64Array(3 * length);
   const sorted = neighborsTogether(rays);
   for (let k = 0; k < length; k++) {
-    const at = 12 * (k >> 2) + (k & 3);
+    const at = inGroupsOfFour(k);
     const [p, q, r] = sorted[Math.min(k, count - 1)]!;
     groups[at] = p;
     groups[at + 4] = q;

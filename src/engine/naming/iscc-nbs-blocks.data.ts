@@ -1,7 +1,7 @@
 // ISCC-NBS colour name blocks. Source: Kelly & Judd, NBS Circular 553 (1955) / NBS Special Publication 440 (1976), a work of
 // the US government, public domain.
 // One line per hue sector: where it begins (Munsell hue on the circle of 100, 0 = 10RP, 10 = 10R), then rectangles
-// "block value-from value-to chroma-from chroma-to" (from <= x < to; ~ = no upper limit).
+// "block value-from value-to chroma-from chroma-to" (from <= x < to; ~ = no upper limit). One table of one standard, so it is not split.
 
 export const HUE_SECTORS: readonly (readonly [beginsAt: number, rectangles: string])[] = [
   [1, '1 6.5 ~ 11 ~;2 6.5 ~ 7 11;3 5.5 6.5 7 15;4 8 ~ 3 7;5 6.5 8 3 7;6 5.5 6.5 5 7;7 8 ~ 1.5 3;8 6.5 8 1.5 3;9 8.5 ~ .5 1.5;10 6.5 8.5 .5 1.5;11 0 3.5 11 ~;11 3.5 5.5 13 ~;11 5.5 6.5 15 ~;12 3.5 5.5 11 13;13 2 3.5 9 11;14 0 2 7 11;15 3.5 5.5 7 11;16 2 3.5 3 9;17 0 2 2 7;18 5.5 6.5 1.5 5;19 3.5 5.5 1.5 7;20 2 2.5 .5 1.5;20 2 3.5 1.5 3;21 0 2 1 2;22 4.5 6.5 .5 1.5;23 2.5 4.5 .5 1.5;24 0 2 .5 1;263 8.5 ~ 0 .5;264 6.5 8.5 0 .5;265 4.5 6.5 0 .5;266 2.5 4.5 0 .5;267 0 2.5 0 .5'],

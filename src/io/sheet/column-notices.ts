@@ -42,9 +42,8 @@ export function unknownNotice(
 
 export function bareNotice(columns: readonly SheetColumn[], file: string): Problem {
   const taken = columns.flatMap(({ field }, i) => (field ? [`${i + 1} ${field}`] : []));
-  const words =
-    taken.length > 0
-      ? `The table has no headings; its columns were taken for: ${taken.join(', ')}.`
-      : 'The table has no headings.';
+  const headed = columns.some(({ heading }) => heading !== '');
+  const lacks = headed ? 'The headings are not ones we know' : 'The table has no headings';
+  const words = taken.length > 0 ? `${lacks}; the columns were taken for: ${taken.join(', ')}.` : `${lacks}.`;
   return sheetProblem(BARE, words, 'Check them, or say what each column means.', file);
 }

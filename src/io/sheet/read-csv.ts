@@ -6,6 +6,7 @@ import { guessColumns } from './guess-columns';
 import { nameColumns } from './name-columns';
 import { conditionsInWords } from './said-conditions';
 import { counted, IF_RIGHT, sheetProblem } from './sheet-problem';
+import { areStrangeHeadings, columnsUnder } from './strange-headings';
 import { turnSpectra } from './turn-spectra';
 import type { RefusedRow, Sheet, SheetColumn, SheetRow } from './types';
 
@@ -114,7 +115,14 @@ function headedTable(rows: CutRows['rows']): Table | null {
   };
 }
 
+/** Without headings, or with such as nobody knows: then what stands in the columns tells what they are. */
 function bareTable(rows: CutRows['rows']): Table {
+  const [heading, ...below] = rows;
+  const looked = below.slice(0, LOOKED_AT_ROWS).map(({ cells }) => cells);
+  if (heading && areStrangeHeadings(heading.cells, looked)) {
+    const columns = columnsUnder(nameColumns(heading.cells, looked, colorColumns(heading.cells)), looked);
+    return { columns, rows: below, above: [], isTurned: false, notices: (file) => [bareNotice(columns, file)] };
+  }
   const count = rows.reduce((most, { cells }) => Math.max(most, cells.length), 0);
   const columns = guessColumns(
     rows.map(({ cells }) => cells),

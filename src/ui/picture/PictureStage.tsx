@@ -63,7 +63,7 @@ export function PictureStage({ picture, busy, isOld, note, shown, message, halve
 /** Shown in the picture's place until the first light is there. */
 export function PicturePlaceholder({ text }: { readonly text: string }) {
   return (
-    <div className="stage-placeholder" role="status">
+    <div className="stage-waiting" role="status">
       <p>{text}</p>
     </div>
   );

@@ -85,6 +85,27 @@ describe('headings', () => {
     expect(fields(sheetOf('Oat;217;207;187\nSlate;95;106;114'))).toEqual(['name', 'rgb_r', 'rgb_g', 'rgb_b']);
   });
 
+  it('are headings though nobody knows them, where words stand over numbers; what stands below is then asked for', () => {
+    const table = 'Thing,Shade,Depth,Warm,Wide\nA1,Pale gray,78.2,1.1,0.5\nA2,Dark gray,31.0,-0.5,3';
+    const sheet = sheetOf(table);
+    expect(sheet.columns.map(({ heading, field }) => [heading, field])).toEqual([
+      ['Thing', 'code'],
+      ['Shade', 'name'],
+      ['Depth', null],
+      ['Warm', null],
+      ['Wide', null],
+    ]);
+    expect(sheet.rows.map(({ line }) => line)).toEqual([2, 3]);
+    expect(sheet.notices[0]!.text).toBe(
+      'The headings are not ones we know; the columns were taken for: 1 code, 2 name.',
+    );
+    expect(importOf(table, { class: 'paint' }).questions).toEqual([{ about: 'columns', rows: 2 }]);
+    // What a cell holds by its looks is taken, whatever stands above; a first finish with its color is no heading.
+    expect(fields(sheetOf('Thing;Look\nOat;#d9cfbb\nSlate;#5f6a72'))).toEqual(['name', 'hex']);
+    expect(sheetOf('Oat;#d9cfbb\nSlate;#5f6a72').rows).toHaveLength(2);
+    expect(sheetOf('Oat;paint\nSlate;stone').rows).toHaveLength(2);
+  });
+
   it('asks what columns mean where no color is found', () => {
     const found = importOf('code,name,first,second,third\n1,Oat,50,1,2', { class: 'paint' });
     expect(found.questions).toEqual([{ about: 'columns', rows: 1 }]);

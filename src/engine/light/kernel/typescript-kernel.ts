@@ -3,6 +3,7 @@ import type { RectBvh } from '../rect-bvh';
 import { isBlocked, traceNearest } from '../rect-trace';
 import type { SparseRows } from '../types';
 import { gatherEight } from './gather-eight';
+import { inGroupsOfFour } from './groups';
 import {
   type BandSum,
   type LightKernel,
@@ -114,7 +115,7 @@ function sumSample(
 function traceFan({ bvh, count, groups, hits, distances }: RayFan, frame: RayFrame): void {
   const [x, y, z, tx, ty, tz, sx, sy, sz, nx, ny, nz] = frame;
   for (let k = 0; k < count; k++) {
-    const at = 12 * (k >> 2) + (k & 3);
+    const at = inGroupsOfFour(k);
     const p = groups[at]!;
     const q = groups[at + 4]!;
     const r = groups[at + 8]!;
@@ -128,7 +129,7 @@ function traceFan({ bvh, count, groups, hits, distances }: RayFan, frame: RayFra
 
 function shadeFan(bvh: RectBvh, { groups, blocked }: Targets, count: number, x: number, y: number, z: number): void {
   for (let k = 0; k < count; k++) {
-    const at = 12 * (k >> 2) + (k & 3);
+    const at = inGroupsOfFour(k);
     const dx = groups[at]! - x;
     const dy = groups[at + 4]! - y;
     const dz = groups[at + 8]! - z;
