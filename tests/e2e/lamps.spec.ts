@@ -55,7 +55,7 @@ test('a better class of lamp changes picture and findings, and is one step to un
   await settled(page);
   await refined(page);
   // The model of a lamp meets its color temperature.
-  await expect(basis()).toHaveText(/evening light, 3000 K/);
+  await expect(basis()).toHaveText(/evening light, about 3000 K/);
   const after = await stillShot(page);
   expect(after.bytes.equals(before.bytes)).toBe(false);
 
@@ -63,7 +63,7 @@ test('a better class of lamp changes picture and findings, and is one step to un
   await page.getByRole('slider', { name: 'Lamp color' }).fill('0');
   await expect(lampName()).toHaveText('2700 K, Ra 97');
   await settled(page);
-  await expect(basis()).toHaveText(/evening light, 2700 K/);
+  await expect(basis()).toHaveText(/evening light, about 2700 K/);
   await undo().click();
   await undo().click();
   await expect(lampName()).toHaveText('3000 K, Ra 80');
@@ -90,7 +90,7 @@ test('another kind of lamp has no class; the slider leads back to LED lamps', as
   await kind.selectOption('Fluorescent tube (4000 K)');
   await settled(page);
   // CIE 15:2018: FL11 has 4000 K, Ra 83.
-  await expect(basis()).toHaveText(/evening light, (3999|4000) K/);
+  await expect(basis()).toHaveText(/evening light, about 4000 K/);
   await expect(figure('Ra')).toHaveText('83');
   await expect(panel().getByRole('radiogroup')).toHaveCount(0);
   const slider = page.getByRole('slider', { name: 'Lamp color' });

@@ -1,0 +1,60 @@
+import type { SlabMatch } from '../../engine/pattern/types';
+
+/** A piece to cut from slabs, mm; its length lies along the slab's where veins or grain run along it. */
+export interface SlabPiece {
+  readonly id: string;
+  readonly length_mm: number;
+  readonly width_mm: number;
+  /** Places along the length that a seam keeps clear of (sink, cooktop). */
+  readonly cutouts_mm: readonly (readonly [from: number, to: number])[];
+}
+
+/** How slabs are cut. */
+export interface SlabRules {
+  readonly slab_mm: readonly [length: number, width: number];
+  /** Not used, all round. */
+  readonly trim_mm: number;
+  readonly kerf_mm: number;
+  readonly shortest_part_mm: number;
+  /** May a piece lie across the slab? Not where veins or grain would turn. */
+  readonly may_turn: boolean;
+  /** How slabs follow each other where a piece goes on in the next. */
+  readonly match: SlabMatch;
+}
+
+/** A piece, or a part of it between seams, on its slab: mm from the slab's lower left corner, trim included. */
+export interface PlacedPart {
+  readonly piece: string;
+  /** Place along the piece, mm. */
+  readonly from_mm: number;
+  readonly to_mm: number;
+  readonly x_mm: number;
+  readonly y_mm: number;
+  readonly length_mm: number;
+  readonly width_mm: number;
+  /** Its length lies across the slab. */
+  readonly turned: boolean;
+}
+
+/** One slab with what is cut from it. */
+export interface CutSlab {
+  readonly parts: readonly PlacedPart[];
+  /** Its face is mirrored against the one before: opened like a book. */
+  readonly mirrored: boolean;
+}
+
+/** A seam that the slab's size makes, mm along its piece. */
+export interface Seam {
+  readonly piece: string;
+  readonly at_mm: number;
+}
+
+/** Slabs as they are cut. */
+export interface SlabLayout {
+  readonly slabs: readonly CutSlab[];
+  readonly seams: readonly Seam[];
+  /** Area of all pieces by area of all whole slabs, 0-1. */
+  readonly yield: number;
+  /** What area alone would ask for: never more than the slabs. */
+  readonly lower_bound: number;
+}
