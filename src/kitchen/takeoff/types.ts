@@ -25,7 +25,16 @@ export interface MeasuredPart {
 
 /** What is not covered of a surface, m2. */
 export interface Deduction {
-  readonly kind: 'window' | 'glazed-door' | 'door' | 'open-side' | 'units' | 'tall-units' | 'splash' | 'island' | 'hood';
+  readonly kind:
+    | 'window'
+    | 'glazed-door'
+    | 'door'
+    | 'open-side'
+    | 'units'
+    | 'tall-units'
+    | 'splash'
+    | 'island'
+    | 'hood';
   readonly area_m2: number;
 }
 
