@@ -6,7 +6,7 @@ import { rowOfLamps } from './migrate-lamps';
  * as it is, for the schema to tell what is wrong.
  * Version 2 brought windows on any wall, lamps of every kind, and daylight by sky, place and hour; version 3 kitchens of any
  * layout as runs along walls; version 4 copied looks; version 5 the year of the house; version 6 log, notes,
- * frozen revisions, tags of finishes; version 7 prices and thicknesses of finishes.
+ * frozen revisions, tags of finishes; version 7 prices and thicknesses of finishes; version 8 what is ordered: job, items, samples.
  */
 export function migrateProject(value: unknown): unknown {
   const project = documentOfNow(value);
@@ -19,7 +19,7 @@ export function migrateProject(value: unknown): unknown {
 }
 
 const documentOfNow = (value: unknown): unknown =>
-  toVersion7(toVersion6(toVersion5(toVersion4(toVersion3(toVersion2(value))))));
+  toVersion8(toVersion7(toVersion6(toVersion5(toVersion4(toVersion3(toVersion2(value)))))));
 
 function toVersion2(value: unknown): unknown {
   if (!isRecord(value) || value['version'] !== 1) return value;
@@ -51,6 +51,10 @@ function toVersion6(value: unknown): unknown {
 
 function toVersion7(value: unknown): unknown {
   return isRecord(value) && value['version'] === 6 ? { ...value, version: 7 } : value;
+}
+
+function toVersion8(value: unknown): unknown {
+  return isRecord(value) && value['version'] === 7 ? { ...value, version: 8 } : value;
 }
 
 type Fields = Readonly<Record<string, unknown>>;

@@ -8,6 +8,7 @@ import type { CopiedLook } from '../model/look';
 import { PRICE_UNITS } from '../model/price';
 import { type BeamRecord, type Finish, type Lamp, USERS } from '../model/project';
 import type { ProjectInFile } from './empty-surfaces';
+import { assumptionsSchema, extraSchema, itemSchema, jobSchema, sampleSchema } from './order-schema';
 
 /**
  * Shapes of the project file: which fields there are and of what kind. Ranges and references are checked by the model.
@@ -310,7 +311,7 @@ export const lookSchema = v.object({
 /** A project without its log and its revisions. */
 const documentFields = {
   type: v.literal('upstand-project'),
-  version: v.literal(7),
+  version: v.literal(8),
   id: text,
   name: text,
   note: text,
@@ -328,8 +329,20 @@ const documentFields = {
   lamps: v.optional(v.array(lamp)),
   beams: v.optional(v.array(beamRecord)),
   library: v.array(finishSchema),
-  options: v.array(v.object({ id: text, name: text, note: v.optional(text), scheme })),
+  options: v.array(
+    v.object({
+      id: text,
+      name: text,
+      note: v.optional(text),
+      scheme,
+      items: v.optional(v.array(itemSchema)),
+      extras: v.optional(v.array(extraSchema)),
+    }),
+  ),
   looks: v.optional(v.array(lookSchema)),
+  job: v.optional(jobSchema),
+  quantities: v.optional(assumptionsSchema),
+  samples: v.optional(v.array(sampleSchema)),
 };
 
 const logEntry = v.object({

@@ -9,6 +9,8 @@ import { checkPlacement, libraryOf } from './check-project';
 import { type Command, optionById, type Rename } from './commands';
 import { isSurfaceId } from './decision-order';
 import { layFinishOn } from './lay-finish';
+import { changeOrder } from './order/change-order';
+import { copiedItems } from './order/copied-items';
 import type { Option, Placement, Project } from './project';
 
 /**
@@ -53,6 +55,14 @@ export function applyCommand(project: Project, command: Command): Result<Project
     case 'remove-revision':
     case 'go-back-to-revision':
       return changeLog(project, command);
+    case 'set-job':
+    case 'set-assumptions':
+    case 'set-item':
+    case 'set-extra':
+    case 'remove-extra':
+    case 'set-sample':
+    case 'remove-sample':
+      return changeOrder(project, command);
     case 'copy-option':
       return copyOption(project, command.option, command.id, command.name);
     case 'remove-option':
@@ -106,7 +116,8 @@ function copyOption(project: Project, from: string, id: string, name: string): R
   if (!option) return unknown('option', from, project.options);
   if (optionById(project, id)) return failure(bad('duplicate-id', 'id', `There is an option "${id}" already.`));
   const [problem] = [...checkText(id, 'id'), ...checkText(name, 'name')];
-  return problem ? failure(problem) : success({ ...project, options: [...project.options, { ...option, id, name }] });
+  const copy = { ...copiedItems(option), id, name };
+  return problem ? failure(problem) : success({ ...project, options: [...project.options, copy] });
 }
 
 function removeOption(project: Project, id: string): Result<Project> {

@@ -65,7 +65,10 @@ function removeFinish(project: Project, id: string): Result<Project> {
   if (!finish) return failure(unknownFinish(id, 'finish'));
   const [use] = usesOf(project, id);
   if (use) return failure(bad('in-use', 'finish', `${finish.label} is still laid on ${use.at}.`));
-  return success({ ...project, library: project.library.filter((one) => one !== finish) });
+  const { samples, ...rest } = project;
+  const left = samples?.filter((sample) => sample.finish !== id) ?? [];
+  const library = project.library.filter((one) => one !== finish);
+  return success(left.length > 0 ? { ...rest, library, samples: left } : { ...rest, library });
 }
 
 /** Every placement that uses a finish, as finish or as grout. */

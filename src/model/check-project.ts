@@ -11,6 +11,7 @@ import { checkNumber, checkText, checkUnique } from './check-number';
 import { checkYear } from './check-year';
 import { isEmpty } from './empty-surface';
 import { JOINT_MM, SLAB_SHIFT_MM } from './laying';
+import { checkAssumptions, checkExtras, checkItems, checkJob, checkSamples } from './order/check-order';
 import {
   type Finish,
   type GroupSetting,
@@ -63,6 +64,9 @@ function checkDocument(project: ProjectDocument): readonly Problem[] {
     ...project.library.flatMap((finish, i) => checkFinish(finish, `library[${i}]`)),
     ...project.options.flatMap((option, i) => checkOption(option, library, `options[${i}]`)),
     ...(project.looks ?? []).flatMap((look, i) => checkLook(look, `looks[${i}]`)),
+    ...(project.job ? checkJob(project.job, 'job') : []),
+    ...(project.quantities ? checkAssumptions(project.quantities, 'quantities') : []),
+    ...checkSamples(project.samples ?? [], 'samples'),
   ];
 }
 
@@ -115,6 +119,8 @@ const checkOption = (option: Option, library: ReadonlyMap<string, Finish>, path:
   ...checkText(option.id, `${path}.id`),
   ...checkText(option.name, `${path}.name`),
   ...SURFACES.flatMap((surface) => checkPlacement(option.scheme[surface], library, `${path}.scheme.${surface}`)),
+  ...checkItems(option.items ?? [], `${path}.items`),
+  ...checkExtras(option.extras ?? [], `${path}.extras`),
 ];
 
 /** What is wrong with one placement. */

@@ -54,6 +54,20 @@ export function commandLabel(project: Project, command: Command): string {
       return `change look "${lookName(command.look)}"`;
     case 'remove-look':
       return `remove look "${lookName(command.look)}"`;
+    case 'set-job':
+      return 'whom the work is for and when';
+    case 'set-assumptions':
+      return 'what quantities rest on';
+    case 'set-item':
+      return `${command.record.item} of the schedule`;
+    case 'set-extra':
+      return `${command.extra.id} ${command.extra.what}`;
+    case 'remove-extra':
+      return `remove ${command.id} from the schedule`;
+    case 'set-sample':
+      return `sample of ${finishName(command.sample.finish)}`;
+    case 'remove-sample':
+      return `no sample of ${finishName(command.finish)}`;
     case 'add-log':
       return 'note in the log';
     case 'remove-log':

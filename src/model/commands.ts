@@ -3,7 +3,9 @@ import type { Fixture, LampGroup } from './fixture';
 import type { Kitchen, KitchenSite, Opening } from './kitchen';
 import type { LogEntry } from './log';
 import type { CopiedLook } from './look';
+import type { ExtraItem, ItemRecord, Job, SampleRecord } from './order/records';
 import type { BeamRecord, Daylight, Finish, Lamp, Laying, Option, Project, UserNeed } from './project';
+import type { QuantityAssumptions } from './quantity/assumptions';
 
 /**
  * Everything that can be done to a document, as plain data: it can be logged, sent to a worker and replayed.
@@ -31,6 +33,7 @@ export type Command =
   | { readonly kind: 'remove-option'; readonly option: string }
   | LookCommand
   | LogCommand
+  | OrderCommand
   | Rename
   | { readonly kind: 'together'; readonly label: string; readonly commands: readonly Command[] };
 
@@ -60,6 +63,16 @@ export type LogCommand =
   | { readonly kind: 'remove-revision'; readonly revision: string }
   /** The document becomes that of the revision; log and revisions stay. */
   | { readonly kind: 'go-back-to-revision'; readonly revision: string };
+
+/** What can be done to what is ordered. Each record comes whole; one that says nothing is taken away. */
+export type OrderCommand =
+  | { readonly kind: 'set-job'; readonly job: Job }
+  | { readonly kind: 'set-assumptions'; readonly assumptions: Partial<QuantityAssumptions> }
+  | { readonly kind: 'set-item'; readonly option: string; readonly record: ItemRecord }
+  | { readonly kind: 'set-extra'; readonly option: string; readonly extra: ExtraItem }
+  | { readonly kind: 'remove-extra'; readonly option: string; readonly id: string }
+  | { readonly kind: 'set-sample'; readonly sample: SampleRecord }
+  | { readonly kind: 'remove-sample'; readonly finish: string };
 
 /** What can be done to the looks of a document. */
 export type LookCommand =

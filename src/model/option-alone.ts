@@ -2,11 +2,19 @@ import { type Finish, LAMP_GROUPS, type Option, type Project } from './project';
 
 /**
  * A project of one option with all its picture and findings rest on: kitchen, settings, who uses it, the lamps, beams and finishes in use.
- * What is meant for oneself stays behind (notes, log, revisions, looks, tags), as do other options. The id is one of its own.
+ * What is meant for oneself stays behind (notes, log, revisions, looks, tags, what is known of job, samples and orders), as do other options. The id is one of its own.
  */
 export function optionAlone(project: Project, option: Option): Project {
-  const { log: _, revisions: _frozen, looks: _looks, ...rest } = project;
-  const { note: _note, ...alone } = option;
+  const {
+    log: _,
+    revisions: _frozen,
+    looks: _looks,
+    job: _job,
+    samples: _samples,
+    quantities: _own,
+    ...rest
+  } = project;
+  const { note: _note, items: _items, extras: _extras, ...alone } = option;
   const { lamps, beams, ...kept } = rest;
   const lights = lightsOf(project);
   const beamIds = new Set(project.kitchen.fixtures.map(({ beam }) => (beam.kind === 'file' ? beam.beam : '')));

@@ -7,7 +7,9 @@ import type { LampGroup } from './fixture';
 import type { Kitchen } from './kitchen';
 import type { LogEntry } from './log';
 import type { CopiedLook } from './look';
+import type { ExtraItem, ItemRecord, Job, SampleRecord } from './order/records';
 import type { Price } from './price';
+import type { QuantityAssumptions } from './quantity/assumptions';
 
 export interface FinishColor {
   readonly role: ComponentRole;
@@ -88,6 +90,10 @@ export interface Option {
   readonly name: string;
   readonly note?: string;
   readonly scheme: Scheme;
+  /** What is said of items of its schedule; absent while there is nothing. */
+  readonly items?: readonly ItemRecord[];
+  /** What is ordered besides; absent where there is nothing. */
+  readonly extras?: readonly ExtraItem[];
 }
 
 /** What lets daylight in, in the order of light groups: light from outside that has one spectrum. */
@@ -159,7 +165,7 @@ export const USERS: readonly UserNeed[] = ['over-65', 'low-vision', 'wheelchair'
 /** The project document: everything one saves. Immutable; changed only by commands. */
 export interface Project {
   readonly type: 'upstand-project';
-  readonly version: 7;
+  readonly version: 8;
   readonly id: string;
   readonly name: string;
   readonly note: string;
@@ -177,6 +183,12 @@ export interface Project {
   readonly options: readonly Option[];
   /** Looks copied from elsewhere; absent when there are none. */
   readonly looks?: readonly CopiedLook[];
+  /** Whom the work is for and when; absent while nothing is known. */
+  readonly job?: Job;
+  /** What quantities rest on, where it is not the usual; absent where all is. */
+  readonly quantities?: Partial<QuantityAssumptions>;
+  /** Physical samples, by finish; absent while there are none. */
+  readonly samples?: readonly SampleRecord[];
   /** What was noted and decided, oldest first; absent while there is nothing. */
   readonly log?: readonly LogEntry[];
   /** Frozen copies, oldest first; absent while there are none. */

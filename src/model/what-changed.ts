@@ -17,6 +17,9 @@ export type Change =
   | { readonly kind: 'came' | 'went' | 'changed'; readonly what: NamedThing; readonly names: readonly string[] }
   | { readonly kind: 'renamed'; readonly what: NamedThing; readonly before: string; readonly after: string }
   | { readonly kind: 'option-note'; readonly option: string }
+  /** What is said of the items of an option, or of what it orders besides. */
+  | { readonly kind: 'option-order'; readonly option: string }
+  | { readonly kind: 'job' | 'quantities' | 'samples' }
   | PlacementChange
   | { readonly kind: 'finishes'; readonly did: 'came' | 'went' | 'changed'; readonly labels: readonly string[] }
   /** The same things in another order. */
@@ -41,14 +44,26 @@ export function whatChanged(before: ProjectDocument, after: ProjectDocument): re
     ...pairsOf(before.options, after.options).flatMap(([one, other]) => [
       ...placementChanges(one, other, before, after),
       ...(differs(one.note, other.note) ? [{ kind: 'option-note', option: other.name } as const] : []),
+      ...(differs([one.items, one.extras], [other.items, other.extras])
+        ? [{ kind: 'option-order', option: other.name } as const]
+        : []),
     ]),
-    ...listChanges('option', before.options, after.options, ({ name }) => name, ['name', 'note', 'scheme']),
+    ...listChanges('option', before.options, after.options, ({ name }) => name, [
+      'name',
+      'note',
+      'scheme',
+      'items',
+      'extras',
+    ]),
     ...finishChanges(before, after),
     ...kitchenChanges(before.kitchen, after.kitchen),
     ...listChanges('setting', before.settings, after.settings, ({ name }) => name, ['name']),
     ...listChanges('lamp', before.lamps, after.lamps, ({ label }) => label, ['label']),
     ...listChanges('beam', before.beams, after.beams, ({ label }) => label, ['label']),
     ...listChanges('look', before.looks, after.looks, ({ name }) => name, ['name']),
+    ...(['job', 'quantities', 'samples'] as const)
+      .filter((name) => differs(before[name], after[name]))
+      .map((kind) => ({ kind })),
     ...(differs(before.users, after.users) ? [{ kind: 'users' } as const] : []),
     ...(differs(before.year_built, after.year_built) ? [{ kind: 'year' } as const] : []),
     ...(before.name === after.name ? [] : [{ kind: 'project-name', before: before.name, after: after.name } as const]),

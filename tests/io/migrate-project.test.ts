@@ -3,6 +3,7 @@ import scene from '../../scenes/l-island.json';
 import { parseProject, projectText } from '../../src/io/project-file';
 import { settingLight } from '../../src/kitchen/study/setting-light';
 import type { Kitchen } from '../../src/model/kitchen';
+import type { Project } from '../../src/model/project';
 import { demoProject, demoText } from './demo';
 import { type Loose, version1 } from './version-1';
 import { version2 } from './version-2';
@@ -21,9 +22,9 @@ const problemsOf = (text: string) => {
 describe('a project of version 1', () => {
   const { value: project, notices } = opened(version1());
 
-  it('opens as version 7, without a word, with its window, its lamps and its sky', () => {
+  it('opens as version 8, without a word, with its window, its lamps and its sky', () => {
     expect(notices).toBeUndefined();
-    expect(project.version).toBe(7);
+    expect(project.version).toBe(8);
     const { kitchen, settings } = project;
     expect(kitchen.sink).toEqual({ run: 'left', center: 2350, bowls: 1, fit: 'inset', tap: 'arch' });
     expect(kitchen.openings).toEqual([
@@ -78,15 +79,15 @@ describe('a project of version 1', () => {
     expect([project.library, project.options]).toEqual([demo.library, demo.options]);
   });
 
-  it('is saved as version 7 and comes back the same', () => {
+  it('is saved as version 8 and comes back the same', () => {
     const text = projectText(project);
-    expect(text).toContain('"version": 7');
+    expect(text).toContain('"version": 8');
     expect(text).not.toMatch(/"groups"|"sky_lx": 12000,\s*"settings"|"under_cabinet"|"window": \{/);
     expect(opened(text)).toEqual({ ok: true, value: project });
     expect(projectText(opened(text).value)).toBe(text);
   });
 
-  it('lights as the same document written as version 7 does: sky and levels as they were', () => {
+  it('lights as the same document written as version 8 does: sky and levels as they were', () => {
     for (const setting of project.settings) {
       const light = settingLight(project, setting);
       if (!light.ok) throw new Error(light.problem.text);
@@ -127,9 +128,9 @@ describe('a project of version 1', () => {
 describe('a project of version 2', () => {
   const { value: project, notices } = opened(version2());
 
-  it('opens as version 7, without a word: an L with an island, every unit where it was', () => {
+  it('opens as version 8, without a word: an L with an island, every unit where it was', () => {
     expect(notices).toBeUndefined();
-    expect(project.version).toBe(7);
+    expect(project.version).toBe(8);
     // The places themselves are held in tests/kitchen/demo-rows.test.ts, for the same kitchen.
     const { fixtures, openings, site, ...kitchen } = project.kitchen;
     const { fixtures: _, openings: windows, site: _site, ...usual } = scene as unknown as Kitchen;
@@ -139,9 +140,9 @@ describe('a project of version 2', () => {
     expect(fixtures).toMatchObject([{ kind: 'hood', count: 2 }]);
   });
 
-  it('is saved as version 7 and comes back the same', () => {
+  it('is saved as version 8 and comes back the same', () => {
     const text = projectText(project);
-    expect(text).toContain('"version": 7');
+    expect(text).toContain('"version": 8');
     expect(text).not.toContain('"layout": "l-island"');
     expect(opened(text)).toEqual({ ok: true, value: project });
   });
@@ -170,15 +171,15 @@ describe('a project of version 2', () => {
 describe('a project of version 3', () => {
   const { value: project, notices } = opened(version3());
 
-  it('opens as version 7, without a word and without a look, else as it was', () => {
+  it('opens as version 8, without a word and without a look, else as it was', () => {
     expect(notices).toBeUndefined();
     const { version, ...rest } = project;
-    expect(version).toBe(7);
+    expect(version).toBe(8);
     expect('looks' in project).toBe(false);
     expect({ ...rest, version: 3 }).toEqual(JSON.parse(version3()));
   });
 
-  it('is saved as version 7 and comes back the same, with a look added', () => {
+  it('is saved as version 8 and comes back the same, with a look added', () => {
     const surfaces = [
       {
         surface: 'counter',
@@ -187,7 +188,7 @@ describe('a project of version 3', () => {
     ] as const;
     const changed = { ...project, looks: [{ id: 'seen', name: 'Seen', source: 'picture', surfaces } as const] };
     const text = projectText(changed);
-    expect(text).toContain('"version": 7');
+    expect(text).toContain('"version": 8');
     expect(opened(text)).toEqual({ ok: true, value: changed });
   });
 });
@@ -210,7 +211,7 @@ describe('a project of version 4', () => {
   const text = JSON.stringify({ ...JSON.parse(version3()), version: 4, looks });
   const { value: project, notices } = opened(text);
 
-  it('opens as version 7, without a word and without a year, else as it was', () => {
+  it('opens as version 8, without a word and without a year, else as it was', () => {
     expect(notices).toBeUndefined();
     expect(project.year_built).toBeUndefined();
     expect({ ...project, version: 4 }).toEqual(JSON.parse(text));
@@ -233,7 +234,7 @@ describe('a project of version 5', () => {
   const text = JSON.stringify({ ...JSON.parse(version3()), version: 5, year_built: 1931 });
   const { value: project, notices } = opened(text);
 
-  it('opens as version 7, without a word and without log, notes and revisions, else as it was', () => {
+  it('opens as version 8, without a word and without log, notes and revisions, else as it was', () => {
     expect(notices).toBeUndefined();
     expect({ ...project, version: 5 }).toEqual(JSON.parse(text));
   });
@@ -242,7 +243,7 @@ describe('a project of version 5', () => {
     const revision = { id: 'R1', name: 'First', at: '2026-05-04T16:30Z', note: '' };
     const holding = (document: unknown) => JSON.stringify({ ...project, revisions: [{ ...revision, document }] });
     expect(opened(holding(JSON.parse(text))).value.revisions).toEqual([{ ...revision, document: project }]);
-    expect(problemsOf(holding({ ...project, version: 8 }))[0]).toMatchObject({
+    expect(problemsOf(holding({ ...project, version: 9 }))[0]).toMatchObject({
       at: { path: 'revisions[0].document.version' },
     });
   });
@@ -254,18 +255,18 @@ describe('a project of version 6', () => {
   const text = JSON.stringify({ ...JSON.parse(version3()), version: 6, year_built: 1931, log });
   const { value: project, notices } = opened(text);
 
-  it('opens as version 7, without a word and without prices and thicknesses, else as it was', () => {
+  it('opens as version 8, without a word and without prices and thicknesses, else as it was', () => {
     expect(notices).toBeUndefined();
     expect({ ...project, version: 6 }).toEqual(JSON.parse(text));
   });
 
-  it('is saved as version 7 with prices and thicknesses added, and comes back the same', () => {
+  it('is saved as version 8 with prices and thicknesses added, and comes back the same', () => {
     const [first, ...rest] = project.library;
     const price = { amount: 34.5, currency: 'GBP', per: 'm2' } as const;
     const priced = { ...first!, thickness_mm: 9.5, supply: { ...first!.supply, price } };
     const saved = { ...project, library: [priced, ...rest] };
     expect(opened(projectText(saved))).toEqual({ ok: true, value: saved });
-    expect(projectText(saved)).toContain('"version": 7');
+    expect(projectText(saved)).toContain('"version": 8');
   });
 
   it.each([
@@ -282,13 +283,90 @@ describe('a project of version 6', () => {
   });
 });
 
-it('refuses version 8, and any version that is no number', () => {
-  expect(problemsOf(demoText().replace('"version": 7', '"version": 8'))[0]).toMatchObject({
+describe('a project of version 7', () => {
+  const text = JSON.stringify({ ...JSON.parse(version3()), version: 7 });
+  const { value: project, notices } = opened(text);
+
+  it('opens as version 8, without a word and without anything ordered, else as it was', () => {
+    expect(notices).toBeUndefined();
+    expect({ ...project, version: 7 }).toEqual(JSON.parse(text));
+  });
+
+  it('is saved as version 8 with job, assumptions, items, extras and samples added, and comes back the same', () => {
+    const [option, ...options] = project.options;
+    const finish = option!.scheme.counter.finish;
+    const saved: Project = {
+      ...project,
+      options: [
+        {
+          ...option!,
+          items: [
+            {
+              item: 'CT1',
+              finish,
+              waste_percent: 12,
+              spare_packs: 0,
+              lead_time_weeks: 2.5,
+              needed_on: '2026-06-01',
+              ordered_on: '2026-05-04',
+              lot: { batch: 'B7', slabs: '12, 13' },
+              delivery: { on: '2026-05-30', by: 'Site', outcome: 'accepted', batch: 'B7', note: 'One corner chipped' },
+              approved: { by: 'Client', on: '2026-05-02' },
+              note: 'Vein along the wall',
+            },
+          ],
+          extras: [{ id: 'X1', what: 'Silicone', quantity: 2, unit: 'tube', stage: 'fittings' }],
+        },
+        ...options,
+      ],
+      job: {
+        prepared_for: 'Client',
+        prepared_by: 'Studio',
+        place: 'Upstairs',
+        brief: 'Bright, and easy to clean.',
+        starts_on: '2026-06-01',
+        margin_days: 5,
+        stage_days: { template: 10, paint: 2 },
+      },
+      quantities: { floor_reach: 'to-plinth', wall_coats: 3 },
+      samples: [
+        {
+          finish,
+          status: 'received',
+          on: '2026-04-30',
+          batch: 'B6',
+          verdicts: [{ light: 'evening', by: 'Client', on: '2026-05-01', verdict: 'holds' }],
+        },
+      ],
+    };
+    expect(opened(projectText(saved))).toEqual({ ok: true, value: saved });
+    expect(projectText(saved)).toContain('"version": 8');
+  });
+
+  const held = (change: Partial<Project>) => problemsOf(JSON.stringify({ ...project, ...change }))[0]!.at!.path;
+  const items = (record: object) => ({
+    options: [{ ...project.options[0]!, items: [{ item: 'CT1', finish: 'X', ...record }] }],
+  });
+
+  it.each<[string, Partial<Project>]>([
+    ['job.starts_on', { job: { starts_on: '2026-02-30' } }],
+    ['job.stage_days.paint', { job: { stage_days: { paint: -1 } } }],
+    ['quantities.wall_coats', { quantities: { wall_coats: 0 } }],
+    ['options[0].items[0].item', items({ item: 'XX9' })],
+    ['options[0].items[0].waste_percent', items({ waste_percent: 101 })],
+    ['options[0].items[0].delivery.on', items({ delivery: { on: 'soon', by: 'Me', outcome: 'accepted' } })],
+    ['options[0].items[0].approved.by', items({ approved: { by: ' ', on: '2026-05-04' } })],
+    ['samples[0].on', { samples: [{ finish: 'X', status: 'wanted', on: '4.5.2026', verdicts: [] }] }],
+  ])('refuses at %s what cannot be', (path, change) => expect(held(change)).toBe(path));
+});
+
+it('refuses version 9, and any version that is no number', () => {
+  expect(problemsOf(demoText().replace('"version": 8', '"version": 9'))[0]).toMatchObject({
     code: 'newer-version',
     at: { path: 'version' },
   });
   for (const odd of ['"2"', 'null', '1.5', '0', '-1']) {
-    const [problem] = problemsOf(demoText().replace('"version": 7', `"version": ${odd}`));
+    const [problem] = problemsOf(demoText().replace('"version": 8', `"version": ${odd}`));
     expect(problem, odd).toMatchObject({ at: { path: 'version' } });
   }
 });

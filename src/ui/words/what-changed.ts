@@ -55,6 +55,14 @@ export function changeSentence(change: Change, severalOptions: boolean): string 
       return placementSentence(change, severalOptions);
     case 'option-note':
       return `The note of ${change.option} changed.`;
+    case 'option-order':
+      return `What is said of the schedule of ${change.option} changed.`;
+    case 'job':
+      return 'Whom the work is for, or when, changed.';
+    case 'quantities':
+      return 'What quantities rest on changed.';
+    case 'samples':
+      return 'Samples changed.';
     case 'finishes': {
       const { did, labels } = change;
       return `${THINGS.finish[labels.length === 1 ? 0 : 1]} ${DID[did]}: ${namesOf(labels.map(shownName))}.`;
