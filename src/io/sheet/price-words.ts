@@ -1,4 +1,5 @@
 import type { PriceUnit } from '../../model/price';
+import { EACH_WORDS, plainUnits, UNIT_WORDS, wordsPattern } from '../../model/unit-vocabulary';
 
 /*
  * Words and signs around prices in English, German, French, Spanish and Italian: currencies (ISO 4217), what a price is for, taxes. Common
@@ -40,35 +41,18 @@ const WORDS: readonly (readonly [meaning: Meaning, words: string])[] = [
   [{ currency: 'INR' }, '₹'],
   [{ currency: 'TRY' }, '₺'],
   ...CODES.split(' ').map((code) => [{ currency: code.toUpperCase() }, code] as const),
-  [
-    { per: 'm2' },
-    String.raw`m ?\^? ?2|qm|mq|sq ?m|square met(?:er|re)s?|quadratmetern?|metres? carres?|metros? cuadrados?|metr[oi] quadrat[oi]`,
-  ],
-  [
-    { per: 'ft2' },
-    String.raw`ft ?\^? ?2|sq ?ft|s ?f|square (?:foot|feet)|quadratfuss|pieds? carres?|pies? cuadrados?|pied[ei] quadrat[oi]`,
-  ],
+  [{ per: 'm2' }, UNIT_WORDS.m2],
+  [{ per: 'ft2' }, UNIT_WORDS.ft2],
   [{ per: 'ft2', alone: true }, 'psf'],
-  [
-    { per: 'm' },
-    'lfd ?m|lfm|lfdm|lm|ml|m|(?:linear|running) met(?:er|re)s?|laufmetern?|laufende[nr]? meter|metres? lineaires?|metros? lineal(?:es)?|' +
-      'metr[oi] linear[ei]|met(?:er|re)s?|metros?|metri',
-  ],
-  [{ per: 'ft' }, 'lin ?ft|lnft|lf|(?:linear|lineal|running) (?:foot|feet)|ft|foot|feet'],
-  [{ per: 'L' }, 'l|lt|ltr|lit(?:er|re)s?|litros?|litri'],
-  [{ per: 'gal' }, '(?:us ?)?gal(?:l?ons?|ones)?'],
-  [{ per: 'kg' }, 'kg|kilos?|kilogram(?:m|me|mo|o)?s?'],
-  [{ per: 'piece', alone: true }, 'each|ea|cadauno|cad'],
-  [
-    { per: 'piece' },
-    'pcs?|pce|pieces?|stk|stck|stucke?|stuecke?|st|piezas?|pza|pz|pezz[oi]|tiles?|fliesen?|carreaux?|baldosas?',
-  ],
-  [
-    { per: 'pack' },
-    'packs?|pkgs?|packages?|packung(?:en)?|packe?te?|pakete?|pkt|ve|box(?:es)?|cartons?|ctn|kartons?|boites?|colis|paquetes?|cajas?|' +
-      'confezion[ei]|conf|scatol[ae]|gebinde',
-  ],
-  [{ per: 'slab' }, 'slabs?|platten?|tafeln?|tranches?|tablas?|lastr[ae]'],
+  [{ per: 'm' }, UNIT_WORDS.m],
+  [{ per: 'ft' }, UNIT_WORDS.ft],
+  [{ per: 'L' }, UNIT_WORDS.L],
+  [{ per: 'gal' }, UNIT_WORDS.gal],
+  [{ per: 'kg' }, UNIT_WORDS.kg],
+  [{ per: 'piece', alone: true }, EACH_WORDS],
+  [{ per: 'piece' }, UNIT_WORDS.piece],
+  [{ per: 'pack' }, UNIT_WORDS.pack],
+  [{ per: 'slab' }, UNIT_WORDS.slab],
   // What it is sold by: nothing more is said.
   [{ alone: true }, 'units?|einheit|unites?|unid(?:ad(?:es)?)?|uds?|unita|u'],
   [
@@ -81,26 +65,13 @@ const WORDS: readonly (readonly [meaning: Meaning, words: string])[] = [
   [{}, String.raw`[()[\]:;,.*']|alla|la|le|el|lo|il|un|una|une|the|in|der|die|das|ein|1|approx`],
 ];
 
-const TOKENS = WORDS.map(([meaning, words]) => ({
-  meaning,
-  // A word ends where no letter follows; a sign ends by itself.
-  pattern: new RegExp(`(?:${words.replaceAll(' ', ' ?')})(?:(?<![a-z0-9])|(?![a-z0-9]))`, 'y'),
-}));
+const TOKENS = WORDS.map(([meaning, words]) => ({ meaning, pattern: wordsPattern(words) }));
 
 /** Nothing longer is a price or a heading of one. */
 const MOST_LETTERS = 100;
 
-/** Lower case, without accents, points of abbreviations and double blanks; ² is 2. */
-export const plainPrice = (text: string): string =>
-  text
-    .slice(0, MOST_LETTERS)
-    .normalize('NFKD')
-    .replace(/\p{M}/gu, '')
-    .toLowerCase()
-    .replaceAll('ß', 'ss')
-    .replace(/(?<=[a-z])\.(?=\s|[a-z]|\/|\)|$)/g, ' ')
-    .replace(/[\s_]+/g, ' ')
-    .trim();
+/** The words in lower case, without accents and signs that say nothing. */
+export const plainPrice = (text: string): string => plainUnits(text.slice(0, MOST_LETTERS));
 
 /** What is said, and the words that say nothing of it, in their order. */
 export interface ReadWords {
