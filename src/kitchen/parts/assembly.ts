@@ -35,6 +35,17 @@ export interface Recess {
   readonly coordinates: Coordinates;
 }
 
+/**
+ * A part that is made to measure and ordered by itself, as one sees its face, m: fronts and fillers across and up, a panel as
+ * deep as it is and up, what runs along a row (rail, shelf) along and across.
+ */
+export interface MadePart {
+  readonly kind: 'door' | 'drawer' | 'panel' | 'filler' | 'face-frame' | 'rail' | 'shelf' | 'grip-rail';
+  readonly surface: SurfaceId;
+  readonly length: number;
+  readonly width: number;
+}
+
 /** Fields are numbered apart from pieces, from here on, so that neither moves the other's numbers. */
 const FIRST_FIELD = 100_000;
 
@@ -47,6 +58,7 @@ export class Assembly {
   readonly solids: Solid[] = [];
   readonly bars: Bar[] = [];
   readonly recesses: Recess[] = [];
+  readonly made: MadePart[] = [];
   #pieces = 0;
   #fields = FIRST_FIELD;
 

@@ -40,6 +40,12 @@ export function splashFields(plan: Plan, { wall, splash, over }: RunRows): Exten
   return fields;
 }
 
+/** The fields of `splashFields` as thick as they are, and as long as the finish of the wall across leaves them. */
+export function laidFields(plan: Plan, run: RunRows): Extent[] {
+  const thickness = run.splash.kind === 'upstand' ? UPSTAND_THICKNESS : BACKSPLASH_THICKNESS;
+  return splashFields(plan, run).map((extent) => besideTheOther(plan, run, { ...extent, d: [0, thickness] }));
+}
+
 /** Tile on the walls behind the counters, round any window. Whole tiles start on the counter; one field a run. */
 export function addBacksplash(parts: Assembly, plan: Plan): void {
   for (const run of plan.runs) {
@@ -47,8 +53,7 @@ export function addBacksplash(parts: Assembly, plan: Plan): void {
     const side = wallSide(plan, run.wall);
     const coordinates = onWall(side, leftEnd(side, run), plan.counter.top, BACKSPLASH_THICKNESS);
     const skin = { surface: 'backsplash', coordinates, piece: parts.newField() } as const;
-    for (const extent of splashFields(plan, run)) {
-      const tile = besideTheOther(plan, run, { ...extent, d: [0, BACKSPLASH_THICKNESS] });
+    for (const tile of laidFields(plan, run)) {
       for (const part of hollowAll(solidAt(side, tile), tileHoles(plan))) parts.box(skin, part.min, part.max);
     }
   }
@@ -61,11 +66,7 @@ export function addUpstand(parts: Assembly, plan: Plan): void {
     const side = wallSide(plan, run.wall);
     const coordinates = turnedOver(side, leftEnd(side, run), plan.counter.top);
     const skin = { surface: 'upstand', coordinates, piece: parts.newPiece() } as const;
-    const fields = splashFields(plan, run);
-    for (const extent of fields) {
-      const strip = besideTheOther(plan, run, { ...extent, d: [0, UPSTAND_THICKNESS] });
-      parts.box(skin, ...boxAt(side, strip));
-    }
+    for (const strip of laidFields(plan, run)) parts.box(skin, ...boxAt(side, strip));
   }
 }
 

@@ -50,6 +50,7 @@ export function addPlinth(parts: Assembly, [min, max]: ReturnType<typeof boxAt>,
 
 function addEndPanel(parts: Assembly, plan: Plan, side: Side, { from, to }: Span): void {
   const panel = { surface: 'base-fronts', coordinates: grained(2, parts.newPiece()), piece: parts.newPiece() } as const;
+  parts.made.push({ kind: 'panel', surface: 'base-fronts', length: plan.baseDepth, width: plan.counter.bottom });
   parts.box(panel, ...boxAt(side, { a: [from, to], d: [0, plan.baseDepth], z: [0, plan.counter.bottom] }));
 }
 
@@ -64,6 +65,7 @@ function addFillers(parts: Assembly, plan: Plan, run: RunRows, side: Side): void
       coordinates: grained(2, parts.newPiece()),
       piece: parts.newPiece(),
     } as const;
+    parts.made.push({ kind: 'filler', surface: 'base-fronts', length: a[1] - a[0], width: z[1] - z[0] });
     parts.box(skin, ...boxAt(side, { a, d: [carcass, plan.baseDepth], z }));
   }
 }

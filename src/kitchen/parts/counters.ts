@@ -1,3 +1,4 @@
+import type { Solid } from '../../engine/light/types';
 import type { Plan } from '../plan/types';
 import type { Assembly, Skin } from './assembly';
 import type { Face } from './axes';
@@ -41,12 +42,17 @@ function addBehindProfile(parts: Assembly, plan: Plan, edge: FreeEdge, skin: Ski
   parts.face(skin, min, max, face);
 }
 
-/** The strip that builds a mitred edge up from below, in the plane of the slab's edge. At corners those along y run through. */
+/** The strip that builds a mitred edge up from below, in the plane of the slab's edge. */
 function addDrop(parts: Assembly, plan: Plan, edge: FreeEdge, skin: Skin): void {
+  for (const { min, max } of dropStrips(plan, edge)) parts.box(skin, min, max);
+}
+
+/** An edge's strip below the slab, parted by what hangs in its way: an apron, a waterfall end. At corners those along y run through. */
+export function dropStrips(plan: Plan, edge: FreeEdge): Solid[] {
   const drop = counterDrop(plan);
   const { bottom, thickness, overhang, depth } = plan.counter;
   const deep = Math.min(thickness, overhang, depth - plan.baseDepth);
-  if (drop === 0 || deep <= 0 || !hasRoom(plan, edge, deep)) return;
+  if (drop === 0 || deep <= 0 || !hasRoom(plan, edge, deep)) return [];
   const through = edge.normal === 0;
   const shift = { outer: through ? 0 : deep, inner: through ? -deep : 0, stop: 0, open: 0 };
   const strip = stripOf(edge, {
@@ -56,7 +62,7 @@ function addDrop(parts: Assembly, plan: Plan, edge: FreeEdge, skin: Skin): void 
     z: [bottom - drop, bottom],
   });
   const apron = plan.sink.fit === 'apron' ? [solidAt(sinkSide(plan), apronExtent(plan))] : [];
-  for (const { min, max } of hollowAll(strip, [...waterfallEnds(plan), ...apron])) parts.box(skin, min, max);
+  return hollowAll(strip, [...waterfallEnds(plan), ...apron]);
 }
 
 /** A seat side without overhang has no room for a strip before its panels. */

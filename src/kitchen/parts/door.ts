@@ -49,15 +49,20 @@ export function addDoor(parts: Assembly, plan: Plan): void {
 /** Skirting along the walls that units, doors and an open side leave free, and in the next room. */
 export function addSkirting(parts: Assembly, plan: Plan): void {
   if (plan.skirting === 0) return;
+  addRoomSkirting(parts, plan);
+  for (const { side, extent } of nextRoomSkirting(plan, SKIRTING_DEPTH)) {
+    const [long, deep] = [extent.a, extent.d].map(([from, to]) => to - from);
+    addTrim(parts, side, long! > deep! ? side.along : side.along === 0 ? 1 : 0, extent);
+  }
+}
+
+/** Skirting of this room. */
+export function addRoomSkirting(parts: Assembly, plan: Plan): void {
   for (const wall of ['front', 'left', 'right', 'back'] as const) {
     const side = wallSide(plan, wall);
     for (const [from, to] of freeAlong(plan, wall)) {
       addTrim(parts, side, side.along, { a: [from, to], d: [0, SKIRTING_DEPTH], z: [0, plan.skirting] });
     }
-  }
-  for (const { side, extent } of nextRoomSkirting(plan, SKIRTING_DEPTH)) {
-    const [long, deep] = [extent.a, extent.d].map(([from, to]) => to - from);
-    addTrim(parts, side, long! > deep! ? side.along : side.along === 0 ? 1 : 0, extent);
   }
 }
 

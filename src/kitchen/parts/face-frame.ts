@@ -21,8 +21,12 @@ export function addFaceFrame(
   const d: Extent['d'] = [back, back + FRONT_THICKNESS];
   const half = FACE_FRAME / 2;
   const piece = parts.newPiece();
-  const add = (extent: Extent, grain: 0 | 1 | 2): void =>
+  const add = (extent: Extent, grain: 0 | 1 | 2): void => {
+    const [across, up] = [extent.a, extent.z].map(([from, to]) => to - from) as [number, number];
+    const [width, length] = grain === 2 ? [across, up] : [up, across];
+    parts.made.push({ kind: 'face-frame', surface, length, width });
     parts.box({ surface, coordinates: grained(grain, 0), piece }, ...boxAt(side, extent));
+  };
   add({ a: [a[0], a[0] + half], d, z }, 2);
   add({ a: [a[1] - half, a[1]], d, z }, 2);
   const between: Extent['a'] = [a[0] + half, a[1] - half];

@@ -1,6 +1,6 @@
 import type { SurfaceId } from '../../engine/surface';
 import { FRONT_THICKNESS as THICKNESS_MM } from '../../model/layout/measures';
-import type { Assembly, Skin } from './assembly';
+import type { Assembly, MadePart, Skin } from './assembly';
 import { grained } from './pattern-coordinates';
 import { boxAt, type Extent, faceAt, type Side } from './side';
 
@@ -36,6 +36,8 @@ export interface Front extends FrontPlace {
   readonly back: number;
   readonly surface: SurfaceId;
   readonly fivePiece: boolean;
+  /** What it is made as; not given for the faces of appliances and for the door of the room. */
+  readonly made?: MadePart['kind'];
   /** Width of stiles and rails, m; 64 mm unless given. */
   readonly frame?: number;
   /** Axis that the grain or the brush lines follow; upright unless given. */
@@ -51,6 +53,10 @@ export function addFront(parts: Assembly, side: Side, front: Front): void {
     coordinates: grained(front.grain ?? 2, front.sheet),
     piece: parts.newPiece(),
   };
+  if (front.made) {
+    const [length, width] = [front.a[1] - front.a[0], front.z[1] - front.z[0]];
+    parts.made.push({ kind: front.made, surface: front.surface, length, width });
+  }
   const face = front.back + FRONT_THICKNESS;
   const whole: Extent = { a: front.a, d: [front.back, face], z: front.z };
   for (const edge of ['a-', 'a+'] as const) parts.face(skin, ...boxAt(side, whole), faceAt(side, edge));

@@ -43,6 +43,7 @@ export function addPull(
 /** The rail that closes the gap over a front without a handle, on the carcass. */
 export function addGripRail(parts: Assembly, { side, back }: FrontZone, a: FrontPlace['a'], z: number): void {
   const piece = parts.newPiece();
+  parts.made.push({ kind: 'grip-rail', surface: 'hardware', length: a[1] - a[0], width: GRIP_GAP });
   const extent = { a, d: [back, back + GRIP_RAIL], z: [z, z + GRIP_GAP] } as const;
   parts.box({ surface: 'hardware', coordinates: grained(side.along, piece), piece }, ...boxAt(side, extent));
 }

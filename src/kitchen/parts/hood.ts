@@ -54,7 +54,11 @@ function addHoodCabinet(parts: Assembly, plan: Plan, side: Side, hood: Hood): vo
   const back = plan.wallUnits.depth - FRONT_THICKNESS;
   const hasDoor = z[1] - z[0] >= LEAST_DOOR;
   addBody(parts, plan, side, { a: [hood.from, hood.to], d: [0, hasDoor ? back : plan.wallUnits.depth], z });
-  if (!hasDoor) return;
+  if (!hasDoor) {
+    const [length, width] = [hood.to - hood.from, z[1] - z[0]];
+    parts.made.push({ kind: 'panel', surface: 'wall-fronts', length, width });
+    return;
+  }
   const zone: FrontZone = { side, back, z, surface: 'wall-fronts', handleEnd: 'bottom' };
   const kind = hood.to - hood.from >= PAIR ? 'pair' : 'door';
   addUnitFronts(parts, plan, zone, { kind, from: hood.from, to: hood.to, handle: 'high' });

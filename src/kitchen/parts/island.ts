@@ -34,6 +34,7 @@ export function addIsland(parts: Assembly, plan: Plan): void {
   for (const a of panels) {
     const piece = parts.newPiece();
     const skin = { surface: 'island-fronts', coordinates: grained(2, piece), piece } as const;
+    parts.made.push({ kind: 'panel', surface: 'island-fronts', length: deep, width: plan.counter.bottom });
     parts.box(skin, ...boxAt(working, { a, d: [0, deep], z: [0, plan.counter.bottom] }));
   }
   const back = deep - FRONT_THICKNESS;
@@ -75,9 +76,11 @@ function addIslandFillers(parts: Assembly, plan: Plan, island: PlannedIsland, { 
       isBesideRun('left') ? from - FRONT_THICKNESS : from + clear(from, 'to'),
       isBesideRun('right') ? to + FRONT_THICKNESS : to - clear(to, 'from'),
     ] as const;
+    const up = [z[0] + GAP_BELOW, z[1] - GAP_ABOVE] as const;
+    parts.made.push({ kind: 'filler', surface: 'island-fronts', length: a[1] - a[0], width: up[1] - up[0] });
     parts.box(
       { surface: 'island-fronts', coordinates: grained(2, piece), piece },
-      ...boxAt(side, { a, d: [back, back + FRONT_THICKNESS], z: [z[0] + GAP_BELOW, z[1] - GAP_ABOVE] }),
+      ...boxAt(side, { a, d: [back, back + FRONT_THICKNESS], z: up }),
     );
   }
 }
@@ -92,6 +95,7 @@ export function addSeatPanels(parts: Assembly, plan: Plan, island: PlannedIsland
     addFront(parts, seatSide(island), {
       surface: 'island-fronts',
       fivePiece: plan.fronts.style === 'five-piece',
+      made: 'panel',
       a: [inner[0] + i * width + FRONT_GAP / 2, inner[0] + (i + 1) * width - FRONT_GAP / 2],
       z: [plan.plinth.top + GAP_BELOW, plan.counter.bottom - GAP_ABOVE],
       back,

@@ -17,6 +17,8 @@ export function addRail(parts: Assembly, plan: Plan, run: RunRows, row: Span): v
   const piece = parts.newPiece();
   const add = (a: Extent['a'], d: Extent['d'], along: 0 | 1): void => {
     const skin = { surface: 'wall-fronts', coordinates: grained(along, piece), piece } as const;
+    const length = along === side.along ? a[1] - a[0] : d[1] - d[0];
+    parts.made.push({ kind: 'rail', surface: 'wall-fronts', length, width: RAIL.height / 1000 });
     parts.box(skin, ...boxAt(side, { a, d, z: [bottom - RAIL.height / 1000, bottom] }));
   };
   const rear = depth - RAIL.back / 1000;
@@ -32,7 +34,7 @@ export function addRail(parts: Assembly, plan: Plan, run: RunRows, row: Span): v
 }
 
 /** Whether a row ends where it can be seen from the side: not at a wall, at tall units, or at the row across. */
-function endsFree(plan: Plan, run: RunRows, row: Span, end: End): boolean {
+export function endsFree(plan: Plan, run: RunRows, row: Span, end: End): boolean {
   const at = row[end];
   const wall = end === 'from' ? 0 : wallLength(plan, run.wall);
   const isAtTall = run.tall.some((block) => at > block.from - NEAR && at < block.to + NEAR);

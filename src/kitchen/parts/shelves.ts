@@ -39,6 +39,8 @@ export const shelfBoards = (plan: Plan): readonly Board[] =>
 export function addShelves(parts: Assembly, plan: Plan): void {
   for (const { side, extent } of shelfBoards(plan)) {
     const piece = parts.newPiece();
+    const length = extent.a[1] - extent.a[0];
+    parts.made.push({ kind: 'shelf', surface: 'wall-fronts', length, width: BOARD.depth });
     parts.box({ surface: 'wall-fronts', coordinates: grained(side.along, piece), piece }, ...boxAt(side, extent));
   }
 }

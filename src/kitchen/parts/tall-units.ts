@@ -36,11 +36,17 @@ export const ovenNiche = ({ counter }: Plan, { from, to }: TallUnit): FrontPlace
 function addBody(parts: Assembly, plan: Plan, side: Side, block: TallBlock): void {
   const top = plan.tallTop;
   const back = plan.baseDepth - FRONT_THICKNESS;
+  const make = (kind: 'panel' | 'filler', length: number, width: number): void => {
+    parts.made.push({ kind, surface: 'tall-fronts', length, width });
+  };
   const box = (extent: Extent): void => {
     const piece = parts.newPiece();
     parts.box({ surface: 'tall-fronts', coordinates: grained(2, piece), piece }, ...boxAt(side, extent));
   };
-  for (const { from, to } of block.panels) box({ a: [from, to], d: [0, plan.counter.depth], z: [0, top] });
+  for (const { from, to } of block.panels) {
+    make('panel', plan.counter.depth, top);
+    box({ a: [from, to], d: [0, plan.counter.depth], z: [0, top] });
+  }
   const a = tallCarcass(block);
   box({ a, d: [0, back], z: [plan.plinth.top, top] });
   const plinth = plan.baseDepth - plan.plinth.recess;
@@ -48,11 +54,10 @@ function addBody(parts: Assembly, plan: Plan, side: Side, block: TallBlock): voi
   for (const { from, to } of block.fillers) {
     const clear = (at: number, unitEnd: 'from' | 'to'): number =>
       block.units.some((unit) => Math.abs(unit[unitEnd] - at) < 1e-6) ? FRONT_GAP / 2 : 0;
-    box({
-      a: [from + clear(from, 'to'), to - clear(to, 'from')],
-      d: [back, plan.baseDepth],
-      z: [plan.plinth.top + GAP_BELOW, top - GAP_ABOVE],
-    });
+    const a = [from + clear(from, 'to'), to - clear(to, 'from')] as const;
+    const z = [plan.plinth.top + GAP_BELOW, top - GAP_ABOVE] as const;
+    make('filler', a[1] - a[0], z[1] - z[0]);
+    box({ a, d: [back, plan.baseDepth], z });
   }
 }
 

@@ -72,7 +72,8 @@ function addStack(parts: Assembly, plan: Plan, zone: FrontZone, cell: FrontPlace
   const sheet = parts.newPiece();
   for (const z of openFronts(parts, plan, zone, cell, count)) {
     const front = { a: widthOf(plan, cell), z };
-    addFront(parts, zone.side, { ...zone, ...front, fivePiece: plan.fronts.style === 'five-piece', sheet });
+    const made = count === 1 ? 'door' : 'drawer';
+    addFront(parts, zone.side, { ...zone, ...front, fivePiece: plan.fronts.style === 'five-piece', made, sheet });
     addPull(parts, plan, zone, front, 'middle');
   }
 }
@@ -86,7 +87,8 @@ function addOvenUnit(parts: Assembly, plan: Plan, zone: FrontZone, { a, z }: Fro
   };
   addOven(parts, plan, zone, oven);
   const sheet = parts.newPiece();
-  const close = (part: FrontPlace): void => addFront(parts, zone.side, { ...zone, ...part, fivePiece: false, sheet });
+  const close = (part: FrontPlace): void =>
+    addFront(parts, zone.side, { ...zone, ...part, fivePiece: false, made: 'filler', sheet });
   const low = z[0] + GAP_BELOW;
   if (oven.z[0] - FRONT_GAP - low > 0.01) {
     close({ a: [a[0] + FRONT_GAP / 2, a[1] - FRONT_GAP / 2], z: [low, oven.z[0] - FRONT_GAP] });
@@ -104,7 +106,8 @@ function addLeaf(
   handle: 'low' | 'high',
   sheet: number,
 ): void {
-  addFront(parts, zone.side, { ...zone, ...front, fivePiece: plan.fronts.style === 'five-piece', sheet });
+  const fivePiece = plan.fronts.style === 'five-piece';
+  addFront(parts, zone.side, { ...zone, ...front, fivePiece, made: 'door', sheet });
   addPull(parts, plan, zone, front, handle);
 }
 

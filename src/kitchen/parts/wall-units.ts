@@ -4,7 +4,7 @@ import type { Plan } from '../plan/types';
 import type { Assembly, Skin } from './assembly';
 import { FRONT_GAP, FRONT_THICKNESS } from './front';
 import { lampHoles } from './lamps';
-import { addRail } from './light-rail';
+import { addRail, endsFree } from './light-rail';
 import { grained } from './pattern-coordinates';
 import { boxAt, wallSide } from './side';
 import { addUnitFronts, GAP_ABOVE, GAP_BELOW } from './unit-fronts';
@@ -17,11 +17,16 @@ export function addWallUnits(parts: Assembly, plan: Plan): void {
         surface: 'wall-fronts',
         coordinates: grained(2, parts.newPiece()),
       });
+      for (const end of ENDS) if (endsFree(plan, run, row, end)) makeSide(parts, plan);
       addRail(parts, plan, run, row);
       addWallFronts(parts, plan, run, row);
     }
   }
 }
+
+/** A side that shows is made as the fronts are. */
+const makeSide = (parts: Assembly, { wallUnits: { bottom, top, depth } }: Plan): number =>
+  parts.made.push({ kind: 'panel', surface: 'wall-fronts', length: depth - FRONT_THICKNESS, width: top - bottom });
 
 /** The box of one row, as deep as given, its bottom and top open for lamp strips. */
 export function addWallCarcass(parts: Assembly, plan: Plan, run: RunRows, row: Span, depth: number, skin: Skin): void {
@@ -48,13 +53,11 @@ function addWallFronts(parts: Assembly, plan: Plan, run: RunRows, row: Row & Spa
       const isInCorner = run.ends[end] === 'owns-corner' && meetsOtherRow(plan, run, row, end);
       return isInCorner ? at - inwards(end) * FRONT_THICKNESS : at;
     });
+    const z = [bottom + GAP_BELOW, top - GAP_ABOVE] as const;
+    parts.made.push({ kind: 'filler', surface: 'wall-fronts', length: to! - from!, width: z[1] - z[0] });
     parts.box(
       { surface: 'wall-fronts', coordinates: grained(2, piece), piece },
-      ...boxAt(side, {
-        a: [from!, to!],
-        d: [back, depth],
-        z: [bottom + GAP_BELOW, top - GAP_ABOVE],
-      }),
+      ...boxAt(side, { a: [from!, to!], d: [back, depth], z }),
     );
   }
 }

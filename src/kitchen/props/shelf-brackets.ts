@@ -1,7 +1,7 @@
 import type { PropMesh } from '../../engine/light/types';
 import { SURFACES } from '../../engine/surface';
 import { shelfBoards } from '../parts/shelves';
-import { boxAt } from '../parts/side';
+import { boxAt, type Extent } from '../parts/side';
 import type { Plan } from '../plan/types';
 import { box } from './box';
 import { append, emptyMesh, toProp } from './mesh';
@@ -14,17 +14,21 @@ export function bracketProps(plan: Plan): PropMesh[] {
   const boards = shelfBoards(plan);
   if (boards.length === 0) return [];
   const mesh = emptyMesh();
-  const { fromEnd, width, thickness, height, clear } = BRACKET;
+  const { width, thickness, height, clear } = BRACKET;
   for (const { side, extent } of boards) {
-    const [from, to] = [extent.a[0] + fromEnd, extent.a[1] - fromEnd];
-    const count = Math.max(1, Math.ceil((to - from) / BRACKET.apart));
     const under = extent.z[0] - clear;
-    for (let i = 0; i <= count; i++) {
-      const middle = from + ((to - from) * i) / count;
+    for (const middle of bracketPlaces(extent)) {
       const a = [middle - width / 2, middle + width / 2] as const;
       append(mesh, box(...boxAt(side, { a, d: [clear, thickness], z: [under - height, under] })));
       append(mesh, box(...boxAt(side, { a, d: [thickness, extent.d[1] - 0.03], z: [under - thickness / 2, under] })));
     }
   }
   return [toProp(mesh, SURFACES.indexOf('hardware'), 'shelf brackets')];
+}
+
+/** Where brackets stand under a board, along its wall, m. */
+export function bracketPlaces({ a }: Extent): readonly number[] {
+  const [from, to] = [a[0] + BRACKET.fromEnd, a[1] - BRACKET.fromEnd];
+  const count = Math.max(1, Math.ceil((to - from) / BRACKET.apart));
+  return Array.from({ length: count + 1 }, (_, i) => from + ((to - from) * i) / count);
 }

@@ -1,6 +1,9 @@
 import type { SurfaceId } from '../../engine/surface';
 
-/** What a part of a takeoff is: a piece to cut, a front to make, a field to cover. */
+/**
+ * What a part of a takeoff is. Of counters: a slab on a run, on an island, down to the floor, along a built-up edge; of floors,
+ * walls and tiles: a field, or a strip along a wall; of fronts: what is made to measure; then what is bought by the piece.
+ */
 export type PartKind =
   | 'leg'
   | 'island'
@@ -11,9 +14,27 @@ export type PartKind =
   | 'door'
   | 'drawer'
   | 'panel'
-  | 'filler';
+  | 'filler'
+  | 'face-frame'
+  | 'rail'
+  | 'shelf'
+  | 'handle'
+  | 'grip-rail'
+  | 'lever'
+  | 'bracket'
+  | 'cooktop'
+  | 'oven'
+  | 'hood'
+  | 'fridge'
+  | 'dishwasher'
+  | 'window'
+  | 'glazed-door'
+  | 'room-door';
 
-/** Alike parts, mm. A leg, an island, a strip: along its length and across; a front, a field: width and height. */
+/**
+ * Alike parts, mm. A leg, an island, a strip, a rail: along its length and across; a front, a field, an opening, the face of an
+ * appliance: width and height; a handle: its length and 0; 0 and 0 where a size says nothing (knobs, levers, brackets).
+ */
 export interface MeasuredPart {
   readonly kind: PartKind;
   readonly length_mm: number;
@@ -41,18 +62,21 @@ export interface Deduction {
 /** What a surface of a kitchen measures, before any waste. */
 export interface SurfaceTakeoff {
   readonly surface: SurfaceId;
-  /** To be covered or made, m2: gross less deductions, never below 0; of fronts one face. */
+  /** To be covered or made, m2: gross less deductions, never below 0; of fronts one face; 0 for what is counted. */
   readonly area_m2: number;
   readonly gross_m2: number;
   readonly deductions: readonly Deduction[];
   readonly parts: readonly MeasuredPart[];
-  /** Finished edge of counters, length of plinths and upstands, m; absent where length says nothing. */
+  /**
+   * Finished edge of counters, length of plinths, upstands, skirting and grip rails, outline of the floor, m; absent where length
+   * says nothing.
+   */
   readonly length_m?: number;
-  /** Joints between counter pieces that the plan itself makes (corners), seams of slabs not counted. */
+  /** Joints between counter pieces that the plan itself makes (corners, peninsula, waterfall ends), seams of slabs not counted. */
   readonly corner_joints?: number;
-  /** Things that are counted: handles, sinks, taps, appliances, window leaves. */
+  /** Things that are counted: handles, sinks, taps, appliances that show, leaves of windows and doors. */
   readonly count?: number;
 }
 
-/** All surfaces that a kitchen has. */
+/** All surfaces that a kitchen has, in the order of surfaces. */
 export type Takeoff = ReadonlyMap<SurfaceId, SurfaceTakeoff>;

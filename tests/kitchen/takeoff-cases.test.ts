@@ -1,0 +1,138 @@
+import { expect, it } from 'vitest';
+import type { SurfaceId } from '../../src/engine/surface';
+import { planKitchen } from '../../src/kitchen/plan/plan-kitchen';
+import { partsArea } from '../../src/kitchen/takeoff/measured-parts';
+import { uncovered } from '../../src/kitchen/takeoff/plane-area';
+import { takeOff } from '../../src/kitchen/takeoff/take-off';
+import type { SurfaceTakeoff } from '../../src/kitchen/takeoff/types';
+import type { Kitchen } from '../../src/model/kitchen';
+import { kitchenMisfits } from '../../src/model/kitchen-misfits';
+import { kitchenFor } from '../../src/model/new-kitchen';
+import { USUAL_ASSUMPTIONS } from '../../src/model/quantity/assumptions';
+import { LAYOUTS } from './layouts';
+
+// Worked by hand where nothing else is said.
+
+const usual = LAYOUTS['L with island']!;
+const [left, back] = usual.runs;
+
+function measured(kitchen: Kitchen, surface: SurfaceId, rules = {}): SurfaceTakeoff {
+  expect(kitchenMisfits(kitchen)).toEqual([]);
+  return takeOff(kitchen, { ...USUAL_ASSUMPTIONS, ...rules }).get(surface)!;
+}
+
+/** An L of two runs with free ends, and an island. */
+const freeL: Kitchen = {
+  ...usual,
+  room: { width: 5000, depth: 4600, height: 2500 },
+  runs: [
+    { ...left!, from: 2200, to: 4600 },
+    { ...back!, from: 0, to: 3600, tall_to: [] },
+  ],
+  island: { ...usual.island!, x: 1600, y: 1600, width: 2000, depth: 1000 },
+  sink: { ...usual.sink, center: 3200 },
+  cooktop: { ...usual.cooktop, center: 2200 },
+  openings: [],
+};
+
+it('measures an L counter of 3600 + 2400 mm, 620 deep, and an island of 2000 x 1000', () => {
+  const counter = measured(freeL, 'counter');
+  const island = measured(freeL, 'island-counter');
+  // 3.6 x 0.62 + (2.4 - 0.62) x 0.62 + 2.0 x 1.0; cut-outs stay.
+  expect(counter.area_m2 + island.area_m2).toBeCloseTo(5.3356, 9);
+  // 2.98 + 1.78 + 2 x 0.62 + 6.0: both outer ends free.
+  expect(counter.length_m! + island.length_m!).toBeCloseTo(12, 9);
+  expect(counter.corner_joints).toBe(1);
+  expect(counter.parts).toMatchObject([
+    { kind: 'leg', length_mm: 3600, width_mm: 620, count: 1 },
+    { kind: 'leg', length_mm: 1780, width_mm: 620, count: 1 },
+  ]);
+  // A cooktop plate of 860 mm in the back leg; a bowl of 560 mm in the other, from its low end.
+  expect(counter.parts.map(({ cutouts_mm }) => cutouts_mm!.map(([from, to]) => to - from))).toEqual([[860], [560]]);
+  expect(island.parts).toEqual([{ kind: 'island', length_mm: 2000, width_mm: 1000, count: 1 }]);
+});
+
+it('measures a counter in inches: 144 + 96 in, 25 1/2 in deep, an island of 84 x 42 in', () => {
+  const inch = 25.4;
+  const us = kitchenFor('l-island', 'us', { width: 230 * inch, depth: 220 * inch, height: 96 * inch })!;
+  const [side, wall] = us.runs;
+  const kitchen: Kitchen = {
+    ...us,
+    counter: { ...us.counter, depth: 25.5 * inch },
+    runs: [
+      { ...side!, wall: 'left', from: 124 * inch, to: 220 * inch, tall_from: [], tall_to: [] },
+      { ...wall!, wall: 'back', from: 0, to: 144 * inch, tall_from: [], tall_to: [] },
+    ],
+    island: { ...us.island!, x: 80 * inch, y: 80 * inch, width: 84 * inch, depth: 42 * inch },
+    sink: { ...us.sink, run: 'left', center: 155 * inch },
+    cooktop: { ...us.cooktop, run: 'back', center: 85 * inch },
+    openings: [],
+    fixtures: [],
+  };
+  const area = measured(kitchen, 'counter').area_m2 + measured(kitchen, 'island-counter').area_m2;
+  // 3672 + 1797.75 + 3528 square inches.
+  expect(area / (inch / 1000) ** 2).toBeCloseTo(8997.75, 6);
+});
+
+it('takes openings and what is behind units off the walls', () => {
+  // 4.2 x 3.6 x 2.4 m, a door of 0.9 x 2.1 m and a window of 1.2 x 1.0 m; along 6.0 m of the walls units, counter, backsplash and wall
+  // units stand 2.12 m high without a gap.
+  const kitchen: Kitchen = {
+    ...freeL,
+    room: { width: 4200, depth: 3600, height: 2400 },
+    runs: [
+      { ...left!, from: 1200, to: 3600, over: 'units', splash: 'backsplash' },
+      { ...back!, from: 0, to: 3600, tall_to: [], over: 'units', splash: 'backsplash' },
+    ],
+    island: null,
+    sink: { ...usual.sink, center: 2200 },
+    cooktop: { ...usual.cooktop, center: 2200, hood: 'none' },
+    door: { width: 900, height: 2100, from_right: 200 },
+    openings: [
+      { ...usual.openings[0]!, wall: 'right', center: 1200, width: 1200, sill: 1050, height: 1000, leaves: 1 },
+    ],
+  };
+  const wall = measured(kitchen, 'wall');
+  expect(wall.gross_m2).toBeCloseTo(37.44, 9);
+  const openings = wall.deductions.filter(({ kind }) => kind === 'door' || kind === 'window');
+  expect(openings.reduce((sum, { area_m2 }) => sum + area_m2, 0)).toBeCloseTo(3.09, 9);
+  // The plain sum 37.44 - 3.09 - 6.0 x 2.12 is 21.63. Here more shows: under the counters' overhang at both free ends, 20 mm x
+  // 870 mm, and beside the rows of wall units, 720 mm high: none hang over a cooktop without a hood,
+  // modules leave some of the length, and the two rows in the corner stop 330 mm before it, where the back row's box closes the whole.
+  const rows = planKitchen(kitchen).runs.flatMap(({ over }) => over);
+  const wide = rows.reduce((sum, { from, to }) => sum + to - from, 0) + 2 * 0.33;
+  expect(rows).toHaveLength(3);
+  expect(wall.area_m2).toBeCloseTo(21.63 + 2 * 0.02 * 0.87 + (6 - wide) * 0.72, 9);
+  // The window counts as wall where openings of its size are not taken off.
+  const all = measured(kitchen, 'wall', { least_opening_m2: 1.5 });
+  expect(all.area_m2 - wall.area_m2).toBeCloseTo(1.2, 9);
+  // Painted behind units, all but openings and tile.
+  const behind = measured(kitchen, 'wall', { paint_behind_units: true });
+  expect(behind.area_m2).toBeCloseTo(37.44 - 3.09 - 6.0 * 0.5, 9);
+});
+
+it('sums one face of fronts', () => {
+  const front = (length_mm: number, width_mm: number, count: number) =>
+    ({ kind: 'door', length_mm, width_mm, count }) as const;
+  const parts = [front(597, 715, 4), front(397, 715, 2), front(597, 140, 2), front(597, 283, 4)];
+  expect(partsArea(parts)).toBeCloseTo(3.118, 3);
+});
+
+it('makes fronts 3 mm narrower than their modules and 5 mm lower than their carcass: 600 x 720 is 597 x 715', () => {
+  const { parts } = measured(usual, 'base-fronts');
+  const widths = new Set(parts.filter(({ kind }) => kind === 'door').map(({ length_mm }) => (length_mm + 3) % 50));
+  expect([...widths]).toEqual([0]);
+  expect(parts).toContainEqual({ kind: 'door', length_mm: 597, width_mm: 715, count: 2 });
+  expect(parts.filter(({ kind }) => kind === 'drawer').map(({ width_mm }) => width_mm)).toContain(140);
+});
+
+it('measures what covers leave of a rectangle, and its outlines', () => {
+  const whole = { a: [0, 4], z: [0, 3] } as const;
+  expect(uncovered(whole, [])).toEqual({ area: 12, outline: 14 });
+  // A corner of 1 x 1 keeps the outline; a hole of 1 x 1 adds 4 m; covers that overlap count once.
+  const corner = { a: [-1, 1], z: [2, 5] } as const;
+  const hole = { a: [2, 3], z: [1, 2] } as const;
+  expect(uncovered(whole, [corner])).toEqual({ area: 11, outline: 14 });
+  expect(uncovered(whole, [corner, hole, hole])).toEqual({ area: 10, outline: 18 });
+  expect(uncovered(whole, [whole])).toEqual({ area: 0, outline: 0 });
+});
