@@ -30,6 +30,7 @@ export interface PlacedPart {
   readonly to_mm: number;
   readonly x_mm: number;
   readonly y_mm: number;
+  /** Of the part itself: along the slab, or where it is turned across it. */
   readonly length_mm: number;
   readonly width_mm: number;
   /** Its length lies across the slab. */

@@ -1,0 +1,125 @@
+import { failure, type Problem, type Result, success } from '../../../engine/result';
+import { areaOfParts } from '../area-of-parts';
+import { roundUp } from '../round-up';
+import type { CutSlab, PlacedPart, SlabLayout, SlabPiece, SlabRules } from '../slab-types';
+import { packParts } from './pack-parts';
+import { fits, type Lies, type Packing, type Room } from './packing';
+import { type SeamedPiece, seamsOf, usableOf } from './part-pieces';
+
+/** Ways to set seams that are tried for fewer slabs. */
+const MOST_WAYS = 16;
+
+/** A part to cut: of which piece, and where on it. */
+interface Part {
+  readonly piece: number;
+  readonly from_mm: number;
+  readonly to_mm: number;
+}
+
+/** Seams of each piece. */
+type Seams = readonly (readonly number[])[];
+
+/**
+ * Lays pieces on slabs: as few as are found, cut from edge to edge with a saw cut between parts. What is longer than a slab is seamed as
+ * `chooseSeams` says; another place than the best is taken only where it saves a slab. `own` are seams that somebody set, mm along their
+ * piece, by its id. Slabs come in the order of the pieces. Pieces without area need no slab. Problems: `no-size`, `slab-too-small`,
+ * `no-seam-place`, `seam-outside`, `part-too-long`; notices on seams of one's own: `part-short`, `seam-in-cutout`.
+ */
+export function layOnSlabs(
+  pieces: readonly SlabPiece[],
+  rules: SlabRules,
+  own: ReadonlyMap<string, readonly number[]> = new Map(),
+): Result<SlabLayout> {
+  const { slab_mm, trim_mm, kerf_mm, shortest_part_mm } = rules;
+  const sizes = pieces.flatMap(({ length_mm, width_mm }) => [length_mm, width_mm]);
+  const sized = [...sizes, ...slab_mm, trim_mm, kerf_mm, shortest_part_mm];
+  if (!sized.every((size) => Number.isFinite(size) && size >= 0)) return failure(NO_SIZE);
+  const cut = pieces.filter((piece) => piece.length_mm > 0 && piece.width_mm > 0);
+  const seamed: SeamedPiece[] = [];
+  const notices: Problem[] = [];
+  for (const piece of cut) {
+    const found = seamsOf(piece, rules, own.get(piece.id));
+    if (!found.ok) return found;
+    seamed.push(found.value);
+    notices.push(...(found.notices ?? []));
+  }
+  const area_m2 = areaOfParts(cut);
+  const slab_m2 = areaOfParts([{ length_mm: slab_mm[0], width_mm: slab_mm[1] }]);
+  const lower_bound = area_m2 > 0 ? roundUp(area_m2 / slab_m2) : 0;
+  const { seams, parts, packing } = fewestOf(seamed, rules, lower_bound);
+  const slabs = inOrder(packing).map(
+    (spots, i): CutSlab => ({
+      parts: spots.map((spot) => placed(spot, parts[spot.part]!, cut, rules)),
+      mirrored: rules.match === 'bookmatch' && i % 2 === 1,
+    }),
+  );
+  const layout: SlabLayout = {
+    slabs,
+    seams: cut.flatMap(({ id }, i) => seams[i]!.map((at_mm) => ({ piece: id, at_mm }))),
+    yield: slabs.length === 0 ? 0 : area_m2 / (slabs.length * slab_m2),
+    lower_bound,
+  };
+  return success(layout, notices);
+}
+
+const NO_SIZE: Problem = {
+  code: 'no-size',
+  text: 'A piece, the slab or its trim has no size.',
+  remedy: 'Give lengths and widths in mm, 0 or more.',
+};
+
+/** The best seams, or the first others that need fewer slabs. */
+function fewestOf(seamed: readonly SeamedPiece[], rules: SlabRules, lower_bound: number) {
+  const { length_mm, width_mm } = usableOf(rules);
+  const room: Room = { along: length_mm + rules.kerf_mm, across: width_mm + rules.kerf_mm };
+  const packed = (seams: Seams, under: number) => {
+    const parts = partsOf(seamed, seams);
+    const lies = parts.map((part) => liesOf(part, seamed, rules, room));
+    const packing = packParts(lies, room, under);
+    return packing && { seams, parts, packing };
+  };
+  const [first, ...others] = waysToSeam(seamed);
+  let best = packed(first!, Number.POSITIVE_INFINITY)!;
+  for (const seams of others) {
+    if (best.packing.length <= lower_bound) break;
+    best = packed(seams, best.packing.length) ?? best;
+  }
+  return best;
+}
+
+/** All pieces seamed the best way, then ways that differ from it, those of the first pieces changing first. */
+function waysToSeam(seamed: readonly SeamedPiece[]): readonly Seams[] {
+  let all: readonly Seams[] = [[]];
+  for (const { ways } of seamed) all = ways.flatMap((way) => all.map((seams) => [...seams, way])).slice(0, MOST_WAYS);
+  return all;
+}
+
+const partsOf = (seamed: readonly SeamedPiece[], seams: Seams): readonly Part[] =>
+  seamed.flatMap(({ piece }, i) => {
+    const ends = [0, ...seams[i]!, piece.length_mm];
+    return ends.slice(1).map((to_mm, k) => ({ piece: i, from_mm: ends[k]!, to_mm }));
+  });
+
+function liesOf({ piece, from_mm, to_mm }: Part, seamed: readonly SeamedPiece[], rules: SlabRules, room: Room): Lies {
+  const [along, across] = [to_mm - from_mm + rules.kerf_mm, seamed[piece]!.piece.width_mm + rules.kerf_mm];
+  const straight = { along, across, turned: false };
+  const turned = { along: across, across: along, turned: true };
+  return [straight, ...(rules.may_turn ? [turned] : [])].filter((lie) => fits(lie, room));
+}
+
+/** Slabs by the first part on them; on a slab from its lower left corner. */
+const inOrder = (packing: Packing): Packing =>
+  packing.map((spots) => [...spots].sort((a, b) => a.y - b.y || a.x - b.x)).sort((a, b) => firstPart(a) - firstPart(b));
+
+const firstPart = (spots: Packing[number]): number => Math.min(...spots.map(({ part }) => part));
+
+function placed(
+  { x, y, lie }: Packing[number][number],
+  { piece, from_mm, to_mm }: Part,
+  pieces: readonly SlabPiece[],
+  { trim_mm }: SlabRules,
+): PlacedPart {
+  const { id, width_mm } = pieces[piece]!;
+  const at = { x_mm: trim_mm + x, y_mm: trim_mm + y };
+  return { piece: id, from_mm, to_mm, ...at, length_mm: to_mm - from_mm, width_mm, turned: lie.turned };
+}
