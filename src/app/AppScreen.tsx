@@ -22,6 +22,7 @@ import { ShowroomDialogs } from './showroom/ShowroomDialogs';
 
 const BroughtPane = lazy(() => import('./panes/BroughtPane').then((pane) => ({ default: pane.BroughtPane })));
 const LibrariesPane = lazy(() => import('./panes/LibrariesPane').then((pane) => ({ default: pane.LibrariesPane })));
+const SchedulePane = lazy(() => import('./panes/SchedulePane').then((pane) => ({ default: pane.SchedulePane })));
 const NewProjectPane = lazy(() => import('./panes/NewProjectPane').then((pane) => ({ default: pane.NewProjectPane })));
 
 /** The parts of the screen, each behind its own boundary so that a bug in one leaves the rest usable. */
@@ -34,6 +35,7 @@ export function AppScreen() {
   const keysHelp = useAppState((state) => state.keysHelp);
   const asking = useAppState((state) => state.asking);
   const brought = useAppState((state) => state.brought !== null);
+  const ordering = useAppState((state) => state.ordering);
   const libraries = useAppState((state) => state.libraries);
   const isShowroom = useAppState((state) => state.showroom !== null);
   const run = useAppState((state) => state.showroomRun);
@@ -82,6 +84,11 @@ export function AppScreen() {
       {libraries && (
         <ApartPane onClose={() => store.setState({ libraries: false })}>
           <LibrariesPane />
+        </ApartPane>
+      )}
+      {ordering && (
+        <ApartPane onClose={() => store.setState({ ordering: false })}>
+          <SchedulePane />
         </ApartPane>
       )}
       {brought && (

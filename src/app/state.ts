@@ -137,6 +137,8 @@ export interface AppState extends SceneState, OfflineState, ShowroomState {
   readonly asking: boolean;
   /** The libraries are looked after. */
   readonly libraries: boolean;
+  /** The schedule is open. */
+  readonly ordering: boolean;
   /** A file of finishes that was dropped on the page, for the libraries to read. */
   readonly dropped: File | null;
   readonly pointed: readonly SurfaceId[];
@@ -203,6 +205,7 @@ export function initialState(project: Project, theme: Theme): AppState {
     lengthUnit: null,
     asking: false,
     libraries: false,
+    ordering: false,
     dropped: null,
     pointed: [],
     keysHelp: false,

@@ -8,13 +8,25 @@ import { help } from './commands/help';
 import { importFinishes } from './commands/import';
 import { lamp } from './commands/lamp';
 import { light } from './commands/light';
+import { schedule } from './commands/schedule';
 import { shift } from './commands/shift';
 import { shortlist } from './commands/shortlist';
 import { inWords, readSpeech, type Speech } from './in-words';
 import { printable } from './printable';
 import { problemText } from './problem-text';
 
-const WORKING: readonly Command[] = [assess, carryOver, color, compare, importFinishes, lamp, light, shift, shortlist];
+const WORKING: readonly Command[] = [
+  assess,
+  carryOver,
+  color,
+  compare,
+  importFinishes,
+  lamp,
+  light,
+  schedule,
+  shift,
+  shortlist,
+];
 
 /** More lines than this on the screen hide the first one. */
 const MOST_LINES = 12;

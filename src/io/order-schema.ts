@@ -62,7 +62,7 @@ export const itemSchema = v.object({
   ordered_on: maybeText,
   lot: v.optional(v.object(lot)),
   delivery: v.optional(
-    v.object({ on: text, by: text, outcome: v.picklist(['accepted', 'rejected']), ...lot, note: maybeText }),
+    v.object({ on: text, by: maybeText, outcome: v.picklist(['accepted', 'rejected']), ...lot, note: maybeText }),
   ),
   approved: v.optional(v.object({ by: text, on: text })),
   note: maybeText,

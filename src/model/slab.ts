@@ -10,6 +10,16 @@ const SLAB_MM: { readonly [C in Finish['class']]?: readonly [number, number] } =
 /** Flecks finer than this look alike everywhere, mm: the slab's own figure does not show. */
 const SHOWN_FLECK_MM = 10;
 
+/** Size of the slab or sheet a finish comes in, mm, and whether that is only usual for its class; null where nothing is known. */
+export function slabSizeOf({ slab_mm, piece_mm, class: kind }: Finish): {
+  readonly size_mm: readonly [length: number, width: number];
+  readonly isUsual: boolean;
+} | null {
+  if (slab_mm) return { size_mm: slab_mm, isUsual: false };
+  const usual = SLAB_MM[kind];
+  return usual && !piece_mm ? { size_mm: usual, isUsual: true } : null;
+}
+
 /** Size of the slab a finish comes in where its slab has a figure of its own; null for what has none, and for tiles. */
 export function slabOf(finish: Finish): readonly [length: number, width: number] | null {
   if (finish.piece_mm && !finish.slab_mm) return null;

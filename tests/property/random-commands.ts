@@ -3,6 +3,7 @@ import { SURFACES } from '../../src/engine/surface';
 import type { Command } from '../../src/model/commands';
 import { LAMP_GROUPS } from '../../src/model/project';
 import { demoProject } from '../io/demo';
+import { orderCommand } from './random-order-commands';
 
 const demo = demoProject();
 
@@ -31,6 +32,7 @@ const newFinish = fc
   });
 
 const simple: fc.Arbitrary<Command> = fc.oneof(
+  orderCommand,
   fc.record({ kind: fc.constant('lay-finish' as const), option, surface, finish: finishId }),
   fc.record({ kind: fc.constant('lay-finish' as const), option, surface, finish: finishId, laying }),
   fc.record({ kind: fc.constant('set-laying' as const), option, surface, laying }),

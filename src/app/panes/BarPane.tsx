@@ -54,6 +54,7 @@ export function BarPane() {
       redoLabel={tryOut ? null : toldOf(redoLabel(history))}
       onUndo={actions.undo}
       onRedo={actions.redo}
+      onSchedule={() => store.setState({ ordering: true })}
       onOpen={(file) => void dropFiles(store, { actions, projects }, [file])}
       onSave={() => saveProject(store)}
       more={{

@@ -3,12 +3,13 @@ import type { Project } from '../../model/project';
 import type { Showroom } from './showroom-state';
 
 /**
- * The project a customer starts from: without the notes, the log and the frozen copies of staff, and with no more finishes of its own than
- * lie there where customers choose from libraries only.
+ * The project a customer starts from: without the notes, the log, the frozen copies and the orders of staff, and with no more finishes of
+ * its own than lie there where customers choose from libraries only.
  */
 export function startProject({ start, range }: Showroom): Project {
-  const { log: _, revisions: __, ...rest } = start;
-  const bare = { ...rest, note: '' };
+  const { log: _, revisions: _frozen, job: _job, samples: _samples, ...rest } = start;
+  const options = start.options.map(({ items: _items, extras: _extras, ...option }) => option);
+  const bare = { ...rest, note: '', options };
   if (range.project) return bare;
   const laid = new Set(
     start.options.flatMap(({ scheme }) =>

@@ -53,9 +53,14 @@ export function changeOrder(project: Project, command: OrderCommand): Result<Pro
   }
 }
 
-function setItem(project: Project, option: string, given: ItemRecord): Result<Project> {
+function setItem(project: Project, option: string, { approved, delivery, ...given }: ItemRecord): Result<Project> {
   return onOption(project, option, ({ items = [], ...rest }) => {
-    const record = said(given);
+    const record: ItemRecord = {
+      ...said(given),
+      ...(approved && { approved }),
+      // Its day is needed, and refused where it is none.
+      ...(delivery && { delivery: { ...said(delivery), on: delivery.on } }),
+    };
     const known = items.find(({ item, finish }) => item === record.item && finish === record.finish);
     const saysSomething = Object.keys(record).some((name) => name !== 'item' && name !== 'finish');
     const others = items.filter((one) => one !== known);
@@ -75,11 +80,18 @@ function onOption(project: Project, id: string, change: (option: Option) => Resu
 function said<T extends object>(value: T): T {
   const entries = Object.entries(value).map(([name, one]) => {
     const isRecord = typeof one === 'object' && one !== null && !Array.isArray(one);
-    return [name, isRecord ? said(one as object) : typeof one === 'string' ? one.trim() : one] as const;
+    return [name, isRecord ? said(one as object) : one] as const;
   });
-  const kept = entries.filter(([, one]) => one !== undefined && one !== '' && !isNothing(one));
+  const kept = entries.filter(
+    ([name, one]) => one !== undefined && (NEEDED.has(name) || !isBlank(one)) && !isNothing(one),
+  );
   return Object.fromEntries(kept) as T;
 }
+
+/** What a record cannot do without: a blank one is refused, not left out. */
+const NEEDED: ReadonlySet<string> = new Set(['item', 'finish', 'id', 'what']);
+
+const isBlank = (value: unknown): boolean => typeof value === 'string' && value.trim() === '';
 
 const isNothing = (value: unknown): boolean =>
   typeof value === 'object' && value !== null && !Array.isArray(value) && Object.keys(value).length === 0;

@@ -4,7 +4,7 @@ import { checkPrice } from '../price';
 import { ASSUMPTION_BOUNDS, type QuantityAssumptions } from '../quantity/assumptions';
 import { checkDay } from './day';
 import { isExtraTag, isItemTag } from './item-tags';
-import type { Delivery, ExtraItem, ItemRecord, Job, SampleRecord } from './records';
+import type { ExtraItem, ItemRecord, Job, SampleRecord } from './records';
 import { STAGES } from './stages';
 
 /** Longest lead times there are; more would be a slip of the pen. */
@@ -49,15 +49,10 @@ export const checkItem = (record: ItemRecord, path: string): readonly Problem[] 
   ...maybeNumber(record.lead_time_weeks, LEAD_WEEKS, `${path}.lead_time_weeks`),
   ...checkDay(record.needed_on, `${path}.needed_on`),
   ...checkDay(record.ordered_on, `${path}.ordered_on`),
-  ...(record.delivery ? checkDelivery(record.delivery, `${path}.delivery`) : []),
+  ...checkDay(record.delivery?.on, `${path}.delivery.on`),
   ...(record.approved
     ? [...checkText(record.approved.by, `${path}.approved.by`), ...checkDay(record.approved.on, `${path}.approved.on`)]
     : []),
-];
-
-const checkDelivery = (delivery: Delivery, path: string): readonly Problem[] => [
-  ...checkDay(delivery.on, `${path}.on`),
-  ...checkText(delivery.by, `${path}.by`),
 ];
 
 /** What is wrong with what an option orders besides. */

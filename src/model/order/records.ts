@@ -28,7 +28,7 @@ export interface Lot {
 /** What came, held against what was agreed. */
 export interface Delivery extends Lot {
   readonly on: Day;
-  readonly by: string;
+  readonly by?: string;
   readonly outcome: 'accepted' | 'rejected';
   readonly note?: string;
 }

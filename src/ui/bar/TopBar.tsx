@@ -1,6 +1,7 @@
-import { Columns2, FolderOpen, Save } from 'lucide-react';
+import { ClipboardList, Columns2, FolderOpen, Save } from 'lucide-react';
 import { useRef } from 'react';
 import { PROJECTS } from '../words/projects';
+import { SCHEDULE } from '../words/schedule';
 import { BAR } from '../words/top-bar';
 import { LedgeMark } from './LedgeMark';
 import { MoreMenu, type MoreMenuProps } from './MoreMenu';
@@ -18,6 +19,7 @@ export interface TopBarProps extends UndoButtonsProps {
   readonly optionSwitch: OptionSwitchProps;
   readonly sideBySide: boolean;
   readonly onSideBySide: (on: boolean) => void;
+  readonly onSchedule: () => void;
   readonly onOpen: (file: File) => void;
   readonly onSave: () => void;
   readonly more: MoreMenuProps;
@@ -66,6 +68,16 @@ export function TopBar(props: TopBarProps) {
       </div>
       <div className="bar-actions">
         <UndoButtons {...props} />
+        <button
+          type="button"
+          className="button bar-file"
+          title={SCHEDULE.opens}
+          data-opens="schedule"
+          onClick={props.onSchedule}
+        >
+          <ClipboardList className="icon" aria-hidden="true" />
+          <span className="bar-word">{SCHEDULE.title}</span>
+        </button>
         <OpenButton onOpen={props.onOpen} />
         <button type="button" className="button bar-file" onClick={props.onSave}>
           <Save className="icon" aria-hidden="true" />

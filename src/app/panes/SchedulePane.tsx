@@ -1,0 +1,73 @@
+import { useMemo } from 'react';
+import { tableCsv } from '../../io/table-csv';
+import { cautionsOf } from '../../kitchen/cautions-of';
+import { stageDaysOf } from '../../kitchen/schedule/schedule-days';
+import { scheduleOf } from '../../kitchen/schedule/schedule-of';
+import { SCHEDULE_COLUMNS, scheduleTable } from '../../kitchen/schedule/schedule-table';
+import type { ScheduleRow } from '../../kitchen/schedule/types';
+import type { OrderCommand } from '../../model/commands';
+import { ScheduleDialog } from '../../ui/schedule/ScheduleDialog';
+import { SCHEDULE } from '../../ui/words/schedule';
+import { useApp, useAppState } from '../context';
+import { fileNameOf } from '../file-name';
+import { saveBlob } from '../save-blob';
+import { documentOf, shownOption } from '../state';
+import { today } from '../today';
+import { usePaints } from '../use-option-paints';
+
+const PLAIN = { layout: 'plain' } as const;
+
+/** The schedule of the option on screen; what is tried is not in it, for nothing was decided by it. */
+export function SchedulePane() {
+  const { store, actions } = useApp();
+  const project = useAppState(documentOf);
+  const shown = useAppState(shownOption).id;
+  const assessment = useAppState((state) => state.assessments[shown] ?? null);
+  const option = project.options.find(({ id }) => id === shown) ?? project.options[0]!;
+  const paintOf = usePaints();
+  const day = today();
+  const schedule = useMemo(
+    () => scheduleOf(project, option, cautionsOf(project, option, assessment), day),
+    [project, option, assessment, day],
+  );
+  const library = useMemo(() => new Map(project.library.map((finish) => [finish.id, finish])), [project.library]);
+  const run = (command: OrderCommand, continues = false) => actions.run(command, continues);
+  return (
+    <ScheduleDialog
+      option={option.name}
+      kitchen={project.kitchen}
+      schedule={schedule}
+      library={library}
+      revision={project.revisions?.at(-1)?.id ?? null}
+      today={day}
+      records={option.items ?? []}
+      extras={option.extras ?? []}
+      samples={project.samples ?? []}
+      job={project.job ?? {}}
+      days={stageDaysOf(project, option)}
+      assumptions={project.quantities ?? {}}
+      paintOf={(row: ScheduleRow) => {
+        const finish = row.finish === null ? undefined : library.get(row.finish);
+        const [surface] = row.surfaces;
+        if (!finish) return null;
+        const laying = row.kind === 'grout' || surface === undefined ? PLAIN : option.scheme[surface].laying;
+        return paintOf(finish, laying, true);
+      }}
+      onRecord={(record, continues) => run({ kind: 'set-item', option: option.id, record }, continues)}
+      onState={({ surfaces }, state) => actions.setState(surfaces, state)}
+      onExtra={(extra, continues) => run({ kind: 'set-extra', option: option.id, extra }, continues)}
+      onRemoveExtra={(id) => run({ kind: 'remove-extra', option: option.id, id })}
+      onSample={(sample, continues) => run({ kind: 'set-sample', sample }, continues)}
+      onRemoveSample={(finish) => run({ kind: 'remove-sample', finish })}
+      onJob={(job, continues) => run({ kind: 'set-job', job }, continues)}
+      onAssumptions={(assumptions) => run({ kind: 'set-assumptions', assumptions })}
+      onFreeze={() => actions.freeze(SCHEDULE.revisionName(option.name), '')}
+      onCsv={() => {
+        const text = tableCsv(SCHEDULE_COLUMNS, scheduleTable(schedule), true);
+        saveBlob(new Blob([text], { type: 'text/csv;charset=utf-8' }), `${fileNameOf(project)} schedule.csv`);
+      }}
+      onPrint={() => store.setState({ ordering: false })}
+      onClose={() => store.setState({ ordering: false })}
+    />
+  );
+}

@@ -1,0 +1,78 @@
+import type { ItemRecord } from '../../model/order/records';
+import type { Finish } from '../../model/project';
+import type { QuantityAssumptions } from '../../model/quantity/assumptions';
+import { orderOf } from '../../model/quantity/order';
+import { layOnSlabs } from '../../model/quantity/slab/lay-on-slabs';
+import type { SlabPiece } from '../../model/quantity/slab-types';
+import { packOf } from '../../model/quantity/supply-pack';
+import { slabOf, slabSizeOf } from '../../model/slab';
+import type { SurfaceTakeoff } from '../takeoff/types';
+import type { Counted } from './item-quantity';
+import { RESTS_ON } from './quantity-words';
+import type { ScheduleItem } from './types';
+
+/** What is cut from whole slabs: as many as the pieces ask for when they are laid on them. */
+export function cutFromSlabs(
+  item: ScheduleItem,
+  finish: Finish,
+  record: ItemRecord | undefined,
+  surfaces: readonly SurfaceTakeoff[],
+  assumptions: QuantityAssumptions,
+): Counted {
+  const size = slabSizeOf(finish)!;
+  const area_m2 = surfaces.reduce((sum, one) => sum + one.area_m2, 0);
+  const pieces = surfaces.flatMap(piecesOf);
+  const laid = layOnSlabs(pieces, {
+    slab_mm: size.size_mm,
+    trim_mm: assumptions.slab_trim_mm,
+    kerf_mm: assumptions.kerf_mm,
+    shortest_part_mm: assumptions.shortest_part_mm,
+    // Veins and grain run on through all pieces.
+    may_turn: slabOf(finish) === null,
+    match: item.laying.slab?.match ?? 'bookmatch',
+  });
+  if (!laid.ok) {
+    return {
+      quantity: null,
+      problems: [{ code: 'slab-too-small', text: `${laid.problem.text} ${laid.problem.remedy}` }],
+    };
+  }
+  const slabs = laid.value;
+  const slab_m2 = (size.size_mm[0] * size.size_mm[1]) / 1e6;
+  const spare_packs = record?.spare_packs ?? 0;
+  const corners = surfaces.reduce((sum, one) => sum + (one.corner_joints ?? 0), 0);
+  const order = orderOf(
+    { net: slabs.slabs.length, measure: 'slab', waste_percent: 0, spare_packs },
+    packOf(finish.supply ?? {}) ?? { container: null, quantity: 1, measure: 'slab' },
+    { slab_m2 },
+  );
+  return {
+    quantity: {
+      area_m2,
+      net: slabs.slabs.length,
+      net_measure: 'slab',
+      waste_percent: 0,
+      order,
+      rests_on: [
+        RESTS_ON.slab(size.size_mm, size.isUsual),
+        RESTS_ON.cut(assumptions.slab_trim_mm, assumptions.kerf_mm),
+        RESTS_ON.seams(slabs.seams.length, corners),
+        RESTS_ON.yield(slabs.yield, slabs.slabs.length, slabs.lower_bound),
+        RESTS_ON.cutouts,
+      ],
+      parts: surfaces.flatMap(({ parts }) => parts),
+      slabs: { ...slabs, slab_mm: size.size_mm },
+    },
+    problems: [],
+  };
+}
+
+const piecesOf = ({ surface, parts }: SurfaceTakeoff): readonly SlabPiece[] =>
+  parts.flatMap(({ kind, length_mm, width_mm, count, cutouts_mm = [] }, i) =>
+    Array.from({ length: count }, (_, k) => ({
+      id: `${surface} ${kind} ${i + 1}${count > 1 ? `.${k + 1}` : ''}`,
+      length_mm,
+      width_mm,
+      cutouts_mm,
+    })),
+  );

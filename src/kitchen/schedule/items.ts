@@ -1,0 +1,58 @@
+import { SURFACES, type SurfaceId } from '../../engine/surface';
+import { isEmpty } from '../../model/empty-surface';
+import { isTiled } from '../../model/laying';
+import { groutTag, TAG_OF } from '../../model/order/item-tags';
+import { STAGE_OF, STAGES } from '../../model/order/stages';
+import type { Finish, Option, Placement } from '../../model/project';
+import { purchaseKind, stageOfItem } from './purchase-kind';
+import type { ScheduleItem } from './types';
+
+/** Joints that need a filler: of boards there are none. */
+const wantsGrout = (finish: Finish, { laying }: Placement): boolean => isTiled(finish, laying);
+
+/**
+ * What an option orders, in the order of installing: surfaces of one finish that are bought alike, put in together and equally settled are
+ * one item; so is the grout of what is tiled. What is counted (sinks, taps) is an item of its own each, as is what nothing is chosen for.
+ */
+export function scheduleItems(
+  option: Option,
+  library: readonly Finish[],
+  present: readonly SurfaceId[],
+): readonly ScheduleItem[] {
+  const byId = new Map(library.map((finish) => [finish.id, finish]));
+  const items = new Map<string, ScheduleItem>();
+  const add = (key: string, item: ScheduleItem) => {
+    const known = items.get(key);
+    items.set(key, known ? { ...known, surfaces: [...known.surfaces, ...item.surfaces] } : item);
+  };
+  for (const surface of SURFACES.filter((one) => present.includes(one))) {
+    const placement = option.scheme[surface];
+    const { laying, state } = placement;
+    const finish = byId.get(placement.finish);
+    if (!finish || isEmpty(placement)) {
+      const stage = STAGE_OF[surface];
+      add(surface, { id: TAG_OF[surface], kind: 'count', surfaces: [surface], finish: null, laying, state, stage });
+      continue;
+    }
+    const kind = purchaseKind(finish, laying, surface);
+    const stage = stageOfItem(surface, kind);
+    const alone = kind === 'count' ? surface : '';
+    const key = [finish.id, kind, stage, state, alone].join(' ');
+    add(key, { id: TAG_OF[surface], kind, surfaces: [surface], finish, laying, state, stage });
+    const grout = laying.grout === undefined ? undefined : byId.get(laying.grout);
+    if (grout && wantsGrout(finish, placement)) {
+      const filler = {
+        id: groutTag(surface),
+        kind: 'grout',
+        surfaces: [surface],
+        finish: grout,
+        laying,
+        state,
+        stage,
+      } as const;
+      add([grout.id, 'grout', stage, state].join(' '), filler);
+    }
+  }
+  const order = ({ stage }: ScheduleItem) => STAGES.indexOf(stage);
+  return [...items.values()].sort((a, b) => order(a) - order(b));
+}

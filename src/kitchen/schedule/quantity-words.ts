@@ -1,0 +1,66 @@
+import { joined } from '../../engine/judge/surface-words';
+import type { CoatedFaces, FloorReach } from '../../model/quantity/assumptions';
+import type { Deduction } from '../takeoff/types';
+
+const OFF: { readonly [K in Deduction['kind']]: string } = {
+  window: 'windows',
+  'glazed-door': 'glazed doors',
+  door: 'the door',
+  'open-side': 'the open side',
+  units: 'what stands behind units',
+  'tall-units': 'what stands behind tall units',
+  splash: 'what the backsplash covers',
+  island: 'the island',
+  hood: 'the hood',
+};
+
+const FLOOR: { readonly [R in FloorReach]: string } = {
+  'under-units': 'Laid under the units as far as the walls.',
+  'to-plinth': 'Laid up to the toe kicks, not under the units.',
+};
+
+const FACES: { readonly [F in CoatedFaces]: string } = {
+  both: 'both faces and edges of doors and drawer fronts, one face of panels',
+  front: 'one face of all fronts',
+};
+
+/** What quantities rest on, in sentences: metric and in US words, to be retold where others are wanted. */
+export const RESTS_ON = {
+  measuresNothing: 'This measures nothing in the kitchen as it is drawn. Check the kitchen, or lay something else.',
+  noPack: (unit: string | undefined) =>
+    unit
+      ? `"${unit}" does not say how much is in a pack: ask the supplier, then round up.`
+      : 'It is not known how it is packed: ask the supplier, then round up.',
+  noSlabSize: 'No slab or sheet size is known for it: only its area can be told.',
+  waste: (percent: number, isWet: boolean, isOwn: boolean) =>
+    `${number(percent, 1)} % waste for ${isWet ? 'what stays in the container and on tools' : 'cuts and breakage'}${isOwn ? ', as set for this item' : ''}.`,
+  spares: (packs: number) => `${packs === 1 ? 'One pack' : `${packs} packs`} kept for repairs.`,
+  fronts: ({ doors, drawers }: { readonly doors: number; readonly drawers: number }) =>
+    `${plural(doors, 'door')}, ${plural(drawers, 'drawer front')}; panels and fillers in the area. One face.`,
+  strip: (m: number) => `${number(m, 2)} m in all.`,
+  counted: 'Counted as drawn.',
+  gap: (mm: number) => `A gap of ${number(mm)} mm stays open at all edges of a floating floor.`,
+  floor: FLOOR,
+  deducted: (m2: number, kinds: readonly Deduction['kind'][]) =>
+    `${number(m2, 2)} m² taken off for ${joined(kinds.map((kind) => OFF[kind]))}.`,
+  tiles: ([a, b]: readonly [number, number], joint: number) =>
+    `Pieces of ${number(a)} × ${number(b)} mm with joints of ${number(joint, 1)} mm.`,
+  coat: (m2: number, coats: number, spread: number) =>
+    `${number(m2, 2)} m², ${plural(coats, 'coat')}, ${number(spread, 1)} m² per liter: the can's own figure decides.`,
+  frontCoat: (m2: number, coats: number, spread: number, faces: CoatedFaces) =>
+    `${number(m2, 2)} m² of fronts (${FACES[faces]}), ${plural(coats, 'coat')}, ${number(spread, 1)} m² per liter.`,
+  grout: (depths: readonly number[], density: number) =>
+    `Joints ${depths.length > 0 ? joined(depths.map((mm) => `${number(mm, 1)} mm`)) : 'of no'} deep, ${number(density, 2)} kg per liter.`,
+  slab: ([length, width]: readonly [number, number], isUsual: boolean) =>
+    `Slabs of ${number(length)} × ${number(width)} mm${isUsual ? ', usual for this material: ask for the real size' : ''}.`,
+  cut: (trim: number, kerf: number) => `${number(trim)} mm trimmed all round, saw cuts of ${number(kerf)} mm.`,
+  seams: (seams: number, corners: number) =>
+    `${seams === 0 ? 'No seam' : plural(seams, 'seam')} where slabs end${corners > 0 ? `, ${plural(corners, 'joint')} in corners` : ''}.`,
+  yield: (share: number, slabs: number, least: number) =>
+    `${number(100 * share, 1)} % of the slabs is used; ${slabs === least ? 'area alone asks for as many' : `by area alone ${least} would do`}.`,
+  cutouts: 'Cut-outs are not taken off.',
+} as const;
+
+const plural = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`;
+
+const number = (value: number, digits = 0): string => String(Number(value.toFixed(digits)));

@@ -1,0 +1,120 @@
+import type { Caution } from '../../model/cautions';
+import type { Kitchen } from '../../model/kitchen';
+import type { ItemRecord, SampleRecord } from '../../model/order/records';
+import type { Finish, Supply } from '../../model/project';
+import { costOf } from '../../model/quantity/cost';
+import { slabSizeOf } from '../../model/slab';
+import { type Counted, itemQuantity, type Measured, sizeOfOne } from './item-quantity';
+import { elementOf, locationOf } from './place-words';
+import { careOf, rowCautions } from './row-cautions';
+import { rowColors } from './row-colors';
+import { type Calendar, rowDates } from './row-dates';
+import type { RowProblem, ScheduleItem, ScheduleRow } from './types';
+
+/** What rows are made from besides their items. */
+export interface RowBasis {
+  readonly kitchen: Kitchen;
+  readonly measured: Measured;
+  readonly calendar: Calendar;
+  readonly cautions: readonly Caution[];
+  readonly samples: readonly SampleRecord[];
+}
+
+const WORDS = {
+  noFinish: 'Nothing is chosen yet.',
+  noPrice: 'No price is known.',
+  otherUnit: (per: string) => `The price is per ${per}, which the quantity cannot be told in.`,
+  noGrout: 'No grout is chosen for its joints.',
+};
+
+/** The row of an item. `revision` is added where revisions are looked through. */
+export function rowOf(item: ScheduleItem, basis: RowBasis): Omit<ScheduleRow, 'revision'> {
+  const { finish, laying, kind, stage, state, surfaces } = item;
+  const record = recordOf(item, basis.measured.option.items);
+  const { quantity, problems } = itemQuantity(item, record, basis.measured);
+  const colors = finish ? rowColors(finish) : { colors: [], lrv: null };
+  const supply: Supply = finish?.supply ?? {};
+  const isBought = finish !== null && state !== 'fixed';
+  const weeks = record?.lead_time_weeks ?? supply.lead_time_weeks;
+  const ordered_on = record?.ordered_on;
+  const dates =
+    isBought && state !== 'ordered'
+      ? rowDates(kind, stage, weeks, record ?? {}, basis.calendar)
+      : { needed_on: null, order_by: null, problems: [] };
+  const cost = priceOf(finish, quantity);
+  const isLaid = kind === 'tiles' || kind === 'boards';
+  return {
+    id: item.id,
+    kind,
+    surfaces,
+    stage,
+    room: basis.kitchen.name,
+    location: locationOf(basis.kitchen, surfaces),
+    element: elementOf(item),
+    item: finish?.label ?? '',
+    finish: finish?.id ?? null,
+    class: finish?.class ?? null,
+    colors: colors.colors,
+    lrv: colors.lrv,
+    gloss_gu: finish?.gloss_gu ?? null,
+    size_mm: finish ? (finish.piece_mm ?? slabSizeOf(finish)?.size_mm ?? null) : null,
+    thickness_mm: finish?.thickness_mm ?? (kind === 'slab' ? basis.kitchen.counter.thickness : null),
+    edge:
+      kind === 'slab' && surfaces.some((one) => one !== 'upstand' && one !== 'backsplash')
+        ? basis.kitchen.counter.edge
+        : null,
+    layout: finish && kind !== 'grout' && kind !== 'count' && kind !== 'coat' ? laying.layout : null,
+    start: isLaid ? (laying.start ?? 'centered') : null,
+    direction_deg:
+      finish && kind !== 'grout' && kind !== 'count' && kind !== 'coat' ? (laying.direction_deg ?? 0) : null,
+    joint_mm: kind === 'tiles' || kind === 'grout' ? (laying.joint_mm ?? null) : null,
+    grout: kind === 'tiles' ? (laying.grout ?? null) : null,
+    quantity,
+    supplier: supply.supplier ?? null,
+    code: supply.code ?? null,
+    lot: record?.lot ?? null,
+    unit_price: supply.price
+      ? { amount: supply.price.amount, currency: supply.price.currency ?? null, per: supply.price.per ?? null }
+      : null,
+    total: cost.total,
+    lead_time_weeks: weeks ?? null,
+    needed_on: dates.needed_on,
+    order_by: dates.order_by,
+    ordered_on: ordered_on ?? null,
+    sample: basis.samples.find((one) => one.finish === finish?.id)?.status ?? null,
+    delivery: record?.delivery ?? null,
+    note: record?.note ?? null,
+    care: careOf(finish),
+    cautions: rowCautions(item, basis.cautions),
+    state,
+    approved: record?.approved ?? null,
+    problems: [
+      ...(finish ? [] : [{ code: 'no-finish', text: WORDS.noFinish } as const]),
+      ...problems,
+      ...(kind === 'tiles' && laying.grout === undefined && state !== 'fixed'
+        ? [{ code: 'no-grout', text: WORDS.noGrout } as const]
+        : []),
+      ...(isBought && state !== 'ordered' ? cost.problems : []),
+      ...dates.problems,
+    ],
+  };
+}
+
+/** What is said of an item as long as it has this finish. */
+const recordOf = (item: ScheduleItem, records: readonly ItemRecord[] = []): ItemRecord | undefined =>
+  records.find((record) => record.item === item.id && record.finish === item.finish?.id);
+
+function priceOf(
+  finish: Finish | null,
+  quantity: Counted['quantity'],
+): { readonly total: ScheduleRow['total']; readonly problems: readonly RowProblem[] } {
+  if (!finish) return { total: null, problems: [] };
+  const price = finish.supply?.price;
+  if (!price) return { total: null, problems: [{ code: 'no-price', text: WORDS.noPrice }] };
+  if (!quantity) return { total: null, problems: [] };
+  const cost = costOf(price, quantity.order, sizeOfOne(finish));
+  if (cost.amount === null) {
+    return { total: null, problems: [{ code: 'price-for-other-unit', text: WORDS.otherUnit(price.per ?? 'unit') }] };
+  }
+  return { total: { amount: cost.amount, currency: cost.currency ?? null }, problems: [] };
+}

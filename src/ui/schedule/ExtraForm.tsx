@@ -1,0 +1,104 @@
+import { useState } from 'react';
+import type { ExtraItem } from '../../model/order/records';
+import { Menu } from '../drawer/Menu';
+import { NumberField } from '../room/NumberField';
+import { FITTING_STAGES, ITEM, SCHEDULE } from '../words/schedule';
+import type { ScheduleDoors } from './schedule-props';
+import { TextField } from './TextField';
+
+interface ExtraFormProps {
+  readonly doors: ScheduleDoors;
+  readonly onAdded: (id: string) => void;
+}
+
+/** By which something is ordered that no surface shows. */
+export function ExtraForm({ doors, onAdded }: ExtraFormProps) {
+  const [what, setWhat] = useState('');
+  const add = () => {
+    const id = `X${Math.max(0, ...doors.extras.map((extra) => Number(extra.id.slice(1)))) + 1}`;
+    doors.onExtra({ id, what: what.trim(), stage: 'fittings' }, false);
+    setWhat('');
+    onAdded(id);
+  };
+  return (
+    <form
+      className="extra-form"
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (what.trim() !== '') add();
+      }}
+    >
+      <TextField label={ITEM.newExtra} value={what} onText={setWhat} />
+      <button type="submit" className="button button-outlined" disabled={what.trim() === ''}>
+        {SCHEDULE.add}
+      </button>
+    </form>
+  );
+}
+
+/** What may be said of such a thing. */
+export function ExtraFields({ id, doors }: { readonly id: string; readonly doors: ScheduleDoors }) {
+  const extra = doors.extras.find((one) => one.id === id);
+  if (!extra) return null;
+  const change = (changes: { readonly [K in keyof ExtraItem]?: ExtraItem[K] | undefined }, continues = false) =>
+    doors.onExtra({ ...extra, ...changes } as ExtraItem, continues);
+  const text = (name: 'where' | 'unit' | 'supplier' | 'code' | 'note', label: string) => (
+    <TextField label={label} value={extra[name] ?? ''} onText={(value, on) => change({ [name]: value }, on)} />
+  );
+  return (
+    <section className="item-part item-wide">
+      <div className="item-fields">
+        <TextField
+          label={ITEM.what}
+          value={extra.what}
+          onText={(what, on) => what.trim() !== '' && change({ what }, on)}
+        />
+        {text('where', ITEM.where)}
+        <NumberField
+          label={ITEM.amount}
+          value={extra.quantity ?? null}
+          onValue={(quantity) => {
+            change({ quantity });
+            return [];
+          }}
+          onEmpty={() => {
+            change({ quantity: undefined });
+            return [];
+          }}
+        />
+        {text('unit', ITEM.unit)}
+        {text('supplier', ITEM.supplier)}
+        {text('code', ITEM.code)}
+        <Menu
+          label={ITEM.stage}
+          value={extra.stage}
+          choices={FITTING_STAGES.map((stage) => [stage, SCHEDULE.stages[stage]] as const)}
+          onChoose={(stage) => change({ stage })}
+        />
+        <NumberField
+          label={ITEM.lead}
+          unit={ITEM.weeks}
+          value={extra.lead_time_weeks ?? null}
+          onValue={(lead_time_weeks) => {
+            change({ lead_time_weeks });
+            return [];
+          }}
+          onEmpty={() => {
+            change({ lead_time_weeks: undefined });
+            return [];
+          }}
+        />
+        <TextField
+          label={ITEM.orderedOn}
+          type="date"
+          value={extra.ordered_on ?? ''}
+          onText={(ordered_on, on) => change({ ordered_on }, on)}
+        />
+        {text('note', ITEM.note)}
+      </div>
+      <button type="button" className="button button-plain" onClick={() => doors.onRemoveExtra(id)}>
+        {ITEM.remove}
+      </button>
+    </section>
+  );
+}

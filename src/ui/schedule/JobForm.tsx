@@ -1,0 +1,88 @@
+import { STAGE_DAYS } from '../../model/order/check-order';
+import type { Job } from '../../model/order/records';
+import { STAGES, USUAL_MARGIN_DAYS, USUAL_STAGE_DAYS } from '../../model/order/stages';
+import { NumberField } from '../room/NumberField';
+import { ASSUMED, JOB, SCHEDULE } from '../words/schedule';
+import { dayText } from './day-text';
+import type { ScheduleDoors } from './schedule-props';
+import { TextField } from './TextField';
+
+/** Whom the work is for, and when what is put in. */
+export function JobForm({ job, days, onJob }: ScheduleDoors) {
+  const change = (changes: { readonly [K in keyof Job]?: Job[K] | undefined }, continues = false) =>
+    onJob({ ...job, ...changes } as Job, continues);
+  const text = (name: 'prepared_for' | 'prepared_by' | 'place', label: string) => (
+    <TextField label={label} value={job[name] ?? ''} onText={(value, on) => change({ [name]: value }, on)} />
+  );
+  const numberOf = (take: (value: number | undefined) => void) => ({
+    onValue: (value: number) => {
+      const [least, most] = STAGE_DAYS;
+      if (value < least || value > most)
+        return [{ code: 'out-of-range', text: ASSUMED.between(String(least), `${most} ${JOB.days}`), remedy: '' }];
+      take(Math.round(value));
+      return [];
+    },
+    onEmpty: () => {
+      take(undefined);
+      return [];
+    },
+  });
+  return (
+    <div className="job">
+      <section>
+        <h3>{JOB.who}</h3>
+        <div className="item-fields">
+          {text('prepared_for', JOB.preparedFor)}
+          {text('prepared_by', JOB.preparedBy)}
+          {text('place', JOB.place)}
+        </div>
+        <TextField
+          label={JOB.brief}
+          lines={3}
+          value={job.brief ?? ''}
+          onText={(brief, continues) => change({ brief }, continues)}
+        />
+        <p className="small quiet">{JOB.kept}</p>
+      </section>
+      <section>
+        <h3>{JOB.dates}</h3>
+        <p className="small">{JOB.order}</p>
+        <div className="item-fields">
+          <TextField
+            label={JOB.startsOn}
+            type="date"
+            value={job.starts_on ?? ''}
+            onText={(starts_on, continues) => change({ starts_on }, continues)}
+          />
+          <NumberField
+            label={JOB.margin}
+            unit={JOB.days}
+            value={job.margin_days ?? null}
+            hint={String(USUAL_MARGIN_DAYS)}
+            {...numberOf((margin_days) => change({ margin_days }))}
+          />
+        </div>
+        {!days && <p className="small">{JOB.noStart}</p>}
+        <h4>{JOB.stageDays}</h4>
+        <ul className="job-stages">
+          {STAGES.map((stage) => (
+            <li key={stage}>
+              <NumberField
+                label={SCHEDULE.stages[stage]}
+                unit={JOB.days}
+                value={job.stage_days?.[stage] ?? null}
+                hint={String(USUAL_STAGE_DAYS[stage])}
+                {...numberOf((value) => change({ stage_days: { ...job.stage_days, [stage]: value } as never }))}
+              />
+              {days && (
+                <p className="small quiet">
+                  {JOB.begins} {dayText(days[stage])}
+                </p>
+              )}
+            </li>
+          ))}
+        </ul>
+      </section>
+    </div>
+  );
+}

@@ -1,0 +1,36 @@
+import type { ItemQuantity } from '../../kitchen/schedule/types';
+import { type Measure, toMeasure } from '../../model/quantity/measures';
+import { SCHEDULE } from '../words/schedule';
+import { localeNow, unitNow } from '../words/spoken';
+
+/** What metric measures are shown in where inches are chosen. */
+const US: Partial<Record<Measure, Measure>> = { m2: 'ft2', m: 'ft', L: 'gal', kg: 'lb' };
+const METRIC: Partial<Record<Measure, Measure>> = { ft2: 'm2', ft: 'm', gal: 'L', lb: 'kg' };
+
+/** A quantity in the unit system chosen: "14.68 m²", "158 sq ft", "3 slabs". */
+export function amountText(value: number, measure: Measure): string {
+  const to = (unitNow() === 'in' ? US : METRIC)[measure] ?? measure;
+  return asSold(toMeasure(value, measure, to) ?? value, to);
+}
+
+/** The same in the unit it is sold in, whatever is chosen. */
+export function asSold(value: number, measure: Measure): string {
+  const digits = value >= 100 ? 0 : value >= 10 ? 1 : 2;
+  const text = new Intl.NumberFormat(localeNow(), { maximumFractionDigits: digits }).format(value);
+  return `${text} ${SCHEDULE.measures[measure][value === 1 ? 0 : 1]}`;
+}
+
+/** What is bought: "7 boxes of 0.96 m²", "2 slabs", "14.7 m²". */
+export function orderText({ order }: ItemQuantity): string {
+  const { packs, pack, quantity, measure } = order;
+  if (packs === null || !pack) return amountText(quantity, measure);
+  if (pack.container === null) return asSold(packs * pack.quantity, pack.measure);
+  return `${packs} × ${pack.container} ${asSold(pack.quantity, pack.measure)}`;
+}
+
+/** What is needed before waste, with its area where that is told in something else. */
+export function netText({ net, net_measure, area_m2 }: ItemQuantity): string {
+  const area = area_m2 > 0 && net_measure !== 'm2' ? ` (${amountText(area_m2, 'm2')})` : '';
+  const shown = net_measure === 'piece' || net_measure === 'slab' ? Math.ceil(net - 1e-6) : net;
+  return `${amountText(shown, net_measure)}${area}`;
+}

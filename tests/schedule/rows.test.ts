@@ -1,0 +1,157 @@
+import { describe, expect, it } from 'vitest';
+import { NO_FINISH } from '../../src/model/empty-surface';
+import { codes, demoAfter, finishOf, OPTION, rowIn, scheduled } from './schedule';
+
+const demo = demoAfter();
+
+describe('items of the demo', () => {
+  const schedule = scheduled(demo);
+
+  // Common practice, no source: floor, cabinets, counter from its template, backsplash, fittings, final paint.
+  it('stand in the order of installing, each under the tag of its first surface', () => {
+    expect(schedule.rows.map(({ id, surfaces }) => [id, surfaces.join(' ')])).toEqual([
+      ['FL1', 'floor'],
+      ['FL1G', 'floor'],
+      ['FR1', 'base-fronts wall-fronts tall-fronts island-fronts plinth'],
+      ['HW1', 'hardware'],
+      ['CT1', 'counter island-counter upstand'],
+      ['SK1', 'sink'],
+      ['BS1', 'backsplash'],
+      ['BS1G', 'backsplash'],
+      ['TP1', 'tap'],
+      ['AP1', 'appliance'],
+      ['WL1', 'wall'],
+      ['CL1', 'ceiling frame'],
+    ]);
+  });
+
+  it('say what stays, and order nothing for it', () => {
+    const floor = rowIn(schedule, 'FL1');
+    expect([floor.state, floor.quantity, floor.order_by, codes(floor)]).toEqual(['fixed', null, null, []]);
+  });
+
+  it('carry color, LRV, sheen, size, laying and supply', () => {
+    expect(rowIn(schedule, 'BS1')).toMatchObject({
+      item: 'Neutral white tile, gloss glaze, TL-01',
+      class: 'glazed',
+      size_mm: [200, 100],
+      layout: 'running-bond',
+      start: 'centered',
+      direction_deg: 0,
+      joint_mm: 2,
+      grout: 'GR-01',
+      supplier: 'Demo supplier B',
+      code: 'DEMO-TL-01',
+      lead_time_weeks: 2,
+    });
+    const [color] = rowIn(schedule, 'CT1').colors;
+    expect(color).toMatchObject({ role: 'base', provenance: 'declared' });
+    expect(color!.given).toMatch(/^L\* [\d.]+, a\* .+ \(D65, 2°\)$/);
+    expect(rowIn(schedule, 'CT1')).toMatchObject({ edge: 'eased', thickness_mm: 30, gloss_gu: 30 });
+  });
+
+  it('apart where they differ in finish or state', () => {
+    const apart = scheduled(
+      demoAfter(
+        { kind: 'lay-finish', option: OPTION, surface: 'island-counter', finish: 'ST-03' },
+        { kind: 'set-state', option: OPTION, surface: 'wall-fronts', state: 'decided' },
+      ),
+    );
+    expect(rowIn(apart, 'CT1').surfaces).toEqual(['counter', 'upstand']);
+    expect(rowIn(apart, 'CT2')).toMatchObject({ finish: 'ST-03', surfaces: ['island-counter'] });
+    expect(rowIn(apart, 'FR2')).toMatchObject({ state: 'decided', surfaces: ['wall-fronts'] });
+  });
+});
+
+describe('what is missing is said in the row, and nothing is invented', () => {
+  const edited = (finish: string, changes: object) => scheduled(demoAfter({ kind: 'edit-finish', finish, changes }));
+
+  it('no finish', () => {
+    const schedule = scheduled(
+      demoAfter({ kind: 'lay-finish', option: OPTION, surface: 'backsplash', finish: NO_FINISH.id }),
+    );
+    const row = rowIn(schedule, 'BS1');
+    expect([row.item, row.finish, row.quantity, row.total]).toEqual(['', null, null, null]);
+    expect(codes(row)).toEqual(['no-finish']);
+  });
+
+  it('no lead time, no price, no pack', () => {
+    const row = rowIn(edited('TL-01', { supply: { supplier: 'Demo supplier B' } }), 'BS1');
+    expect(codes(row)).toEqual(['no-pack', 'no-price', 'no-lead-time']);
+    expect(row).toMatchObject({ lead_time_weeks: null, order_by: null, total: null, unit_price: null });
+    expect(row.quantity!.order).toMatchObject({ packs: null, pack: null, measure: 'piece' });
+  });
+
+  it('a price for something the order cannot be told in', () => {
+    const supply = { unit: 'box of 1 m2', pack: 1, price: { amount: 3, currency: 'EUR', per: 'kg' } };
+    expect(codes(rowIn(edited('TL-01', { supply }), 'BS1'))).toContain('price-for-other-unit');
+  });
+
+  it('a slab smaller than the shortest piece asks for another, and gives no count', () => {
+    const row = rowIn(edited('EN-01', { slab_mm: [700, 500] }), 'CT1');
+    expect(codes(row)).toContain('slab-too-small');
+    expect([row.quantity, row.total]).toEqual([null, null]);
+  });
+
+  it('a surface that measures nothing', () => {
+    const bare = {
+      ...demo,
+      kitchen: { ...demo.kitchen, upstand_height: 0 },
+      library: demo.library,
+    };
+    const laid = scheduled(
+      demoAfter(
+        { kind: 'set-kitchen', kitchen: bare.kitchen },
+        { kind: 'lay-finish', option: OPTION, surface: 'upstand', finish: 'ST-03' },
+      ),
+    );
+    const row = laid.rows.find(({ surfaces }) => surfaces.includes('upstand'));
+    // Either it is no surface of this kitchen any more, or its row says that there is nothing to cover.
+    expect(row === undefined || codes(row).includes('measures-nothing')).toBe(true);
+  });
+
+  it('a finish of which no slab and no sheet size is known is told by its area', () => {
+    const laid = scheduled(demoAfter({ kind: 'lay-finish', option: OPTION, surface: 'counter', finish: 'LM-01' }));
+    const row = rowIn(laid, 'CT1');
+    expect(row.quantity!.area_m2).toBeGreaterThan(3);
+    expect(row.quantity!.order.packs).toBeNull();
+    expect(codes(row)).toContain('no-pack');
+  });
+});
+
+describe('what one says of an item', () => {
+  it('counts as long as it has that finish', () => {
+    const record = { item: 'BS1', finish: 'TL-01', waste_percent: 50, lead_time_weeks: 9, note: 'Start at the window' };
+    const said = demoAfter({ kind: 'set-item', option: OPTION, record });
+    expect(rowIn(scheduled(said), 'BS1')).toMatchObject({
+      lead_time_weeks: 9,
+      note: 'Start at the window',
+      quantity: { waste_percent: 50 },
+    });
+    const other = demoAfter(
+      { kind: 'set-item', option: OPTION, record },
+      { kind: 'lay-finish', option: OPTION, surface: 'backsplash', finish: 'TL-02' },
+    );
+    expect(rowIn(scheduled(other), 'BS1')).toMatchObject({ lead_time_weeks: 2, note: null });
+  });
+
+  it('a price makes a total of whole packs', () => {
+    const tile = finishOf(demo, 'TL-01');
+    const supply = { ...tile.supply, price: { amount: 30, currency: 'EUR', per: 'pack' as const } };
+    const row = rowIn(scheduled(demoAfter({ kind: 'edit-finish', finish: 'TL-01', changes: { supply } })), 'BS1');
+    expect(row.total).toEqual({ amount: 30 * row.quantity!.order.packs!, currency: 'EUR' });
+  });
+
+  it('something no surface shows stands last, as it was written', () => {
+    const extra = {
+      id: 'X1',
+      what: 'Primer',
+      quantity: 2,
+      unit: 'can',
+      stage: 'paint',
+      price: { amount: 20 },
+    } as const;
+    const { rows } = scheduled(demoAfter({ kind: 'set-extra', option: OPTION, extra }));
+    expect(rows.at(-1)).toMatchObject({ id: 'X1', element: 'Primer', total: { amount: 40, currency: null } });
+  });
+});
