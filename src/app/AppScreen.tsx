@@ -21,6 +21,7 @@ import { ShowroomBarPane } from './showroom/ShowroomBarPane';
 import { ShowroomDialogs } from './showroom/ShowroomDialogs';
 
 const BroughtPane = lazy(() => import('./panes/BroughtPane').then((pane) => ({ default: pane.BroughtPane })));
+const HandoverPane = lazy(() => import('./handover/HandoverPane').then((pane) => ({ default: pane.HandoverPane })));
 const LibrariesPane = lazy(() => import('./panes/LibrariesPane').then((pane) => ({ default: pane.LibrariesPane })));
 const SchedulePane = lazy(() => import('./panes/SchedulePane').then((pane) => ({ default: pane.SchedulePane })));
 const NewProjectPane = lazy(() => import('./panes/NewProjectPane').then((pane) => ({ default: pane.NewProjectPane })));
@@ -36,6 +37,7 @@ export function AppScreen() {
   const asking = useAppState((state) => state.asking);
   const brought = useAppState((state) => state.brought !== null);
   const ordering = useAppState((state) => state.ordering);
+  const handover = useAppState((state) => state.handover);
   const libraries = useAppState((state) => state.libraries);
   const isShowroom = useAppState((state) => state.showroom !== null);
   const run = useAppState((state) => state.showroomRun);
@@ -79,6 +81,11 @@ export function AppScreen() {
       {asking && (
         <ApartPane onClose={() => store.setState({ asking: false })}>
           <NewProjectPane />
+        </ApartPane>
+      )}
+      {handover && (
+        <ApartPane onClose={() => store.setState({ handover: false })}>
+          <HandoverPane />
         </ApartPane>
       )}
       {libraries && (

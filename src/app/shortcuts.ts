@@ -53,8 +53,8 @@ export function listenToKeys(store: StoreApi<AppState>, actions: Actions): () =>
   const onDown = (event: KeyboardEvent) => {
     if (event.target instanceof Element && event.target.closest(FIELDS)) return;
     const state = store.getState();
-    // The questions and the libraries have keys of their own, and what lies behind them stays as it is.
-    if (state.asking || state.libraries) return;
+    // The questions, the libraries and the handover set have keys of their own, and what lies behind them stays as it is.
+    if (state.asking || state.libraries || state.handover) return;
     const shortcut = shortcutOf(event, state.letterKeys && !state.keysHelp);
     if (shortcut === null) return;
     if (event.ctrlKey || event.metaKey) event.preventDefault();

@@ -135,6 +135,8 @@ export interface AppState extends SceneState, OfflineState, ShowroomState {
   readonly lengthUnit: LengthUnit | null;
   /** The questions of a new project are open. */
   readonly asking: boolean;
+  /** The handover set is open. */
+  readonly handover: boolean;
   /** The libraries are looked after. */
   readonly libraries: boolean;
   /** The schedule is open. */
@@ -204,6 +206,7 @@ export function initialState(project: Project, theme: Theme): AppState {
     panel: null,
     lengthUnit: null,
     asking: false,
+    handover: false,
     libraries: false,
     ordering: false,
     dropped: null,

@@ -75,6 +75,7 @@ export function BarPane() {
         onKeysHelp: () => store.setState({ keysHelp: true }),
         onCopiedLook: () => store.setState({ panel: 'look', reading: null, picked: null }),
         onLibraries: () => store.setState({ libraries: true }),
+        onHandover: () => store.setState({ handover: true }),
         onNewProject: () => store.setState({ asking: true }),
         onCopyOption: project.options.length < MOST_OPTIONS ? actions.copyOption : null,
         onRemoveOption: project.options.length > 1 ? actions.removeOption : null,

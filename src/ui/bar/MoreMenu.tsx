@@ -30,6 +30,7 @@ export interface MoreMenuProps {
   readonly onNewProject: () => void;
   readonly onCopiedLook: () => void;
   readonly onLibraries: () => void;
+  readonly onHandover: () => void;
   /** Null where the bar has no room for more. */
   readonly onCopyOption: (() => void) | null;
   /** Null for the last one. */
@@ -86,6 +87,15 @@ export function MoreMenu(props: MoreMenuProps) {
           onClick={props.onLibraries}
         >
           {LIBRARIES.open}
+        </button>
+        <button
+          type="button"
+          className="button button-outlined"
+          popoverTarget={panel}
+          popoverTargetAction="hide"
+          onClick={props.onHandover}
+        >
+          {BAR.handover}
         </button>
         <div className="more-options">
           {OPTION_ACTS.map((act) => (

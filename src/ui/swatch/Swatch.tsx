@@ -10,6 +10,8 @@ export interface SwatchProps {
   readonly width: number;
   readonly height: number;
   readonly mmPerPx?: number;
+  /** Pixels painted per CSS pixel where those of the screen are too few, as for paper. */
+  readonly density?: number;
   readonly className?: string;
 }
 
@@ -29,9 +31,16 @@ export function Swatch(props: SwatchProps) {
   );
 }
 
-function PatternSwatch({ paint, width, height, mmPerPx = SAMPLE_MM_PER_PX, className }: SwatchProps) {
+function PatternSwatch({
+  paint,
+  width,
+  height,
+  mmPerPx = SAMPLE_MM_PER_PX,
+  density: least = 0,
+  className,
+}: SwatchProps) {
   const canvas = useRef<HTMLCanvasElement>(null);
-  const density = usePixelDensity();
+  const density = Math.max(least, usePixelDensity());
   useEffect(() => {
     const context = canvas.current?.getContext('2d');
     if (!context) return;

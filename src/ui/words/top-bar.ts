@@ -18,6 +18,7 @@ export const BAR = spoken({
   open: 'Open',
   save: 'Save',
   more: 'More',
+  handover: 'Handover set…',
   sheen: 'Sheen in the picture',
   letterKeys: 'Single-letter keys',
   theme: 'Theme',

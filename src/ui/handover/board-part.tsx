@@ -1,0 +1,64 @@
+import { BOARD } from '../words/handover';
+import type { PagePart } from './blocks';
+import { type BoardTier, boardTiers } from './board-layout';
+import { finishName, sheenText } from './finish-words';
+import { viewShare } from './handover-items';
+import type { HandoverOption, HandoverSet } from './handover-set';
+import { PaperSwatch } from './PaperSwatch';
+import { inTiers } from './room-order';
+import type { Paper } from './Sheets';
+
+/** Inside of the board on either paper, mm. */
+const BOARD_MM: { readonly [P in Paper]: { readonly width: number; readonly height: number } } = {
+  a4: { width: 162, height: 213 },
+  letter: { width: 168, height: 196 },
+};
+
+/** The finishes as pieces on a gray board, as they stand in the room. */
+export function boardPart(set: HandoverSet, of: HandoverOption, paper: Paper): PagePart {
+  const tiers = inTiers(of.items);
+  const shares = tiers.map((tier) => tier.map((item) => viewShare(item, of.day.assessment) ?? 0.05));
+  const { width, height } = BOARD_MM[paper];
+  const laid = boardTiers(shares, width, height);
+  return {
+    id: 'board',
+    title: BOARD.title(of.option.name),
+    page: (
+      <div className="board-page">
+        <p>{BOARD.intro}</p>
+        <ul className="board" aria-label={BOARD.board(of.option.name)} style={{ padding: '6mm' }}>
+          {tiers.map((tier, i) => (
+            <Tier key={tier[0]!.id} set={set} items={tier} laid={laid[i]!} />
+          ))}
+        </ul>
+      </div>
+    ),
+  };
+}
+
+interface TierProps {
+  readonly set: HandoverSet;
+  readonly items: HandoverOption['items'];
+  readonly laid: BoardTier;
+}
+
+function Tier({ set, items, laid }: TierProps) {
+  return items.map((item, i) => (
+    <li key={item.id} className={`board-piece ${i === items.length - 1 ? 'ends-tier' : ''}`}>
+      <PaperSwatch
+        paint={set.paintOf(item.finish, item.laying)}
+        width_mm={laid.widths[i]!}
+        height_mm={laid.height}
+        className="board-swatch"
+      />
+      <div className="board-label" style={{ width: `${laid.widths[i]!}mm` }}>
+        <p>
+          <strong>{item.id}</strong> {finishName(item.finish)}
+        </p>
+        <p>
+          {sheenText(item.finish)} · {BOARD.batch} <span className="board-blank" />
+        </p>
+      </div>
+    </li>
+  ));
+}

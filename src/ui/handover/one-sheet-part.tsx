@@ -1,0 +1,116 @@
+import { cautionText } from '../../model/caution-words';
+import { CAUTIONS } from '../words/cautions';
+import { BRIEF, COVER, HANDOVER, ONE_SHEET, VIEWS } from '../words/handover';
+import { leadTime } from '../words/lead-time';
+import { settingShortName } from '../words/picture';
+import { priceOrBand } from '../words/price';
+import { retold } from '../words/spoken';
+import type { PagePart } from './blocks';
+import { finishName } from './finish-words';
+import { gravestFirst } from './gravest-first';
+import type { HandoverSet, HandoverView } from './handover-set';
+import { PaperSwatch } from './PaperSwatch';
+import { PictureBox } from './PictureBox';
+import { PrintedFinding } from './PrintedFinding';
+import { revisionText } from './revision-text';
+
+/** More do not go on one page beside the list. */
+const MOST_FINDINGS = 4;
+const MOST_CAUTIONS = 4;
+
+/** The option to sign on one page: pictures, what to ask for, what was found, what to heed. */
+export function oneSheetPart(set: HandoverSet): PagePart {
+  const { project, signed, revision, date, preparedFor, preparedBy } = set;
+  const { option, items, day, evening, cautions } = signed;
+  const assessment = day.assessment ?? evening.assessment;
+  const warnings = gravestFirst(assessment?.warnings ?? []).filter(({ text }) => text !== assessment?.balance.sentence);
+  const names = [
+    [HANDOVER.preparedFor, preparedFor],
+    [HANDOVER.preparedBy, preparedBy],
+  ].flatMap(([what, name]) => (name!.trim() === '' ? [] : [`${what} ${name!.trim()}`]));
+  return {
+    id: 'one',
+    title: ONE_SHEET.title(option.name),
+    isUntitled: true,
+    page: (
+      <div className="one-sheet">
+        <header>
+          <h3 className="sheet-title">
+            {project.name}: {option.name}
+          </h3>
+          <p className="sheet-small">
+            {[`${COVER.revision}: ${revisionText(revision)}`, HANDOVER.date(date), ...names].join(' · ')}
+          </p>
+        </header>
+        <div className="one-pictures">
+          <Small of={option.name} view={day} />
+          <Small of={option.name} view={evening} />
+        </div>
+        <table className="sheet-table one-list" aria-label={ONE_SHEET.label}>
+          <thead>
+            <tr>
+              <th scope="col">{BRIEF.id}</th>
+              <th scope="col">{BRIEF.surface}</th>
+              <th scope="col">{BRIEF.finish}</th>
+              <th scope="col">{ONE_SHEET.code}</th>
+              <th scope="col">{ONE_SHEET.price}</th>
+              <th scope="col">{ONE_SHEET.lead}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {items.map(({ id, place, finish, laying }) => (
+              <tr key={id}>
+                <th scope="row">{id}</th>
+                <td>{place}</td>
+                <td>
+                  <span className="one-finish">
+                    <PaperSwatch paint={set.paintOf(finish, laying)} width_mm={7} height_mm={4} />
+                    {finishName(finish)}
+                  </span>
+                </td>
+                <td>{finish.supply?.code ?? finish.id}</td>
+                <td>{priceOrBand(finish.supply)}</td>
+                <td>{finish.supply?.lead_time_weeks === undefined ? null : leadTime(finish.supply.lead_time_weeks)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+        {assessment && (
+          <section>
+            <h4>{ONE_SHEET.findings}</h4>
+            <p>{retold(assessment.balance.sentence)}</p>
+            {warnings.slice(0, MOST_FINDINGS).map((warning) => (
+              <PrintedFinding key={warning.text} warning={warning} isShort={true} />
+            ))}
+            {warnings.length > MOST_FINDINGS && (
+              <p className="sheet-small">{ONE_SHEET.more(warnings.length - MOST_FINDINGS)}</p>
+            )}
+          </section>
+        )}
+        <section>
+          <h4>{ONE_SHEET.cautions}</h4>
+          <ul className="one-cautions sheet-small">
+            {[
+              CAUTIONS.planning,
+              CAUTIONS.screen,
+              ...cautions.slice(0, MOST_CAUTIONS).map((one) => retold(cautionText(one))),
+            ].map((text) => (
+              <li key={text}>{text}</li>
+            ))}
+            {cautions.length > MOST_CAUTIONS && <li>{ONE_SHEET.more(cautions.length - MOST_CAUTIONS)}</li>}
+          </ul>
+        </section>
+      </div>
+    ),
+  };
+}
+
+function Small({ of, view }: { readonly of: string; readonly view: HandoverView }) {
+  const name = settingShortName(view.setting.name);
+  return (
+    <figure className="view">
+      <PictureBox picture={view.picture} alt={VIEWS.picture(of, name)} missing={VIEWS.missing} />
+      <figcaption className="sheet-small">{name}</figcaption>
+    </figure>
+  );
+}

@@ -1,0 +1,76 @@
+import { SAMPLES } from '../words/handover';
+import type { FlowPart } from './blocks';
+import { finishName, sheenText } from './finish-words';
+import type { HandoverItem } from './handover-items';
+
+/** Rows to tick for every finish that is to be ordered, and how one looks at samples. */
+export function samplesPart(items: readonly HandoverItem[]): FlowPart {
+  const wanted = items.filter(({ state }) => state === 'open' || state === 'decided');
+  return {
+    id: 'samples',
+    title: SAMPLES.title,
+    blocks: [
+      { kind: 'flow', key: 'intro', keeps: true, node: <p>{SAMPLES.intro}</p> },
+      wanted.length === 0
+        ? { kind: 'flow', key: 'none', node: <p>{SAMPLES.none}</p> }
+        : {
+            kind: 'table',
+            key: 'samples',
+            label: SAMPLES.label,
+            look: 'forms',
+            columns: [
+              { head: SAMPLES.id, width: 1.3 },
+              { head: SAMPLES.finish, width: 5 },
+              { head: SAMPLES.batch, width: 2.4 },
+              { head: SAMPLES.byWindow, width: 1.9 },
+              { head: SAMPLES.evening, width: 1.9 },
+              { head: SAMPLES.verdict, width: 2.3 },
+              { head: SAMPLES.who, width: 1.7 },
+              { head: SAMPLES.date, width: 1.8 },
+            ],
+            rows: wanted.map((item) => ({
+              key: item.id,
+              cells: [
+                item.id,
+                <>
+                  {finishName(item.finish)}
+                  <span className="sheet-small">
+                    {item.place} · {sheenText(item.finish)}
+                  </span>
+                </>,
+                '',
+                <Boxes key="window" of={SAMPLES.lights} />,
+                <Boxes key="evening" of={SAMPLES.lights} />,
+                <Boxes key="verdict" of={SAMPLES.verdicts} />,
+                '',
+                '',
+              ],
+            })),
+          },
+      { kind: 'flow', key: 'how-title', keeps: true, node: <h4>{SAMPLES.how}</h4> },
+      ...SAMPLES.steps.map((step, i) => ({
+        kind: 'flow' as const,
+        key: step,
+        node: (
+          <p className="sheet-step">
+            <span aria-hidden="true">{i + 1}</span>
+            <span>{step}</span>
+          </p>
+        ),
+      })),
+    ],
+  };
+}
+
+/** Boxes to tick by hand. */
+function Boxes({ of }: { readonly of: readonly string[] }) {
+  return (
+    <span className="tick-boxes">
+      {of.map((word) => (
+        <span key={word} className="tick-box">
+          {word}
+        </span>
+      ))}
+    </span>
+  );
+}
