@@ -2,7 +2,6 @@ import type { StoreApi } from 'zustand/vanilla';
 import type { Assessment } from '../../engine/judge/assessment';
 import { renderPicture } from '../../view/read-pixels';
 import { pictureCanvas } from '../export-picture';
-import { pictureCurrent } from '../picture-current';
 import { type AppState, isPictureOld } from '../state';
 
 /** An option in a setting. */
@@ -39,15 +38,18 @@ export async function gatherView(
     const isReady = assessment?.setting.id === setting && assessment.status !== 'pending';
     return isReady && !state.stale.includes(option) ? assessment : null;
   };
-  await until(store, (state) => found(state) !== null && !isPictureOld(state), signal);
+  const isThere = (state: AppState) => found(state) !== null && !isPictureOld(state);
+  await until(store, isThere, signal);
+  // Finer light brings findings of its own.
+  const isFine = (state: AppState) => state.light?.isFinal === true && isThere(state);
   const late = AbortSignal.timeout(MOST_FINE_MS);
-  await until(store, (state) => state.light?.isFinal === true, AbortSignal.any([signal, late])).catch((reason) => {
+  await until(store, isFine, AbortSignal.any([signal, late])).catch((reason) => {
     if (signal.aborted) throw reason;
   });
-  await pictureCurrent(store);
   await twoFrames();
-  signal.throwIfAborted();
-  return { picture: await pictureOnScreen(), assessment: found(store.getState())! };
+  await until(store, isThere, signal);
+  const assessment = found(store.getState())!;
+  return { picture: await pictureOnScreen(), assessment };
 }
 
 /** The picture of the page as a file of its own, drawn beside it; null where nothing can be drawn. */
@@ -90,5 +92,6 @@ function until(store: StoreApi<AppState>, isSo: (state: AppState) => boolean, si
   });
 }
 
+/** A look that came is put into the scene before the next frame and drawn by the one after it. */
 const twoFrames = (): Promise<void> =>
   new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(() => resolve())));

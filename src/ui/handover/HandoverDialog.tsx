@@ -84,6 +84,7 @@ export function HandoverDialog(props: HandoverDialogProps) {
           <h2 id={id} ref={title} tabIndex={-1}>
             {HANDOVER.title}
           </h2>
+          <Progress {...props} />
           <div className="handover-acts">
             <button type="button" className="button button-strong" disabled={isBusy} onClick={props.onPrint}>
               <Printer className="icon" aria-hidden="true" />
@@ -161,7 +162,6 @@ export function HandoverDialog(props: HandoverDialogProps) {
             {HANDOVER.onePage}
           </label>
         </div>
-        <Progress {...props} />
       </header>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard */}
       <section className="handover-pages ring-inside" aria-label={HANDOVER.pages} tabIndex={0}>

@@ -5,7 +5,7 @@ export interface BoardTier {
 }
 
 /** Room for the label of a piece, between pieces and between rows, mm. */
-const LABEL_MM = 12;
+const LABEL_MM = 15;
 const GAP_MM = 3;
 /** A label needs this width, and a piece this height to be seen at all. */
 const LEAST_WIDTH_MM = 30;

@@ -1,11 +1,11 @@
 import { BOARD } from '../words/handover';
 import type { PagePart } from './blocks';
 import { type BoardTier, boardTiers } from './board-layout';
+import { boardRows } from './board-rows';
 import { finishName, sheenText } from './finish-words';
-import { viewShare } from './handover-items';
+import { type HandoverItem, viewShare } from './handover-items';
 import type { HandoverOption, HandoverSet } from './handover-set';
 import { PaperSwatch } from './PaperSwatch';
-import { inTiers } from './room-order';
 import type { Paper } from './Sheets';
 
 /** Inside of the board on either paper, mm. */
@@ -14,10 +14,14 @@ const BOARD_MM: { readonly [P in Paper]: { readonly width: number; readonly heig
   letter: { width: 168, height: 196 },
 };
 
+/** Where nobody has read the room, all are alike. */
+const UNKNOWN_SHARE = 0.1;
+
 /** The finishes as pieces on a gray board, as they stand in the room. */
 export function boardPart(set: HandoverSet, of: HandoverOption, paper: Paper): PagePart {
-  const tiers = inTiers(of.items);
-  const shares = tiers.map((tier) => tier.map((item) => viewShare(item, of.day.assessment) ?? 0.05));
+  const shareOf = (item: HandoverItem) => viewShare(item, of.day.assessment) ?? UNKNOWN_SHARE;
+  const tiers = boardRows(of.items, shareOf);
+  const shares = tiers.map((tier) => tier.map(shareOf));
   const { width, height } = BOARD_MM[paper];
   const laid = boardTiers(shares, width, height);
   return {
@@ -53,10 +57,12 @@ function Tier({ set, items, laid }: TierProps) {
       />
       <div className="board-label" style={{ width: `${laid.widths[i]!}mm` }}>
         <p>
-          <strong>{item.id}</strong> {finishName(item.finish)}
+          <strong>{item.id}</strong> {sheenText(item.finish)}
         </p>
-        <p>
-          {sheenText(item.finish)} · {BOARD.batch} <span className="board-blank" />
+        <p className="board-name">{finishName(item.finish)}</p>
+        <p className="board-batch">
+          <span>{BOARD.batch}</span>
+          <span />
         </p>
       </div>
     </li>

@@ -16,7 +16,7 @@ import { revisionText } from './revision-text';
 
 /** More do not go on one page beside the list. */
 const MOST_FINDINGS = 4;
-const MOST_CAUTIONS = 4;
+const MOST_CAUTIONS = 5;
 
 /** The option to sign on one page: pictures, what to ask for, what was found, what to heed. */
 export function oneSheetPart(set: HandoverSet): PagePart {
@@ -75,31 +75,33 @@ export function oneSheetPart(set: HandoverSet): PagePart {
             ))}
           </tbody>
         </table>
-        {assessment && (
+        <div className="one-halves">
+          {assessment && (
+            <section>
+              <h4>{ONE_SHEET.findings}</h4>
+              <p>{retold(assessment.balance.sentence)}</p>
+              {warnings.slice(0, MOST_FINDINGS).map((warning) => (
+                <PrintedFinding key={warning.text} warning={warning} isShort={true} />
+              ))}
+              {warnings.length > MOST_FINDINGS && (
+                <p className="sheet-small">{ONE_SHEET.more(warnings.length - MOST_FINDINGS)}</p>
+              )}
+            </section>
+          )}
           <section>
-            <h4>{ONE_SHEET.findings}</h4>
-            <p>{retold(assessment.balance.sentence)}</p>
-            {warnings.slice(0, MOST_FINDINGS).map((warning) => (
-              <PrintedFinding key={warning.text} warning={warning} isShort={true} />
-            ))}
-            {warnings.length > MOST_FINDINGS && (
-              <p className="sheet-small">{ONE_SHEET.more(warnings.length - MOST_FINDINGS)}</p>
-            )}
+            <h4>{ONE_SHEET.cautions}</h4>
+            <ul className="one-cautions sheet-small">
+              {[
+                CAUTIONS.planning,
+                CAUTIONS.screen,
+                ...cautions.slice(0, MOST_CAUTIONS).map((one) => retold(cautionText(one))),
+              ].map((text) => (
+                <li key={text}>{text}</li>
+              ))}
+              {cautions.length > MOST_CAUTIONS && <li>{ONE_SHEET.more(cautions.length - MOST_CAUTIONS)}</li>}
+            </ul>
           </section>
-        )}
-        <section>
-          <h4>{ONE_SHEET.cautions}</h4>
-          <ul className="one-cautions sheet-small">
-            {[
-              CAUTIONS.planning,
-              CAUTIONS.screen,
-              ...cautions.slice(0, MOST_CAUTIONS).map((one) => retold(cautionText(one))),
-            ].map((text) => (
-              <li key={text}>{text}</li>
-            ))}
-            {cautions.length > MOST_CAUTIONS && <li>{ONE_SHEET.more(cautions.length - MOST_CAUTIONS)}</li>}
-          </ul>
-        </section>
+        </div>
       </div>
     ),
   };

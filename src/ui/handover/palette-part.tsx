@@ -9,7 +9,8 @@ import { downTheRoom } from './room-order';
 
 const FIGURE_WIDTH_MM = 46;
 const FIGURE_HEIGHT_MM = 190;
-const LEAST_MM = 2;
+/** As high as the tag beside it. */
+const LEAST_MM = 2.6;
 const GAP_MM = 0.4;
 
 /** The finishes as bands, each as high as its share of the view, and what they are called. */
@@ -26,12 +27,10 @@ export function palettePart(set: HandoverSet, of: HandoverOption): PagePart {
         <div className="palette-halves">
           <div className="palette-figure" role="img" aria-label={PALETTE.figure(of.option.name)}>
             {items.map(({ id, finish, laying }, i) => (
-              <PaperSwatch
-                key={id}
-                paint={set.paintOf(finish, laying)}
-                width_mm={FIGURE_WIDTH_MM}
-                height_mm={heights[i]!}
-              />
+              <div key={id} className="palette-band">
+                <PaperSwatch paint={set.paintOf(finish, laying)} width_mm={FIGURE_WIDTH_MM} height_mm={heights[i]!} />
+                {id}
+              </div>
             ))}
           </div>
           <table className="sheet-table palette-list" aria-label={PALETTE.label}>
@@ -59,7 +58,7 @@ export function palettePart(set: HandoverSet, of: HandoverOption): PagePart {
                       </span>
                     </span>
                   </td>
-                  <td className="sheet-end">{shares[i] === null ? PALETTE.noShare : seenShare(shares[i]!)}</td>
+                  <td className="sheet-end">{shares[i] ? seenShare(shares[i]!) : PALETTE.noShare}</td>
                 </tr>
               ))}
             </tbody>

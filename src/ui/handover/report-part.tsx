@@ -19,8 +19,16 @@ export function reportPart({ option, day, evening }: HandoverOption): FlowPart {
     id: `report-${option.id}`,
     title: REPORT.title(option.name),
     blocks: [
-      ...balanceBlocks('day', day),
-      ...balanceBlocks('evening', evening),
+      {
+        kind: 'flow',
+        key: 'balances',
+        node: (
+          <div className="printed-balances">
+            <PrintedBalance view={day} />
+            <PrintedBalance view={evening} />
+          </div>
+        ),
+      },
       ...(hasBoth ? findingBlocks('both', REPORT.both, both, REPORT.nothing) : []),
       ...[
         { key: 'day', view: day, warnings: byDay },
@@ -41,53 +49,37 @@ export function reportPart({ option, day, evening }: HandoverOption): FlowPart {
 
 const isSame = (one: Warning, other: Warning): boolean => one.text === other.text && one.severity === other.severity;
 
-function balanceBlocks(key: string, { setting, assessment }: HandoverView): readonly Block[] {
+function PrintedBalance({ view: { setting, assessment } }: { readonly view: HandoverView }) {
   const name = settingShortName(setting.name);
+  const title = <h4>{REPORT.balance(name)}</h4>;
   if (!assessment) {
-    return [
-      {
-        kind: 'flow',
-        key: `balance-${key}`,
-        node: (
-          <>
-            <h4>{REPORT.balance(name)}</h4>
-            <p>{REPORT.missing}</p>
-          </>
-        ),
-      },
-    ];
+    return (
+      <section>
+        {title}
+        <p>{REPORT.missing}</p>
+      </section>
+    );
   }
   const { balance } = assessment;
   const [warm, leaning, cool, neutral] = balance.installed.shares;
   const isDark = assessment.setting.cct_k === null;
-  return [
-    {
-      kind: 'flow',
-      key: `balance-${key}`,
-      node: (
-        <div className="printed-balance">
-          <div>
-            <h4>{REPORT.balance(name)}</h4>
-            <p className="printed-sentence">{retold(balance.sentence)}</p>
-            <p className="sheet-small">
-              {isDark ? FINDINGS.dark(name) : FINDINGS.setting(name, assessment.setting.cct_k)}
-            </p>
-          </div>
-          <BalanceBar
-            samples={[balance.warm_share, balance.leaning_share, balance.neutral_share, balance.cool_share]}
-            installed={isDark ? null : [warm, leaning, neutral, cool]}
-          />
-        </div>
-      ),
-    },
-  ];
+  return (
+    <section className="printed-balance">
+      {title}
+      <p className="printed-sentence">{retold(balance.sentence)}</p>
+      <BalanceBar
+        samples={[balance.warm_share, balance.leaning_share, balance.neutral_share, balance.cool_share]}
+        installed={isDark ? null : [warm, leaning, neutral, cool]}
+      />
+      <p className="sheet-small">{isDark ? FINDINGS.dark(name) : FINDINGS.setting(name, assessment.setting.cct_k)}</p>
+    </section>
+  );
 }
 
 function findingBlocks(key: string, title: string, warnings: readonly Warning[], nothing: string): readonly Block[] {
-  const heading = (node: Block & { kind: 'flow' }): Block => node;
   if (warnings.length === 0) {
     return [
-      heading({
+      {
         kind: 'flow',
         key: `${key}-title`,
         node: (
@@ -96,11 +88,11 @@ function findingBlocks(key: string, title: string, warnings: readonly Warning[],
             <p>{nothing}</p>
           </>
         ),
-      }),
+      },
     ];
   }
   return [
-    heading({ kind: 'flow', key: `${key}-title`, keeps: true, node: <h4>{title}</h4> }),
+    { kind: 'flow', key: `${key}-title`, keeps: true, node: <h4>{title}</h4> },
     ...gravestFirst(warnings).map(
       (warning): Block => ({
         kind: 'flow',

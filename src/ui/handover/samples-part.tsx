@@ -47,17 +47,7 @@ export function samplesPart(items: readonly HandoverItem[]): FlowPart {
               ],
             })),
           },
-      { kind: 'flow', key: 'how-title', keeps: true, node: <h4>{SAMPLES.how}</h4> },
-      ...SAMPLES.steps.map((step, i) => ({
-        kind: 'flow' as const,
-        key: step,
-        node: (
-          <p className="sheet-step">
-            <span aria-hidden="true">{i + 1}</span>
-            <span>{step}</span>
-          </p>
-        ),
-      })),
+      { kind: 'flow', key: 'how', node: <HowTo /> },
     ],
   };
 }
@@ -72,5 +62,21 @@ function Boxes({ of }: { readonly of: readonly string[] }) {
         </span>
       ))}
     </span>
+  );
+}
+
+function HowTo() {
+  return (
+    <>
+      <h4>{SAMPLES.how}</h4>
+      <ol className="sheet-steps">
+        {SAMPLES.steps.map((step, i) => (
+          <li key={step} className="sheet-step">
+            <span aria-hidden="true">{i + 1}</span>
+            <span>{step}</span>
+          </li>
+        ))}
+      </ol>
+    </>
   );
 }

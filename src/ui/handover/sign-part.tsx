@@ -49,7 +49,7 @@ export function signPart(set: HandoverSet): FlowPart {
           </div>
         ),
       },
-      { kind: 'flow', key: 'date', node: <p className="sheet-small">{HANDOVER.date(set.date)}</p> },
+      { kind: 'flow', key: 'date', node: <p className="sheet-small">{SIGN.printed(HANDOVER.date(set.date))}</p> },
     ],
   };
 }

@@ -110,7 +110,7 @@ export const VIEWS = spoken({
 export const PALETTE = spoken({
   title: (option: string) => `Palette of ${option}, in proportion`,
   intro:
-    'Each band is as high as its share of what one sees from the usual places in the room, floor at the bottom. Very thin ones are drawn a little thicker.',
+    'Each band is as high as its share of what one sees from the usual places in the room, floor at the bottom. Very thin ones are drawn a little thicker; what is too small to be counted has no share.',
   figure: (option: string) => `Bands of the finishes of ${option}, each as high as its share of the view`,
   label: 'Finishes by where they are, from the ceiling down',
   share: 'Of the view',
@@ -216,6 +216,7 @@ export const SIGN = spoken({
   signature: 'Signature',
   client: 'For the client',
   maker: 'For who prepared it',
+  printed: (date: string) => `Printed on ${date}.`,
 } as const);
 
 /** Words of the sample board. */
