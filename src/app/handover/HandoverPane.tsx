@@ -112,8 +112,8 @@ function usualChoices(state: AppState): HandoverChoices {
     signed: options.some(({ id }) => id === chosen) ? chosen : options.at(-1)!.id,
     day: day.id,
     evening: evening.id,
-    preparedFor: '',
-    preparedBy: '',
+    preparedFor: project.job?.prepared_for ?? '',
+    preparedBy: project.job?.prepared_by ?? '',
     onePage: false,
   };
 }

@@ -8,7 +8,7 @@ export interface BoardTier {
 const LABEL_MM = 15;
 const GAP_MM = 3;
 /** A label needs this width, and a piece this height to be seen at all. */
-const LEAST_WIDTH_MM = 30;
+const LEAST_WIDTH_MM = 35;
 const LEAST_HEIGHT_MM = 9;
 
 /**

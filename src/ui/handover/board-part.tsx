@@ -2,7 +2,7 @@ import { BOARD } from '../words/handover';
 import type { PagePart } from './blocks';
 import { type BoardTier, boardTiers } from './board-layout';
 import { boardRows } from './board-rows';
-import { finishName, sheenText } from './finish-words';
+import { finishName, sheenWord } from './finish-words';
 import { type HandoverItem, viewShare } from './handover-items';
 import type { HandoverOption, HandoverSet } from './handover-set';
 import { PaperSwatch } from './PaperSwatch';
@@ -30,41 +30,45 @@ export function boardPart(set: HandoverSet, of: HandoverOption, paper: Paper): P
     page: (
       <div className="board-page">
         <p>{BOARD.intro}</p>
-        <ul className="board" aria-label={BOARD.board(of.option.name)} style={{ padding: '6mm' }}>
+        <section className="board" aria-label={BOARD.board(of.option.name)}>
           {tiers.map((tier, i) => (
-            <Tier key={tier[0]!.id} set={set} items={tier} laid={laid[i]!} />
+            <Row key={tier[0]!.id} set={set} items={tier} laid={laid[i]!} />
           ))}
-        </ul>
+        </section>
       </div>
     ),
   };
 }
 
-interface TierProps {
+interface RowProps {
   readonly set: HandoverSet;
   readonly items: HandoverOption['items'];
   readonly laid: BoardTier;
 }
 
-function Tier({ set, items, laid }: TierProps) {
-  return items.map((item, i) => (
-    <li key={item.id} className={`board-piece ${i === items.length - 1 ? 'ends-tier' : ''}`}>
-      <PaperSwatch
-        paint={set.paintOf(item.finish, item.laying)}
-        width_mm={laid.widths[i]!}
-        height_mm={laid.height}
-        className="board-swatch"
-      />
-      <div className="board-label" style={{ width: `${laid.widths[i]!}mm` }}>
-        <p>
-          <strong>{item.id}</strong> {sheenText(item.finish)}
-        </p>
-        <p className="board-name">{finishName(item.finish)}</p>
-        <p className="board-batch">
-          <span>{BOARD.batch}</span>
-          <span />
-        </p>
-      </div>
-    </li>
-  ));
+function Row({ set, items, laid }: RowProps) {
+  return (
+    <div className="board-row">
+      {items.map((item, i) => (
+        <figure key={item.id} style={{ width: `${laid.widths[i]!}mm` }}>
+          <PaperSwatch
+            paint={set.paintOf(item.finish, item.laying)}
+            width_mm={laid.widths[i]!}
+            height_mm={laid.height}
+            className="board-swatch"
+          />
+          <figcaption className="board-label">
+            <p>
+              <strong>{item.id}</strong> {sheenWord(item.finish)}
+            </p>
+            <p className="board-name">{finishName(item.finish)}</p>
+            <p className="board-batch">
+              <span>{BOARD.batch}</span>
+              <span />
+            </p>
+          </figcaption>
+        </figure>
+      ))}
+    </div>
+  );
 }

@@ -8,6 +8,7 @@ import { integer } from '../words/numbers';
 /** A finish by its name, without the code that stands beside it. */
 export const finishName = (finish: Finish): string => sentenceCase(labelWithoutCode(finish.label, finish.id));
 
-/** "Satin, 25 GU". */
-export const sheenText = ({ gloss_gu }: Finish): string =>
-  BOARD.sheen(SHEEN_WORDS[sheenOf(gloss_gu)], Number(integer(gloss_gu)));
+export const sheenWord = ({ gloss_gu }: Finish): string => SHEEN_WORDS[sheenOf(gloss_gu)];
+
+/** "satin, 25 GU". */
+export const sheenText = (finish: Finish): string => BOARD.sheen(sheenWord(finish), integer(finish.gloss_gu));

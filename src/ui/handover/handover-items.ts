@@ -1,6 +1,7 @@
 import type { Assessment } from '../../engine/judge/assessment';
 import { type DecisionState, SURFACES, type SurfaceId } from '../../engine/surface';
 import { isEmpty } from '../../model/empty-surface';
+import { groutTag, TAG_OF } from '../../model/order/item-tags';
 import type { Finish, Laying, Option } from '../../model/project';
 import { surfaceName, surfacesPhrase } from '../words/engine-words';
 import { PALETTE } from '../words/handover';
@@ -18,26 +19,6 @@ export interface HandoverItem {
   readonly state: DecisionState;
   readonly isGrout: boolean;
 }
-
-const TAGS: { readonly [S in SurfaceId]: string } = {
-  counter: 'CT1',
-  'island-counter': 'CT2',
-  upstand: 'CT3',
-  floor: 'FL1',
-  'base-fronts': 'FR1',
-  'wall-fronts': 'FR2',
-  'tall-fronts': 'FR3',
-  'island-fronts': 'FR4',
-  plinth: 'FR5',
-  backsplash: 'BS1',
-  wall: 'WL1',
-  ceiling: 'CL1',
-  hardware: 'HW1',
-  sink: 'SK1',
-  tap: 'TP1',
-  appliance: 'AP1',
-  frame: 'WF1',
-};
 
 /** Surfaces that are bought in one go where they have the same finish. */
 const BOUGHT_TOGETHER: readonly (readonly SurfaceId[])[] = [
@@ -65,7 +46,7 @@ export function handoverItems(
     });
     for (const one of surfaces) taken.add(one);
     const { state, laying } = placement;
-    const item = { id: TAGS[surfaces[0]!], surfaces, finish, laying, state };
+    const item = { id: TAG_OF[surfaces[0]!], surfaces, finish, laying, state };
     const grout = library.find(({ id }) => id === laying.grout);
     const place = capital(surfacesPhrase(surfaces).text.replace(/^the /, ''));
     return [
@@ -74,7 +55,7 @@ export function handoverItems(
         ? [
             {
               ...item,
-              id: `${item.id}G`,
+              id: groutTag(surfaces[0]!),
               place: PALETTE.groutOf(surfaceName(surface)),
               finish: grout,
               laying: PLAIN,

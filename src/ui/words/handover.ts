@@ -21,7 +21,7 @@ export const HANDOVER = spoken({
   evening: 'Evening',
   preparedFor: 'Prepared for',
   preparedBy: 'Prepared by',
-  namesHint: 'Only for this set: names are not kept in the project.',
+  namesHint: 'Only for this set. Names that are to stay are kept with the schedule.',
   onePage: 'One page only',
   pages: 'Pages as they will print',
   making: (option: string, setting: string, done: number, of: number) =>
@@ -226,7 +226,7 @@ export const BOARD = spoken({
     'Pieces in rough proportion to what one sees, as they stand in the room: ceiling and wall above, floor at the bottom. Small ones are shown larger. Put the real samples over them.',
   board: (option: string) => `Swatches of ${option}, from the ceiling down to the floor`,
   batch: 'Batch',
-  sheen: (word: string, gu: number) => `${word}, ${gu} GU`,
+  sheen: (word: string, gu: string) => `${word}, ${gu} GU`,
 } as const);
 
 /** Words of the one page. */
