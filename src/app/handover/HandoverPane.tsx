@@ -4,7 +4,6 @@ import { cautionsOf } from '../../kitchen/cautions-of';
 import { presentSurfaces } from '../../kitchen/present-surfaces';
 import { unitOfRegion } from '../../model/length-text';
 import type { Project } from '../../model/project';
-import type { SheetPart } from '../../ui/handover/blocks';
 import { type HandoverChoices, HandoverDialog } from '../../ui/handover/HandoverDialog';
 import { handoverItems } from '../../ui/handover/handover-items';
 import { handoverParts, onePageParts } from '../../ui/handover/handover-parts';
@@ -16,18 +15,11 @@ import { useApp, useAppState } from '../context';
 import { type AppState, chosenOption, documentOf, lengthUnitOf } from '../state';
 import { usePaints } from '../use-option-paints';
 import { frozenRevision } from './frozen-revision';
+import { orderingParts } from './ordering-parts';
 import { useViews } from './use-views';
 
-/** Pages on ordering, in their order; none until there is a schedule. */
-const NO_PARTS: readonly SheetPart[] = [];
-
-interface HandoverPaneProps {
-  /** Pages on what is ordered: the schedule, then the quantities. */
-  readonly ordering?: (set: HandoverSet) => readonly SheetPart[];
-}
-
 /** The handover set of the project as it is now, gathered and shown as it will print. */
-export function HandoverPane({ ordering }: HandoverPaneProps) {
+export function HandoverPane() {
   const { store } = useApp();
   const project = useAppState(documentOf);
   const unit = useAppState(lengthUnitOf);
@@ -80,7 +72,7 @@ export function HandoverPane({ ordering }: HandoverPaneProps) {
       settings={project.settings}
       choices={choices}
       onChoices={(change) => setChoices((before) => ({ ...before, ...change }))}
-      parts={choices.onePage ? onePageParts(set) : handoverParts(set, choices.paper, ordering?.(set) ?? NO_PARTS)}
+      parts={choices.onePage ? onePageParts(set) : handoverParts(set, choices.paper, orderingParts(set))}
       running={HANDOVER.running(project.name, revisionText(revision))}
       progress={
         next && {

@@ -56,9 +56,9 @@ export function HandoverDialog(props: HandoverDialogProps) {
   const settings = settingNames(props.settings).map((name, i) => [props.settings[i]!.id, name] as const);
   useEffect(() => {
     // Not by showModal: what a browser puts above everything prints on one page only.
+    const before = document.activeElement;
     const behind = document.querySelectorAll<HTMLElement>('.screen');
     for (const one of behind) one.inert = true;
-    const before = document.activeElement;
     dialog.current?.show();
     title.current?.focus();
     return () => {
@@ -66,19 +66,19 @@ export function HandoverDialog(props: HandoverDialogProps) {
       if (before instanceof HTMLElement) before.focus();
     };
   }, []);
+  const { onClose } = props;
+  // Wherever the focus is: a button that goes once all is drawn takes it along.
+  useEffect(() => {
+    const close = (event: KeyboardEvent) => {
+      if (event.key !== 'Escape') return;
+      event.preventDefault();
+      onClose();
+    };
+    window.addEventListener('keydown', close);
+    return () => window.removeEventListener('keydown', close);
+  }, [onClose]);
   return (
-    <dialog
-      ref={dialog}
-      className="handover"
-      aria-modal="true"
-      aria-labelledby={id}
-      aria-busy={isBusy}
-      onKeyDown={(event) => {
-        if (event.key !== 'Escape') return;
-        event.preventDefault();
-        props.onClose();
-      }}
-    >
+    <dialog ref={dialog} className="handover" aria-modal="true" aria-labelledby={id} aria-busy={isBusy}>
       <header className="handover-head">
         <div className="handover-title">
           <h2 id={id} ref={title} tabIndex={-1}>

@@ -1,15 +1,14 @@
 import type { Assessment } from '../../engine/judge/assessment';
-import { type DecisionState, SURFACES, type SurfaceId } from '../../engine/surface';
-import { isEmpty } from '../../model/empty-surface';
-import { groutTag, TAG_OF } from '../../model/order/item-tags';
+import type { DecisionState, SurfaceId } from '../../engine/surface';
+import { scheduleItems } from '../../kitchen/schedule/items';
 import type { Finish, Laying, Option } from '../../model/project';
 import { surfaceName, surfacesPhrase } from '../words/engine-words';
 import { PALETTE } from '../words/handover';
-import { capital } from '../words/numbers';
+import { capital, listed } from '../words/numbers';
 
-/** One finish that is ordered as one: where it goes, and what one calls it by on every page. */
+/** An item of the schedule that something is chosen for, as the pages show it. */
 export interface HandoverItem {
-  /** Its tag: that of its first surface, with a G behind for grout. */
+  /** Its tag in the schedule. */
   readonly id: string;
   readonly surfaces: readonly SurfaceId[];
   /** Where it goes, in words. */
@@ -20,52 +19,20 @@ export interface HandoverItem {
   readonly isGrout: boolean;
 }
 
-/** Surfaces that are bought in one go where they have the same finish. */
-const BOUGHT_TOGETHER: readonly (readonly SurfaceId[])[] = [
-  ['counter', 'island-counter', 'upstand'],
-  ['base-fronts', 'wall-fronts', 'tall-fronts', 'island-fronts', 'plinth'],
-  ['wall', 'ceiling', 'frame'],
-];
-
-/** The finishes of an option as they are ordered, in the order of deciding; grout after what it joins. */
-export function handoverItems(
+/** The finishes of an option under the tags and in the order of its schedule. */
+export const handoverItems = (
   option: Option,
   library: readonly Finish[],
   present: readonly SurfaceId[],
-): readonly HandoverItem[] {
-  const taken = new Set<SurfaceId>();
-  return SURFACES.flatMap((surface) => {
-    const placement = option.scheme[surface];
-    if (taken.has(surface) || !present.includes(surface) || isEmpty(placement)) return [];
-    const finish = library.find(({ id }) => id === placement.finish);
+): readonly HandoverItem[] =>
+  scheduleItems(option, library, present).flatMap(({ id, kind, surfaces, finish, laying, state }) => {
     if (!finish) return [];
-    const together = BOUGHT_TOGETHER.find((group) => group.includes(surface)) ?? [surface];
-    const surfaces = together.filter((one) => {
-      const other = option.scheme[one];
-      return present.includes(one) && other.finish === placement.finish && other.state === placement.state;
-    });
-    for (const one of surfaces) taken.add(one);
-    const { state, laying } = placement;
-    const item = { id: TAG_OF[surfaces[0]!], surfaces, finish, laying, state };
-    const grout = library.find(({ id }) => id === laying.grout);
-    const place = capital(surfacesPhrase(surfaces).text.replace(/^the /, ''));
-    return [
-      { ...item, place, isGrout: false },
-      ...(grout
-        ? [
-            {
-              ...item,
-              id: groutTag(surfaces[0]!),
-              place: PALETTE.groutOf(surfaceName(surface)),
-              finish: grout,
-              laying: PLAIN,
-              isGrout: true,
-            },
-          ]
-        : []),
-    ];
+    const isGrout = kind === 'grout';
+    const place = isGrout
+      ? PALETTE.groutOf(listed(surfaces.map((surface) => surfaceName(surface).toLowerCase())))
+      : capital(surfacesPhrase(surfaces).text.replace(/^the /, ''));
+    return [{ id, surfaces, place, finish, laying: isGrout ? PLAIN : laying, state, isGrout }];
   });
-}
 
 const PLAIN: Laying = { layout: 'plain' };
 

@@ -115,7 +115,7 @@ export const PALETTE = spoken({
   label: 'Finishes by where they are, from the ceiling down',
   share: 'Of the view',
   noShare: '–',
-  groutOf: (surface: string) => `Grout of ${surface.toLowerCase()}`,
+  groutOf: (surfaces: string) => `Grout of ${surfaces}`,
 } as const);
 
 /** Words of the pages with findings. */
