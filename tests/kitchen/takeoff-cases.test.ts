@@ -1,13 +1,13 @@
 import { expect, it } from 'vitest';
 import type { SurfaceId } from '../../src/engine/surface';
 import { planKitchen } from '../../src/kitchen/plan/plan-kitchen';
-import { partsArea } from '../../src/kitchen/takeoff/measured-parts';
 import { uncovered } from '../../src/kitchen/takeoff/plane-area';
 import { takeOff } from '../../src/kitchen/takeoff/take-off';
 import type { SurfaceTakeoff } from '../../src/kitchen/takeoff/types';
 import type { Kitchen } from '../../src/model/kitchen';
 import { kitchenMisfits } from '../../src/model/kitchen-misfits';
 import { kitchenFor } from '../../src/model/new-kitchen';
+import { areaOfParts } from '../../src/model/quantity/area-of-parts';
 import { USUAL_ASSUMPTIONS } from '../../src/model/quantity/assumptions';
 import { LAYOUTS } from './layouts';
 
@@ -115,7 +115,7 @@ it('sums one face of fronts', () => {
   const front = (length_mm: number, width_mm: number, count: number) =>
     ({ kind: 'door', length_mm, width_mm, count }) as const;
   const parts = [front(597, 715, 4), front(397, 715, 2), front(597, 140, 2), front(597, 283, 4)];
-  expect(partsArea(parts)).toBeCloseTo(3.118, 3);
+  expect(areaOfParts(parts)).toBeCloseTo(3.118, 3);
 });
 
 it('makes fronts 3 mm narrower than their modules and 5 mm lower than their carcass: 600 x 720 is 597 x 715', () => {
@@ -135,4 +135,113 @@ it('measures what covers leave of a rectangle, and its outlines', () => {
   expect(uncovered(whole, [corner])).toEqual({ area: 11, outline: 14 });
   expect(uncovered(whole, [corner, hole, hole])).toEqual({ area: 10, outline: 18 });
   expect(uncovered(whole, [whole])).toEqual({ area: 0, outline: 0 });
+});
+
+it('counts slabs down to the floor, with a joint each and their upright edges in place of the top one', () => {
+  const both: Kitchen = { ...freeL, island: { ...freeL.island!, waterfall: 'both' } };
+  const island = measured(both, 'island-counter');
+  // 150 + 720 + 30 mm high: mitred up to the top of the counter.
+  expect(island.parts[1]).toEqual({ kind: 'waterfall', length_mm: 900, width_mm: 1000, count: 2 });
+  expect(island.area_m2).toBeCloseTo(2 + 2 * 0.9, 9);
+  // 2 x 2.0 m along it, four upright edges.
+  expect(island.length_m).toBeCloseTo(4 + 4 * 0.9, 9);
+  expect(island.corner_joints).toBe(2);
+});
+
+it('cuts strips for a built-up edge, as wide as the edge is high', () => {
+  const mitred: Kitchen = { ...freeL, counter: { ...freeL.counter, edge: 'mitred' } };
+  const strips = measured(mitred, 'counter').parts.filter(({ kind }) => kind === 'edge-strip');
+  // 30 mm of slab and as much below it; in corners strips, 20 mm thick, are that much longer or shorter than the edge.
+  expect(new Set(strips.map(({ width_mm }) => width_mm))).toEqual(new Set([60]));
+  const long = strips.reduce((sum, { length_mm, count }) => sum + length_mm * count, 0);
+  expect(long).toBeCloseTo(2980 + 1780 + 2 * 620, -2);
+});
+
+it('counts the joint of a leg with a peninsula', () => {
+  const kitchen = LAYOUTS['L with peninsula']!;
+  // One in the corner of the room, one at the peninsula.
+  expect(measured(kitchen, 'counter').corner_joints).toBe(2);
+  expect(measured(kitchen, 'island-counter').corner_joints).toBe(0);
+  // 2.2 x 0.9 m: free are its end, its front along the seats, its back beyond the leg, 620 mm deep.
+  expect(measured(kitchen, 'island-counter').length_m).toBeCloseTo(0.9 + 2.2 + (2.2 - 0.62), 9);
+});
+
+it('leaves the edge out where an apron stands', () => {
+  const apron: Kitchen = { ...freeL, sink: { ...freeL.sink, fit: 'apron' } };
+  const gap = measured(freeL, 'counter').length_m! - measured(apron, 'counter').length_m!;
+  expect(gap).toBeCloseTo(0.56, 9);
+});
+
+it('counts handles by their length, and grip rails where there are none', () => {
+  const bars = measured(freeL, 'hardware');
+  const fronts = (['base-fronts', 'island-fronts', 'wall-fronts'] as const).flatMap(
+    (surface) => measured(freeL, surface).parts,
+  );
+  const pulled = fronts.filter(({ kind }) => kind === 'door' || kind === 'drawer');
+  expect(bars.count).toBe(pulled.reduce((sum, { count }) => sum + count, 0));
+  // Bars of 160 mm, of 320 mm on wide drawers; the lever of the door is not counted.
+  expect([...new Set(bars.parts.map(({ kind, length_mm }) => `${kind} ${length_mm}`))].sort()).toEqual([
+    'handle 160',
+    'handle 320',
+    'lever 0',
+  ]);
+  const none = measured({ ...freeL, fronts: { ...freeL.fronts, handle: 'none' } }, 'hardware');
+  const rails = none.parts.filter(({ kind }) => kind === 'grip-rail');
+  expect(none.count).toBe(rails.reduce((sum, { count }) => sum + count, 0));
+  expect(none.length_m! * 1000).toBeCloseTo(
+    rails.reduce((sum, { length_mm, count }) => sum + length_mm * count, 0),
+    6,
+  );
+  expect(none.length_m).toBeGreaterThan(5);
+});
+
+it('counts appliances that show', () => {
+  const shown = (kitchen: Kitchen): string =>
+    measured(kitchen, 'appliance')
+      .parts.map(({ kind, count }) => `${count} ${kind}`)
+      .sort()
+      .join(', ');
+  expect(shown(usual)).toBe('1 cooktop, 1 hood, 1 oven');
+  expect(shown(LAYOUTS['galley']!)).toBe('1 cooktop, 1 fridge, 1 hood, 1 oven');
+  expect(shown(LAYOUTS['U']!)).toBe('1 cooktop, 1 dishwasher, 1 hood');
+});
+
+it('takes a window out of the tile it stands in', () => {
+  const tiled: Kitchen = {
+    ...usual,
+    runs: [{ ...left!, splash: 'backsplash-to-ceiling' }, back!],
+  };
+  const tile = measured(tiled, 'backsplash');
+  // 1.8 x 1.2 m; the left wall is tiled from the counter, 0.9 m, to the ceiling, 2.5 m, over 3.09 m less 8 mm of the tile in the corner.
+  expect(tile.deductions).toEqual([
+    { kind: 'window', area_m2: expect.closeTo(1.8 * 1.2, 9) },
+    // The back wall's row of wall units ends against it: 310 mm deep, less 8 mm of the tile there, 720 mm high; a filler in the plane of
+    // its fronts, 20 x 715 mm; the end of its rail, 18 x 30 mm.
+    { kind: 'units', area_m2: expect.closeTo(0.302 * 0.72 + 0.02 * 0.715 + 0.018 * 0.03, 9) },
+  ]);
+  expect(tile.gross_m2).toBeCloseTo(measured(usual, 'backsplash').gross_m2 + 3.082 * 1.6, 9);
+  const small = measured(tiled, 'backsplash', { least_opening_m2: 3 });
+  expect(small.deductions.map(({ kind }) => kind)).toEqual(['units']);
+});
+
+it('measures the floor under units or up to plinths, with the outline that a gap follows', () => {
+  const kitchen = LAYOUTS['one wall']!;
+  const under = measured(kitchen, 'floor');
+  expect([under.area_m2, under.length_m]).toEqual([expect.closeTo(4.2 * 3.2, 9), expect.closeTo(14.8, 9)]);
+  const upTo = measured(kitchen, 'floor', { floor_reach: 'to-plinth' });
+  // Plinths stand 50 mm behind fronts 600 mm before the wall; the panel beside the fridge, 20 mm or more, reaches to 620 mm.
+  const { tall } = planKitchen(kitchen).runs[0]!;
+  const panel = tall[0]!.panels[0]!.to - tall[0]!.panels[0]!.from;
+  expect(upTo.area_m2).toBeCloseTo(4.2 * (3.2 - 0.55) - panel * 0.07, 9);
+  expect(upTo.length_m).toBeCloseTo(2 * (4.2 + 3.2 - 0.55) + 2 * 0.07, 9);
+});
+
+it('takes an open side off its wall, and measures nothing of the room beyond', () => {
+  const kitchen = LAYOUTS['U with island, open side']!;
+  const wall = measured(kitchen, 'wall', { least_opening_m2: 5 });
+  // 2.7 x 2.2 m.
+  expect(wall.deductions).toContainEqual({ kind: 'open-side', area_m2: expect.closeTo(2.7 * 2.2, 9) });
+  expect(wall.gross_m2).toBeCloseTo(2 * (5.2 + 5) * 2.6, 9);
+  expect(measured(kitchen, 'floor').gross_m2).toBeCloseTo(5.2 * 5, 9);
+  expect(measured(kitchen, 'ceiling').area_m2).toBeCloseTo(5.2 * 5, 9);
 });

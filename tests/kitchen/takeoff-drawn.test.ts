@@ -3,11 +3,16 @@ import { expect, it } from 'vitest';
 import type { Rect } from '../../src/engine/light/types';
 import { SURFACES, type SurfaceId } from '../../src/engine/surface';
 import { buildRoom } from '../../src/kitchen/build-room';
+import { islandEnds } from '../../src/kitchen/parts/island';
+import { wallSide } from '../../src/kitchen/parts/side';
+import { planKitchen } from '../../src/kitchen/plan/plan-kitchen';
+import type { Plan } from '../../src/kitchen/plan/types';
 import { presentSurfaces } from '../../src/kitchen/present-surfaces';
-import { partsArea } from '../../src/kitchen/takeoff/measured-parts';
 import { takeOff } from '../../src/kitchen/takeoff/take-off';
 import type { MeasuredPart, PartKind, Takeoff } from '../../src/kitchen/takeoff/types';
 import type { Kitchen } from '../../src/model/kitchen';
+import type { RunRows } from '../../src/model/layout/types';
+import { areaOfParts } from '../../src/model/quantity/area-of-parts';
 import { USUAL_ASSUMPTIONS } from '../../src/model/quantity/assumptions';
 import { area, bounds, facing } from './geometry';
 import { LAYOUTS, randomKitchens } from './layouts';
@@ -65,14 +70,14 @@ function differences(kitchen: Kitchen): string[] {
   const skirting = partsOf('frame', 'strip');
   const trim = {
     foot: sumOf(skirting, ({ length_mm }) => length_mm * 14) + 2 * 0.07 * 0.026,
-    face: partsArea(skirting),
+    face: areaOfParts(skirting),
   };
   same('floor', m2(takeoff, 'floor') - trim.foot, total(fine, 'floor', inRoom), 4e-4);
   // Upright faces of plinths; skirting that runs up to them hides 14 mm. Parts are rounded to a tenth of a millimetre.
   const isUpright = (rect: Rect): boolean => facing(rect).axis !== 2;
   const ends = 6 * 0.014 * (kitchen.skirting_height / 1000);
   same('plinth', m2(takeoff, 'plinth') - ends / 2, total(fine, 'plinth', isUpright), ends / 2 + 1e-6);
-  same('plinth parts', partsArea(partsOf('plinth', 'strip')), m2(takeoff, 'plinth'), 1e-3);
+  same('plinth parts', areaOfParts(partsOf('plinth', 'strip')), m2(takeoff, 'plinth'), 1e-3);
 
   // Skirting and casing (70 mm round the door) hide some of the wall, and next to nothing: shelves (24 mm thick), nosings (22 mm, 30 mm
   // beside the window), cassettes of blinds, the strip of an upstand that ends in a corner.
@@ -88,18 +93,33 @@ function differences(kitchen: Kitchen): string[] {
     0,
   );
   const shelves = sumOf(partsOf('wall-fronts', 'shelf'), ({ length_mm }) => length_mm * 24);
-  const small = nosings + blinds + shelves + 0.03;
+  // A casing that reaches into a corner stands against the wall across, too: 26 mm deep.
+  const { from_right, width: wideDoor } = kitchen.door;
+  const left = kitchen.room.width - from_right - wideDoor;
+  const across = left < 71 || from_right < 71 ? (0.026 * (kitchen.door.height + 70)) / 1000 : 0;
+  const small = nosings + blinds + shelves + across + 0.03;
   const more = m2(takeoff, 'wall') - trim.face - casing - total(fine, 'wall', onWall);
   same('wall', more, small / 2, small / 2 + 1e-5);
 
-  // Tile in front: its face stands 8 mm before the wall; rails (18 x 30 mm at their ends) touch it.
+  // Tile in front: its face stands 8 mm before the wall; rails (18 x 30 mm at their ends) touch it, and in a corner the end of that
+  // across, 8 mm thick.
   const isTile = (rect: Rect): boolean => {
     const { axis, sign } = facing(rect);
     const plane = sign > 0 ? 0.008 : room.size[axis] - 0.008;
     return axis !== 2 && Math.abs(rect.origin[axis] - plane) < 1e-6;
   };
   const untiled = m2(takeoff, 'backsplash') - total(fine, 'backsplash', isTile);
-  same('backsplash', untiled, small / 2, small / 2 + 1e-5);
+  const hidden = small + 2 * 0.008 * room.size[2];
+  same('backsplash', untiled, hidden / 2, hidden / 2 + 1e-5);
+  for (const { surface, planes, edges, hidden } of frontPlanes(planKitchen(kitchen))) {
+    const made = partsOf(surface, 'door', 'drawer', 'filler', 'face-frame').concat(
+      hoodPanel(kitchen, surface, takeoff),
+    );
+    const seats = surface === 'island-fronts' ? seatPanels(kitchen, takeoff) : [];
+    const drawn = planes.reduce((sum, plane) => sum + total(fine, surface, (rect) => liesIn(rect, plane)), 0);
+    same(surface, areaOfParts([...made, ...seats]) + edges - hidden / 2, drawn, hidden / 2 + 2e-3);
+  }
+
   // Joinery and skirting; blinds are drawn in the same finish, and so is all of the next room's.
   if (!kitchen.open_side) {
     const bare = { ...kitchen, openings: kitchen.openings.map(({ blind: _, ...opening }) => opening) };
@@ -107,6 +127,82 @@ function differences(kitchen: Kitchen): string[] {
   }
   return found;
 }
+
+/** A plane that fronts stand in, with the panels of five-piece fronts 8 mm behind it. */
+interface FrontPlane {
+  readonly axis: number;
+  readonly sign: 1 | -1;
+  readonly at: number;
+}
+
+const liesIn = (rect: Rect, { axis, sign, at }: FrontPlane): boolean => {
+  const look = facing(rect);
+  const behind = (at - rect.origin[axis]!) * sign;
+  return look.axis === axis && look.sign === sign && behind > -1e-6 && behind < 0.008 + 1e-6;
+};
+
+/** Where fronts stand, what edges of end panels show beside them, and how much of fillers may be hidden, m2. */
+function frontPlanes(plan: Plan) {
+  const out = (run: RunRows, far: number): FrontPlane => {
+    const { along, wall, outward } = wallSide(plan, run.wall);
+    return { axis: along === 0 ? 1 : 0, sign: outward, at: wall + outward * far };
+  };
+  const { island, counter } = plan;
+  const wide = (spans: readonly { from: number; to: number }[]): number =>
+    spans.reduce((sum, { from, to }) => sum + to - from, 0);
+  const panels = wide(plan.runs.flatMap((run) => run.panels)) * counter.bottom;
+  // A filler in a corner reaches 20 mm in behind the fronts across; a built-up edge stands before what is not lowered under
+  // it: fillers, panels, the top rails of face frames.
+  const corners = plan.runs.length * 2 * 0.02;
+  const fillers = wide(plan.runs.flatMap((run) => [...run.base.fillers, ...run.panels]));
+  const drop = counter.edge === 'mitred' ? 0.03 : 0;
+  const framed = plan.fronts.mounting === 'inset' ? 1 : 0;
+  const high = counter.bottom - plan.plinth.top;
+  const planes = [
+    {
+      surface: 'base-fronts' as const,
+      planes: plan.runs.map((run) => out(run, plan.baseDepth)),
+      edges: panels,
+      hidden: corners * high + (fillers + framed * wide(plan.runs.map(({ base }) => base))) * drop,
+    },
+    {
+      surface: 'wall-fronts' as const,
+      planes: plan.runs.map((run) => out(run, plan.wallUnits.depth)),
+      edges: 0,
+      hidden: corners * (plan.wallUnits.top - plan.wallUnits.bottom),
+    },
+    { surface: 'tall-fronts' as const, planes: plan.runs.map((run) => out(run, plan.baseDepth)), edges: 0, hidden: 0 },
+  ];
+  if (!island) return planes;
+  const ends = islandEnds(plan, island).panels.reduce((sum, [from, to]) => sum + to - from, 0) * counter.bottom;
+  const beside = wide(island.row.fillers) + islandEnds(plan, island).panels.length * 0.05;
+  const faces = [
+    { axis: 1, sign: 1, at: island.body.y1 },
+    { axis: 1, sign: -1, at: island.body.y0 },
+  ] as const;
+  return [
+    ...planes,
+    {
+      surface: 'island-fronts' as const,
+      planes: faces,
+      edges: 2 * ends,
+      hidden: 0.04 * high + (beside + framed * (island.body.x1 - island.body.x0)) * drop,
+    },
+  ];
+}
+
+/** A built-in hood's cabinet too low for a door has a panel as wide as the hood. */
+function hoodPanel({ cooktop, wall_units }: Kitchen, surface: SurfaceId, takeoff: Takeoff): readonly MeasuredPart[] {
+  if (surface !== 'wall-fronts' || cooktop.hood !== 'built-in') return [];
+  const side = wall_units.depth - 20;
+  return takeoff.get(surface)?.parts.filter(({ kind, length_mm }) => kind === 'panel' && length_mm !== side) ?? [];
+}
+
+/** Panels on the seat side: 5 mm lower than the carcass. */
+const seatPanels = ({ base }: Kitchen, takeoff: Takeoff): readonly MeasuredPart[] =>
+  takeoff
+    .get('island-fronts')!
+    .parts.filter(({ kind, width_mm }) => kind === 'panel' && width_mm === base.carcass_height - 5);
 
 const sumOf = (parts: readonly MeasuredPart[], mm2: (part: MeasuredPart) => number): number =>
   parts.reduce((sum, part) => sum + (part.count * mm2(part)) / 1e6, 0);
@@ -120,6 +216,6 @@ it('measures kitchens of all layouts as they are drawn', () => {
     fc.property(randomKitchens, (kitchen) => {
       expect(differences(kitchen)).toEqual([]);
     }),
-    { numRuns: 60 },
+    { numRuns: 40 },
   );
 });

@@ -1,5 +1,6 @@
 import type { SurfaceId } from '../../engine/surface';
 import type { RunRows } from '../../model/layout/types';
+import { areaOfParts } from '../../model/quantity/area-of-parts';
 import { cooktopExtent } from '../parts/cooktop';
 import { counterDrop } from '../parts/counter-edge';
 import { dropStrips } from '../parts/counters';
@@ -7,7 +8,7 @@ import { bowlExtents } from '../parts/sink';
 import { counterSlabs, freeEdges } from '../parts/slabs';
 import { waterfallEnds } from '../parts/waterfall';
 import type { Plan } from '../plan/types';
-import { grouped, type Part, partsArea, real, toMm } from './measured-parts';
+import { grouped, type Part, real, toMm } from './measured-parts';
 import type { MeasuredPart, SurfaceTakeoff } from './types';
 
 /**
@@ -19,7 +20,7 @@ export function measureCounters(plan: Plan): SurfaceTakeoff[] {
     const pieces = slabPieces(plan, surface);
     if (pieces.length === 0) return [];
     const parts = [...pieces, ...waterfalls(plan, surface), ...grouped(edgeStrips(plan, surface))];
-    const area = partsArea(parts);
+    const area = areaOfParts(parts);
     return [
       {
         surface,

@@ -9,8 +9,8 @@ import { grouped, type Part } from './measured-parts';
 import type { SurfaceTakeoff } from './types';
 
 /**
- * Handles, counted; grip rails, by their length, where fronts have none. Levers of doors and brackets of shelves, drawn in the
- * same finish, are among the parts but not in the count.
+ * Handles, counted; where fronts have none, grip rails, counted and by their length. Levers of doors and brackets of shelves, drawn
+ * in the same finish, are among the parts but not in the count: it is 0 where fronts are neither pulled nor gripped.
  */
 export function measureHardware(drawn: Drawn): SurfaceTakeoff {
   const handles = furniture(drawn)
@@ -22,7 +22,7 @@ export function measureHardware(drawn: Drawn): SurfaceTakeoff {
     .filter(({ surface }) => surface === 'hardware');
   const length = rails.reduce((sum, rail) => sum + rail.length, 0);
   return {
-    ...counted('hardware', handles.length),
+    ...counted('hardware', handles.length + rails.length),
     parts: grouped([...handles, ...rails, ...levers(drawn.plan), ...brackets(drawn.plan)]),
     ...(rails.length > 0 && { length_m: length }),
   };

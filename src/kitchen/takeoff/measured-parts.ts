@@ -25,9 +25,5 @@ export function grouped(parts: readonly Part[]): MeasuredPart[] {
 export const real = <P extends Part>(parts: readonly P[]): P[] =>
   parts.filter(({ length, width }) => length > LEAST && width > LEAST);
 
-/** Area of one face of all parts, m2. */
-export const partsArea = (parts: readonly MeasuredPart[]): number =>
-  parts.reduce((sum, { length_mm, width_mm, count }) => sum + (count * length_mm * width_mm) / 1e6, 0);
-
 /** Metres as millimetres to a tenth. */
 export const toMm = (m: number): number => Math.round(m * 1e4) / 10;

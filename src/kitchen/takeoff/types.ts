@@ -74,7 +74,7 @@ export interface SurfaceTakeoff {
   readonly length_m?: number;
   /** Joints between counter pieces that the plan itself makes (corners, peninsula, waterfall ends), seams of slabs not counted. */
   readonly corner_joints?: number;
-  /** Things that are counted: handles, sinks, taps, appliances that show, leaves of windows and doors. */
+  /** Things that are counted: handles or grip rails, sinks, taps, appliances that show, leaves of windows and doors. */
   readonly count?: number;
 }
 

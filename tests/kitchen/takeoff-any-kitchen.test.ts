@@ -1,0 +1,171 @@
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import type { SurfaceId } from '../../src/engine/surface';
+import { counterSlabs } from '../../src/kitchen/parts/slabs';
+import { planKitchen } from '../../src/kitchen/plan/plan-kitchen';
+import { takeOff } from '../../src/kitchen/takeoff/take-off';
+import type { SurfaceTakeoff } from '../../src/kitchen/takeoff/types';
+import type { Kitchen, RunWall, Wall } from '../../src/model/kitchen';
+import { kitchenMisfits } from '../../src/model/kitchen-misfits';
+import { areaOfParts } from '../../src/model/quantity/area-of-parts';
+import { USUAL_ASSUMPTIONS } from '../../src/model/quantity/assumptions';
+import { randomKitchens } from './layouts';
+
+const rules = fc.record({
+  floor_reach: fc.constantFrom<'under-units' | 'to-plinth'>('under-units', 'to-plinth'),
+  least_opening_m2: fc.constantFrom(0, 0.5, 5),
+  paint_behind_units: fc.boolean(),
+});
+
+const sum = (list: readonly number[]): number => list.reduce((all, one) => all + one, 0);
+const numbersIn = (one: SurfaceTakeoff): number[] => [
+  one.area_m2,
+  one.gross_m2,
+  one.length_m ?? 0,
+  one.corner_joints ?? 0,
+  one.count ?? 0,
+  ...one.deductions.map(({ area_m2 }) => area_m2),
+  ...one.parts.flatMap(({ length_mm, width_mm, count, cutouts_mm = [] }) => [
+    length_mm,
+    width_mm,
+    count,
+    ...cutouts_mm.flat(),
+  ]),
+];
+
+it('measures nothing below 0, takes off no more than there is, and has parts of the size of the whole', () => {
+  fc.assert(
+    fc.property(randomKitchens, rules, (kitchen, rules) => {
+      for (const one of takeOff(kitchen, rules).values()) {
+        for (const value of numbersIn(one)) expect(value, one.surface).toBeGreaterThanOrEqual(0);
+        const off = sum(one.deductions.map(({ area_m2 }) => area_m2));
+        expect(one.area_m2, one.surface).toBeCloseTo(one.gross_m2 - off, 9);
+        if (one.count === undefined) expect(one.gross_m2, one.surface).toBeGreaterThan(0);
+        // Parts are rounded to a tenth of a millimetre: of parts a few metres long less than this.
+        const parts = sum(one.parts.map(({ count }) => count));
+        if (one.count === undefined) expect(Math.abs(areaOfParts(one.parts) - one.gross_m2)).toBeLessThan(3e-4 * parts);
+      }
+    }),
+    { numRuns: 60 },
+  );
+});
+
+it('has no surface of an island where there is none', () => {
+  fc.assert(
+    fc.property(randomKitchens, rules, (kitchen, rules) => {
+      const bare = { ...kitchen, island: null };
+      fc.pre(kitchenMisfits(bare).length === 0);
+      const surfaces = [...takeOff(bare, rules).keys()];
+      expect(surfaces.filter((surface) => surface.startsWith('island'))).toEqual([]);
+    }),
+    { numRuns: 20 },
+  );
+});
+
+it('finds a joint wherever two slabs touch, and keeps cut-outs on their slab', () => {
+  fc.assert(
+    fc.property(randomKitchens, (kitchen) => {
+      const counter = takeOff(kitchen, USUAL_ASSUMPTIONS).get('counter')!;
+      const slabs = counterSlabs(planKitchen(kitchen)).map(({ box }) => box);
+      const touching = slabs.flatMap(([min, max], i) =>
+        slabs.slice(i + 1).filter((other) => {
+          const shared = [0, 1].map((k) => Math.min(max[k]!, other[1][k]!) - Math.max(min[k]!, other[0][k]!));
+          return Math.min(...shared) > -1e-6 && Math.max(...shared) > 1e-3;
+        }),
+      );
+      expect(counter.corner_joints).toBe(touching.length);
+      const cutouts = counter.parts.flatMap(({ cutouts_mm = [], length_mm }) =>
+        cutouts_mm.map(([from, to]) => ({ from, to, length_mm })),
+      );
+      expect(cutouts).toHaveLength(2);
+      for (const { from, to, length_mm } of cutouts) {
+        expect(from).toBeGreaterThan(0);
+        expect(to).toBeGreaterThan(from);
+        expect(to).toBeLessThan(length_mm);
+      }
+    }),
+    { numRuns: 60 },
+  );
+});
+
+it('takes more off with a lower limit for openings, and less where walls are painted behind units', () => {
+  fc.assert(
+    fc.property(randomKitchens, (kitchen) => {
+      const wall = (least_opening_m2: number, paint_behind_units: boolean): number =>
+        takeOff(kitchen, { floor_reach: 'under-units', least_opening_m2, paint_behind_units }).get('wall')!.area_m2;
+      expect(wall(0, false)).toBeLessThanOrEqual(wall(0.5, false) + 1e-9);
+      expect(wall(0.5, false)).toBeLessThan(wall(0.5, true));
+    }),
+    { numRuns: 20 },
+  );
+});
+
+/** Modules start from one end, so that a mirrored kitchen may have its fronts otherwise, and wall units 50 mm shorter. */
+const BY_MODULES: readonly SurfaceId[] = ['base-fronts', 'wall-fronts', 'tall-fronts', 'island-fronts', 'hardware'];
+
+it('measures the mirrored kitchen the same', () => {
+  fc.assert(
+    fc.property(randomKitchens, rules, (any, rules) => {
+      const runs = any.runs.map((run) => ({ ...run, over: 'none' as const }));
+      const kitchen: Kitchen = { ...any, runs, cooktop: { ...any.cooktop, hood: 'none' } };
+      const other = mirrored(kitchen);
+      fc.pre(kitchenMisfits(other).length === 0);
+      const here = takeOff(kitchen, rules);
+      const there = takeOff(other, rules);
+      expect([...there.keys()]).toEqual([...here.keys()]);
+      for (const [surface, one] of here) {
+        if (BY_MODULES.includes(surface)) continue;
+        const two = there.get(surface)!;
+        for (const key of ['area_m2', 'gross_m2', 'length_m', 'corner_joints', 'count'] as const) {
+          expect(two[key] ?? 0, `${surface} ${key}`).toBeCloseTo(one[key] ?? 0, 6);
+        }
+      }
+    }),
+    { numRuns: 60 },
+  );
+});
+
+const OTHER = { left: 'right', right: 'left', back: 'back', front: 'front' } as const;
+const ORDER: readonly RunWall[] = ['left', 'back', 'right'];
+
+/** Left and right exchanged. */
+function mirrored(kitchen: Kitchen): Kitchen {
+  const { room, runs, island, sink, cooktop, openings, open_side, door } = kitchen;
+  const isAcross = (wall: Wall): boolean => wall === 'back' || wall === 'front';
+  const at = (wall: Wall, place: number): number => (isAcross(wall) ? room.width - place : place);
+  const placed = <P extends { readonly run: RunWall; readonly center: number }>(one: P): P => ({
+    ...one,
+    run: OTHER[one.run],
+    center: at(one.run, one.center),
+  });
+  return {
+    ...kitchen,
+    runs: runs
+      .map((run) => {
+        const { wall, from, to, tall_from, tall_to } = run;
+        if (wall !== 'back') return { ...run, wall: OTHER[wall] };
+        return { ...run, from: room.width - to, to: room.width - from, tall_from: tall_to, tall_to: tall_from };
+      })
+      .sort((a, b) => ORDER.indexOf(a.wall) - ORDER.indexOf(b.wall)),
+    island: island && {
+      ...island,
+      x: room.width - island.x - island.width,
+      joined: island.joined && OTHER[island.joined],
+      waterfall:
+        island.waterfall === 'left' || island.waterfall === 'right' ? OTHER[island.waterfall] : island.waterfall,
+    },
+    sink: placed(sink),
+    cooktop: placed(cooktop),
+    openings: openings.map((opening) => ({
+      ...opening,
+      wall: OTHER[opening.wall],
+      center: at(opening.wall, opening.center),
+    })),
+    open_side: open_side && {
+      ...open_side,
+      wall: OTHER[open_side.wall],
+      ...(open_side.wall === 'front' && { from: room.width - open_side.to, to: room.width - open_side.from }),
+    },
+    door: { ...door, from_right: room.width - door.from_right - door.width },
+  };
+}
