@@ -180,7 +180,8 @@ test('closed, the page is as it was: option and light, nothing to undo, the focu
   await page.keyboard.press('Escape');
   await expect(set()).toHaveCount(0);
   await expect(option(page, 'Our floor')).toBeChecked();
-  await expect(option(page, 'Day')).toBeChecked();
-  await expect(page.getByRole('button', { name: 'Nothing to undo' })).toBeDisabled();
+  await expect(page.getByRole('radio', { name: /^Day/ })).toBeChecked();
+  await expect(page.getByRole('banner').getByRole('button', { name: /^Undo/ })).toBeDisabled();
   await expect(page.locator('.screen')).not.toHaveAttribute('inert');
+  await expect(page.getByRole('button', { name: 'More' })).toBeFocused();
 });
