@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { stageDays } from '../../src/model/order/stages';
+import { stageDays } from '../../src/model/order/stage-days';
 import { codes, demoAfter, OPTION, rowIn, scheduled } from './schedule';
 
 // Worked by hand on a calendar: 1 June 2026 is a Monday.

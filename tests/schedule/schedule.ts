@@ -10,7 +10,7 @@ export const OPTION = 'our-floor';
 /** The demo after commands. */
 export const demoAfter = (...commands: readonly Command[]): Project => applied(demoProject(), ...commands);
 
-export const applied = (project: Project, ...commands: readonly Command[]): Project =>
+const applied = (project: Project, ...commands: readonly Command[]): Project =>
   commands.reduce((before, command) => {
     const result = applyCommand(before, command);
     if (!result.ok) throw new Error(result.problem.text);

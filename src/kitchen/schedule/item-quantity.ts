@@ -15,13 +15,7 @@ import { slabSizeOf } from '../../model/slab';
 import type { SurfaceTakeoff, Takeoff } from '../takeoff/types';
 import { cutFromSlabs } from './item-slabs';
 import { RESTS_ON } from './quantity-words';
-import type { ItemQuantity, RowProblem, ScheduleItem } from './types';
-
-/** A quantity, or why there is none, with what one has to know of it. */
-export interface Counted {
-  readonly quantity: ItemQuantity | null;
-  readonly problems: readonly RowProblem[];
-}
+import type { Counted, ItemQuantity, RowProblem, ScheduleItem } from './types';
 
 /** What a need is told in, before waste, and what it rests on. */
 interface Needed {

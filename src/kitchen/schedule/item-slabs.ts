@@ -7,9 +7,8 @@ import type { SlabPiece } from '../../model/quantity/slab-types';
 import { packOf } from '../../model/quantity/supply-pack';
 import { slabOf, slabSizeOf } from '../../model/slab';
 import type { SurfaceTakeoff } from '../takeoff/types';
-import type { Counted } from './item-quantity';
 import { RESTS_ON } from './quantity-words';
-import type { ScheduleItem } from './types';
+import type { Counted, ScheduleItem } from './types';
 
 /** What is cut from whole slabs: as many as the pieces ask for when they are laid on them. */
 export function cutFromSlabs(

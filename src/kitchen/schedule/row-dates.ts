@@ -1,6 +1,7 @@
 import type { Day } from '../../model/order/day';
 import type { ItemRecord, Job } from '../../model/order/records';
-import { type FittingStage, orderBy, type Stage } from '../../model/order/stages';
+import { orderBy } from '../../model/order/stage-days';
+import type { FittingStage, Stage } from '../../model/order/stages';
 import type { PurchaseKind } from '../../model/quantity/usual-waste';
 import type { RowProblem } from './types';
 

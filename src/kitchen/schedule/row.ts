@@ -4,12 +4,12 @@ import type { ItemRecord, SampleRecord } from '../../model/order/records';
 import type { Finish, Supply } from '../../model/project';
 import { costOf } from '../../model/quantity/cost';
 import { slabSizeOf } from '../../model/slab';
-import { type Counted, itemQuantity, type Measured, sizeOfOne } from './item-quantity';
+import { itemQuantity, type Measured, sizeOfOne } from './item-quantity';
 import { elementOf, locationOf } from './place-words';
 import { careOf, rowCautions } from './row-cautions';
 import { rowColors } from './row-colors';
 import { type Calendar, rowDates } from './row-dates';
-import type { RowProblem, ScheduleItem, ScheduleRow } from './types';
+import type { Counted, RowProblem, ScheduleItem, ScheduleRow } from './types';
 
 /** What rows are made from besides their items. */
 export interface RowBasis {

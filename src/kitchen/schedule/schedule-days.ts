@@ -1,7 +1,8 @@
 import { SURFACES } from '../../engine/surface';
 import type { Day } from '../../model/order/day';
 import type { Job } from '../../model/order/records';
-import { type Stage, stageDays } from '../../model/order/stages';
+import { stageDays } from '../../model/order/stage-days';
+import type { Stage } from '../../model/order/stages';
 import type { Option, ProjectDocument } from '../../model/project';
 import { scheduleItems } from './items';
 import type { ScheduleItem } from './types';

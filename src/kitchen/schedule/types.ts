@@ -55,6 +55,12 @@ export interface ItemQuantity {
   readonly slabs: (SlabLayout & { readonly slab_mm: readonly [number, number] }) | null;
 }
 
+/** A quantity, or why there is none, with what one has to know of it. */
+export interface Counted {
+  readonly quantity: ItemQuantity | null;
+  readonly problems: readonly RowProblem[];
+}
+
 export interface RowColor {
   readonly role: string;
   readonly share: number;

@@ -8,7 +8,7 @@ import type { ExtraItem, ItemRecord, Job, SampleRecord } from './records';
 import { STAGES } from './stages';
 
 /** Longest lead times there are; more would be a slip of the pen. */
-export const LEAD_WEEKS = [0, 104, 'weeks'] as const;
+const LEAD_WEEKS = [0, 104, 'weeks'] as const;
 export const WASTE_PERCENT = [0, 100, '%'] as const;
 export const SPARE_PACKS = [0, 20, ''] as const;
 export const STAGE_DAYS = [0, 365, 'days'] as const;

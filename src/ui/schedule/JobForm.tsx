@@ -1,6 +1,7 @@
 import { STAGE_DAYS } from '../../model/order/check-order';
 import type { Job } from '../../model/order/records';
-import { STAGES, USUAL_MARGIN_DAYS, USUAL_STAGE_DAYS } from '../../model/order/stages';
+import { USUAL_MARGIN_DAYS, USUAL_STAGE_DAYS } from '../../model/order/stage-days';
+import { STAGES } from '../../model/order/stages';
 import { NumberField } from '../room/NumberField';
 import { ASSUMED, JOB, SCHEDULE } from '../words/schedule';
 import { dayText } from './day-text';

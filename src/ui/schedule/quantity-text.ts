@@ -8,13 +8,13 @@ const US: Partial<Record<Measure, Measure>> = { m2: 'ft2', m: 'ft', L: 'gal', kg
 const METRIC: Partial<Record<Measure, Measure>> = { ft2: 'm2', ft: 'm', gal: 'L', lb: 'kg' };
 
 /** A quantity in the unit system chosen: "14.68 m²", "158 sq ft", "3 slabs". */
-export function amountText(value: number, measure: Measure): string {
+function amountText(value: number, measure: Measure): string {
   const to = (unitNow() === 'in' ? US : METRIC)[measure] ?? measure;
   return asSold(toMeasure(value, measure, to) ?? value, to);
 }
 
 /** The same in the unit it is sold in, whatever is chosen. */
-export function asSold(value: number, measure: Measure): string {
+function asSold(value: number, measure: Measure): string {
   const digits = value >= 100 ? 0 : value >= 10 ? 1 : 2;
   const text = new Intl.NumberFormat(localeNow(), { maximumFractionDigits: digits }).format(value);
   return `${text} ${SCHEDULE.measures[measure][value === 1 ? 0 : 1]}`;
