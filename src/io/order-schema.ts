@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { type ExtraItem, type ItemRecord, type Job, SAMPLE_STATUSES, type SampleRecord } from '../model/order/records';
-import type { FittingStage } from '../model/order/stages';
+import { FITTING_STAGES } from '../model/order/stages';
 import { PRICE_UNITS } from '../model/price';
 import type { QuantityAssumptions } from '../model/quantity/assumptions';
 
@@ -68,15 +68,6 @@ export const itemSchema = v.object({
   note: maybeText,
 }) satisfies v.GenericSchema<unknown, ItemRecord>;
 
-const FITTING: readonly [FittingStage, ...FittingStage[]] = [
-  'floor',
-  'cabinets',
-  'counter',
-  'backsplash',
-  'fittings',
-  'paint',
-];
-
 export const extraSchema = v.object({
   id: text,
   what: text,
@@ -87,7 +78,7 @@ export const extraSchema = v.object({
   code: maybeText,
   price: v.optional(v.object({ amount: number, currency: maybeText, per: v.optional(v.picklist(PRICE_UNITS)) })),
   lead_time_weeks: maybeNumber,
-  stage: v.picklist(FITTING),
+  stage: v.picklist(FITTING_STAGES),
   ordered_on: maybeText,
   note: maybeText,
 }) satisfies v.GenericSchema<unknown, ExtraItem>;

@@ -11,6 +11,8 @@ export type Stage = (typeof STAGES)[number];
 /** Stages in which something that was ordered is put in; a template is only taken. */
 export type FittingStage = Exclude<Stage, 'template'>;
 
+export const FITTING_STAGES: readonly FittingStage[] = STAGES.filter((stage) => stage !== 'template');
+
 /** The stage in which what a surface is finished with is put in. */
 export const STAGE_OF: { readonly [S in SurfaceId]: FittingStage } = {
   counter: 'counter',

@@ -1,8 +1,9 @@
 import { useState } from 'react';
 import type { ExtraItem } from '../../model/order/records';
+import { FITTING_STAGES } from '../../model/order/stages';
 import { Menu } from '../drawer/Menu';
 import { NumberField } from '../room/NumberField';
-import { FITTING_STAGES, ITEM, SCHEDULE } from '../words/schedule';
+import { ITEM, SCHEDULE } from '../words/schedule';
 import type { ScheduleDoors } from './schedule-props';
 import { TextField } from './TextField';
 

@@ -17,7 +17,6 @@ export function TextField({ label, value, type = 'text', offered, lines = 1, onT
   const goesOn = useRef(false);
   const shared = {
     id,
-    className: lines > 1 ? 'input project-note' : 'input',
     value,
     onChange: (event: { readonly target: { readonly value: string } }) => {
       onText(event.target.value, goesOn.current);
@@ -31,9 +30,9 @@ export function TextField({ label, value, type = 'text', offered, lines = 1, onT
     <div className="field">
       <label htmlFor={id}>{label}</label>
       {lines > 1 ? (
-        <textarea {...shared} rows={lines} />
+        <textarea {...shared} className="input project-note" rows={lines} />
       ) : (
-        <input {...shared} type={type} autoComplete="off" list={offered && `${id}-offered`} />
+        <input {...shared} className="input" type={type} autoComplete="off" list={offered && `${id}-offered`} />
       )}
       {offered && (
         <datalist id={`${id}-offered`}>

@@ -1,6 +1,6 @@
 import type { DecisionState } from '../../engine/surface';
 import type { SampleStatus, SampleVerdict } from '../../model/order/records';
-import type { FittingStage, Stage } from '../../model/order/stages';
+import type { Stage } from '../../model/order/stages';
 import type { Measure } from '../../model/quantity/measures';
 import { spoken } from './spoken';
 
@@ -233,13 +233,3 @@ export const STATE_SHORT: { readonly [S in DecisionState]: string } = spoken({
   decided: 'Decided',
   ordered: 'Ordered',
 });
-
-/** In which stage something is put in, for a menu. */
-export const FITTING_STAGES: readonly FittingStage[] = [
-  'floor',
-  'cabinets',
-  'counter',
-  'backsplash',
-  'fittings',
-  'paint',
-];
