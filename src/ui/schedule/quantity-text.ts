@@ -1,5 +1,6 @@
 import type { ItemQuantity } from '../../kitchen/schedule/types';
 import { type Measure, toMeasure } from '../../model/quantity/measures';
+import { roundUp } from '../../model/quantity/round-up';
 import { SCHEDULE } from '../words/schedule';
 import { localeNow, unitNow } from '../words/spoken';
 
@@ -8,22 +9,26 @@ const US: Partial<Record<Measure, Measure>> = { m2: 'ft2', m: 'ft', L: 'gal', kg
 const METRIC: Partial<Record<Measure, Measure>> = { ft2: 'm2', ft: 'm', gal: 'L', lb: 'kg' };
 
 /** A quantity in the unit system chosen: "14.68 m²", "158 sq ft", "3 slabs". */
-function amountText(value: number, measure: Measure): string {
+function amountText(value: number, measure: Measure, rounded: Rounding = 'nearest'): string {
   const to = (unitNow() === 'in' ? US : METRIC)[measure] ?? measure;
-  return asSold(toMeasure(value, measure, to) ?? value, to);
+  return asSold(toMeasure(value, measure, to) ?? value, to, rounded);
 }
 
+/** What is bought is never told as less than it is. */
+type Rounding = 'nearest' | 'up';
+
 /** The same in the unit it is sold in, whatever is chosen. */
-function asSold(value: number, measure: Measure): string {
+function asSold(value: number, measure: Measure, rounded: Rounding = 'nearest'): string {
   const digits = value >= 100 ? 0 : value >= 10 ? 1 : 2;
-  const text = new Intl.NumberFormat(localeNow(), { maximumFractionDigits: digits }).format(value);
+  const shown = rounded === 'up' ? roundUp(value * 10 ** digits) / 10 ** digits : value;
+  const text = new Intl.NumberFormat(localeNow(), { maximumFractionDigits: digits }).format(shown);
   return `${text} ${SCHEDULE.measures[measure][value === 1 ? 0 : 1]}`;
 }
 
 /** What is bought: "7 boxes of 0.96 m²", "2 slabs", "14.7 m²". */
 export function orderText({ order }: ItemQuantity): string {
   const { packs, pack, quantity, measure } = order;
-  if (packs === null || !pack) return amountText(quantity, measure);
+  if (packs === null || !pack) return amountText(quantity, measure, 'up');
   if (pack.container === null) return asSold(packs * pack.quantity, pack.measure);
   return `${packs} × ${pack.container} ${asSold(pack.quantity, pack.measure)}`;
 }
