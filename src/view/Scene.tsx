@@ -109,6 +109,7 @@ export function Scene(props: SceneProps) {
 
   useEffect(() =>
     registerDrawer(renderer.domElement, {
+      shows: { looks: beside ? [look, beside] : [look], light },
       drawSharp() {
         const parts = partsNow();
         if (parts) drawer.draw(parts, performance.now(), true);

@@ -1,3 +1,4 @@
+import type { Look, RoomLight } from '../kitchen/look';
 import type { Shot } from './tiles';
 
 /** Pixels as in ImageData: RGBA bytes, rows from the top. */
@@ -9,6 +10,8 @@ export interface Pixels {
 
 /** What a mounted picture does for those who want its pixels. */
 export interface Drawer {
+  /** What it draws: one look, or two from left to right, and the light. */
+  readonly shows: { readonly looks: readonly Look[]; readonly light: RoomLight };
   /** Draws a sharp frame on the canvas and gives its context. */
   drawSharp(): WebGLRenderingContext | WebGL2RenderingContext;
   /** Draws beside the canvas; null while there is nothing to draw with. RGBA bytes, rows from the top. */
@@ -28,6 +31,9 @@ function drawerOf(canvas: HTMLCanvasElement): Drawer {
   if (!drawer) throw new Error('This canvas shows no picture.');
   return drawer;
 }
+
+/** What a canvas draws by now: what is asked for comes a little later. Null where it is no mounted picture. */
+export const shownOn = (canvas: HTMLCanvasElement): Drawer['shows'] | null => drawers.get(canvas)?.shows ?? null;
 
 /**
  * Draws the picture at full resolution and reads it back before the browser takes the buffer away.

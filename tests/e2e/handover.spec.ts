@@ -17,6 +17,18 @@ const set = () => page.getByRole('dialog', { name: 'Handover set' });
 const sheets = () => set().locator('.sheet');
 const print = () => page.pdf({ preferCSSPageSize: true });
 
+/** All pictures, a few pixels of each, as texts: that of the cover is there twice. */
+const pictures = () =>
+  set()
+    .locator('img')
+    .evaluateAll((all) =>
+      all.map((one) => {
+        const small = new OffscreenCanvas(16, 10).getContext('2d')!;
+        small.drawImage(one as HTMLImageElement, 0, 0, 16, 10);
+        return small.getImageData(0, 0, 16, 10).data.join();
+      }),
+    );
+
 test.beforeAll(async ({ browser }) => {
   page = await openPage(browser, { reducedMotion: 'reduce' }, { fine: true });
   await page.getByRole('button', { name: 'More' }).click();
@@ -32,6 +44,7 @@ test('is made by itself: every option by day and in the evening, with a way to s
   await set().getByRole('button', { name: 'Draw the rest' }).click();
   await expect(set()).toHaveAttribute('aria-busy', 'false');
   await expect(set().getByRole('img', { name: /^The kitchen as / })).toHaveCount(5);
+  expect(new Set(await pictures()).size).toBe(4);
   await choose(page, 'Letter');
   await set().getByLabel('Prepared for').fill('The household at number 9');
   await expectNoFindings(page, '.handover');

@@ -72,7 +72,7 @@ export function HandoverPane() {
       settings={project.settings}
       choices={choices}
       onChoices={(change) => setChoices((before) => ({ ...before, ...change }))}
-      parts={choices.onePage ? onePageParts(set) : handoverParts(set, choices.paper, orderingParts(set))}
+      parts={choices.onePage ? onePageParts(set, choices.paper) : handoverParts(set, choices.paper, orderingParts(set))}
       running={HANDOVER.running(project.name, revisionText(revision))}
       progress={
         next && {

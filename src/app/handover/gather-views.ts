@@ -1,6 +1,6 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { Assessment } from '../../engine/judge/assessment';
-import { renderPicture } from '../../view/read-pixels';
+import { renderPicture, shownOn } from '../../view/read-pixels';
 import { pictureCanvas } from '../export-picture';
 import { type AppState, isPictureOld } from '../state';
 
@@ -46,7 +46,7 @@ export async function gatherView(
   await until(store, isFine, AbortSignal.any([signal, late])).catch((reason) => {
     if (signal.aborted) throw reason;
   });
-  await twoFrames();
+  await drawn(store, option, signal);
   await until(store, isThere, signal);
   const assessment = found(store.getState())!;
   return { picture: await pictureOnScreen(), assessment };
@@ -92,6 +92,15 @@ function until(store: StoreApi<AppState>, isSo: (state: AppState) => boolean, si
   });
 }
 
-/** A look that came is put into the scene before the next frame and drawn by the one after it. */
-const twoFrames = (): Promise<void> =>
-  new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(() => resolve())));
+/** Resolves once the picture draws the look that came last of an option; at once where there is no picture. */
+async function drawn(store: StoreApi<AppState>, option: string, signal: AbortSignal): Promise<void> {
+  for (;;) {
+    signal.throwIfAborted();
+    const canvas = pictureCanvas();
+    const { looks, light, contextLost } = store.getState();
+    const shown = canvas && shownOn(canvas);
+    if (!shown || contextLost) return;
+    if (shown.looks.length === 1 && shown.looks[0] === looks[option] && shown.light === light) return;
+    await new Promise((resolve) => requestAnimationFrame(resolve));
+  }
+}

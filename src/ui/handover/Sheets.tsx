@@ -30,7 +30,11 @@ export function Sheets({ paper, parts, running }: SheetsProps) {
       <div ref={measure} className={`sheet-measure sheet-${paper}`} aria-hidden="true" inert>
         <div className="sheet-room" />
         {flows.map((part) => (
-          <div key={part.id} className="sheet-body" data-part={part.id}>
+          <div
+            key={part.id}
+            className={part.aside === undefined ? 'sheet-body' : 'sheet-body sheet-beside'}
+            data-part={part.id}
+          >
             {part.blocks.map((block) => (
               <BlockView key={block.key} block={block} />
             ))}
@@ -82,15 +86,27 @@ function pagesOf(part: SheetPart, laid: readonly (readonly Placed[])[]): readonl
     title,
     isTitled: true,
     goesOn: i > 0,
-    content: (
-      <div className="sheet-body">
-        {placed.map(({ block, from, to }) => {
-          const one = part.blocks[block];
-          return one && <BlockView key={`${one.key}-${from}`} block={one} from={from} to={to} />;
-        })}
-      </div>
-    ),
+    content: <FlowPage part={part} placed={placed} />,
   }));
+}
+
+/** The blocks of one page, right of what stands beside them. */
+function FlowPage({ part, placed }: { readonly part: FlowPart; readonly placed: readonly Placed[] }) {
+  const body = (
+    <div className="sheet-body">
+      {placed.map(({ block, from, to }) => {
+        const one = part.blocks[block];
+        return one && <BlockView key={`${one.key}-${from}`} block={one} from={from} to={to} />;
+      })}
+    </div>
+  );
+  if (part.aside === undefined) return body;
+  return (
+    <div className="sheet-halves">
+      {part.aside}
+      {body}
+    </div>
+  );
 }
 
 /** Text may be set a hair wider in print than on screen: pages keep this much free for it, CSS px. */

@@ -43,6 +43,8 @@ export interface FlowPart {
   readonly id: string;
   readonly title: string;
   readonly blocks: readonly Block[];
+  /** Stands left of the blocks on every page of the part. */
+  readonly aside?: ReactNode;
 }
 
 /** A part that fills one page. */

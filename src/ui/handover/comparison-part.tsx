@@ -43,14 +43,7 @@ export function comparisonPart(set: HandoverSet): FlowPart {
       { kind: 'flow', key: 'intro', keeps: true, node: <p>{COMPARISON.intro}</p> },
       { kind: 'flow', key: 'surfaces-title', keeps: true, node: <h4>{COMPARISON.surfaces}</h4> },
       ...differing,
-      { kind: 'flow', key: 'findings-title', keeps: true, node: <h4>{COMPARISON.findings}</h4> },
-      {
-        kind: 'table',
-        key: 'findings',
-        label: COMPARISON.findingsLabel,
-        columns: [{ head: COMPARISON.light, width: 2 }, ...heads],
-        rows: (['day', 'evening'] as const).map((light) => findingsRow(options, light)),
-      },
+      ...(['day', 'evening'] as const).flatMap((light) => findingBlocks(options, light)),
     ],
   };
 }
@@ -88,31 +81,53 @@ function Laid({ set, of, surface }: LaidProps) {
 }
 
 /** In one light: the balance of each option, and what it has that another one has not. */
-function findingsRow(options: readonly HandoverOption[], light: 'day' | 'evening'): SheetRow {
+function findingBlocks(options: readonly HandoverOption[], light: 'day' | 'evening'): readonly Block[] {
   const name = settingShortName(options[0]![light].setting.name);
-  const assessments = options.map((of) => of[light].assessment);
-  return {
-    key: light,
-    cells: [
-      name,
-      ...assessments.map((assessment, i) => {
-        if (!assessment) return COMPARISON.unknown;
-        const others = assessments.filter((_, other) => other !== i);
-        const own = assessment.warnings.filter(
-          (one) =>
-            one.text !== assessment.balance.sentence &&
-            others.some((other) => other !== null && lostWarnings([one], other.warnings).length > 0),
-        );
-        return (
-          <div key={assessment.option} className="own-findings">
-            <p>{retold(assessment.balance.sentence)}</p>
-            {own.length === 0 && <p className="sheet-small">{COMPARISON.none}</p>}
-            {gravestFirst(own).map((warning) => (
-              <PrintedFinding key={warning.text} warning={warning} isShort={true} />
-            ))}
-          </div>
-        );
-      }),
-    ],
-  };
+  return [
+    { kind: 'flow', key: `${light}-title`, keeps: true, node: <h4>{COMPARISON.findings(name)}</h4> },
+    {
+      kind: 'table',
+      key: `${light}-findings`,
+      label: COMPARISON.findings(name),
+      columns: [
+        { head: COMPARISON.option, width: 2 },
+        { head: COMPARISON.own, width: 8 },
+      ],
+      rows: options.flatMap((of) => optionRows(of, light, options)),
+    },
+  ];
+}
+
+function optionRows(
+  { option, ...views }: HandoverOption,
+  light: 'day' | 'evening',
+  all: readonly HandoverOption[],
+): readonly SheetRow[] {
+  const { assessment } = views[light];
+  if (!assessment) return [{ key: option.id, begins: true, cells: [option.name, COMPARISON.unknown] }];
+  const others = all.filter((of) => of.option !== option).map((of) => of[light].assessment);
+  const own = assessment.warnings.filter(
+    (one) =>
+      one.severity !== 'note' &&
+      one.text !== assessment.balance.sentence &&
+      others.some((other) => other !== null && lostWarnings([one], other.warnings).length > 0),
+  );
+  const sentence = (
+    <>
+      <p>{retold(assessment.balance.sentence)}</p>
+      {own.length === 0 && <p className="sheet-small">{COMPARISON.none}</p>}
+    </>
+  );
+  return [
+    { key: option.id, begins: true, cells: [option.name, sentence] },
+    ...gravestFirst(own).map((warning) => ({
+      key: `${option.id} ${warning.code} ${warning.text}`,
+      cells: [
+        <span key="option" className="sheet-small">
+          {option.name}
+        </span>,
+        <PrintedFinding key="finding" warning={warning} isShort={true} />,
+      ],
+    })),
+  ];
 }

@@ -39,4 +39,4 @@ export function handoverParts(set: HandoverSet, paper: Paper, ordering: readonly
 }
 
 /** The short set: everything that counts on one page. */
-export const onePageParts = (set: HandoverSet): readonly SheetPart[] => [oneSheetPart(set)];
+export const onePageParts = (set: HandoverSet, paper: Paper): readonly SheetPart[] => [oneSheetPart(set, paper)];

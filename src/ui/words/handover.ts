@@ -136,13 +136,13 @@ export const COMPARISON = spoken({
   surfaces: 'Finishes that differ',
   alike: 'No surface has another finish.',
   surface: 'Surface',
-  findings: 'Findings that differ',
-  light: 'Light',
+  findings: (setting: string) => `Findings that differ, ${setting.toLowerCase()}`,
+  option: 'Option',
+  own: 'Only there, or not in all',
   none: 'Nothing that the others do not have, too',
   unknown: 'not worked out',
-  intro: 'What all options have in common is left out.',
+  intro: 'What all options have in common is left out, and so are notes, which stand on the pages of each option.',
   label: 'Surfaces whose finish is not the same in all options',
-  findingsLabel: 'Findings that not all options have',
 } as const);
 
 /** Words of the page on samples. */
