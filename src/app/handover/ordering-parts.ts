@@ -1,5 +1,10 @@
+import { stageDaysOf } from '../../kitchen/schedule/schedule-days';
+import { scheduleOf } from '../../kitchen/schedule/schedule-of';
 import type { SheetPart } from '../../ui/handover/blocks';
 import type { HandoverSet } from '../../ui/handover/handover-set';
+import { orderingPages } from '../../ui/handover/ordering';
 
-/** Pages on what is ordered, in their order: the schedule, then the quantities; none while there is neither. */
-export const orderingParts = (_set: HandoverSet): readonly SheetPart[] => [];
+/** Pages on what is ordered of the option to sign: schedule, drawings with its tags, dates, quantities, what comes. */
+export function orderingParts({ project, signed: { option, cautions } }: HandoverSet): readonly SheetPart[] {
+  return orderingPages(project, scheduleOf(project, option, cautions), stageDaysOf(project, option));
+}

@@ -66,7 +66,7 @@ export function SchedulePane() {
         const text = tableCsv(SCHEDULE_COLUMNS, scheduleTable(schedule), true);
         saveBlob(new Blob([text], { type: 'text/csv;charset=utf-8' }), `${fileNameOf(project)} schedule.csv`);
       }}
-      onPrint={() => store.setState({ ordering: false })}
+      onPrint={() => store.setState({ ordering: false, handover: true })}
       onClose={() => store.setState({ ordering: false })}
     />
   );

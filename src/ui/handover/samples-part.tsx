@@ -2,6 +2,7 @@ import { SAMPLES } from '../words/handover';
 import type { FlowPart } from './blocks';
 import { finishName, sheenText } from './finish-words';
 import type { HandoverItem } from './handover-items';
+import { TickBoxes } from './TickBoxes';
 
 /** Rows to tick for every finish that is to be ordered, and how one looks at samples. */
 export function samplesPart(items: readonly HandoverItem[]): FlowPart {
@@ -39,9 +40,9 @@ export function samplesPart(items: readonly HandoverItem[]): FlowPart {
                   </span>
                 </>,
                 '',
-                <Boxes key="window" of={SAMPLES.lights} />,
-                <Boxes key="evening" of={SAMPLES.lights} />,
-                <Boxes key="verdict" of={SAMPLES.verdicts} />,
+                <TickBoxes key="window" of={SAMPLES.lights} />,
+                <TickBoxes key="evening" of={SAMPLES.lights} />,
+                <TickBoxes key="verdict" of={SAMPLES.verdicts} />,
                 '',
                 '',
               ],
@@ -50,19 +51,6 @@ export function samplesPart(items: readonly HandoverItem[]): FlowPart {
       { kind: 'flow', key: 'how', node: <HowTo /> },
     ],
   };
-}
-
-/** Boxes to tick by hand. */
-function Boxes({ of }: { readonly of: readonly string[] }) {
-  return (
-    <span className="tick-boxes">
-      {of.map((word) => (
-        <span key={word} className="tick-box">
-          {word}
-        </span>
-      ))}
-    </span>
-  );
 }
 
 function HowTo() {

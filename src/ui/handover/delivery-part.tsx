@@ -1,0 +1,57 @@
+import type { Schedule } from '../../kitchen/schedule/types';
+import { orderText } from '../schedule/quantity-text';
+import { labelWithoutCode } from '../words/finishes';
+import { capital } from '../words/numbers';
+import { ORDERING } from '../words/ordering-pages';
+import { retold } from '../words/spoken';
+import type { FlowPart } from './blocks';
+import { TickBoxes } from './TickBoxes';
+
+/** What comes, with room to write down what it is and whether it is right. */
+export function deliveryPart({ rows }: Schedule): FlowPart {
+  const coming = rows.filter(
+    ({ state, quantity, finish }) => state !== 'fixed' && finish !== null && quantity !== null,
+  );
+  return {
+    id: 'delivery',
+    title: ORDERING.delivery,
+    blocks: [
+      { kind: 'flow', key: 'intro', keeps: true, node: <p>{ORDERING.deliveryIntro}</p> },
+      {
+        kind: 'table',
+        key: 'rows',
+        label: ORDERING.deliveryLabel,
+        look: 'forms',
+        columns: [
+          { head: ORDERING.id, width: 1.3 },
+          { head: ORDERING.item, width: 4.4 },
+          { head: ORDERING.bought, width: 2.6 },
+          { head: ORDERING.agreed, width: 2.4 },
+          { head: ORDERING.came, width: 3.6 },
+          { head: ORDERING.outcome, width: 2 },
+          { head: ORDERING.who, width: 2.2 },
+        ],
+        rows: coming.map((row) => ({
+          key: row.id,
+          cells: [
+            row.id,
+            <>
+              {capital(labelWithoutCode(row.item, row.finish!))}
+              <span className="sheet-small">{retold(row.element)}</span>
+            </>,
+            orderText(row.quantity!),
+            Object.values(row.lot ?? {})
+              .filter(Boolean)
+              .join(', '),
+            Object.entries(row.delivery ?? {})
+              .filter(([name]) => ['batch', 'shade', 'calibre', 'slabs'].includes(name))
+              .map(([, value]) => value)
+              .join(', '),
+            <TickBoxes key="outcome" of={ORDERING.outcomes} />,
+            row.delivery ? [row.delivery.by, row.delivery.on].filter(Boolean).join(', ') : '',
+          ],
+        })),
+      },
+    ],
+  };
+}

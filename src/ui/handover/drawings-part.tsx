@@ -1,0 +1,33 @@
+import type { Schedule } from '../../kitchen/schedule/types';
+import type { Kitchen } from '../../model/kitchen';
+import { TaggedElevation } from '../schedule/TaggedElevation';
+import { taggedWalls } from '../schedule/tagged-walls';
+import { ORDERING } from '../words/ordering-pages';
+import { DRAWINGS } from '../words/schedule-drawings';
+import type { FlowPart } from './blocks';
+
+/** The walls with the schedule's tags on what they stand for; a wall without a tag is left out. */
+export function drawingsPart(kitchen: Kitchen, { rows }: Schedule): FlowPart {
+  return {
+    id: 'drawings',
+    title: ORDERING.drawings,
+    blocks: [
+      { kind: 'flow', key: 'intro', keeps: true, node: <p>{ORDERING.drawingsIntro}</p> },
+      ...taggedWalls(kitchen, rows)
+        .filter(({ tags }) => tags.length > 0)
+        .map((wall) => {
+          const name = wall.id === 'island' ? DRAWINGS.island : DRAWINGS.walls[wall.id];
+          return {
+            kind: 'flow' as const,
+            key: wall.id,
+            node: (
+              <figure className="printed-drawing">
+                <figcaption>{name}</figcaption>
+                <TaggedElevation wall={wall} label={name} />
+              </figure>
+            ),
+          };
+        }),
+    ],
+  };
+}
