@@ -43,7 +43,7 @@ export function briefPart(set: HandoverSet): FlowPart {
 }
 
 function factsOf({ project, options, signed, unit }: HandoverSet): readonly SheetRow[] {
-  const { kitchen, users = [], year_built, lamps, note } = project;
+  const { kitchen, users = [], year_built, lamps, note, job = {} } = project;
   const length = (mm: number) => lengthWords(mm, unit);
   const windows = kitchen.openings.map(({ kind, wall, width, height, sill }) =>
     BRIEF.window(
@@ -60,6 +60,8 @@ function factsOf({ project, options, signed, unit }: HandoverSet): readonly Shee
   );
   const { width, depth, height } = kitchen.room;
   return [
+    ...(job.place ? [row(BRIEF.place, [job.place])] : []),
+    ...(job.brief ? [row(BRIEF.brief, [job.brief])] : []),
     row(BRIEF.kitchen, [kitchen.name]),
     row(BRIEF.room, [BRIEF.roomSize(length(width), length(depth), length(height))]),
     row(BRIEF.region, [KITCHEN.regions[kitchen.region]]),

@@ -13,21 +13,27 @@ export function drawingsPart(kitchen: Kitchen, { rows }: Schedule): FlowPart {
     title: ORDERING.drawings,
     blocks: [
       { kind: 'flow', key: 'intro', keeps: true, node: <p>{ORDERING.drawingsIntro}</p> },
-      ...taggedWalls(kitchen, rows)
-        .filter(({ tags }) => tags.length > 0)
-        .map((wall) => {
-          const name = wall.id === 'island' ? DRAWINGS.island : DRAWINGS.walls[wall.id];
-          return {
-            kind: 'flow' as const,
-            key: wall.id,
-            node: (
-              <figure className="printed-drawing">
-                <figcaption>{name}</figcaption>
-                <TaggedElevation wall={wall} label={name} />
-              </figure>
-            ),
-          };
-        }),
+      ...pairs(taggedWalls(kitchen, rows).filter(({ tags }) => tags.length > 0)).map((pair) => ({
+        kind: 'flow' as const,
+        key: pair.map(({ id }) => id).join(' '),
+        node: (
+          <div className="printed-drawings">
+            {pair.map((wall) => {
+              const name = wall.id === 'island' ? DRAWINGS.island : DRAWINGS.walls[wall.id];
+              return (
+                <figure key={wall.id} className="printed-drawing">
+                  <figcaption>{name}</figcaption>
+                  <TaggedElevation wall={wall} label={name} />
+                </figure>
+              );
+            })}
+          </div>
+        ),
+      })),
     ],
   };
 }
+
+/** Two beside each other. */
+const pairs = <T,>(list: readonly T[]): readonly (readonly T[])[] =>
+  list.flatMap((_, i) => (i % 2 === 0 ? [list.slice(i, i + 2)] : []));

@@ -25,7 +25,7 @@ export function handoverParts(set: HandoverSet, paper: Paper, ordering: readonly
     ...options.map(reportPart),
     ...(options.length > 1 ? [comparisonPart(set)] : []),
     ...ordering,
-    samplesPart(signed.items),
+    samplesPart(signed.items, set.project.samples),
     cautionsPart(signed),
     certaintyPart(signed),
     signPart(set),

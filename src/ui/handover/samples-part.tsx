@@ -1,11 +1,15 @@
+import type { SampleRecord } from '../../model/order/records';
 import { SAMPLES } from '../words/handover';
+import { ORDERING } from '../words/ordering-pages';
+import { SAMPLES as STATUS } from '../words/schedule';
 import type { FlowPart } from './blocks';
 import { finishName, sheenText } from './finish-words';
 import type { HandoverItem } from './handover-items';
 import { TickBoxes } from './TickBoxes';
 
 /** Rows to tick for every finish that is to be ordered, and how one looks at samples. */
-export function samplesPart(items: readonly HandoverItem[]): FlowPart {
+export function samplesPart(items: readonly HandoverItem[], samples: readonly SampleRecord[] = []): FlowPart {
+  const sampleOf = (item: HandoverItem) => samples.find(({ finish }) => finish === item.finish.id);
   const wanted = items.filter(({ state }) => state === 'open' || state === 'decided');
   return {
     id: 'samples',
@@ -38,8 +42,9 @@ export function samplesPart(items: readonly HandoverItem[]): FlowPart {
                   <span className="sheet-small">
                     {item.place} · {sheenText(item.finish)}
                   </span>
+                  <SoFar sample={sampleOf(item)} />
                 </>,
-                '',
+                sampleOf(item)?.batch ?? '',
                 <TickBoxes key="window" of={SAMPLES.lights} />,
                 <TickBoxes key="evening" of={SAMPLES.lights} />,
                 <TickBoxes key="verdict" of={SAMPLES.verdicts} />,
@@ -51,6 +56,19 @@ export function samplesPart(items: readonly HandoverItem[]): FlowPart {
       { kind: 'flow', key: 'how', node: <HowTo /> },
     ],
   };
+}
+
+/** What is known of the sample already: how far it is, and who saw what in which light. */
+function SoFar({ sample }: { readonly sample: SampleRecord | undefined }) {
+  if (!sample) return null;
+  return (
+    <span className="sheet-small">
+      {[
+        ORDERING.sample(STATUS.statuses[sample.status]),
+        ...sample.verdicts.map(({ light, by, verdict }) => `${light}: ${STATUS.verdict[verdict]}, ${by}`),
+      ].join('; ')}
+    </span>
+  );
 }
 
 function HowTo() {

@@ -27,12 +27,12 @@ export function schedulePart({ rows, superseded, problems, option }: Schedule, l
         key: 'rows',
         label: ORDERING.scheduleLabel,
         columns: [
-          { head: ORDERING.id, width: 1.3 },
-          { head: ORDERING.item, width: 6 },
+          { head: ORDERING.id, width: 1.4 },
+          { head: ORDERING.item, width: 5.6 },
           { head: ORDERING.quantity, width: 3.1 },
-          { head: ORDERING.supply, width: 3.2 },
-          { head: ORDERING.dates, width: 2.7 },
-          { head: ORDERING.state, width: 2.7 },
+          { head: ORDERING.supply, width: 3.1 },
+          { head: ORDERING.dates, width: 3 },
+          { head: ORDERING.state, width: 2.8 },
         ],
         rows: rows.map(
           (row, i): SheetRow => ({
@@ -158,7 +158,7 @@ function quantityCell({ quantity, state, kind, problems }: ScheduleRow): ReactNo
   }
   return (
     <>
-      <b>{ORDERING.order(orderText(quantity))}</b>
+      <b>{orderText(quantity)}</b>
       <Small>{ORDERING.net(netText(quantity))}</Small>
       {quantity.waste_percent > 0 && <Small>{ORDERING.waste(String(quantity.waste_percent))}</Small>}
       {quantity.order.spares > 0 && <Small>{ORDERING.spare(quantity.order.spares)}</Small>}

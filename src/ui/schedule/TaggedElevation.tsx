@@ -1,14 +1,16 @@
 import { STRIP_MM, type TaggedWall } from './tagged-walls';
 import './tagged-elevation.css';
 
-/** Letters of tags, mm of the drawing, and the box round each. */
-const LETTER_MM = 110;
-const BOX_MM = [330, 160] as const;
+/** Height of letters by the width of the drawing, and the box round a tag in heights of letters. */
+const LETTER_SHARE = 0.028;
+const BOX = [3, 1.5] as const;
 
 /** A wall in lines with the schedule's tags on what they stand for. */
 export function TaggedElevation({ wall, label }: { readonly wall: TaggedWall; readonly label: string }) {
   const { width, height, shapes, tags } = wall;
   const top = height + STRIP_MM;
+  const letter = LETTER_SHARE * width;
+  const box = [BOX[0] * letter, BOX[1] * letter] as const;
   return (
     <svg
       className="tagged"
@@ -28,24 +30,18 @@ export function TaggedElevation({ wall, label }: { readonly wall: TaggedWall; re
         />
       ))}
       {tags.map(({ tag, surface, x, z }) => {
-        const at = Math.min(Math.max(x, BOX_MM[0] / 2), width - BOX_MM[0] / 2);
+        const at = Math.min(Math.max(x, box[0] / 2), width - box[0] / 2);
         return (
           <g key={surface}>
             <rect
               className="tagged-box"
-              x={at - BOX_MM[0] / 2}
-              y={top - z - BOX_MM[1] / 2}
-              width={BOX_MM[0]}
-              height={BOX_MM[1]}
-              rx={20}
+              x={at - box[0] / 2}
+              y={top - z - box[1] / 2}
+              width={box[0]}
+              height={box[1]}
+              rx={letter / 6}
             />
-            <text
-              className="tagged-words"
-              x={at}
-              y={top - z + LETTER_MM * 0.36}
-              fontSize={LETTER_MM}
-              textAnchor="middle"
-            >
+            <text className="tagged-words" x={at} y={top - z + letter * 0.36} fontSize={letter} textAnchor="middle">
               {tag}
             </text>
           </g>

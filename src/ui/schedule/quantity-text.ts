@@ -30,7 +30,7 @@ export function orderText({ order }: ItemQuantity): string {
   const { packs, pack, quantity, measure } = order;
   if (packs === null || !pack) return amountText(quantity, measure, 'up');
   if (pack.container === null) return asSold(packs * pack.quantity, pack.measure);
-  return `${packs} × ${pack.container} ${asSold(pack.quantity, pack.measure)}`;
+  return SCHEDULE.packsOf(packs, pack.container, asSold(pack.quantity, pack.measure));
 }
 
 /** What is needed before waste, with its area where that is told in something else. */

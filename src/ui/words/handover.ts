@@ -58,6 +58,8 @@ export const BRIEF = spoken({
   title: 'Brief and what stays',
   what: 'What',
   said: 'As given',
+  place: 'Place',
+  brief: 'What is wanted',
   kitchen: 'Kitchen',
   room: 'Room',
   roomSize: (width: string, depth: string, height: string) => `${width} wide, ${depth} deep, ${height} high`,

@@ -72,7 +72,7 @@ export const SCHEDULE = spoken({
     slab: ['slab', 'slabs'],
     sheet: ['sheet', 'sheets'],
   } satisfies { readonly [M in Measure]: readonly [one: string, many: string] },
-  pack: 'pack',
+  packsOf: (packs: number, container: string, holds: string) => `${packs} × ${container} of ${holds}`,
   net: 'Net',
   waste: (percent: number) => `${percent} % waste`,
   spare: (packs: number) => (packs === 1 ? '1 of them spare' : `${packs} of them spare`),
