@@ -1,7 +1,6 @@
 import { ClipboardList, Columns2, FolderOpen, Save } from 'lucide-react';
 import { useRef } from 'react';
 import { PROJECTS } from '../words/projects';
-import { SCHEDULE } from '../words/schedule';
 import { BAR } from '../words/top-bar';
 import { LedgeMark } from './LedgeMark';
 import { MoreMenu, type MoreMenuProps } from './MoreMenu';
@@ -71,12 +70,12 @@ export function TopBar(props: TopBarProps) {
         <button
           type="button"
           className="button bar-file"
-          title={SCHEDULE.opens}
+          title={BAR.scheduleHint}
           data-opens="schedule"
           onClick={props.onSchedule}
         >
           <ClipboardList className="icon" aria-hidden="true" />
-          <span className="bar-word">{SCHEDULE.title}</span>
+          <span className="bar-word">{BAR.schedule}</span>
         </button>
         <OpenButton onOpen={props.onOpen} />
         <button type="button" className="button bar-file" onClick={props.onSave}>

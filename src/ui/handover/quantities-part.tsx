@@ -21,11 +21,11 @@ export function quantitiesPart({ rows }: Schedule): FlowPart {
         key: 'rows',
         label: ORDERING.quantitiesLabel,
         columns: [
-          { head: ORDERING.id, width: 1.3 },
-          { head: ORDERING.item, width: 3.6 },
-          { head: ORDERING.area, width: 2.6 },
-          { head: ORDERING.bought, width: 2.8 },
-          { head: ORDERING.rests, width: 8 },
+          { head: ORDERING.id, width: 1.4 },
+          { head: ORDERING.item, width: 3.4 },
+          { head: ORDERING.area, width: 2.9 },
+          { head: ORDERING.bought, width: 3.3 },
+          { head: ORDERING.rests, width: 7.4 },
         ],
         rows: counted.map((row) => ({
           key: row.id,

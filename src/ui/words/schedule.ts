@@ -6,7 +6,6 @@ import { spoken } from './spoken';
 
 /** Words of the schedule, its samples, dates and quantities. */
 export const SCHEDULE = spoken({
-  opens: 'What to order, how much, and by when',
   revisionName: (option: string) => `Schedule of ${option}`,
   title: 'Schedule',
   /** Beside the title. */

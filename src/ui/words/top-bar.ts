@@ -16,6 +16,8 @@ export const BAR = spoken({
   undoNothing: 'Nothing to undo',
   redoNothing: 'Nothing to redo',
   open: 'Open',
+  schedule: 'Schedule',
+  scheduleHint: 'What to order, how much, and by when',
   save: 'Save',
   more: 'More',
   handover: 'Handover set…',
