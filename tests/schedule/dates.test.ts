@@ -30,14 +30,14 @@ describe('dates of items', () => {
   const schedule = scheduled(demoAfter({ kind: 'set-job', job: { starts_on: START } }));
 
   it('are the need less lead time and margin', () => {
-    // Tile: needed 1 July, two weeks, and one week of margin.
-    expect(rowIn(schedule, 'BS1')).toMatchObject({ needed_on: '2026-07-01', order_by: '2026-06-10' });
+    // The floor stays, so cabinets begin on the first day. Tile: needed 27 June, two weeks, and one week of margin.
+    expect(rowIn(schedule, 'BS1')).toMatchObject({ needed_on: '2026-06-27', order_by: '2026-06-06' });
     // Paint: half a week is four days.
-    expect(rowIn(schedule, 'WL1')).toMatchObject({ needed_on: '2026-07-05', order_by: '2026-06-24' });
+    expect(rowIn(schedule, 'WL1')).toMatchObject({ needed_on: '2026-07-01', order_by: '2026-06-20' });
   });
 
   it('of what is cut to the template: slabs are reserved by then', () => {
-    expect(rowIn(schedule, 'CT1')).toMatchObject({ needed_on: '2026-06-30', order_by: '2026-06-02' });
+    expect(rowIn(schedule, 'CT1')).toMatchObject({ needed_on: '2026-06-26', order_by: '2026-05-29' });
   });
 
   it('give way to a day of one’s own, and to the order itself', () => {
@@ -54,9 +54,20 @@ describe('dates of items', () => {
 
   it('are told where they have passed, and only where one says what day it is', () => {
     const job = { kind: 'set-job', job: { starts_on: START } } as const;
-    expect(codes(rowIn(scheduled(demoAfter(job), '2026-06-11'), 'BS1'))).toContain('order-by-passed');
-    expect(codes(rowIn(scheduled(demoAfter(job), '2026-06-10'), 'BS1'))).not.toContain('order-by-passed');
+    expect(codes(rowIn(scheduled(demoAfter(job), '2026-06-07'), 'BS1'))).toContain('order-by-passed');
+    expect(codes(rowIn(scheduled(demoAfter(job), '2026-06-06'), 'BS1'))).not.toContain('order-by-passed');
     expect(codes(rowIn(scheduled(demoAfter(job)), 'BS1'))).not.toContain('order-by-passed');
+  });
+
+  it('leave time for a floor that is laid, and for none that stays', () => {
+    const laid = scheduled(
+      demoAfter(
+        { kind: 'set-job', job: { starts_on: START } },
+        { kind: 'set-state', option: OPTION, surface: 'floor', state: 'decided' },
+      ),
+    );
+    expect(rowIn(laid, 'FR1').needed_on).toBe('2026-06-05');
+    expect(rowIn(schedule, 'FR1').needed_on).toBe(START);
   });
 
   it('without a first day are none, which is said once', () => {

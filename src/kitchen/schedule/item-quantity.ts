@@ -1,3 +1,4 @@
+import type { SurfaceId } from '../../engine/surface';
 import { FRONT_THICKNESS } from '../../model/layout/measures';
 import { isBoard } from '../../model/layouts';
 import type { ItemRecord } from '../../model/order/records';
@@ -37,6 +38,8 @@ const WET: readonly ScheduleItem['kind'][] = ['coat', 'grout'];
 
 /** Square meters that nobody covers: what rounding leaves of nothing. */
 const NOTHING_M2 = 1e-6;
+/** What is said of areas has two digits. */
+const SHOWN_M2 = 0.005;
 
 /** How much of an item is bought. */
 export function itemQuantity(item: ScheduleItem, record: ItemRecord | undefined, measured: Measured): Counted {
@@ -75,7 +78,7 @@ export function itemQuantity(item: ScheduleItem, record: ItemRecord | undefined,
     waste_percent,
     order,
     rests_on,
-    parts: item.kind === 'fronts' || item.kind === 'strip' ? surfaces.flatMap(({ parts }) => parts) : [],
+    parts: surfaces.filter(({ surface }) => isMade(item, surface)).flatMap(({ parts }) => parts),
     slabs: null,
   };
   const problems: RowProblem[] =
@@ -124,7 +127,7 @@ function needOf(
   const area = sum(surfaces, (one) => one.area_m2);
   switch (item.kind) {
     case 'tiles':
-      return tilesOf(item, finish, area, surfaces);
+      return tilesOf(item, finish, area, surfaces, measured.assumptions);
     case 'coat':
       return coatOf(surfaces, measured.assumptions);
     case 'grout':
@@ -158,23 +161,31 @@ const floorWords = ({ surfaces }: ScheduleItem, { floor_reach }: QuantityAssumpt
   surfaces.includes('floor') ? [RESTS_ON.floor[floor_reach]] : [];
 
 const deducted = (surfaces: readonly SurfaceTakeoff[]): readonly string[] => {
-  const kinds = [...new Set(surfaces.flatMap(({ deductions }) => deductions.map(({ kind }) => kind)))];
-  const off = sum(surfaces, ({ deductions }) => sum(deductions, ({ area_m2 }) => area_m2));
-  return off > NOTHING_M2 ? [RESTS_ON.deducted(off, kinds)] : [];
+  const taken = surfaces.flatMap(({ deductions }) => deductions.filter(({ area_m2 }) => area_m2 >= SHOWN_M2));
+  const kinds = [...new Set(taken.map(({ kind }) => kind))];
+  const off = sum(taken, ({ area_m2 }) => area_m2);
+  return taken.length > 0 ? [RESTS_ON.deducted(off, kinds)] : [];
 };
 
-function tilesOf(item: ScheduleItem, finish: Finish, area: number, surfaces: readonly SurfaceTakeoff[]): Needed {
+function tilesOf(
+  item: ScheduleItem,
+  finish: Finish,
+  area: number,
+  surfaces: readonly SurfaceTakeoff[],
+  assumptions: QuantityAssumptions,
+): Needed {
   const { layout, joint_mm = 0 } = item.laying;
   const pieces = finish.piece_mm ? piecesNeeded(area, finish.piece_mm, joint_mm, layout) : null;
-  if (pieces === null) return { net: area, measure: 'm2', rests_on: deducted(surfaces) };
-  return {
-    net: pieces,
-    measure: 'piece',
-    rests_on: [RESTS_ON.tiles(finish.piece_mm!, joint_mm), ...deducted(surfaces)],
-  };
+  const where = [...floorWords(item, assumptions), ...deducted(surfaces)];
+  if (pieces === null) return { net: area, measure: 'm2', rests_on: where };
+  return { net: pieces, measure: 'piece', rests_on: [RESTS_ON.tiles(finish.piece_mm!, joint_mm), ...where] };
 }
 
-const FRONTS = new Set(['base-fronts', 'wall-fronts', 'tall-fronts', 'island-fronts']);
+const FRONTS: ReadonlySet<SurfaceId> = new Set(['base-fronts', 'wall-fronts', 'tall-fronts', 'island-fronts']);
+
+/** Is it made or bought by size, so that its parts are worth listing? */
+const isMade = ({ kind }: ScheduleItem, surface: SurfaceId): boolean =>
+  kind === 'fronts' || kind === 'strip' || kind === 'count' || (kind === 'coat' && FRONTS.has(surface));
 
 /** Walls, ceilings and trim by their own spread and coats, fronts by theirs, on one or both faces. */
 function coatOf(surfaces: readonly SurfaceTakeoff[], assumptions: QuantityAssumptions): Needed {

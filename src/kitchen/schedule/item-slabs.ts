@@ -39,6 +39,10 @@ export function cutFromSlabs(
   const slabs = laid.value;
   const slab_m2 = (size.size_mm[0] * size.size_mm[1]) / 1e6;
   const spare_packs = record?.spare_packs ?? 0;
+  const holes = surfaces.reduce(
+    (sum, { parts }) => sum + parts.reduce((all, { cutouts_mm = [], count }) => all + count * cutouts_mm.length, 0),
+    0,
+  );
   const corners = surfaces.reduce((sum, one) => sum + (one.corner_joints ?? 0), 0);
   const order = orderOf(
     { net: slabs.slabs.length, measure: 'slab', waste_percent: 0, spare_packs },
@@ -57,13 +61,21 @@ export function cutFromSlabs(
         RESTS_ON.cut(assumptions.slab_trim_mm, assumptions.kerf_mm),
         RESTS_ON.seams(slabs.seams.length, corners),
         RESTS_ON.yield(slabs.yield, slabs.slabs.length, slabs.lower_bound),
-        RESTS_ON.cutouts,
+        ...edgeWords(surfaces),
+        ...(holes > 0 ? [RESTS_ON.cutouts(holes)] : []),
       ],
       parts: surfaces.flatMap(({ parts }) => parts),
       slabs: { ...slabs, slab_mm: size.size_mm },
     },
     problems: [],
   };
+}
+
+/** Edges that are finished, of the counters alone: an upstand is told by its strips. */
+function edgeWords(surfaces: readonly SurfaceTakeoff[]): readonly string[] {
+  const counters = surfaces.filter(({ surface }) => surface === 'counter' || surface === 'island-counter');
+  const edge_m = counters.reduce((sum, { length_m = 0 }) => sum + length_m, 0);
+  return edge_m > 0 ? [RESTS_ON.edges(edge_m)] : [];
 }
 
 const piecesOf = ({ surface, parts }: SurfaceTakeoff): readonly SlabPiece[] =>

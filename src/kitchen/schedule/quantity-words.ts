@@ -58,7 +58,8 @@ export const RESTS_ON = {
     `${seams === 0 ? 'No seam' : plural(seams, 'seam')} where slabs end${corners > 0 ? `, ${plural(corners, 'joint')} in corners` : ''}.`,
   yield: (share: number, slabs: number, least: number) =>
     `${number(100 * share, 1)} % of the slabs is used; ${slabs === least ? 'area alone asks for as many' : `by area alone ${least} would do`}.`,
-  cutouts: 'Cut-outs are not taken off.',
+  edges: (m: number) => `${number(m, 2)} m of finished edge.`,
+  cutouts: (holes: number) => `${plural(holes, 'cut-out')}, not taken off.`,
 } as const;
 
 const plural = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`;

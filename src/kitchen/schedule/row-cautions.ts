@@ -45,7 +45,7 @@ const CARE: { readonly [C in Finish['class']]?: string } = {
   'solid surface': 'Keep hot pans off. Scratches can be sanded out by a fabricator.',
   laminate: 'Keep hot pans off, and joints dry.',
   wood: 'Wipe water off; oil again where it looks dry, if it is oiled. It changes color in light.',
-  metal: 'Without lacquer, brass and copper darken with use.',
+  metal: 'Ask how it is cleaned. Brass, copper and bronze without lacquer darken with use.',
   grout: 'It dries lighter than it looks wet: judge a dry piece.',
   paint: 'Keep a labeled can for repairs; paint from another batch may show.',
   glazed: 'Mix pieces from several boxes before they are set.',

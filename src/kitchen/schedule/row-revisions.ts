@@ -55,8 +55,8 @@ export function supersededRows(rows: readonly Bare[], frozen: readonly FrozenRow
     for (const row of then) {
       const key = `${row.id} ${specOf(row)}`;
       if (present.has(key) || gone.has(key) || row.finish === null) continue;
-      const { id, surfaces, element, item } = row;
-      gone.set(key, { id, revision, surfaces, element, item });
+      const { id, surfaces, element, item, approved, quantity } = row;
+      gone.set(key, { id, revision, surfaces, element, item, order: quantity?.order ?? null, approved });
     }
   }
   return [...gone.values()].sort((a, b) => a.id.localeCompare(b.id, 'en', { numeric: true }));

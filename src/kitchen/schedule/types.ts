@@ -138,6 +138,9 @@ export interface SupersededRow {
   readonly surfaces: readonly SurfaceId[];
   readonly element: string;
   readonly item: string;
+  /** What was ordered of it; null where nothing was. */
+  readonly order: Order | null;
+  readonly approved: ScheduleRow['approved'];
 }
 
 export interface Schedule {

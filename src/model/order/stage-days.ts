@@ -18,14 +18,21 @@ export const USUAL_MARGIN_DAYS = 7;
 
 const DAYS_PER_WEEK = 7;
 
-/** The first day of each stage; null where no first day of the job is known. `counterWeeks`: the counter's lead time, which runs from its template. */
-export function stageDays(job: Job, counterWeeks: number | undefined): { readonly [S in Stage]: Day } | null {
+/**
+ * The first day of each stage; null where no first day of the job is known. `counterWeeks`: the counter's lead time, which runs from its
+ * template. A stage in which nothing is put in (`idle`) takes no day unless one says so.
+ */
+export function stageDays(
+  job: Job,
+  counterWeeks: number | undefined,
+  idle: ReadonlySet<Stage> = new Set(),
+): { readonly [S in Stage]: Day } | null {
   if (job.starts_on === undefined) return null;
   let day = job.starts_on;
   const begins: Partial<Record<Stage, Day>> = {};
   for (const stage of STAGES) {
     begins[stage] = day;
-    const usual = job.stage_days?.[stage] ?? USUAL_STAGE_DAYS[stage];
+    const usual = job.stage_days?.[stage] ?? (idle.has(stage) ? 0 : USUAL_STAGE_DAYS[stage]);
     const makes = stage === 'template' && counterWeeks !== undefined && job.stage_days?.template === undefined;
     day = addDays(day, makes ? Math.ceil(counterWeeks * DAYS_PER_WEEK) : usual);
   }
