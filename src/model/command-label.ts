@@ -61,7 +61,7 @@ export function commandLabel(project: Project, command: Command): string {
     case 'set-item':
       return `${command.record.item} of the schedule`;
     case 'set-extra':
-      return `${command.extra.id} ${command.extra.what}`;
+      return `${command.extra.id} of the schedule`;
     case 'remove-extra':
       return `remove ${command.id} from the schedule`;
     case 'set-sample':

@@ -152,6 +152,11 @@ describe('what one says of an item', () => {
       price: { amount: 20 },
     } as const;
     const { rows } = scheduled(demoAfter({ kind: 'set-extra', option: OPTION, extra }));
-    expect(rows.at(-1)).toMatchObject({ id: 'X1', element: 'Primer', total: { amount: 40, currency: null } });
+    expect(rows.at(-1)).toMatchObject({
+      id: 'X1',
+      element: 'Primer',
+      written: { amount: 2, unit: 'can' },
+      total: { amount: 40, currency: null },
+    });
   });
 });

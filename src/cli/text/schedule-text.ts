@@ -17,12 +17,13 @@ export function scheduleText({ project, option, rows, superseded, problems }: Sc
 }
 
 function itemLines(row: ScheduleRow): readonly string[] {
-  const { id, element, item, location, state, quantity, supplier, code, total, order_by, problems } = row;
+  const { id, element, item, location, state, quantity, written, supplier, code, total, order_by, problems } = row;
   return [
     '',
     wrapped(`${id}  ${element}: ${item || 'nothing chosen'} [${state}]`, ''),
     ...(location ? [wrapped(location, '  ')] : []),
     ...(quantity ? [wrapped(quantityText(quantity), '  '), wrapped(quantity.rests_on.join(' '), '    ')] : []),
+    ...(written ? [`  order ${[figure(written.amount), written.unit].filter(Boolean).join(' ')}`] : []),
     ...(state === 'fixed' ? ['  stays: nothing to order'] : []),
     ...(supplier || code ? [wrapped([supplier, code].filter(Boolean).join(', '), '  ')] : []),
     ...(total ? [`  ${total.amount.toFixed(2)}${total.currency ? ` ${total.currency}` : ''} in all`] : []),

@@ -31,6 +31,7 @@ export function extraRow(extra: ExtraItem, { kitchen, calendar }: RowBasis): Omi
     joint_mm: null,
     grout: null,
     quantity: null,
+    written: quantity === undefined ? null : { amount: quantity, unit: extra.unit ?? null },
     supplier: extra.supplier ?? null,
     code: extra.code ?? null,
     lot: null,

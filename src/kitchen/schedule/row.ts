@@ -70,6 +70,7 @@ export function rowOf(item: ScheduleItem, basis: RowBasis): Omit<ScheduleRow, 'r
     joint_mm: kind === 'tiles' || kind === 'grout' ? (laying.joint_mm ?? null) : null,
     grout: kind === 'tiles' ? (laying.grout ?? null) : null,
     quantity,
+    written: null,
     supplier: supply.supplier ?? null,
     code: supply.code ?? null,
     lot: record?.lot ?? null,

@@ -109,6 +109,7 @@ function cellsOf(row: ScheduleRow): Partial<Record<Column, TableCell>> {
     joint_mm: row.joint_mm,
     grout: row.grout,
     ...(row.quantity && quantityCells(row.quantity)),
+    ...(row.written && { quantity_order: row.written.amount, order_unit: row.written.unit }),
     supplier: row.supplier,
     code: row.code,
     batch: row.lot?.batch ?? null,

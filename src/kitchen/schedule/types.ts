@@ -100,6 +100,8 @@ export interface ScheduleRow {
   readonly grout: string | null;
   /** Null: stays as it is, or nothing can be said. */
   readonly quantity: ItemQuantity | null;
+  /** How much somebody wrote of what no surface shows, in a unit of their own; null where they wrote nothing, and for all else. */
+  readonly written: { readonly amount: number; readonly unit: string | null } | null;
   readonly supplier: string | null;
   readonly code: string | null;
   readonly lot: Lot | null;

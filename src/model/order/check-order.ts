@@ -8,11 +8,11 @@ import type { ExtraItem, ItemRecord, Job, SampleRecord } from './records';
 import { STAGES } from './stages';
 
 /** Longest lead times there are; more would be a slip of the pen. */
-const LEAD_WEEKS = [0, 104, 'weeks'] as const;
+export const LEAD_WEEKS = [0, 104, 'weeks'] as const;
 export const WASTE_PERCENT = [0, 100, '%'] as const;
 export const SPARE_PACKS = [0, 20, ''] as const;
 export const STAGE_DAYS = [0, 365, 'days'] as const;
-const QUANTITY = [0, 1_000_000, ''] as const;
+export const EXTRA_AMOUNT = [0, 1_000_000, ''] as const;
 
 type NumberBounds = readonly [number, number, string];
 
@@ -67,7 +67,7 @@ export const checkExtras = (extras: readonly ExtraItem[], path: string): readonl
 export const checkExtra = (extra: ExtraItem, path: string): readonly Problem[] => [
   ...(isExtraTag(extra.id) ? [] : [noTag(extra.id, `${path}.id`)]),
   ...checkText(extra.what, `${path}.what`),
-  ...maybeNumber(extra.quantity, QUANTITY, `${path}.quantity`),
+  ...maybeNumber(extra.quantity, EXTRA_AMOUNT, `${path}.quantity`),
   ...maybeNumber(extra.lead_time_weeks, LEAD_WEEKS, `${path}.lead_time_weeks`),
   ...(extra.price ? checkPrice(extra.price, `${path}.price`) : []),
   ...checkDay(extra.ordered_on, `${path}.ordered_on`),

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { EXTRA_AMOUNT, LEAD_WEEKS } from '../../model/order/check-order';
 import type { ExtraItem } from '../../model/order/records';
 import { FITTING_STAGES } from '../../model/order/stages';
 import { Menu } from '../drawer/Menu';
@@ -6,6 +7,7 @@ import { NumberField } from '../room/NumberField';
 import { ITEM, SCHEDULE } from '../words/schedule';
 import type { ScheduleDoors } from './schedule-props';
 import { TextField } from './TextField';
+import { within } from './within';
 
 interface ExtraFormProps {
   readonly doors: ScheduleDoors;
@@ -58,14 +60,8 @@ export function ExtraFields({ id, doors }: { readonly id: string; readonly doors
         <NumberField
           label={ITEM.amount}
           value={extra.quantity ?? null}
-          onValue={(quantity) => {
-            change({ quantity });
-            return [];
-          }}
-          onEmpty={() => {
-            change({ quantity: undefined });
-            return [];
-          }}
+          onValue={(quantity) => within(quantity, EXTRA_AMOUNT, () => change({ quantity }))}
+          onEmpty={() => within(0, EXTRA_AMOUNT, () => change({ quantity: undefined }))}
         />
         {text('unit', ITEM.unit)}
         {text('supplier', ITEM.supplier)}
@@ -80,14 +76,10 @@ export function ExtraFields({ id, doors }: { readonly id: string; readonly doors
           label={ITEM.lead}
           unit={ITEM.weeks}
           value={extra.lead_time_weeks ?? null}
-          onValue={(lead_time_weeks) => {
-            change({ lead_time_weeks });
-            return [];
-          }}
-          onEmpty={() => {
-            change({ lead_time_weeks: undefined });
-            return [];
-          }}
+          onValue={(weeks) =>
+            within(weeks, [LEAD_WEEKS[0], LEAD_WEEKS[1], ITEM.weeks], () => change({ lead_time_weeks: weeks }))
+          }
+          onEmpty={() => within(0, LEAD_WEEKS, () => change({ lead_time_weeks: undefined }))}
         />
         <TextField
           label={ITEM.orderedOn}

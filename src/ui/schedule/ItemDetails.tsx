@@ -1,5 +1,5 @@
 import type { ScheduleRow } from '../../kitchen/schedule/types';
-import { SPARE_PACKS, WASTE_PERCENT } from '../../model/order/check-order';
+import { LEAD_WEEKS, SPARE_PACKS, WASTE_PERCENT } from '../../model/order/check-order';
 import type { ItemRecord, Lot } from '../../model/order/records';
 import { Menu } from '../drawer/Menu';
 import { NumberField } from '../room/NumberField';
@@ -7,11 +7,12 @@ import { PROVENANCE_SHORT, STATE_WORDS } from '../words/finishes';
 import { leadTime } from '../words/lead-time';
 import { capital } from '../words/numbers';
 import { priceWords } from '../words/price';
-import { ASSUMED, ITEM, SCHEDULE } from '../words/schedule';
+import { ITEM, SCHEDULE } from '../words/schedule';
 import { retold } from '../words/spoken';
 import { SlabPlan } from './SlabPlan';
 import type { ScheduleDoors } from './schedule-props';
 import { TextField } from './TextField';
+import { within } from './within';
 
 interface ItemDetailsProps {
   readonly row: ScheduleRow;
@@ -36,7 +37,7 @@ export function ItemDetails({ row, doors }: ItemDetailsProps) {
     <>
       {row.problems.length > 0 && (
         <section className="item-part item-wide">
-          <h4>{ITEM.toSettle}</h4>
+          <h3>{ITEM.toSettle}</h3>
           <ul className="small">
             {row.problems.map(({ code, text }) => (
               <li key={code}>{retold(text)}</li>
@@ -47,7 +48,7 @@ export function ItemDetails({ row, doors }: ItemDetailsProps) {
       {finish !== null && <FinishPart row={row} />}
       {quantity && (
         <section className="item-part">
-          <h4>{ITEM.quantity}</h4>
+          <h3>{ITEM.quantity}</h3>
           <ul className="small">
             {quantity.rests_on.map((text) => (
               <li key={text}>{retold(text)}</li>
@@ -80,7 +81,7 @@ export function ItemDetails({ row, doors }: ItemDetailsProps) {
       {isBought && <OrderPart row={row} record={record} change={change} />}
       {isBought && <LotPart record={record} change={change} today={doors.today} />}
       <section className="item-part">
-        <h4>{ITEM.approval}</h4>
+        <h3>{ITEM.approval}</h3>
         <div className="item-fields">
           {finish !== null && row.kind !== 'grout' && (
             <Menu
@@ -107,7 +108,7 @@ export function ItemDetails({ row, doors }: ItemDetailsProps) {
               label={ITEM.approvedOn}
               type="date"
               value={record.approved.on}
-              onText={(on) => on !== '' && change({ approved: { ...record.approved!, on } })}
+              onText={(on, continues) => on !== '' && change({ approved: { ...record.approved!, on } }, continues)}
             />
           )}
         </div>
@@ -123,7 +124,7 @@ export function ItemDetails({ row, doors }: ItemDetailsProps) {
       </section>
       {row.care.length + row.cautions.length > 0 && (
         <section className="item-part">
-          <h4>{ITEM.cautions}</h4>
+          <h3>{ITEM.cautions}</h3>
           <ul className="small">
             {[...row.cautions, ...row.care].map((text) => (
               <li key={text}>{retold(text)}</li>
@@ -137,17 +138,6 @@ export function ItemDetails({ row, doors }: ItemDetailsProps) {
 
 type Change = (changes: { readonly [K in keyof ItemRecord]?: ItemRecord[K] | undefined }, continues?: boolean) => void;
 
-/** Taken where it is within bounds; else it is said why not. */
-function within(value: number, [least, most, unit]: readonly [number, number, string], take: () => void) {
-  if (value >= least && value <= most) {
-    take();
-    return [];
-  }
-  return [
-    { code: 'out-of-range', text: ASSUMED.between(String(least), `${most}${unit ? ` ${unit}` : ''}`), remedy: '' },
-  ];
-}
-
 function FinishPart({ row }: { readonly row: ScheduleRow }) {
   const [color] = row.colors;
   const lines = [
@@ -159,7 +149,7 @@ function FinishPart({ row }: { readonly row: ScheduleRow }) {
   ].filter((one): one is string => typeof one === 'string' && one !== '');
   return (
     <section className="item-part">
-      <h4>{ITEM.finish}</h4>
+      <h3>{ITEM.finish}</h3>
       <p className="small">{lines.join(' · ')}</p>
       {color && (
         <p className="small">
@@ -205,15 +195,17 @@ function OrderPart({
 }) {
   return (
     <section className="item-part">
-      <h4>{ITEM.ordering}</h4>
+      <h3>{ITEM.ordering}</h3>
       <div className="item-fields">
         <NumberField
           label={ITEM.lead}
           unit={ITEM.weeks}
           value={record.lead_time_weeks ?? null}
           hint={row.lead_time_weeks === null ? ITEM.notKnown : leadTime(row.lead_time_weeks).replace(/ weeks?$/, '')}
-          onValue={(weeks) => within(weeks, [0, 104, ITEM.weeks], () => change({ lead_time_weeks: weeks }))}
-          onEmpty={() => within(0, [0, 104, ''], () => change({ lead_time_weeks: undefined }))}
+          onValue={(weeks) =>
+            within(weeks, [LEAD_WEEKS[0], LEAD_WEEKS[1], ITEM.weeks], () => change({ lead_time_weeks: weeks }))
+          }
+          onEmpty={() => within(0, LEAD_WEEKS, () => change({ lead_time_weeks: undefined }))}
         />
         <TextField
           label={ITEM.neededOn}
@@ -245,7 +237,7 @@ function LotPart({
   const differing = delivery ? LOT.filter((name) => lot[name] && delivery[name] && lot[name] !== delivery[name]) : [];
   return (
     <section className="item-part item-wide">
-      <h4>{ITEM.lot}</h4>
+      <h3>{ITEM.lot}</h3>
       <div className="item-fields">
         {LOT.map((name) => (
           <TextField
@@ -256,7 +248,7 @@ function LotPart({
           />
         ))}
       </div>
-      <h4>{ITEM.delivery}</h4>
+      <h3>{ITEM.delivery}</h3>
       <p className="small quiet">{ITEM.deliveryHow}</p>
       <div className="item-fields">
         <Menu
@@ -273,7 +265,7 @@ function LotPart({
               label={ITEM.deliveredOn}
               type="date"
               value={delivery.on}
-              onText={(on) => on !== '' && change({ delivery: { ...delivery, on } })}
+              onText={(on, continues) => on !== '' && change({ delivery: { ...delivery, on } }, continues)}
             />
             <TextField
               label={ITEM.checkedBy}

@@ -9,7 +9,7 @@ import { retold } from '../words/spoken';
 import { dayText } from './day-text';
 import { ExtraFields } from './ExtraForm';
 import { ItemDetails } from './ItemDetails';
-import { netText, orderText } from './quantity-text';
+import { netText, orderText, writtenText } from './quantity-text';
 import type { ScheduleDoors } from './schedule-props';
 
 interface ItemRowProps {
@@ -48,6 +48,8 @@ export function ItemRow({ row, doors, isOpen, onOpen }: ItemRowProps) {
                 {SCHEDULE.net} {netText(row.quantity)}
               </span>
             </>
+          ) : row.written ? (
+            <b>{writtenText(row.written)}</b>
           ) : (
             <span className="small quiet">{row.state === 'fixed' ? SCHEDULE.stays : ''}</span>
           )}

@@ -3,10 +3,11 @@ import type { Job } from '../../model/order/records';
 import { USUAL_MARGIN_DAYS, USUAL_STAGE_DAYS } from '../../model/order/stage-days';
 import { STAGES } from '../../model/order/stages';
 import { NumberField } from '../room/NumberField';
-import { ASSUMED, JOB, SCHEDULE } from '../words/schedule';
+import { JOB, SCHEDULE } from '../words/schedule';
 import { dayText } from './day-text';
 import type { ScheduleDoors } from './schedule-props';
 import { TextField } from './TextField';
+import { within } from './within';
 
 /** Whom the work is for, and when what is put in. */
 export function JobForm({ job, days, onJob }: ScheduleDoors) {
@@ -16,13 +17,7 @@ export function JobForm({ job, days, onJob }: ScheduleDoors) {
     <TextField label={label} value={job[name] ?? ''} onText={(value, on) => change({ [name]: value }, on)} />
   );
   const numberOf = (take: (value: number | undefined) => void) => ({
-    onValue: (value: number) => {
-      const [least, most] = STAGE_DAYS;
-      if (value < least || value > most)
-        return [{ code: 'out-of-range', text: ASSUMED.between(String(least), `${most} ${JOB.days}`), remedy: '' }];
-      take(Math.round(value));
-      return [];
-    },
+    onValue: (value: number) => within(value, [STAGE_DAYS[0], STAGE_DAYS[1], JOB.days], () => take(Math.round(value))),
     onEmpty: () => {
       take(undefined);
       return [];

@@ -1,4 +1,4 @@
-import type { ItemQuantity } from '../../kitchen/schedule/types';
+import type { ItemQuantity, ScheduleRow } from '../../kitchen/schedule/types';
 import { type Measure, toMeasure } from '../../model/quantity/measures';
 import { roundUp } from '../../model/quantity/round-up';
 import { SCHEDULE } from '../words/schedule';
@@ -32,6 +32,10 @@ export function orderText({ order }: ItemQuantity): string {
   if (pack.container === null) return asSold(packs * pack.quantity, pack.measure);
   return SCHEDULE.packsOf(packs, pack.container, asSold(pack.quantity, pack.measure));
 }
+
+/** The same of what somebody wrote: "2 cans". */
+export const writtenText = ({ amount, unit }: NonNullable<ScheduleRow['written']>): string =>
+  [new Intl.NumberFormat(localeNow()).format(amount), unit].filter(Boolean).join(' ');
 
 /** What is needed before waste, with its area where that is told in something else. */
 export function netText({ net, net_measure, area_m2 }: ItemQuantity): string {
