@@ -15,11 +15,11 @@ export interface Price {
 }
 
 /** No finish costs more; a mistyped code would. */
-const AMOUNT: Bounds = [0, 1_000_000, ''];
+export const PRICE_AMOUNT: Bounds = [0, 1_000_000, ''];
 
 export function checkPrice({ amount, currency }: Price, path: string): readonly Problem[] {
   const isCode = currency === undefined || /^[A-Z]{3}$/.test(currency);
-  return [...checkNumber(amount, AMOUNT, `${path}.amount`), ...(isCode ? [] : [noCurrency(currency, path)])];
+  return [...checkNumber(amount, PRICE_AMOUNT, `${path}.amount`), ...(isCode ? [] : [noCurrency(currency, path)])];
 }
 
 const noCurrency = (currency: string, path: string): Problem => ({

@@ -2,11 +2,14 @@ import { useState } from 'react';
 import { EXTRA_AMOUNT, LEAD_WEEKS } from '../../model/order/check-order';
 import type { ExtraItem } from '../../model/order/records';
 import { FITTING_STAGES } from '../../model/order/stages';
+import { PRICE_AMOUNT } from '../../model/price';
 import { Menu } from '../drawer/Menu';
 import { NumberField } from '../room/NumberField';
+import { PRICE } from '../words/price';
 import { ITEM, SCHEDULE } from '../words/schedule';
 import type { ScheduleDoors } from './schedule-props';
 import { TextField } from './TextField';
+import { ToSettle } from './ToSettle';
 import { within } from './within';
 
 interface ExtraFormProps {
@@ -48,8 +51,10 @@ export function ExtraFields({ id, doors }: { readonly id: string; readonly doors
   const text = (name: 'where' | 'unit' | 'supplier' | 'code' | 'note', label: string) => (
     <TextField label={label} value={extra[name] ?? ''} onText={(value, on) => change({ [name]: value }, on)} />
   );
+  const { price } = extra;
   return (
     <section className="item-part item-wide">
+      <ToSettle problems={doors.schedule.rows.find((row) => row.id === id)?.problems ?? []} />
       <div className="item-fields">
         <TextField
           label={ITEM.what}
@@ -64,6 +69,18 @@ export function ExtraFields({ id, doors }: { readonly id: string; readonly doors
           onEmpty={() => within(0, EXTRA_AMOUNT, () => change({ quantity: undefined }))}
         />
         {text('unit', ITEM.unit)}
+        <NumberField
+          label={PRICE.amount}
+          value={price?.amount ?? null}
+          onValue={(amount) => within(amount, PRICE_AMOUNT, () => change({ price: { ...price, amount } }))}
+          onEmpty={() => within(0, PRICE_AMOUNT, () => change({ price: undefined }))}
+        />
+        {price && (
+          <CurrencyField
+            currency={price.currency}
+            onCurrency={(code) => change({ price: { amount: price.amount, ...(code && { currency: code }) } })}
+          />
+        )}
         {text('supplier', ITEM.supplier)}
         {text('code', ITEM.code)}
         <Menu
@@ -93,5 +110,25 @@ export function ExtraFields({ id, doors }: { readonly id: string; readonly doors
         {ITEM.remove}
       </button>
     </section>
+  );
+}
+
+/** Taken as soon as it has its three letters, or none. */
+function CurrencyField(props: {
+  readonly currency: string | undefined;
+  readonly onCurrency: (code: string | undefined) => void;
+}) {
+  const [typed, setTyped] = useState(props.currency ?? '');
+  return (
+    <TextField
+      label={PRICE.currency}
+      value={typed}
+      offered={PRICE.currencyHint.split(', ')}
+      onText={(text) => {
+        const code = text.trim().toUpperCase();
+        setTyped(code);
+        if (code === '' || /^[A-Z]{3}$/.test(code)) props.onCurrency(code || undefined);
+      }}
+    />
   );
 }

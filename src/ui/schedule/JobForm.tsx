@@ -1,13 +1,24 @@
 import { STAGE_DAYS } from '../../model/order/check-order';
 import type { Job } from '../../model/order/records';
 import { USUAL_MARGIN_DAYS, USUAL_STAGE_DAYS } from '../../model/order/stage-days';
-import { STAGES } from '../../model/order/stages';
+import { STAGES, type Stage } from '../../model/order/stages';
 import { NumberField } from '../room/NumberField';
+import { leadTime } from '../words/lead-time';
 import { JOB, SCHEDULE } from '../words/schedule';
 import { dayText } from './day-text';
 import type { ScheduleDoors } from './schedule-props';
 import { TextField } from './TextField';
 import { within } from './within';
+
+const DAYS_PER_WEEK = 7;
+const MS_PER_DAY = 86_400_000;
+
+/** How long a stage takes as things stand: until the next begins; the last as long as usual. */
+function daysOf(stage: Stage, days: ScheduleDoors['days']): number {
+  const next = STAGES[STAGES.indexOf(stage) + 1];
+  if (!days || !next) return USUAL_STAGE_DAYS[stage];
+  return Math.round((Date.parse(days[next]) - Date.parse(days[stage])) / MS_PER_DAY);
+}
 
 /** Whom the work is for, and when what is put in. */
 export function JobForm({ job, days, onJob }: ScheduleDoors) {
@@ -67,13 +78,16 @@ export function JobForm({ job, days, onJob }: ScheduleDoors) {
                 label={SCHEDULE.stages[stage]}
                 unit={JOB.days}
                 value={job.stage_days?.[stage] ?? null}
-                hint={String(USUAL_STAGE_DAYS[stage])}
+                hint={String(daysOf(stage, days))}
                 {...numberOf((value) => change({ stage_days: { ...job.stage_days, [stage]: value } as never }))}
               />
               {days && (
                 <p className="small quiet">
                   {JOB.begins} {dayText(days[stage])}
                 </p>
+              )}
+              {stage === 'template' && days && job.stage_days?.template === undefined && (
+                <p className="small quiet">{JOB.templateFrom(leadTime(daysOf(stage, days) / DAYS_PER_WEEK))}</p>
               )}
             </li>
           ))}
