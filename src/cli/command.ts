@@ -5,6 +5,8 @@ export interface Report {
   readonly json: unknown;
   readonly text: string;
   readonly notices?: readonly Problem[];
+  /** `text` is a table for programs, which stays as it is whatever words and units are asked for. */
+  readonly isTable?: boolean;
   /** Names people gave, which stay as they are in other trade words. */
   readonly names?: readonly string[];
   /** Of a report that is worth printing although nothing came of it; 0 where absent. */

@@ -59,9 +59,13 @@ function runCommand(argv: readonly string[], speech: Speech): Outcome {
   const say = (line: string) => inWords(line, speech, given);
   const result = command.run(args);
   if (!result.ok) return wrong([result.problem, ...(result.more ?? [])], say);
-  const { json, text, notices = [], exit = 0, names = [] } = result.value;
+  const { json, text, notices = [], exit = 0, names = [], isTable = false } = result.value;
   const data = command.hasNotes ? { ...(json as object), notes: notices.map(noteOf) } : json;
-  const out = args.includes('--json') ? JSON.stringify(data, null, 2) : inWords(text, speech, [...given, ...names]);
+  const out = args.includes('--json')
+    ? JSON.stringify(data, null, 2)
+    : isTable
+      ? text
+      : inWords(text, speech, [...given, ...names]);
   return {
     exit,
     out: `${printable(out)}\n`,

@@ -6,6 +6,8 @@ import { type LengthUnit, lengthText, lengthWords, MM_PER_INCH } from './length-
  */
 export const M_PER_FOOT = 0.3048;
 const KG_PER_POUND = 0.45359237;
+/** Of a U.S. gallon, exactly: 231 cubic inches. */
+export const L_PER_GALLON = 3.785411784;
 const FEET2_PER_M2 = 1 / M_PER_FOOT ** 2;
 const INCHES_PER_FOOT = 12;
 
@@ -14,7 +16,7 @@ export const footCandles = (lux: number): number => lux / FEET2_PER_M2;
 
 const NUMBER = String.raw`\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?`;
 const START = String.raw`(?<![\p{L}\p{N}_.,/-])`;
-const END = String.raw`(?![\p{L}\p{N}_/\u00b2])`;
+const END = String.raw`(?![\p{L}\p{N}_/*\u00b2])`;
 
 interface Rule {
   readonly sign: string;
@@ -27,6 +29,13 @@ const RULES: readonly Rule[] = [
   { sign: 'mm', inUs: (mm) => lengthText(mm, 'in'), unit: 'in' },
   { sign: 'cm', inUs: (cm) => lengthText(10 * cm, 'in'), unit: 'in' },
   { sign: 'm', inUs: feetText, unit: '' },
+  {
+    sign: '(?:m2|m\u00b2) per liter',
+    inUs: (spread) => figures(spread * FEET2_PER_M2 * L_PER_GALLON),
+    unit: 'sq ft per gallon',
+  },
+  { sign: 'kg per liter', inUs: (kg) => figures((kg / KG_PER_POUND) * L_PER_GALLON), unit: 'lb per gallon' },
+  { sign: 'L', inUs: (liters) => figures(liters / L_PER_GALLON), unit: 'gal' },
   { sign: '(?:m2|m\u00b2)', inUs: (m2) => figures(m2 * FEET2_PER_M2), unit: 'sq ft' },
   { sign: 'lx', inUs: (lux) => figures(footCandles(lux)), unit: 'fc' },
   { sign: 'lux', inUs: (lux) => figures(footCandles(lux)), unit: 'foot-candles' },
@@ -46,7 +55,7 @@ const PATTERNS = RULES.map(({ sign, inUs, unit }) => ({
 const BOTH = new RegExp(String.raw`(?:${NUMBER}) mm \((${NUMBER}(?: \d+/\d+)?) in\)`, 'g');
 /** What the model says of a US kitchen, where pounds are usual. */
 const POUNDS_PER_FOOT2 = new RegExp(`${START}(${NUMBER}) lb/ft\u00b2`, 'gu');
-const ANY = /\d[ \u00a0](?:mm|cm|m|m2|m\u00b2|lx|lux|lm\/m|kg|kg\/m2|kg\/m\u00b2)(?![\p{L}\p{N}_])/u;
+const ANY = /\d[ \u00a0](?:L|mm|cm|m|m2|m\u00b2|lx|lux|lm\/m|kg|kg\/m2|kg\/m\u00b2)(?![\p{L}\p{N}_])/u;
 
 /** A sentence with its measures in the unit chosen. */
 export function inUnit(text: string, unit: LengthUnit): string {

@@ -14,7 +14,7 @@ const unevenSpectrum = fileWith('uneven.csv', '400,0.5\n410,0.5\n450,0.5\n');
 
 // Each message has to name the place (file, line, argument) and what to do.
 it.each<[string, readonly string[], readonly RegExp[]]>([
-  ['an unknown command', ['bake'], [/"bake"/, /assess, .*color, .*light, shift, shortlist.*, help/]],
+  ['an unknown command', ['bake'], [/"bake"/, /assess, .*color, .*light, schedule, shift, shortlist.*, help/]],
   ['a command that is none', ['paint', DEMO_PATH], [/"paint"/, /Known: /]],
   ['no project', ['assess'], [/project file is missing/, /Usage: upstand assess PROJECT/]],
   ['no color', ['color'], [/color is missing/, /Usage: upstand color VALUE/]],

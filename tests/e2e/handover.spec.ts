@@ -84,7 +84,7 @@ test('says what each page is for', () => {
   expect(letter[0]!.letters).toContain(lettersOf('not frozen: draft'));
   expect(letter[0]!.letters).toContain(lettersOf('The household at number 9'));
   says('Brief and what stays', '4600 mm wide', 'it faces south-west', 'Evening, lamps of 3000 K', 'FL1');
-  says('The room as Copied look', 'at the worktop', 'seen from the place');
+  says('The room as Copied look', 'at the counter', 'seen from the place');
   says('Palette of Our floor, in proportion', 'FR1', 'Of the view');
   says('What was found in Our floor', 'Balance, day', 'Balance, evening', 'Most of what you see is cool or gray');
   says('What differs', 'Dark bluish-gray slate tiles', 'Light yellowish-brown birch boards');

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Command } from '../../src/model/commands';
 import { NO_FINISH } from '../../src/model/empty-surface';
 import { codes, demoAfter, finishOf, OPTION, rowIn, scheduled } from './schedule';
 
@@ -158,5 +159,32 @@ describe('what one says of an item', () => {
       written: { amount: 2, unit: 'can' },
       total: { amount: 40, currency: null },
     });
+  });
+});
+
+describe('deliveries and orders', () => {
+  const said = (more: object) =>
+    rowIn(
+      scheduled(demoAfter({ kind: 'set-item', option: OPTION, record: { item: 'CT1', finish: 'EN-01', ...more } })),
+      'CT1',
+    );
+  const came = { on: '2026-06-30', outcome: 'accepted' } as const;
+
+  it('of another batch than agreed are told in the row; what nobody wrote down is not held against anything', () => {
+    const row = said({ lot: { batch: 'B1', shade: 'S1' }, delivery: { ...came, batch: 'B2' } });
+    expect(row.problems.find(({ code }) => code === 'delivery-differs')!.text).toBe('Batch: agreed B1, came B2.');
+    expect(codes(said({ lot: { batch: 'B1' }, delivery: { ...came, batch: ' B1 ' } }))).not.toContain(
+      'delivery-differs',
+    );
+    expect(codes(said({ lot: { batch: 'B1' }, delivery: came }))).not.toContain('delivery-differs');
+    expect(codes(said({ delivery: { ...came, outcome: 'rejected' } }))).toContain('delivery-rejected');
+  });
+
+  it('without a day ask for it', () => {
+    const ordered = (...more: readonly Command[]) =>
+      scheduled(demoAfter({ kind: 'set-state', option: OPTION, surface: 'backsplash', state: 'ordered' }, ...more));
+    expect(codes(rowIn(ordered(), 'BS1'))).toContain('no-order-date');
+    const record = { item: 'BS1', finish: 'TL-01', ordered_on: '2026-05-04' };
+    expect(codes(rowIn(ordered({ kind: 'set-item', option: OPTION, record }), 'BS1'))).not.toContain('no-order-date');
   });
 });

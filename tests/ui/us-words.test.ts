@@ -20,6 +20,7 @@ const BRITISH = new RegExp(
 /** What is recognized in files that people bring, in the words of many languages, and the tables of both countries' words. */
 const RECOGNIZED = [
   'src/model/trade-word-tables.ts',
+  'src/model/unit-vocabulary.ts',
   ...['heading-words', 'price-heading', 'price-words'].map((name) => `src/io/sheet/${name}.ts`),
 ];
 

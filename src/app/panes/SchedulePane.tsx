@@ -8,8 +8,10 @@ import type { ScheduleRow } from '../../kitchen/schedule/types';
 import type { OrderCommand } from '../../model/commands';
 import { ScheduleDialog } from '../../ui/schedule/ScheduleDialog';
 import { SCHEDULE } from '../../ui/words/schedule';
+import { retold } from '../../ui/words/spoken';
 import { useApp, useAppState } from '../context';
 import { fileNameOf } from '../file-name';
+import { frozenRevision } from '../handover/frozen-revision';
 import { saveBlob } from '../save-blob';
 import { documentOf, shownOption } from '../state';
 import { today } from '../today';
@@ -30,6 +32,7 @@ export function SchedulePane() {
     () => scheduleOf(project, option, cautionsOf(project, option, assessment), day),
     [project, option, assessment, day],
   );
+  const isFrozen = useMemo(() => frozenRevision(project) !== null, [project]);
   const library = useMemo(() => new Map(project.library.map((finish) => [finish.id, finish])), [project.library]);
   const run = (command: OrderCommand, continues = false) => actions.run(command, continues);
   return (
@@ -39,6 +42,7 @@ export function SchedulePane() {
       schedule={schedule}
       library={library}
       revision={project.revisions?.at(-1)?.id ?? null}
+      isFrozen={isFrozen}
       today={day}
       records={option.items ?? []}
       extras={option.extras ?? []}
@@ -63,7 +67,7 @@ export function SchedulePane() {
       onAssumptions={(assumptions) => run({ kind: 'set-assumptions', assumptions })}
       onFreeze={() => actions.freeze(SCHEDULE.revisionName(option.name), '')}
       onCsv={() => {
-        const text = tableCsv(SCHEDULE_COLUMNS, scheduleTable(schedule), true);
+        const text = tableCsv(SCHEDULE_COLUMNS, scheduleTable(schedule, retold), true);
         saveBlob(new Blob([text], { type: 'text/csv;charset=utf-8' }), `${fileNameOf(project)} schedule.csv`);
       }}
       onPrint={() => store.setState({ ordering: false, handover: true })}

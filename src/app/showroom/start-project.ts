@@ -8,7 +8,11 @@ import type { Showroom } from './showroom-state';
  */
 export function startProject({ start, range }: Showroom): Project {
   const { log: _, revisions: _frozen, job: _job, samples: _samples, ...rest } = start;
-  const options = start.options.map(({ items: _items, extras: _extras, ...option }) => option);
+  // The very same options where nobody ordered anything: caches rest on it.
+  const hasOrders = start.options.some(({ items, extras }) => items !== undefined || extras !== undefined);
+  const options = hasOrders
+    ? start.options.map(({ items: _items, extras: _extras, ...option }) => option)
+    : start.options;
   const bare = { ...rest, note: '', options };
   if (range.project) return bare;
   const laid = new Set(

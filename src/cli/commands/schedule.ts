@@ -8,7 +8,7 @@ import { optionById } from '../../model/commands';
 import { readArguments } from '../arguments';
 import { COMMON_OPTIONS, type Command, type Report } from '../command';
 import { namesIn, openProject } from '../open-project';
-import { scheduleText } from '../text/schedule-text';
+import { packText, scheduleText } from '../text/schedule-text';
 
 const OPTIONS = {
   ...COMMON_OPTIONS,
@@ -33,10 +33,20 @@ export const schedule: Command = {
     const made = scheduleOf(project, option, cautionsOf(project, option, null));
     const said = notices.filter(({ text }) => !text.startsWith('Taking the first setting'));
     const text = values.csv ? printedTable(made) : scheduleText(made);
-    return success({ json: made, text, notices: said, names: namesIn(project) });
+    return success({
+      json: made,
+      text,
+      notices: said,
+      names: [...namesIn(project), ...packNames(made)],
+      isTable: values.csv,
+    });
   },
 };
 
 /** On a screen or in a pipe lines end as they do there. */
 const printedTable = (made: Schedule): string =>
   tableCsv(SCHEDULE_COLUMNS, scheduleTable(made)).replaceAll('\r\n', '\n').trimEnd();
+
+/** How packs are called stays: nobody sells a box of 10.8 sq ft because inches are asked for. */
+const packNames = ({ rows }: Schedule): readonly string[] =>
+  rows.flatMap(({ quantity }) => (quantity?.order.pack ? [packText(quantity.order.pack)] : []));

@@ -1,4 +1,5 @@
 import type { ItemQuantity, Schedule, ScheduleRow } from '../../kitchen/schedule/types';
+import type { Pack } from '../../model/quantity/supply-pack';
 import { wrapped } from './figures';
 
 /** A schedule in plain text, item by item. */
@@ -41,9 +42,13 @@ function quantityText({ net, net_measure, area_m2, order }: ItemQuantity): strin
       ? `order ${figure(quantity)} ${words(measure, quantity)}`
       : pack.container === null && pack.quantity === 1
         ? `order ${packs} ${words(measure, packs)}`
-        : `order ${packs} × ${pack.container ?? 'pack'} of ${figure(pack.quantity)} ${words(pack.measure, pack.quantity)}`;
+        : `order ${packs} × ${packText(pack)}`;
   return `${net_words}${area}; ${bought}${spares > 0 ? `, ${spares} of them spare` : ''}`;
 }
+
+/** "can of 2.5 L". */
+export const packText = ({ container, quantity, measure }: Pack): string =>
+  `${container ?? 'pack'} of ${figure(quantity)} ${words(measure, quantity)}`;
 
 const COUNTED: Readonly<Record<string, string>> = { piece: 'pieces', slab: 'slabs', sheet: 'sheets' };
 

@@ -4,6 +4,7 @@ import type { ItemRecord, SampleRecord } from '../../model/order/records';
 import type { Finish, Supply } from '../../model/project';
 import { costOf } from '../../model/quantity/cost';
 import { slabSizeOf } from '../../model/slab';
+import { deliveryDifferences } from './delivery-differences';
 import { itemQuantity, type Measured, sizeOfOne } from './item-quantity';
 import { elementOf, locationOf } from './place-words';
 import { careOf, rowCautions } from './row-cautions';
@@ -24,6 +25,8 @@ const WORDS = {
   noFinish: 'Nothing is chosen yet.',
   noPrice: 'No price is known.',
   otherUnit: (per: string) => `The price is per ${per}, which the quantity cannot be told in.`,
+  noOrderDate: 'It is ordered, but not said when.',
+  rejected: 'What came was rejected.',
   noGrout: 'No grout is chosen for its joints.',
 };
 
@@ -95,7 +98,11 @@ export function rowOf(item: ScheduleItem, basis: RowBasis): Omit<ScheduleRow, 'r
       ...(kind === 'tiles' && laying.grout === undefined && state !== 'fixed'
         ? [{ code: 'no-grout', text: WORDS.noGrout } as const]
         : []),
-      ...(isBought && state !== 'ordered' ? cost.problems : []),
+      ...deliveryProblems(record),
+      ...(state === 'ordered' && ordered_on === undefined
+        ? [{ code: 'no-order-date', text: WORDS.noOrderDate } as const]
+        : []),
+      ...(isBought ? cost.problems : []),
       ...dates.problems,
     ],
   };
@@ -118,4 +125,15 @@ function priceOf(
     return { total: null, problems: [{ code: 'price-for-other-unit', text: WORDS.otherUnit(price.per ?? 'unit') }] };
   }
   return { total: { amount: cost.amount, currency: cost.currency ?? null }, problems: [] };
+}
+
+function deliveryProblems(record: ItemRecord | undefined): readonly RowProblem[] {
+  if (!record?.delivery) return [];
+  const differs = deliveryDifferences(record.lot, record.delivery).map(
+    ({ what, agreed, came }) => `${what}: agreed ${agreed}, came ${came}.`,
+  );
+  return [
+    ...(differs.length > 0 ? [{ code: 'delivery-differs', text: differs.join(' ') } as const] : []),
+    ...(record.delivery.outcome === 'rejected' ? [{ code: 'delivery-rejected', text: WORDS.rejected } as const] : []),
+  ];
 }

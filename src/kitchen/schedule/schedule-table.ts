@@ -1,3 +1,4 @@
+import type { Lot } from '../../model/order/records';
 import { sheenOf } from '../../model/sheens';
 import type { ItemQuantity, RowColor, Schedule, ScheduleRow } from './types';
 
@@ -60,6 +61,7 @@ export const SCHEDULE_COLUMNS = [
   'ordered_on',
   'sample',
   'delivered_on',
+  'delivered_lot',
   'delivery',
   'note',
   'care',
@@ -75,15 +77,26 @@ export const SCHEDULE_COLUMNS = [
 type Column = (typeof SCHEDULE_COLUMNS)[number];
 
 /** The rows of a schedule as cells, superseded ones last: they say what stood there and in which revision last. */
-export const scheduleTable = (schedule: Schedule): readonly (readonly TableCell[])[] => [
-  ...schedule.rows.map((row) => inOrder(cellsOf(row))),
+export const scheduleTable = (
+  schedule: Schedule,
+  say: (text: string) => string = (text) => text,
+): readonly (readonly TableCell[])[] => [
+  ...schedule.rows.map((row) => inOrder(spokenCells(cellsOf(row), say))),
   ...schedule.superseded.map(({ id, element, item, revision }) =>
-    inOrder({ id, status: 'superseded', element, item, revision }),
+    inOrder({ id, status: 'superseded', element: say(element), item, revision }),
   ),
 ];
 
 const inOrder = (cells: Partial<Record<Column, TableCell>>): readonly TableCell[] =>
   SCHEDULE_COLUMNS.map((column) => cells[column] ?? null);
+
+/** Cells of our own words; all others are data, or somebody else's. */
+const OURS: readonly Column[] = ['location', 'element', 'care', 'cautions', 'rests_on', 'to_settle'];
+
+const spokenCells = (cells: Partial<Record<Column, TableCell>>, say: (text: string) => string) => ({
+  ...cells,
+  ...Object.fromEntries(OURS.map((column) => [column, typeof cells[column] === 'string' ? say(cells[column]) : null])),
+});
 
 function cellsOf(row: ScheduleRow): Partial<Record<Column, TableCell>> {
   const [color] = row.colors;
@@ -127,6 +140,7 @@ function cellsOf(row: ScheduleRow): Partial<Record<Column, TableCell>> {
     ordered_on: row.ordered_on,
     sample: row.sample,
     delivered_on: row.delivery?.on ?? null,
+    delivered_lot: row.delivery ? lotText(row.delivery) : null,
     delivery: row.delivery?.outcome ?? null,
     note: row.note,
     care: sentences(row.care),
@@ -179,6 +193,12 @@ function quantityCells({
     rests_on: sentences(rests_on),
   };
 }
+
+/** "batch B7; slabs 12, 13". */
+const lotText = ({ batch, shade, calibre, slabs }: Lot): string | null =>
+  Object.entries({ batch, shade, calibre, slabs })
+    .flatMap(([name, value]) => (value ? [`${name} ${value}`] : []))
+    .join('; ') || null;
 
 const sentences = (list: readonly string[]): string | null => (list.length > 0 ? list.join(' ') : null);
 

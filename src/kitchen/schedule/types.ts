@@ -35,6 +35,9 @@ export interface RowProblem {
     | 'price-for-other-unit'
     | 'no-lead-time'
     | 'order-by-passed'
+    | 'no-order-date'
+    | 'delivery-differs'
+    | 'delivery-rejected'
     | 'no-grout';
   readonly text: string;
 }

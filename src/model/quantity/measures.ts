@@ -1,10 +1,8 @@
-import { M_PER_FOOT } from '../unit-words';
+import { L_PER_GALLON, M_PER_FOOT } from '../unit-words';
 
 /** What quantities are measured in. Square and running feet, U.S. gallons, pounds avoirdupois. */
 export type Measure = 'm2' | 'ft2' | 'L' | 'gal' | 'kg' | 'lb' | 'm' | 'ft' | 'piece' | 'slab' | 'sheet';
 
-/** Litres of a U.S. gallon, exactly: 231 cubic inches (NIST SP 811, appendix B). */
-export const L_PER_GALLON = 3.785411784;
 /** Exactly (NIST SP 811, appendix B). */
 const KG_PER_POUND = 0.45359237;
 

@@ -1,5 +1,4 @@
-import { M_PER_FOOT } from '../unit-words';
-import { L_PER_GALLON } from './measures';
+import { L_PER_GALLON, M_PER_FOOT } from '../unit-words';
 
 /** Paint that coats an area (m2), L, before waste; `spread` is the area one litre coats once, m2/L. */
 export const paintVolume = (area_m2: number, coats: number, spread_m2_per_l: number): number =>

@@ -1,5 +1,6 @@
 import type { Schedule } from '../../kitchen/schedule/types';
 import type { Kitchen } from '../../model/kitchen';
+import { notDrawnText } from '../schedule/not-drawn-text';
 import { TaggedElevation } from '../schedule/TaggedElevation';
 import { taggedWalls } from '../schedule/tagged-walls';
 import { ORDERING } from '../words/ordering-pages';
@@ -8,12 +9,22 @@ import type { FlowPart } from './blocks';
 
 /** The walls with the schedule's tags on what they stand for; a wall without a tag is left out. */
 export function drawingsPart(kitchen: Kitchen, { rows }: Schedule): FlowPart {
+  const walls = taggedWalls(kitchen, rows);
   return {
     id: 'drawings',
     title: ORDERING.drawings,
     blocks: [
-      { kind: 'flow', key: 'intro', keeps: true, node: <p>{ORDERING.drawingsIntro}</p> },
-      ...pairs(taggedWalls(kitchen, rows).filter(({ tags }) => tags.length > 0)).map((pair) => ({
+      {
+        kind: 'flow',
+        key: 'intro',
+        keeps: true,
+        node: (
+          <p>
+            {ORDERING.drawingsIntro} {notDrawnText(walls, rows)}
+          </p>
+        ),
+      },
+      ...pairs(walls.filter(({ tags }) => tags.length > 0)).map((pair) => ({
         kind: 'flow' as const,
         key: pair.map(({ id }) => id).join(' '),
         node: (

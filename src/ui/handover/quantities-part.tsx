@@ -3,8 +3,9 @@ import type { MeasuredPart } from '../../kitchen/takeoff/types';
 import { lengthText } from '../../model/length-text';
 import { netText, orderText } from '../schedule/quantity-text';
 import { SlabPlan } from '../schedule/SlabPlan';
+import { MADE } from '../words/made';
 import { capital } from '../words/numbers';
-import { MADE, ORDERING } from '../words/ordering-pages';
+import { ORDERING } from '../words/ordering-pages';
 import { retold, unitNow } from '../words/spoken';
 import type { Block, FlowPart } from './blocks';
 

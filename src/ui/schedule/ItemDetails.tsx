@@ -1,3 +1,4 @@
+import { deliveryDifferences } from '../../kitchen/schedule/delivery-differences';
 import type { ScheduleRow } from '../../kitchen/schedule/types';
 import { LEAD_WEEKS, SPARE_PACKS, WASTE_PERCENT } from '../../model/order/check-order';
 import type { ItemRecord, Lot } from '../../model/order/records';
@@ -9,6 +10,7 @@ import { capital } from '../words/numbers';
 import { priceWords } from '../words/price';
 import { ITEM, SCHEDULE } from '../words/schedule';
 import { retold } from '../words/spoken';
+import { MadeList } from './MadeList';
 import { SlabPlan } from './SlabPlan';
 import type { ScheduleDoors } from './schedule-props';
 import { TextField } from './TextField';
@@ -54,6 +56,7 @@ export function ItemDetails({ row, doors }: ItemDetailsProps) {
               <li key={text}>{retold(text)}</li>
             ))}
           </ul>
+          {!quantity.slabs && quantity.parts.length > 0 && <MadeList parts={quantity.parts} />}
           {quantity.slabs && <SlabPlan slabs={quantity.slabs} />}
           <div className="item-fields">
             {!quantity.slabs && row.kind !== 'count' && row.kind !== 'fronts' && (
@@ -68,7 +71,7 @@ export function ItemDetails({ row, doors }: ItemDetailsProps) {
             )}
             {quantity.order.packs !== null && (
               <NumberField
-                label={ITEM.spares}
+                label={quantity.slabs ? ITEM.spareSlabs : ITEM.spares}
                 value={record.spare_packs ?? null}
                 hint={`${quantity.order.spares}`}
                 onValue={(packs) => within(packs, SPARE_PACKS, () => change({ spare_packs: Math.round(packs) }))}
@@ -234,7 +237,7 @@ function LotPart({
   readonly today: string;
 }) {
   const { lot = {}, delivery } = record;
-  const differing = delivery ? LOT.filter((name) => lot[name] && delivery[name] && lot[name] !== delivery[name]) : [];
+  const differing = delivery ? deliveryDifferences(lot, delivery) : [];
   return (
     <section className="item-part item-wide">
       <h3>{ITEM.lot}</h3>
@@ -275,7 +278,7 @@ function LotPart({
             {LOT.map((name: keyof Lot) => (
               <TextField
                 key={name}
-                label={`${ITEM[name]} (${ITEM.delivery.toLowerCase()})`}
+                label={ITEM.came(ITEM[name])}
                 value={delivery[name] ?? ''}
                 onText={(text, continues) => change({ delivery: { ...delivery, [name]: text } }, continues)}
               />
@@ -285,9 +288,9 @@ function LotPart({
       </div>
       {differing.length > 0 && (
         <ul className="small item-differs">
-          {differing.map((name) => (
-            <li key={name}>
-              <b>{ITEM.differs(ITEM[name], lot[name]!, delivery![name]!)}</b>
+          {differing.map(({ what, agreed, came }) => (
+            <li key={what}>
+              <b>{ITEM.differs(what, agreed, came)}</b>
             </li>
           ))}
         </ul>

@@ -5,6 +5,7 @@ import { Choices } from '../parts/Choices';
 import { SCHEDULE } from '../words/schedule';
 import { ExtraForm } from './ExtraForm';
 import { ItemRow } from './ItemRow';
+import { orderText } from './quantity-text';
 import { Sums } from './Sums';
 import type { ScheduleDoors } from './schedule-props';
 
@@ -40,12 +41,14 @@ export function ItemList(doors: ScheduleDoors) {
         <section className="items-gone" aria-label={SCHEDULE.superseded}>
           <h3>{SCHEDULE.superseded}</h3>
           <ul>
-            {superseded.map(({ id, element, item, revision }) => (
+            {superseded.map(({ id, element, item, revision, order, approved }) => (
               <li key={`${id} ${revision} ${item}`} className="small">
                 <s>
                   <b className="tag">{id}</b> {element}: {item}
                 </s>{' '}
-                <span className="quiet">{SCHEDULE.supersededRow(revision)}</span>
+                <span className="quiet">
+                  {SCHEDULE.supersededRow(revision, order && orderText({ order }), approved?.by ?? null)}
+                </span>
               </li>
             ))}
           </ul>

@@ -23,6 +23,8 @@ interface ItemRowProps {
 export function ItemRow({ row, doors, isOpen, onOpen }: ItemRowProps) {
   const id = useId();
   const paint = doors.paintOf(row);
+  // That no price is known is said in the details, and summed up over the list.
+  const settles = row.problems.filter(({ code }) => code !== 'no-price').length;
   const Sign = isOpen ? ChevronDown : ChevronRight;
   return (
     <li className={`item ${isOpen ? 'is-open' : ''}`}>
@@ -63,7 +65,7 @@ export function ItemRow({ row, doors, isOpen, onOpen }: ItemRowProps) {
             </span>
           )}
         </span>
-        <span className="item-settle small">{row.problems.length > 0 && SCHEDULE.toSettle(row.problems.length)}</span>
+        <span className="item-settle small">{settles > 0 && SCHEDULE.toSettle(settles)}</span>
       </button>
       {isOpen && (
         <div id={id} className="item-more">

@@ -93,11 +93,7 @@ function Verdicts({ sample, today, onVerdicts }: VerdictsProps) {
   return (
     <div className="verdicts">
       <ul className="small" aria-label={SAMPLES.verdicts}>
-        {sample.verdicts.length === 0 && (
-          <li className="quiet">
-            {SAMPLES.verdicts} {SAMPLES.nobody}
-          </li>
-        )}
+        {sample.verdicts.length === 0 && <li className="quiet">{SAMPLES.nobody}</li>}
         {sample.verdicts.map((one, i) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: the same may have been seen twice
           <li key={i}>

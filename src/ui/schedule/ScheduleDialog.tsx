@@ -1,6 +1,7 @@
 import { Download, Printer, X } from 'lucide-react';
 import { useEffect, useId, useRef, useState } from 'react';
 import { Choices } from '../parts/Choices';
+import { listed } from '../words/numbers';
 import { SCHEDULE } from '../words/schedule';
 import { AssumedForm } from './AssumedForm';
 import { ItemList } from './ItemList';
@@ -25,13 +26,18 @@ export function ScheduleDialog(props: ScheduleDialogProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   const title = useId();
   const [view, setView] = useState<View>('items');
-  useEffect(() => dialog.current?.showModal(), []);
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    dialog.current?.showModal();
+    // Else a button would have the focus that changes something at once.
+    heading.current?.focus();
+  }, []);
   const close = () => dialog.current?.close();
   return (
     <dialog ref={dialog} className="schedule" aria-labelledby={title} onClose={props.onClose}>
       <header className="schedule-head">
         <div className="schedule-title">
-          <h2 id={title}>
+          <h2 id={title} ref={heading} tabIndex={-1}>
             {SCHEDULE.title} <span className="quiet">{SCHEDULE.ofOption(props.option)}</span>
           </h2>
           <p className="small quiet" role="status">
@@ -39,7 +45,13 @@ export function ScheduleDialog(props: ScheduleDialogProps) {
           </p>
         </div>
         <div className="schedule-ways">
-          <button type="button" className="button button-outlined" onClick={props.onFreeze}>
+          <button
+            type="button"
+            className="button button-outlined"
+            disabled={props.isFrozen}
+            title={props.isFrozen ? SCHEDULE.isFrozen : undefined}
+            onClick={props.onFreeze}
+          >
             {SCHEDULE.freeze}
           </button>
           <button type="button" className="button button-outlined" onClick={props.onCsv}>
@@ -66,7 +78,10 @@ export function ScheduleDialog(props: ScheduleDialogProps) {
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls has to be reached by keys */}
       <section className="schedule-body" aria-label={SCHEDULE.view[view]} tabIndex={0}>
         {view === 'items' && <ItemList {...props} />}
-        {view === 'samples' && <SampleList {...props} />}
+        {/* Stays made, so that what is half typed is still there when one comes back. */}
+        <div hidden={view !== 'samples'}>
+          <SampleList {...props} />
+        </div>
         {view === 'job' && <JobForm {...props} />}
         {view === 'quantities' && <AssumedForm {...props} />}
         {view === 'drawings' && <TaggedDrawings {...props} />}
@@ -77,6 +92,8 @@ export function ScheduleDialog(props: ScheduleDialogProps) {
 
 function revisionWords({ revision, schedule }: ScheduleDoors): string {
   if (revision === null) return SCHEDULE.notFrozen;
-  const changed = schedule.rows.filter((row) => row.revision === null).length;
-  return changed === 0 ? SCHEDULE.frozenAs(revision) : SCHEDULE.changedSince(revision, changed);
+  const changed = schedule.rows.filter((row) => row.revision === null).map(({ id }) => id);
+  return changed.length === 0
+    ? SCHEDULE.frozenAs(revision)
+    : SCHEDULE.changedSince(revision, changed.length, listed(changed));
 }

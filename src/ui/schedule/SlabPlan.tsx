@@ -5,9 +5,10 @@ import { ITEM } from '../words/schedule';
 import { unitNow } from '../words/spoken';
 
 type Slabs = NonNullable<ItemQuantity['slabs']>;
+type Part = Slabs['slabs'][number]['parts'][number];
 
 /** Height of letters, mm of slab. */
-const LETTER_MM = 90;
+const LETTER_MM = 100;
 
 /** Each slab with what is cut from it, to scale. */
 export function SlabPlan({ slabs }: { readonly slabs: Slabs }) {
@@ -25,9 +26,15 @@ export function SlabPlan({ slabs }: { readonly slabs: Slabs }) {
               return (
                 <g key={`${part.piece} ${part.from_mm}`}>
                   <rect className="slab-part" x={part.x_mm} y={y} width={w} height={h} />
+                  {seamEnds(slabs, part).map((end) => {
+                    const [x1, y1, x2, y2] = part.turned
+                      ? [part.x_mm, y + h * (1 - end), part.x_mm + w, y + h * (1 - end)]
+                      : [part.x_mm + w * end, y, part.x_mm + w * end, y + h];
+                    return <line key={end} className="slab-seam" x1={x1} y1={y1} x2={x2} y2={y2} />;
+                  })}
                   {h > LETTER_MM * 1.2 && (
                     <text className="slab-words" fontSize={LETTER_MM} x={part.x_mm + 30} y={y + LETTER_MM + 10}>
-                      {lengthText(part.to_mm - part.from_mm, unitNow())} × {lengthText(part.width_mm, unitNow())}
+                      {whole(part.to_mm - part.from_mm)} × {whole(part.width_mm)}
                     </text>
                   )}
                 </g>
@@ -45,10 +52,19 @@ export function SlabPlan({ slabs }: { readonly slabs: Slabs }) {
   );
 }
 
+/** At which ends of a part another goes on: 0 and 1, as shares of its length. */
+const seamEnds = ({ seams }: Slabs, { piece, from_mm, to_mm }: Part): readonly (0 | 1)[] => {
+  const at = seams.filter((seam) => seam.piece === piece).map(({ at_mm }) => at_mm);
+  return [...(at.includes(from_mm) ? [0 as const] : []), ...(at.includes(to_mm) ? [1 as const] : [])];
+};
+
+/** A sketch has no tenths of a millimeter. */
+const whole = (mm: number): string => lengthText(Math.round(mm), unitNow());
+
 /** "counter 2400 × 620 mm, to a seam". */
-function partWords(slabs: Slabs, piece: string, part: Slabs['slabs'][number]['parts'][number]): string {
+function partWords(slabs: Slabs, piece: string, part: Part): string {
   const [surface = ''] = piece.split(' ');
   const isSeamed = slabs.seams.some((seam) => seam.piece === piece);
-  const size = `${lengthText(part.to_mm - part.from_mm, unitNow())} × ${lengthText(part.width_mm, unitNow())} ${unitNow()}`;
+  const size = `${whole(part.to_mm - part.from_mm)} × ${whole(part.width_mm)} ${unitNow()}`;
   return `${surfaceName(surface).toLowerCase()} ${size}${isSeamed ? ` (${ITEM.seam})` : ''}`;
 }

@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import { surfaceName } from '../words/engine-words';
 import { DRAWINGS } from '../words/schedule-drawings';
+import { notDrawnText } from './not-drawn-text';
 import type { ScheduleDoors } from './schedule-props';
 import { TaggedElevation } from './TaggedElevation';
 import { type TaggedWall, taggedWalls } from './tagged-walls';
@@ -10,7 +11,9 @@ export function TaggedDrawings({ kitchen, schedule }: ScheduleDoors) {
   const walls = useMemo(() => taggedWalls(kitchen, schedule.rows), [kitchen, schedule]);
   return (
     <div className="drawings">
-      <p className="small drawings-intro">{DRAWINGS.intro}</p>
+      <p className="small drawings-intro">
+        {DRAWINGS.intro} {notDrawnText(walls, schedule.rows)}
+      </p>
       {walls.map((wall) => (
         <figure key={wall.id} className="drawing">
           <figcaption>{nameOf(wall)}</figcaption>

@@ -1,4 +1,4 @@
-import { useId, useRef } from 'react';
+import { useId, useRef, useState } from 'react';
 
 interface TextFieldProps {
   readonly label: string;
@@ -11,19 +11,28 @@ interface TextFieldProps {
   readonly onText: (text: string, continues: boolean) => void;
 }
 
+/** Earlier years are half typed. */
+const FIRST_DAY = '1900-01-01';
+
 /** A text or a day, taken at every letter, so that it is kept at once; one step to undo for as long as the focus stays. */
 export function TextField({ label, value, type = 'text', offered, lines = 1, onText }: TextFieldProps) {
   const id = useId();
   const goesOn = useRef(false);
+  // A year is typed digit by digit: 0202 is on its way to 2027, and no day to count from.
+  const [typed, setTyped] = useState<string | null>(null);
   const shared = {
     id,
-    value,
-    onChange: (event: { readonly target: { readonly value: string } }) => {
-      onText(event.target.value, goesOn.current);
+    value: typed ?? value,
+    onChange: ({ target }: { readonly target: { readonly value: string } }) => {
+      const isUnderWay = type === 'date' && target.value !== '' && target.value < FIRST_DAY;
+      setTyped(isUnderWay ? target.value : null);
+      if (isUnderWay) return;
+      onText(target.value, goesOn.current);
       goesOn.current = true;
     },
     onBlur: () => {
       goesOn.current = false;
+      setTyped(null);
     },
   };
   return (

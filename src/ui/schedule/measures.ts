@@ -1,5 +1,4 @@
-import { L_PER_GALLON } from '../../model/quantity/measures';
-import { M_PER_FOOT } from '../../model/unit-words';
+import { L_PER_GALLON, M_PER_FOOT } from '../../model/unit-words';
 import { type Measure, PLAIN } from '../room/measures';
 import { ASSUMED, SCHEDULE } from '../words/schedule';
 import { unitNow } from '../words/spoken';

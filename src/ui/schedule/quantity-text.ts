@@ -26,7 +26,7 @@ function asSold(value: number, measure: Measure, rounded: Rounding = 'nearest'):
 }
 
 /** What is bought: "7 boxes of 0.96 m²", "2 slabs", "14.7 m²". */
-export function orderText({ order }: ItemQuantity): string {
+export function orderText({ order }: Pick<ItemQuantity, 'order'>): string {
   const { packs, pack, quantity, measure } = order;
   if (packs === null || !pack) return amountText(quantity, measure, 'up');
   if (pack.container === null) return asSold(packs * pack.quantity, pack.measure);

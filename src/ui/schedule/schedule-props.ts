@@ -19,6 +19,8 @@ export interface ScheduleDoors {
   readonly library: ReadonlyMap<string, Finish>;
   /** The latest frozen revision; null where there is none. */
   readonly revision: string | null;
+  /** The project is as that one, in everything. */
+  readonly isFrozen: boolean;
   /** The day it is. */
   readonly today: Day;
   readonly records: readonly ItemRecord[];

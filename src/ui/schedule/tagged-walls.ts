@@ -61,6 +61,12 @@ export function taggedWalls(kitchen: Kitchen, rows: readonly ScheduleRow[]): rea
   ];
 }
 
+/** Items that stand on no drawing: what is small, hidden or between. */
+export const notDrawn = (walls: readonly TaggedWall[], rows: readonly ScheduleRow[]): readonly ScheduleRow[] => {
+  const drawn = new Set(walls.flatMap(({ tags }) => tags.map(({ tag }) => tag)));
+  return rows.filter(({ id }) => !drawn.has(id));
+};
+
 /** One tag a surface, on the largest part of it that no later shape covers; every counter edge is long enough to carry one. */
 function tagsOn(shapes: readonly ElevationShape[], tagOf: ReadonlyMap<SurfaceId, string>): readonly PlacedTag[] {
   const best = new Map<SurfaceId, { readonly area: number; readonly tag: PlacedTag }>();

@@ -102,7 +102,7 @@ export const VIEWS = spoken({
   title: (option: string) => `The room as ${option}`,
   picture: (option: string, setting: string) => `The kitchen as ${option}, ${setting.toLowerCase()} light`,
   missing: 'This view was not drawn.',
-  cct: (kelvin: number) => `about ${100 * Math.round(kelvin / 100)} K at the worktop`,
+  cct: (kelvin: number) => `about ${100 * Math.round(kelvin / 100)} K at the counter`,
   from: (viewpoint: string, isMoved: boolean) =>
     isMoved ? `seen from near the place "${viewpoint}"` : `seen from the place "${viewpoint}"`,
   note: 'All options have one camera and in each light one exposure, so they compare side by side. Day and evening have each their own: eyes get used to either.',
@@ -167,7 +167,7 @@ export const SAMPLES = spoken({
   steps: [
     'Ask for real pieces from the batch you would get: a whole tile, a door, a piece of the slab, paint in two coats on a card as large as this sheet. A small chip hides veins and looks paler than a wall.',
     'Hold each as it will be: counter and floor flat, fronts, tile and wall upright. The same piece turned is another color to the eye.',
-    'Put one or two at a time before something plain, gray and matt, with what stays beside them. Printer paper is bluish: do not take it for white.',
+    'Put one or two at a time before something plain, gray and matte, with what stays beside them. Printer paper is bluish: do not take it for white.',
     'Look in the morning, at noon and late, each time by the window and in the corner farthest from it; then at night with your own lamps only, those under the cabinets on and off.',
     'Step back 2 to 3 m, then come near. Wet or wipe what will get wet. Write down who looked, when, and what was said.',
     'Where two people or two lights disagree, keep both pieces and look again on another day before anything is ordered.',

@@ -102,32 +102,3 @@ export const ORDERING = spoken({
   outcomes: ['accepted', 'rejected'],
   who: 'Who, date',
 } as const);
-
-/** What is made to size, by kind. */
-export const MADE = spoken({
-  leg: 'counter',
-  island: 'island counter',
-  waterfall: 'waterfall end',
-  'edge-strip': 'edge strip',
-  strip: 'strip',
-  field: 'field',
-  door: 'door',
-  drawer: 'drawer front',
-  panel: 'panel',
-  filler: 'filler',
-  'face-frame': 'face frame',
-  rail: 'rail',
-  shelf: 'shelf',
-  handle: 'handle',
-  'grip-rail': 'grip rail',
-  lever: 'lever',
-  bracket: 'bracket',
-  cooktop: 'cooktop',
-  oven: 'oven',
-  hood: 'range hood',
-  fridge: 'refrigerator',
-  dishwasher: 'dishwasher',
-  window: 'window',
-  'glazed-door': 'glazed door',
-  'room-door': 'door of the room',
-} as const);

@@ -24,8 +24,8 @@ export const SCHEDULE = spoken({
   },
   frozenAs: (id: string) => `As frozen in ${id}.`,
   notFrozen: 'A draft: what is signed is a frozen revision.',
-  changedSince: (id: string, items: number) =>
-    `${items === 1 ? 'One item is' : `${items} items are`} not as frozen in ${id}.`,
+  changedSince: (id: string, items: number, tags: string) =>
+    `${items === 1 ? 'One item is' : `${items} items are`} not as frozen in ${id}: ${tags}.`,
   order: 'In order of',
   orders: [
     { id: 'installing', name: 'Installing' },
@@ -44,7 +44,9 @@ export const SCHEDULE = spoken({
   noSample: 'No sample',
   total: 'Total',
   superseded: 'Superseded',
-  supersededRow: (revision: string) => `last in ${revision}`,
+  supersededRow: (revision: string, order: string | null, approved: string | null) =>
+    [`last in ${revision}`, order, approved && `approved by ${approved}`].filter(Boolean).join(', '),
+  isFrozen: 'As frozen: nothing has changed since.',
   sums: 'Prices known so far',
   noSums: 'No price is known yet.',
   sumOf: (known: number, all: number) => `${known} of ${all} items have a price`,
@@ -89,6 +91,8 @@ export const ITEM = spoken({
   wastePercent: 'Waste',
   percent: '%',
   spares: 'Packs kept for repairs',
+  spareSlabs: 'Slabs kept for repairs',
+  came: (what: string) => `${what} that came`,
   usual: 'as usual',
   finish: 'Finish',
   ordering: 'Ordering',
@@ -167,7 +171,7 @@ export const SAMPLES = spoken({
   found: 'Found',
   take: 'Add',
   removeOne: (light: string, by: string) => `Remove: ${light}, ${by}`,
-  nobody: 'nobody yet',
+  nobody: 'Nobody has written down yet what they saw.',
   needsPerson: 'Say who looked, and in what light.',
 } as const);
 

@@ -132,7 +132,7 @@ function keptOf(args: readonly unknown[]): readonly string[] {
 }
 
 const ID = /^[a-z]+(?:-[a-z]+)*$/;
-const isTurnable = (text: string): boolean => hasUsWord(text) || /\d [a-z]/.test(text);
+const isTurnable = (text: string): boolean => hasUsWord(text) || /\d [a-z]|\d L\b/.test(text);
 
 /** Names that people or suppliers gave, by where they come from. */
 const names = new Map<string, readonly string[]>();
