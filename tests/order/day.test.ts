@@ -19,6 +19,12 @@ describe('days', () => {
     (text) => expect(isDay(text)).toBe(false),
   );
 
+  it('stay days at both ends of the calendar', () => {
+    expect(addDays('0001-01-01', -2000)).toBe('0000-03-01');
+    expect(addDays('9999-12-31', 1)).toBe('9999-12-31');
+    expect([isDay('0000-01-15'), isDay('9999-12-31')]).toEqual([false, true]);
+  });
+
   it('2000 and 2024 have leap days', () => {
     expect(addDays('2000-02-28', 1)).toBe('2000-02-29');
     expect(addDays('2024-03-01', -1)).toBe('2024-02-29');

@@ -20,7 +20,11 @@ function dayNumber(year: number, month: number, date: number): number {
   return daysBefore(month < MARCH ? year - 1 : year) + BEFORE_MONTH[fromMarch]! + date - 1;
 }
 
-function dayOf(number: number): Day {
+/** Days that four digits of a year can tell; what lies beyond is told as the first or the last of them. */
+const LAST = dayNumber(9999, 12, 31);
+
+function dayOf(any: number): Day {
+  const number = Math.min(Math.max(any, 0), LAST);
   let year = Math.floor(number / 365.2425);
   while (daysBefore(year + 1) <= number) year += 1;
   while (daysBefore(year) > number) year -= 1;
@@ -44,7 +48,7 @@ function numberOf(day: Day): number | null {
 
 export const isDay = (text: string): boolean => numberOf(text) !== null;
 
-/** The day so many days later (earlier: negative); parts of a day are counted towards the earlier. Throws where `day` is none. */
+/** The day so many days later (earlier: negative); parts of a day are counted towards the earlier. Never beyond the years 0 and 9999. Throws where `day` is none. */
 export function addDays(day: Day, days: number): Day {
   const from = numberOf(day);
   if (from === null) throw new Error(`${day} is no day`);
