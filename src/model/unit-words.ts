@@ -51,8 +51,9 @@ const PATTERNS = RULES.map(({ sign, inUs, unit }) => ({
   unit,
 }));
 
-/** What says both already: "381 mm (15 in)". */
+/** What says both already: "381 mm (15 in)", "30 in (762 mm)". */
 const BOTH = new RegExp(String.raw`(?:${NUMBER}) mm \((${NUMBER}(?: \d+/\d+)?) in\)`, 'g');
+const INCHES_FIRST = new RegExp(String.raw`(${NUMBER}(?: \d+/\d+)?) in \((?:${NUMBER}) mm\)`, 'g');
 /** What the model says of a US kitchen, where pounds are usual. */
 const POUNDS_PER_FOOT2 = new RegExp(`${START}(${NUMBER}) lb/ft\u00b2`, 'gu');
 const ANY = /\d[ \u00a0](?:L|mm|cm|m|m2|m\u00b2|lx|lux|lm\/m|kg|kg\/m2|kg\/m\u00b2)(?![\p{L}\p{N}_])/u;
@@ -65,7 +66,7 @@ export function inUnit(text: string, unit: LengthUnit): string {
       (_, lb: string) => `${figures((numberOf(lb) * KG_PER_POUND) / M_PER_FOOT ** 2)} kg/m\u00b2`,
     );
   if (!ANY.test(text)) return text;
-  let out = text.replace(BOTH, '$1 in');
+  let out = text.replace(BOTH, '$1 in').replace(INCHES_FIRST, '$1 in');
   for (const rule of PATTERNS) {
     out = out.replace(rule.pattern, (_, before: string, last: string, space: string) => {
       const rest = before.replace(new RegExp(NUMBER, 'g'), (one) => rule.inUs(numberOf(one)));
