@@ -41,6 +41,7 @@ function doorsOf(project: Project): ScheduleDoors {
     schedule,
     library: new Map(project.library.map((finish) => [finish.id, finish])),
     revision: null,
+    isFrozen: false,
     today: '2026-05-04',
     records: option.items ?? [],
     extras: option.extras ?? [],
@@ -126,7 +127,7 @@ describe('an item shows the figures of the schedule', () => {
     const parts = row.quantity!.slabs!.slabs.flatMap((slab) => slab.parts);
     const metric = opened(row);
     for (const { from_mm, to_mm, width_mm } of parts) {
-      expect(metric).toContain(`${Number((to_mm - from_mm).toFixed(1))} × ${Number(width_mm.toFixed(1))} mm`);
+      expect(metric).toContain(`${Math.round(to_mm - from_mm)} × ${Math.round(width_mm)} mm`);
     }
     expect(metric).toContain(`Slab ${row.quantity!.slabs!.slabs.length} of ${row.quantity!.slabs!.slabs.length}`);
     setManner({ words: 'us', unit: 'in' });
@@ -136,12 +137,27 @@ describe('an item shows the figures of the schedule', () => {
     ]);
     for (const { from_mm, to_mm, width_mm } of parts) {
       const size = [(to_mm - from_mm) / MM_PER_INCH, width_mm / MM_PER_INCH];
-      // Sixteenths of an inch at the coarsest.
-      const isShown = shown.some((one) => one.every((value, i) => Math.abs(value - size[i]!) <= 1 / 32 + 1e-9));
+      // Whole millimeters, then sixteenths of an inch.
+      const isShown = shown.some((one) =>
+        one.every((value, i) => Math.abs(value - size[i]!) <= 1 / 32 + 0.5 / MM_PER_INCH + 1e-9),
+      );
       expect(isShown, `${size.join(' × ')} among ${JSON.stringify(shown)}`).toBe(true);
     }
   });
 });
+
+it('fronts are listed in their sizes, each with how many there are', () => {
+  const row = rowIn(schedule, 'FR1');
+  const text = opened(row);
+  const { parts } = row.quantity!;
+  expect(parts.length).toBeGreaterThan(5);
+  for (const { count, length_mm, width_mm } of parts.filter(({ kind }) => kind === 'door' || kind === 'drawer')) {
+    expect(text).toMatch(new RegExp(`${count} × (?:door|drawer front) ${size(length_mm)} × ${size(width_mm)} mm`));
+  }
+});
+
+/** Tenths of a millimeter. */
+const size = (mm: number): string => String(Math.round(10 * mm) / 10).replace('.', '\\.');
 
 /** "70 7/8" or "70⅞" or "70.9". */
 function inches(text: string): number {
@@ -151,7 +167,7 @@ function inches(text: string): number {
 }
 
 /** Words of metric units behind a number; what is sold by them stays so. */
-const METRIC = /\d ?(?:mm|cm|m²|m|L|kg)(?![\w²])/g;
+const METRIC = /\d ?(?:mm|cm|m²|m|L|kg)(?![\w²])|per (?:liter|L|kg|m²)\b/g;
 
 it('in US units no row says anything in metric ones but what it is sold in', () => {
   setManner({ words: 'us', unit: 'in' });

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import type { ScheduleRow } from '../../kitchen/schedule/types';
 import { EXTRA_AMOUNT, LEAD_WEEKS } from '../../model/order/check-order';
 import type { ExtraItem } from '../../model/order/records';
 import { FITTING_STAGES } from '../../model/order/stages';
@@ -43,8 +44,8 @@ export function ExtraForm({ doors, onAdded }: ExtraFormProps) {
 }
 
 /** What may be said of such a thing. */
-export function ExtraFields({ id, doors }: { readonly id: string; readonly doors: ScheduleDoors }) {
-  const extra = doors.extras.find((one) => one.id === id);
+export function ExtraFields({ row, doors }: { readonly row: ScheduleRow; readonly doors: ScheduleDoors }) {
+  const extra = doors.extras.find((one) => one.id === row.id);
   if (!extra) return null;
   const change = (changes: { readonly [K in keyof ExtraItem]?: ExtraItem[K] | undefined }, continues = false) =>
     doors.onExtra({ ...extra, ...changes } as ExtraItem, continues);
@@ -54,7 +55,7 @@ export function ExtraFields({ id, doors }: { readonly id: string; readonly doors
   const { price } = extra;
   return (
     <section className="item-part item-wide">
-      <ToSettle problems={doors.schedule.rows.find((row) => row.id === id)?.problems ?? []} />
+      <ToSettle problems={row.problems} />
       <div className="item-fields">
         <TextField
           label={ITEM.what}
@@ -106,7 +107,7 @@ export function ExtraFields({ id, doors }: { readonly id: string; readonly doors
         />
         {text('note', ITEM.note)}
       </div>
-      <button type="button" className="button button-plain" onClick={() => doors.onRemoveExtra(id)}>
+      <button type="button" className="button button-plain" onClick={() => doors.onRemoveExtra(row.id)}>
         {ITEM.remove}
       </button>
     </section>

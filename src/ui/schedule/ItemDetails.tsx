@@ -14,6 +14,7 @@ import { MadeList } from './MadeList';
 import { SlabPlan } from './SlabPlan';
 import type { ScheduleDoors } from './schedule-props';
 import { TextField } from './TextField';
+import { ToSettle } from './ToSettle';
 import { within } from './within';
 
 interface ItemDetailsProps {
@@ -37,16 +38,7 @@ export function ItemDetails({ row, doors }: ItemDetailsProps) {
   const isBought = finish !== null && row.state !== 'fixed';
   return (
     <>
-      {row.problems.length > 0 && (
-        <section className="item-part item-wide">
-          <h3>{ITEM.toSettle}</h3>
-          <ul className="small">
-            {row.problems.map(({ code, text }) => (
-              <li key={code}>{retold(text)}</li>
-            ))}
-          </ul>
-        </section>
-      )}
+      <ToSettle problems={row.problems} />
       {finish !== null && <FinishPart row={row} />}
       {quantity && (
         <section className="item-part">

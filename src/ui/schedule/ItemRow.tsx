@@ -69,7 +69,7 @@ export function ItemRow({ row, doors, isOpen, onOpen }: ItemRowProps) {
       </button>
       {isOpen && (
         <div id={id} className="item-more">
-          {row.kind === 'extra' ? <ExtraFields id={row.id} doors={doors} /> : <ItemDetails row={row} doors={doors} />}
+          {row.kind === 'extra' ? <ExtraFields row={row} doors={doors} /> : <ItemDetails row={row} doors={doors} />}
         </div>
       )}
     </li>
