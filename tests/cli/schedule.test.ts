@@ -46,6 +46,7 @@ describe('schedule', () => {
   });
 
   it.each([
+    ['two forms at once', ['schedule', DEMO_PATH, '--csv', '--json'], /--csv and --json/],
     ['no file', ['schedule'], /project file/],
     ['no such file', ['schedule', 'nowhere.json'], /nowhere\.json/],
     ['no such option', ['schedule', DEMO_PATH, '--option', 'nope'], /no option "nope"/],

@@ -1,4 +1,4 @@
-import { type Result, success } from '../../engine/result';
+import { failure, type Result, success } from '../../engine/result';
 import { tableCsv } from '../../io/table-csv';
 import { cautionsOf } from '../../kitchen/cautions-of';
 import { scheduleOf } from '../../kitchen/schedule/schedule-of';
@@ -26,6 +26,13 @@ export const schedule: Command = {
     const given = readArguments(args, OPTIONS, 'The project file', this.usage);
     if (!given.ok) return given;
     const { subject: file, values } = given.value;
+    if (values.csv && values.json) {
+      return failure({
+        code: 'wrong-arguments',
+        text: '--csv and --json stand together; one form is printed.',
+        remedy: `Usage: upstand ${this.usage}.`,
+      });
+    }
     const opened = openProject(file, values.option, undefined);
     if (!opened.ok) return opened;
     const { project, option: id, notices } = opened.value;

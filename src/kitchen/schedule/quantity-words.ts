@@ -33,7 +33,7 @@ export const RESTS_ON = {
       : 'It is not known how it is packed: ask the supplier, then round up.',
   noSlabSize: 'No slab or sheet size is known for it: only its area can be told.',
   waste: (percent: number, isWet: boolean, isOwn: boolean) =>
-    `${number(percent, 1)} % waste for ${isWet ? 'what stays in the container and on tools' : 'cuts and breakage'}${isOwn ? ', as set for this item' : ''}.`,
+    `${number(percent, 1)}% waste for ${isWet ? 'what stays in the container and on tools' : 'cuts and breakage'}${isOwn ? ', as set for this item' : ''}.`,
   spares: (packs: number) => `${packs === 1 ? 'One pack' : `${packs} packs`} kept for repairs.`,
   fronts: ({ doors, drawers }: { readonly doors: number; readonly drawers: number }) =>
     `${plural(doors, 'door')}, ${plural(drawers, 'drawer front')}; panels and fillers in the area. One face.`,
@@ -57,7 +57,7 @@ export const RESTS_ON = {
   seams: (seams: number, corners: number) =>
     `${seams === 0 ? 'No seam' : plural(seams, 'seam')} where slabs end${corners > 0 ? `, ${plural(corners, 'joint')} in corners` : ''}.`,
   yield: (share: number, slabs: number, least: number) =>
-    `${number(100 * share, 1)} % of the slabs is used; ${slabs === least ? 'area alone asks for as many' : `by area alone ${least} would do`}.`,
+    `${number(100 * share, 1)}% of the slabs is used; ${slabs === least ? 'area alone asks for as many' : `by area alone ${least} would do`}.`,
   edges: (m: number) => `${number(m, 2)} m of finished edge.`,
   cutouts: (holes: number) => `${plural(holes, 'cut-out')}, not taken off.`,
 } as const;

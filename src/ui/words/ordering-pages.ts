@@ -15,7 +15,7 @@ export const ORDERING = spoken({
   state: 'State',
   stage: (name: string) => `With: ${name}`,
   net: (text: string) => `${text} net`,
-  waste: (percent: string) => `${percent} % waste`,
+  waste: (percent: string) => `${percent}% waste`,
   spare: (packs: number) => (packs === 1 ? '1 spare' : `${packs} spare`),
   stays: 'Stays',
   cannotTell: 'Cannot be told yet',

@@ -75,7 +75,7 @@ export const SCHEDULE = spoken({
   } satisfies { readonly [M in Measure]: readonly [one: string, many: string] },
   packsOf: (packs: number, container: string, holds: string) => `${packs} × ${container} of ${holds}`,
   net: 'Net',
-  waste: (percent: number) => `${percent} % waste`,
+  waste: (percent: number) => `${percent}% waste`,
   spare: (packs: number) => (packs === 1 ? '1 of them spare' : `${packs} of them spare`),
   lrv: (lrv: string) => `LRV ${lrv}`,
   gloss: (gu: number) => `${gu} GU`,
