@@ -42,7 +42,6 @@ function doorsOf(project: Project): ScheduleDoors {
     library: new Map(project.library.map((finish) => [finish.id, finish])),
     revision: null,
     isFrozen: false,
-    isFrozen: false,
     today: '2026-05-04',
     records: option.items ?? [],
     extras: option.extras ?? [],
