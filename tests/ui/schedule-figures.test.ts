@@ -79,6 +79,9 @@ const opened = (row: ScheduleRow): string =>
 /** Square feet of a square meter: 1 ft is 0.3048 m exactly (NIST SP 811, appendix B). */
 const FT2_PER_M2 = 1 / 0.3048 ** 2;
 const MM_PER_INCH = 25.4;
+/** Exactly, by the same appendix: 231 cubic inches, and the pound avoirdupois. */
+const L_PER_GALLON = 3.785411784;
+const KG_PER_POUND = 0.45359237;
 
 describe('an item shows the figures of the schedule', () => {
   it('packs as they are sold, what is needed, and its area', () => {
@@ -90,6 +93,15 @@ describe('an item shows the figures of the schedule', () => {
     setManner({ words: 'us', unit: 'in' });
     expect(opened(row)).toContain(`${order.packs} × box of 1 m²`);
     expect(opened(row)).toContain(`Net ${Math.ceil(net)} pieces (${(area_m2 * FT2_PER_M2).toFixed(1)} sq ft)`);
+  });
+
+  it('paint in liters or US gallons, grout in kilograms or pounds', () => {
+    const [paint, grout] = ['FR1', 'BS1G'].map((id) => rowIn(schedule, id)) as [ScheduleRow, ScheduleRow];
+    expect(opened(paint)).toContain(`Net ${Number(paint.quantity!.net.toFixed(2))} L (`);
+    expect(opened(grout)).toContain(`Net ${Number(grout.quantity!.net.toFixed(2))} kg (`);
+    setManner({ words: 'us', unit: 'in' });
+    expect(opened(paint)).toContain(`Net ${Number((paint.quantity!.net / L_PER_GALLON).toFixed(2))} gal (`);
+    expect(opened(grout)).toContain(`Net ${Number((grout.quantity!.net / KG_PER_POUND).toFixed(2))} lb (`);
   });
 
   it('color, LRV, sheen, supplier and order code', () => {
@@ -196,7 +208,7 @@ it('what quantities rest on has its usual values in the units chosen', () => {
   expect(hints()).toContain('usual 10');
   expect(hints()).toContain('usual 600');
   setManner({ words: 'us', unit: 'in' });
-  // 10 m2/L in square feet a gallon of 3.785411784 L (NIST SP 811, appendix B); 0.5 m2.
-  expect(hints()).toContain(`usual ${(10 * FT2_PER_M2 * 3.785411784).toFixed(0)}`);
+  // 10 m2/L in square feet a gallon; 0.5 m2.
+  expect(hints()).toContain(`usual ${(10 * FT2_PER_M2 * L_PER_GALLON).toFixed(0)}`);
   expect(hints()).toContain(`usual ${(0.5 * FT2_PER_M2).toFixed(1)}`);
 });
