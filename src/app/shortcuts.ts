@@ -61,6 +61,8 @@ export function listenToKeys(store: StoreApi<AppState>, actions: Actions): () =>
     if (shortcut === 'undo') actions.undo();
     else if (shortcut === 'redo') actions.redo();
     else if (event.repeat) return;
+    // The schedule is written over what lies behind it, which stays as it is.
+    else if (state.ordering) return;
     else if (shortcut === 'close') closeTopmost(store);
     else if (shortcut === 'hold-other') store.setState({ holding: true });
     else if (shortcut === 'hold-light') holdLight(store, null);

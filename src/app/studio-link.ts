@@ -105,7 +105,29 @@ function createJudged(): (state: AppState) => Project {
   };
 }
 
+/** What neither light nor findings rest on. */
+const BESIDE: readonly string[] = ['note', 'job', 'samples', 'quantities'];
+const BESIDE_OPTION: readonly string[] = ['note', 'items', 'extras'];
+
 const lightsAlike = (one: Project, other: Project): boolean =>
-  Object.keys({ ...one, ...other })
-    .filter((key) => key !== 'note')
-    .every((key) => one[key as keyof Project] === other[key as keyof Project]);
+  alikeBut(BESIDE, one, other, (name, a, b) => name === 'options' && optionsAlike(a as Options, b as Options));
+
+type Options = Project['options'];
+
+const optionsAlike = (one: Options, other: Options): boolean =>
+  one.length === other.length &&
+  one.every((option, i) => option === other[i] || alikeBut(BESIDE_OPTION, option, other[i]!, () => false));
+
+function alikeBut<T extends object>(
+  beside: readonly string[],
+  one: T,
+  other: T,
+  also: (name: string, a: unknown, b: unknown) => boolean,
+): boolean {
+  return Object.keys({ ...one, ...other })
+    .filter((name) => !beside.includes(name))
+    .every((name) => {
+      const [a, b] = [one[name as keyof T], other[name as keyof T]];
+      return a === b || also(name, a, b);
+    });
+}

@@ -32,7 +32,6 @@ export const jobSchema = v.object({
 
 export const assumptionsSchema = v.object({
   floor_reach: v.optional(v.picklist(['under-units', 'to-plinth'])),
-  expansion_gap_mm: maybeNumber,
   least_opening_m2: maybeNumber,
   paint_behind_units: v.optional(v.boolean()),
   wall_spread_m2_per_l: maybeNumber,
@@ -64,7 +63,7 @@ export const itemSchema = v.object({
   delivery: v.optional(
     v.object({ on: text, by: maybeText, outcome: v.picklist(['accepted', 'rejected']), ...lot, note: maybeText }),
   ),
-  approved: v.optional(v.object({ by: text, on: text })),
+  approved: v.optional(v.object({ by: text, on: text, of: maybeText })),
   note: maybeText,
 }) satisfies v.GenericSchema<unknown, ItemRecord>;
 

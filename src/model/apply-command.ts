@@ -10,7 +10,7 @@ import { type Command, optionById, type Rename } from './commands';
 import { isSurfaceId } from './decision-order';
 import { layFinishOn } from './lay-finish';
 import { changeOrder } from './order/change-order';
-import { copiedItems } from './order/copied-items';
+import { optionWithoutProgress } from './order/without-progress';
 import type { Option, Placement, Project } from './project';
 
 /**
@@ -116,7 +116,7 @@ function copyOption(project: Project, from: string, id: string, name: string): R
   if (!option) return unknown('option', from, project.options);
   if (optionById(project, id)) return failure(bad('duplicate-id', 'id', `There is an option "${id}" already.`));
   const [problem] = [...checkText(id, 'id'), ...checkText(name, 'name')];
-  const copy = { ...copiedItems(option), id, name };
+  const copy = { ...optionWithoutProgress(option), id, name };
   return problem ? failure(problem) : success({ ...project, options: [...project.options, copy] });
 }
 

@@ -51,13 +51,34 @@ export function documentIn(project: Project): ProjectDocument {
   return document;
 }
 
-/** The id stays: a copy of a project carries revisions that were frozen in the one it was copied from. */
-const goBack = ({ id, log, revisions }: Project, document: ProjectDocument): Project => ({
-  ...document,
-  id,
-  ...(log && { log }),
-  ...(revisions && { revisions }),
-});
+/**
+ * The id stays: a copy of a project carries revisions that were frozen in the one it was copied from. So does what happened since, whichever
+ * finishes are chosen: job, samples, and what was said of items (it is said of a finish, and waits for it).
+ */
+function goBack({ id, log, revisions, job, samples, options }: Project, document: ProjectDocument): Project {
+  const { job: _job, samples: _samples, ...rest } = document;
+  const back = document.options.map((then) => withRecords(then, options.find((one) => one.id === then.id)?.items));
+  return {
+    ...rest,
+    id,
+    // The very same where nothing was said of items: caches rest on it.
+    ...(back.some((option, i) => option !== document.options[i]) && { options: back }),
+    ...(job && { job }),
+    ...(samples && { samples }),
+    ...(log && { log }),
+    ...(revisions && { revisions }),
+  };
+}
+
+/** An option of a revision with what is known of its items now, and what only the revision knew. */
+function withRecords(option: Option, now: Option['items'] = []): Option {
+  const only = (option.items ?? []).filter(
+    ({ item, finish }) => !now.some((one) => one.item === item && one.finish === finish),
+  );
+  if (now.length === 0) return option;
+  const { items: _, ...rest } = option;
+  return { ...rest, items: [...now, ...only] };
+}
 
 /** None leave the field out. */
 function withRevisions({ revisions: _, ...rest }: Project, left: readonly Revision[]): Project {

@@ -188,3 +188,38 @@ describe('deliveries and orders', () => {
     expect(codes(rowIn(ordered({ kind: 'set-item', option: OPTION, record }), 'BS1'))).not.toContain('no-order-date');
   });
 });
+
+describe('what is sold in another measure than it is counted in', () => {
+  const edited = (finish: string, changes: object) => scheduled(demoAfter({ kind: 'edit-finish', finish, changes }));
+
+  it('slabs stay slabs, whatever their price or pack is told in', () => {
+    const supply = { unit: 'm2', pack: 1, price: { amount: 300, per: 'slab' as const } };
+    const row = rowIn(edited('EN-01', { supply }), 'CT1');
+    expect(row.quantity!.order).toMatchObject({ quantity: 2, measure: 'slab', packs: 2 });
+    expect(row.total).toEqual({ amount: 600, currency: null });
+  });
+
+  // Trade worked case, by hand: area times waste, joints included, as for floors by the carton.
+  it('tiles sold by area are ordered by the area they cover', () => {
+    const row = rowIn(edited('TL-01', { piece_mm: [50, 50] }), 'BS1');
+    const { area_m2, order } = row.quantity!;
+    expect(order.quantity).toBeCloseTo(area_m2 * 1.1, 9);
+    expect(order.measure).toBe('m2');
+  });
+
+  it('tiles sold by the box of so many are ordered by pieces', () => {
+    const row = rowIn(edited('TL-01', { supply: { unit: 'box of 25', pack: 25 } }), 'BS1');
+    // 1.815 m2 by a module of 0.202 x 0.102 m is 88.09; a tenth more and rounded up: 97, in boxes of 25: 4, and one for repairs.
+    expect(row.quantity!.net).toBeCloseTo(88.09, 2);
+    expect(row.quantity!.order).toMatchObject({ quantity: 97, packs: 5, spares: 1 });
+  });
+
+  it('one tile laid in two ways is two items, each with its own waste', () => {
+    const laying = { layout: 'herringbone', joint_mm: 2, grout: 'GR-01' } as const;
+    const schedule = scheduled(
+      demoAfter({ kind: 'lay-finish', option: OPTION, surface: 'wall', finish: 'TL-01', laying }),
+    );
+    expect(rowIn(schedule, 'BS1').quantity!.waste_percent).toBe(10);
+    expect(rowIn(schedule, 'WL1')).toMatchObject({ layout: 'herringbone', quantity: { waste_percent: 20 } });
+  });
+});

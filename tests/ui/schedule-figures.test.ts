@@ -1,7 +1,6 @@
 import { createElement } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { afterEach, describe, expect, it } from 'vitest';
-import { stageDaysOf } from '../../src/kitchen/schedule/schedule-days';
 import type { ScheduleRow } from '../../src/kitchen/schedule/types';
 import type { Project } from '../../src/model/project';
 import { AssumedForm } from '../../src/ui/schedule/AssumedForm';
@@ -47,7 +46,7 @@ function doorsOf(project: Project): ScheduleDoors {
     extras: option.extras ?? [],
     samples: project.samples ?? [],
     job: project.job ?? {},
-    days: stageDaysOf(project, option),
+    days: schedule.days,
     assumptions: project.quantities ?? {},
     paintOf: () => null,
     onRecord: nothing,
@@ -86,13 +85,13 @@ const KG_PER_POUND = 0.45359237;
 describe('an item shows the figures of the schedule', () => {
   it('packs as they are sold, what is needed, and its area', () => {
     const row = rowIn(schedule, 'BS1');
-    const { order, net, area_m2 } = row.quantity!;
+    const { order, area_m2 } = row.quantity!;
     const text = opened(row);
     expect(text).toContain(`${order.packs} × box of 1 m²`);
-    expect(text).toContain(`Net ${Math.ceil(net)} pieces (${area_m2.toFixed(2)} m²)`);
+    expect(text).toContain(`Net ${area_m2.toFixed(2)} m²`);
     setManner({ words: 'us', unit: 'in' });
     expect(opened(row)).toContain(`${order.packs} × box of 1 m²`);
-    expect(opened(row)).toContain(`Net ${Math.ceil(net)} pieces (${(area_m2 * FT2_PER_M2).toFixed(1)} sq ft)`);
+    expect(opened(row)).toContain(`Net ${(area_m2 * FT2_PER_M2).toFixed(1)} sq ft`);
   });
 
   it('paint in liters or US gallons, grout in kilograms or pounds', () => {

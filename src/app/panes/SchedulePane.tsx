@@ -1,19 +1,19 @@
 import { useMemo } from 'react';
 import { tableCsv } from '../../io/table-csv';
 import { cautionsOf } from '../../kitchen/cautions-of';
-import { stageDaysOf } from '../../kitchen/schedule/schedule-days';
 import { scheduleOf } from '../../kitchen/schedule/schedule-of';
 import { SCHEDULE_COLUMNS, scheduleTable } from '../../kitchen/schedule/schedule-table';
 import type { ScheduleRow } from '../../kitchen/schedule/types';
 import type { OrderCommand } from '../../model/commands';
+import { inTradeWords } from '../../model/trade-words';
 import { ScheduleDialog } from '../../ui/schedule/ScheduleDialog';
 import { SCHEDULE } from '../../ui/words/schedule';
-import { retold } from '../../ui/words/spoken';
 import { useApp, useAppState } from '../context';
 import { fileNameOf } from '../file-name';
 import { frozenRevision } from '../handover/frozen-revision';
+import { wordsOf } from '../manner';
 import { saveBlob } from '../save-blob';
-import { documentOf, shownOption } from '../state';
+import { chosenOption, documentOf } from '../state';
 import { today } from '../today';
 import { usePaints } from '../use-option-paints';
 
@@ -23,9 +23,10 @@ const PLAIN = { layout: 'plain' } as const;
 export function SchedulePane() {
   const { store, actions } = useApp();
   const project = useAppState(documentOf);
-  const shown = useAppState(shownOption).id;
+  const shown = useAppState(chosenOption).id;
   const assessment = useAppState((state) => state.assessments[shown] ?? null);
   const option = project.options.find(({ id }) => id === shown) ?? project.options[0]!;
+  const words = useAppState(wordsOf);
   const paintOf = usePaints();
   const day = today();
   const schedule = useMemo(
@@ -48,7 +49,7 @@ export function SchedulePane() {
       extras={option.extras ?? []}
       samples={project.samples ?? []}
       job={project.job ?? {}}
-      days={stageDaysOf(project, option)}
+      days={schedule.days}
       assumptions={project.quantities ?? {}}
       paintOf={(row: ScheduleRow) => {
         const finish = row.finish === null ? undefined : library.get(row.finish);
@@ -67,7 +68,11 @@ export function SchedulePane() {
       onAssumptions={(assumptions) => run({ kind: 'set-assumptions', assumptions })}
       onFreeze={() => actions.freeze(SCHEDULE.revisionName(option.name), '')}
       onCsv={() => {
-        const text = tableCsv(SCHEDULE_COLUMNS, scheduleTable(schedule, retold), true);
+        const text = tableCsv(
+          SCHEDULE_COLUMNS,
+          scheduleTable(schedule, (text) => inTradeWords(text, words)),
+          true,
+        );
         saveBlob(new Blob([text], { type: 'text/csv;charset=utf-8' }), `${fileNameOf(project)} schedule.csv`);
       }}
       onPrint={() => store.setState({ ordering: false, handover: true })}

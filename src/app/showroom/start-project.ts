@@ -7,7 +7,7 @@ import type { Showroom } from './showroom-state';
  * its own than lie there where customers choose from libraries only.
  */
 export function startProject({ start, range }: Showroom): Project {
-  const { log: _, revisions: _frozen, job: _job, samples: _samples, ...rest } = start;
+  const { log: _, revisions: _frozen, job: _job, samples: _samples, quantities: _own, ...rest } = start;
   // The very same options where nobody ordered anything: caches rest on it.
   const hasOrders = start.options.some(({ items, extras }) => items !== undefined || extras !== undefined);
   const options = hasOrders

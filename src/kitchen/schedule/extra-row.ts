@@ -1,10 +1,11 @@
 import type { ExtraItem } from '../../model/order/records';
 import type { RowBasis } from './row';
 import { rowDates } from './row-dates';
-import type { RowProblem, ScheduleRow } from './types';
+import type { BareRow } from './row-spec';
+import type { RowProblem } from './types';
 
 /** The row of something no surface shows: quantities are what somebody wrote. */
-export function extraRow(extra: ExtraItem, { kitchen, calendar }: RowBasis): Omit<ScheduleRow, 'revision'> {
+export function extraRow(extra: ExtraItem, { kitchen, calendar }: RowBasis): BareRow {
   const { quantity, price } = extra;
   const dates = rowDates('extra', extra.stage, extra.lead_time_weeks, extra, calendar);
   const problems: readonly RowProblem[] = price ? [] : [{ code: 'no-price', text: 'No price is known.' }];

@@ -127,7 +127,7 @@ function needOf(
   const area = sum(surfaces, (one) => one.area_m2);
   switch (item.kind) {
     case 'tiles':
-      return tilesOf(item, finish, area, surfaces, measured.assumptions);
+      return tilesOf(item, finish, area, surfaces, measured.assumptions, sold);
     case 'coat':
       return coatOf(surfaces, measured.assumptions);
     case 'grout':
@@ -147,11 +147,7 @@ function needOf(
       return {
         net: area,
         measure: 'm2',
-        rests_on: [
-          ...floorWords(item, measured.assumptions),
-          ...(floats ? [RESTS_ON.gap(measured.assumptions.expansion_gap_mm)] : []),
-          ...deducted(surfaces),
-        ],
+        rests_on: [...floorWords(item, measured.assumptions), ...(floats ? [RESTS_ON.gap] : []), ...deducted(surfaces)],
       };
     }
   }
@@ -173,12 +169,17 @@ function tilesOf(
   area: number,
   surfaces: readonly SurfaceTakeoff[],
   assumptions: QuantityAssumptions,
+  sold: Measure | undefined,
 ): Needed {
   const { layout, joint_mm = 0 } = item.laying;
   const pieces = finish.piece_mm ? piecesNeeded(area, finish.piece_mm, joint_mm, layout) : null;
   const where = [...floorWords(item, assumptions), ...deducted(surfaces)];
   if (pieces === null) return { net: area, measure: 'm2', rests_on: where };
-  return { net: pieces, measure: 'piece', rests_on: [RESTS_ON.tiles(finish.piece_mm!, joint_mm), ...where] };
+  const sizes = RESTS_ON.tiles(finish.piece_mm!, joint_mm);
+  // What is sold by area is ordered by the area it covers, joints included.
+  if (sold === 'm2' || sold === 'ft2')
+    return { net: area, measure: 'm2', rests_on: [sizes, RESTS_ON.pieces(pieces), ...where] };
+  return { net: pieces, measure: 'piece', rests_on: [sizes, ...where] };
 }
 
 const FRONTS: ReadonlySet<SurfaceId> = new Set(['base-fronts', 'wall-fronts', 'tall-fronts', 'island-fronts']);

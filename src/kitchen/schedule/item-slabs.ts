@@ -4,7 +4,7 @@ import type { QuantityAssumptions } from '../../model/quantity/assumptions';
 import { orderOf } from '../../model/quantity/order';
 import { layOnSlabs } from '../../model/quantity/slab/lay-on-slabs';
 import type { SlabPiece } from '../../model/quantity/slab-types';
-import { packOf } from '../../model/quantity/supply-pack';
+import { type Pack, packOf } from '../../model/quantity/supply-pack';
 import { slabOf, slabSizeOf } from '../../model/slab';
 import type { SurfaceTakeoff } from '../takeoff/types';
 import { RESTS_ON } from './quantity-words';
@@ -46,7 +46,7 @@ export function cutFromSlabs(
   const corners = surfaces.reduce((sum, one) => sum + (one.corner_joints ?? 0), 0);
   const order = orderOf(
     { net: slabs.slabs.length, measure: 'slab', waste_percent: 0, spare_packs },
-    packOf(finish.supply ?? {}) ?? { container: null, quantity: 1, measure: 'slab' },
+    soldBySlab(finish) ?? { container: null, quantity: 1, measure: 'slab' },
     { slab_m2 },
   );
   return {
@@ -69,6 +69,12 @@ export function cutFromSlabs(
     },
     problems: [],
   };
+}
+
+/** However its price is told, a slab is bought whole. */
+function soldBySlab({ supply = {} }: Finish): Pack | null {
+  const pack = packOf(supply);
+  return pack?.measure === 'slab' ? pack : null;
 }
 
 /** Edges that are finished, of the counters alone: an upstand is told by its strips. */

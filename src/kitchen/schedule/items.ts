@@ -4,11 +4,24 @@ import { isTiled } from '../../model/laying';
 import { groutTag, TAG_OF } from '../../model/order/item-tags';
 import { STAGE_OF, STAGES } from '../../model/order/stages';
 import type { Finish, Option, Placement } from '../../model/project';
+import type { PurchaseKind } from '../../model/quantity/usual-waste';
 import { purchaseKind, stageOfItem } from './purchase-kind';
 import type { ScheduleItem } from './types';
 
 /** Joints that need a filler: of boards there are none. */
 const wantsGrout = (finish: Finish, { laying }: Placement): boolean => isTiled(finish, laying);
+
+/** What is laid in pieces in another way is another item: its waste, its joints and its start are its own. */
+const layingKey = (kind: PurchaseKind, { laying }: Placement): string =>
+  kind === 'tiles' || kind === 'boards'
+    ? JSON.stringify([
+        laying.layout,
+        laying.joint_mm,
+        laying.grout,
+        laying.direction_deg ?? 0,
+        laying.start ?? 'centered',
+      ])
+    : '';
 
 /**
  * What an option orders, in the order of installing: surfaces of one finish that are bought alike, put in together and equally settled are
@@ -37,7 +50,7 @@ export function scheduleItems(
     const kind = purchaseKind(finish, laying, surface);
     const stage = stageOfItem(surface, kind);
     const alone = kind === 'count' ? surface : '';
-    const key = [finish.id, kind, stage, state, alone].join(' ');
+    const key = [finish.id, kind, stage, state, alone, layingKey(kind, placement)].join(' ');
     add(key, { id: TAG_OF[surface], kind, surfaces: [surface], finish, laying, state, stage });
     const grout = laying.grout === undefined ? undefined : byId.get(laying.grout);
     if (grout && wantsGrout(finish, placement)) {

@@ -31,7 +31,6 @@ export const RESTS_ON = {
     unit
       ? `"${unit}" does not say how much is in a pack: ask the supplier, then round up.`
       : 'It is not known how it is packed: ask the supplier, then round up.',
-  noSlabSize: 'No slab or sheet size is known for it: only its area can be told.',
   waste: (percent: number, isWet: boolean, isOwn: boolean) =>
     `${number(percent, 1)}% waste for ${isWet ? 'what stays in the container and on tools' : 'cuts and breakage'}${isOwn ? ', as set for this item' : ''}.`,
   spares: (packs: number) => `${packs === 1 ? 'One pack' : `${packs} packs`} kept for repairs.`,
@@ -39,12 +38,13 @@ export const RESTS_ON = {
     `${plural(doors, 'door')}, ${plural(drawers, 'drawer front')}; panels and fillers in the area. One face.`,
   strip: (m: number) => `${number(m, 2)} m in all.`,
   counted: 'Counted as drawn.',
-  gap: (mm: number) => `A gap of ${number(mm)} mm stays open at all edges of a floating floor.`,
+  gap: 'If it floats, a gap of some 10 mm stays open at all edges: ask its maker.',
   floor: FLOOR,
   deducted: (m2: number, kinds: readonly Deduction['kind'][]) =>
     `${number(m2, 2)} m² taken off for ${joined(kinds.map((kind) => OFF[kind]))}.`,
   tiles: ([a, b]: readonly [number, number], joint: number) =>
     `Pieces of ${number(a)} × ${number(b)} mm with joints of ${number(joint, 1)} mm.`,
+  pieces: (count: number) => `About ${plural(Math.ceil(count), 'piece')} before waste.`,
   coat: (m2: number, coats: number, spread: number) =>
     `${number(m2, 2)} m², ${plural(coats, 'coat')}, ${number(spread, 1)} m² per liter: the can's own figure decides.`,
   frontCoat: (m2: number, coats: number, spread: number, faces: CoatedFaces) =>

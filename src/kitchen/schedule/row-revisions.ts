@@ -1,61 +1,55 @@
+import type { ItemRecord } from '../../model/order/records';
+import { type BareRow, rowSpec, specMark } from './row-spec';
 import type { ScheduleRow, SupersededRow } from './types';
-
-type Bare = Omit<ScheduleRow, 'revision'>;
 
 /** A frozen revision's rows. */
 export interface FrozenRows {
   readonly id: string;
-  readonly rows: readonly Bare[];
+  readonly rows: readonly BareRow[];
 }
 
-/** What makes a row another one: what is ordered, where, how laid, how much; not dates, samples and approvals. */
-const specOf = ({
-  surfaces,
-  finish,
-  item,
-  layout,
-  direction_deg,
-  start,
-  joint_mm,
-  grout,
-  quantity,
-  state,
-}: Bare): string =>
-  JSON.stringify([
-    surfaces,
-    finish,
-    item,
-    layout,
-    direction_deg,
-    start,
-    joint_mm,
-    grout,
-    quantity && (quantity.order.packs ?? quantity.order.quantity.toFixed(3)),
-    state === 'fixed',
-  ]);
-
 /** Since which of the revisions, oldest first, each row stands as it does now: the first of the unbroken line that ends with the latest. */
-export function withRevisions(rows: readonly Bare[], frozen: readonly FrozenRows[]): readonly ScheduleRow[] {
+export function withRevisions(rows: readonly BareRow[], frozen: readonly FrozenRows[]): readonly ScheduleRow[] {
   return rows.map((row) => {
-    const spec = specOf(row);
+    const spec = rowSpec(row);
     let revision: string | null = null;
     for (const { id, rows: then } of [...frozen].reverse()) {
-      if (!then.some((one) => one.id === row.id && specOf(one) === spec)) break;
+      if (!then.some((one) => one.id === row.id && rowSpec(one) === spec)) break;
       revision = id;
     }
-    return { ...row, revision };
+    return { ...withApproval(row), revision };
   });
 }
 
-/** Rows of revisions that stand so no longer, each once, under the last revision that had it; in the order of their tags, newest first. */
-export function supersededRows(rows: readonly Bare[], frozen: readonly FrozenRows[]): readonly SupersededRow[] {
-  const present = new Set(rows.map((row) => `${row.id} ${specOf(row)}`));
+/** An approval counts for what it was given for; of anything else it is said that it has to be given again. */
+function withApproval(row: BareRow): Omit<ScheduleRow, 'revision'> {
+  const spec = specMark(row);
+  const { approved } = row;
+  if (!approved || approved.of === undefined || approved.of === spec) return { ...row, spec };
+  const text = `Approved by ${approved.by} on ${approved.on} as it was before: it has changed since.`;
+  return { ...row, spec, approved: null, problems: [...row.problems, { code: 'changed-since-approved', text }] };
+}
+
+/**
+ * Rows of revisions that stand so no longer, each once, under the last revision that had it, with the approval that was given for it; in the
+ * order of their tags, newest first.
+ */
+export function supersededRows(
+  rows: readonly BareRow[],
+  frozen: readonly FrozenRows[],
+  records: readonly ItemRecord[] = [],
+): readonly SupersededRow[] {
+  const present = new Set(rows.map((row) => `${row.id} ${rowSpec(row)}`));
   const gone = new Map<string, SupersededRow>();
   for (const { id: revision, rows: then } of [...frozen].reverse()) {
     for (const row of then) {
-      const key = `${row.id} ${specOf(row)}`;
-      if (present.has(key) || gone.has(key) || row.finish === null) continue;
-      const { id, surfaces, element, item, approved, quantity } = row;
+      const key = `${row.id} ${rowSpec(row)}`;
+      const isNothing = row.finish === null && row.kind !== 'extra';
+      if (present.has(key) || gone.has(key) || isNothing) continue;
+      const { id, surfaces, element, item, quantity } = row;
+      const mark = specMark(row);
+      const approved =
+        records.find((record) => record.item === id && record.approved?.of === mark)?.approved ?? row.approved;
       gone.set(key, { id, revision, surfaces, element, item, order: quantity?.order ?? null, approved });
     }
   }

@@ -10,6 +10,7 @@ import { elementOf, locationOf } from './place-words';
 import { careOf, rowCautions } from './row-cautions';
 import { rowColors } from './row-colors';
 import { type Calendar, rowDates } from './row-dates';
+import type { BareRow } from './row-spec';
 import type { Counted, RowProblem, ScheduleItem, ScheduleRow } from './types';
 
 /** What rows are made from besides their items. */
@@ -26,12 +27,13 @@ const WORDS = {
   noPrice: 'No price is known.',
   otherUnit: (per: string) => `The price is per ${per}, which the quantity cannot be told in.`,
   noOrderDate: 'It is ordered, but not said when.',
+  orderedButOpen: (day: string, state: string) => `It was ordered on ${day}, but its state says ${state}.`,
   rejected: 'What came was rejected.',
   noGrout: 'No grout is chosen for its joints.',
 };
 
 /** The row of an item. `revision` is added where revisions are looked through. */
-export function rowOf(item: ScheduleItem, basis: RowBasis): Omit<ScheduleRow, 'revision'> {
+export function rowOf(item: ScheduleItem, basis: RowBasis): BareRow {
   const { finish, laying, kind, stage, state, surfaces } = item;
   const record = recordOf(item, basis.measured.option.items);
   const { quantity, problems } = itemQuantity(item, record, basis.measured);
@@ -82,7 +84,7 @@ export function rowOf(item: ScheduleItem, basis: RowBasis): Omit<ScheduleRow, 'r
       : null,
     total: cost.total,
     lead_time_weeks: weeks ?? null,
-    needed_on: dates.needed_on,
+    needed_on: dates.needed_on ?? record?.needed_on ?? null,
     order_by: dates.order_by,
     ordered_on: ordered_on ?? null,
     sample: basis.samples.find((one) => one.finish === finish?.id)?.status ?? null,
@@ -101,6 +103,9 @@ export function rowOf(item: ScheduleItem, basis: RowBasis): Omit<ScheduleRow, 'r
       ...deliveryProblems(record),
       ...(state === 'ordered' && ordered_on === undefined
         ? [{ code: 'no-order-date', text: WORDS.noOrderDate } as const]
+        : []),
+      ...(state !== 'ordered' && isBought && ordered_on !== undefined
+        ? [{ code: 'ordered-but-open', text: WORDS.orderedButOpen(ordered_on, state) } as const]
         : []),
       ...(isBought ? cost.problems : []),
       ...dates.problems,

@@ -1,10 +1,8 @@
-import { SURFACES } from '../../engine/surface';
 import type { Day } from '../../model/order/day';
 import type { Job } from '../../model/order/records';
 import { stageDays } from '../../model/order/stage-days';
 import { STAGES, type Stage } from '../../model/order/stages';
-import type { Option, ProjectDocument } from '../../model/project';
-import { scheduleItems } from './items';
+import type { Option } from '../../model/project';
 import type { ScheduleItem } from './types';
 
 type StageDays = { readonly [S in Stage]: Day } | null;
@@ -12,10 +10,6 @@ type StageDays = { readonly [S in Stage]: Day } | null;
 /** The first day of each stage for the items of an option; null where no first day of the job is known. */
 export const daysOfItems = (job: Job, items: readonly ScheduleItem[], option: Option): StageDays =>
   stageDays(job, counterWeeks(items, option), idleStages(items, option));
-
-/** The same of a whole project, whatever surfaces its kitchen has. */
-export const stageDaysOf = ({ job = {}, library }: ProjectDocument, option: Option): StageDays =>
-  daysOfItems(job, scheduleItems(option, library, SURFACES), option);
 
 /** The longest lead time of what is made to the template. */
 function counterWeeks(items: readonly ScheduleItem[], { items: records = [] }: Option): number | undefined {

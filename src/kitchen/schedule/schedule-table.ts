@@ -81,7 +81,7 @@ export const scheduleTable = (
   schedule: Schedule,
   say: (text: string) => string = (text) => text,
 ): readonly (readonly TableCell[])[] => [
-  ...schedule.rows.map((row) => inOrder(spokenCells(cellsOf(row), say))),
+  ...schedule.rows.map((row) => inOrder(row.kind === 'extra' ? cellsOf(row) : spokenCells(cellsOf(row), say))),
   ...schedule.superseded.map(({ id, element, item, revision }) =>
     inOrder({ id, status: 'superseded', element: say(element), item, revision }),
   ),

@@ -1,8 +1,8 @@
 import type { LabTriple } from '../../engine/judge/assessment';
 import type { DecisionState, SurfaceId } from '../../engine/surface';
 import type { Day } from '../../model/order/day';
-import type { Delivery, Lot, SampleStatus } from '../../model/order/records';
-import type { FittingStage } from '../../model/order/stages';
+import type { Delivery, ItemRecord, Lot, SampleStatus } from '../../model/order/records';
+import type { FittingStage, Stage } from '../../model/order/stages';
 import type { Finish, Laying } from '../../model/project';
 import type { Order } from '../../model/quantity/order';
 import type { SlabLayout } from '../../model/quantity/slab-types';
@@ -29,7 +29,6 @@ export interface RowProblem {
     | 'no-finish'
     | 'measures-nothing'
     | 'slab-too-small'
-    | 'no-slab-size'
     | 'no-pack'
     | 'no-price'
     | 'price-for-other-unit'
@@ -38,6 +37,8 @@ export interface RowProblem {
     | 'no-order-date'
     | 'delivery-differs'
     | 'delivery-rejected'
+    | 'changed-since-approved'
+    | 'ordered-but-open'
     | 'no-grout';
   readonly text: string;
 }
@@ -126,7 +127,9 @@ export interface ScheduleRow {
   /** The frozen revision since which it stands so; null: in none yet. */
   readonly revision: string | null;
   readonly state: DecisionState;
-  readonly approved: { readonly by: string; readonly on: Day } | null;
+  readonly approved: ItemRecord['approved'] | null;
+  /** A mark of what is ordered, where, how laid and how much: what an approval is given for. */
+  readonly spec: string;
   readonly problems: readonly RowProblem[];
 }
 
@@ -153,6 +156,8 @@ export interface Schedule {
   readonly option: string;
   readonly rows: readonly ScheduleRow[];
   readonly superseded: readonly SupersededRow[];
+  /** The first day of each stage; null where no first day of installing is known. */
+  readonly days: { readonly [S in Stage]: Day } | null;
   /** What holds for all rows. */
   readonly problems: readonly ScheduleProblem[];
 }

@@ -19,6 +19,22 @@ type NumberBounds = readonly [number, number, string];
 const maybeNumber = (value: number | undefined, bounds: NumberBounds, path: string): readonly Problem[] =>
   value === undefined ? [] : checkNumber(value, bounds, path);
 
+/** Nobody sells half a pack or rolls half a coat. */
+const WHOLE: readonly (keyof typeof ASSUMPTION_BOUNDS)[] = ['wall_coats', 'front_coats', 'spare_packs'];
+
+const maybeWhole = (value: number | undefined, bounds: NumberBounds, path: string): readonly Problem[] => {
+  const problems = maybeNumber(value, bounds, path);
+  if (value === undefined || problems.length > 0 || Number.isInteger(value)) return problems;
+  return [
+    {
+      code: 'not-whole',
+      text: `${path} is ${value}, no whole number.`,
+      at: { path },
+      remedy: 'Give a whole number.',
+    },
+  ];
+};
+
 /** What is wrong with what is known of a job. */
 export const checkJob = (job: Job, path: string): readonly Problem[] => [
   ...checkDay(job.starts_on, `${path}.starts_on`),
@@ -29,7 +45,9 @@ export const checkJob = (job: Job, path: string): readonly Problem[] => [
 /** What is wrong with assumptions of a project. */
 export const checkAssumptions = (own: Partial<QuantityAssumptions>, path: string): readonly Problem[] =>
   (Object.keys(ASSUMPTION_BOUNDS) as (keyof typeof ASSUMPTION_BOUNDS)[]).flatMap((name) =>
-    maybeNumber(own[name], ASSUMPTION_BOUNDS[name], `${path}.${name}`),
+    WHOLE.includes(name)
+      ? maybeWhole(own[name], ASSUMPTION_BOUNDS[name], `${path}.${name}`)
+      : maybeNumber(own[name], ASSUMPTION_BOUNDS[name], `${path}.${name}`),
   );
 
 /** What is wrong with the records of an option's items. What they are said of may be gone, so finishes are not looked up. */
@@ -45,7 +63,7 @@ export const checkItem = (record: ItemRecord, path: string): readonly Problem[] 
   ...(isItemTag(record.item) ? [] : [noTag(record.item, `${path}.item`)]),
   ...checkText(record.finish, `${path}.finish`),
   ...maybeNumber(record.waste_percent, WASTE_PERCENT, `${path}.waste_percent`),
-  ...maybeNumber(record.spare_packs, SPARE_PACKS, `${path}.spare_packs`),
+  ...maybeWhole(record.spare_packs, SPARE_PACKS, `${path}.spare_packs`),
   ...maybeNumber(record.lead_time_weeks, LEAD_WEEKS, `${path}.lead_time_weeks`),
   ...checkDay(record.needed_on, `${path}.needed_on`),
   ...checkDay(record.ordered_on, `${path}.ordered_on`),

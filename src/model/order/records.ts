@@ -49,7 +49,8 @@ export interface ItemRecord {
   readonly ordered_on?: Day;
   readonly lot?: Lot;
   readonly delivery?: Delivery;
-  readonly approved?: { readonly by: string; readonly on: Day };
+  /** `of`: a mark of what the row was when it was approved. */
+  readonly approved?: { readonly by: string; readonly on: Day; readonly of?: string };
   readonly note?: string;
 }
 

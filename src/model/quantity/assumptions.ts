@@ -12,8 +12,6 @@ export type CoatedFaces = 'front' | 'both';
  */
 export interface QuantityAssumptions {
   readonly floor_reach: FloorReach;
-  /** Gap all round a floating floor, mm: boards, vinyl and laminate only. */
-  readonly expansion_gap_mm: number;
   /** Openings up to this are not taken off walls, m2. */
   readonly least_opening_m2: number;
   /** Is the wall behind units and tall units painted as well? */
@@ -40,11 +38,10 @@ export interface QuantityAssumptions {
 
 /**
  * The trade's usual values (public trade guidance, several sources agreeing, where not said otherwise): spreading 10 m2/L smooth; two
- * coats; openings above 0.5 m2 taken off, expansion gap 8 to 10 mm, trim, kerf and shortest part (common practice, no source).
+ * coats; openings above 0.5 m2 taken off, trim, kerf and shortest part (common practice, no source).
  */
 export const USUAL_ASSUMPTIONS: QuantityAssumptions = {
   floor_reach: 'under-units',
-  expansion_gap_mm: 10,
   least_opening_m2: 0.5,
   paint_behind_units: false,
   wall_spread_m2_per_l: 10,
@@ -68,7 +65,6 @@ type NumberName = {
 
 /** What may stand in a field at all. */
 export const ASSUMPTION_BOUNDS: { readonly [K in NumberName]: Bounds } = {
-  expansion_gap_mm: [0, 30, 'mm'],
   least_opening_m2: [0, 5, 'm2'],
   wall_spread_m2_per_l: [1, 30, 'm2/L'],
   wall_coats: [1, 6, ''],

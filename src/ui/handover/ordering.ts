@@ -1,6 +1,4 @@
 import type { Schedule } from '../../kitchen/schedule/types';
-import type { Day } from '../../model/order/day';
-import type { Stage } from '../../model/order/stages';
 import type { Project } from '../../model/project';
 import type { SheetPart } from './blocks';
 import { datesPart } from './dates-part';
@@ -11,14 +9,10 @@ import { schedulePart } from './schedule-part';
 import './ordering.css';
 
 /** The pages on ordering: schedule, drawings with its tags, dates, quantities, what comes. */
-export const orderingPages = (
-  { kitchen, library }: Project,
-  schedule: Schedule,
-  days: { readonly [S in Stage]: Day } | null,
-): readonly SheetPart[] => [
+export const orderingPages = ({ kitchen, library }: Project, schedule: Schedule): readonly SheetPart[] => [
   schedulePart(schedule, library),
   drawingsPart(kitchen, schedule),
-  datesPart(schedule, days),
+  datesPart(schedule, schedule.days),
   quantitiesPart(schedule),
   deliveryPart(schedule),
 ];

@@ -54,7 +54,6 @@ export function AssumedForm({ assumptions, onAssumptions }: ScheduleDoors) {
           ]}
           onChoose={(reach) => change({ floor_reach: reach })}
         />
-        {number('expansion_gap_mm', ASSUMED.gap, undefined, LENGTH)}
       </section>
       <section>
         <h3>{ASSUMED.slabs}</h3>

@@ -92,7 +92,10 @@ export function ItemDetails({ row, doors }: ItemDetailsProps) {
               value={record.approved?.by ?? ''}
               onText={(by, continues) =>
                 change(
-                  { approved: by.trim() === '' ? undefined : { on: record.approved?.on ?? doors.today, by } },
+                  {
+                    approved:
+                      by.trim() === '' ? undefined : { on: record.approved?.on ?? doors.today, by, of: row.spec },
+                  },
                   continues,
                 )
               }

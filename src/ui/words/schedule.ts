@@ -205,7 +205,6 @@ export const ASSUMED = spoken({
   floor: 'Floor',
   floorReach: 'It reaches',
   floorReaches: { 'under-units': 'under the units', 'to-plinth': 'up to the toe kicks' },
-  gap: 'Gap round a floating floor',
   walls: 'Walls and ceiling',
   leastOpening: 'Openings are taken off from',
   behindUnits: 'Paint behind units as well',
