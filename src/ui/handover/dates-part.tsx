@@ -2,10 +2,10 @@ import type { Schedule, ScheduleRow } from '../../kitchen/schedule/types';
 import type { Day } from '../../model/order/day';
 import { STAGES, type Stage } from '../../model/order/stages';
 import { dayText } from '../schedule/day-text';
-import { orderText } from '../schedule/quantity-text';
+import { boughtText } from '../schedule/quantity-text';
+import { elementInLine, elementText } from '../schedule/row-words';
 import { ORDERING } from '../words/ordering-pages';
 import { SCHEDULE } from '../words/schedule';
-import { retold } from '../words/spoken';
 import type { Block, FlowPart } from './blocks';
 
 /** When what is put in, and when to order it. */
@@ -31,7 +31,7 @@ export function datesPart({ rows }: Schedule, days: { readonly [S in Stage]: Day
           days ? dayText(days[stage]) : '',
           bought
             .filter((row) => row.stage === stage)
-            .map(({ id, element }) => `${id} ${retold(element).toLowerCase()}`)
+            .map((row) => `${row.id} ${elementInLine(row)}`)
             .join('; '),
         ],
       })),
@@ -57,10 +57,10 @@ export function datesPart({ rows }: Schedule, days: { readonly [S in Stage]: Day
           dayText(row.order_by!),
           row.id,
           <>
-            {retold(row.element)}
+            {elementText(row)}
             {row.state === 'open' && <span className="sheet-small">{ORDERING.undecided}</span>}
           </>,
-          row.quantity ? orderText(row.quantity) : '',
+          boughtText(row),
         ],
       })),
     });

@@ -1,16 +1,17 @@
 import type { Schedule } from '../../kitchen/schedule/types';
-import { orderText } from '../schedule/quantity-text';
+import { boughtText } from '../schedule/quantity-text';
+import { elementText, locationText } from '../schedule/row-words';
 import { labelWithoutCode } from '../words/finishes';
 import { capital } from '../words/numbers';
 import { ORDERING } from '../words/ordering-pages';
-import { retold } from '../words/spoken';
 import type { FlowPart } from './blocks';
 import { TickBoxes } from './TickBoxes';
 
 /** What comes, with room to write down what it is and whether it is right. */
 export function deliveryPart({ rows }: Schedule): FlowPart {
   const coming = rows.filter(
-    ({ state, quantity, finish }) => state !== 'fixed' && finish !== null && quantity !== null,
+    ({ state, kind, quantity, finish }) =>
+      state !== 'fixed' && (kind === 'extra' || (finish !== null && quantity !== null)),
   );
   return {
     id: 'delivery',
@@ -36,10 +37,10 @@ export function deliveryPart({ rows }: Schedule): FlowPart {
           cells: [
             row.id,
             <>
-              {capital(labelWithoutCode(row.item, row.finish!))}
-              <span className="sheet-small">{retold(row.element)}</span>
+              {row.finish === null ? row.item : capital(labelWithoutCode(row.item, row.finish))}
+              <span className="sheet-small">{row.finish === null ? locationText(row) : elementText(row)}</span>
             </>,
-            orderText(row.quantity!),
+            boughtText(row),
             Object.values(row.lot ?? {})
               .filter(Boolean)
               .join(', '),

@@ -1,12 +1,12 @@
 import type { Schedule, ScheduleRow } from '../../kitchen/schedule/types';
-import type { MeasuredPart } from '../../kitchen/takeoff/types';
-import { lengthText } from '../../model/length-text';
-import { netText, orderText } from '../schedule/quantity-text';
+import { partSize } from '../schedule/part-size';
+import { boughtText, netText } from '../schedule/quantity-text';
+import { elementText } from '../schedule/row-words';
 import { SlabPlan } from '../schedule/SlabPlan';
 import { MADE } from '../words/made';
 import { capital } from '../words/numbers';
 import { ORDERING } from '../words/ordering-pages';
-import { retold, unitNow } from '../words/spoken';
+import { retold } from '../words/spoken';
 import type { Block, FlowPart } from './blocks';
 
 /** Every quantity with all it rests on, what is made to size, and how slabs are cut. */
@@ -32,9 +32,9 @@ export function quantitiesPart({ rows }: Schedule): FlowPart {
           key: row.id,
           cells: [
             row.id,
-            retold(row.element),
+            elementText(row),
             netText(row.quantity!),
-            <b key="order">{orderText(row.quantity!)}</b>,
+            <b key="order">{boughtText(row)}</b>,
             <span key="rests" className="quantity-rests">
               {row.quantity!.rests_on.map(retold).join(' ')}
             </span>,
@@ -47,7 +47,7 @@ export function quantitiesPart({ rows }: Schedule): FlowPart {
   };
 }
 
-/** Doors, drawer fronts and panels by size: what a workshop asks for. */
+/** Doors, drawer fronts and panels by size, as a workshop asks for them; handles and the like counted. */
 function madeBlocks(rows: readonly ScheduleRow[]): readonly Block[] {
   const made = rows
     .filter(({ quantity }) => quantity!.slabs === null)
@@ -67,14 +67,11 @@ function madeBlocks(rows: readonly ScheduleRow[]): readonly Block[] {
       ],
       rows: made.map(({ row, part }, i) => ({
         key: `${row.id} ${i}`,
-        cells: [row.id, capital(MADE[part.kind]), String(part.count), sizeText(part)],
+        cells: [row.id, capital(MADE[part.kind]), String(part.count), partSize(part)],
       })),
     },
   ];
 }
-
-const sizeText = ({ length_mm, width_mm }: MeasuredPart): string =>
-  `${lengthText(length_mm, unitNow())} × ${lengthText(width_mm, unitNow())} ${unitNow()}`;
 
 function slabBlocks(rows: readonly ScheduleRow[]): readonly Block[] {
   const cut = rows.flatMap((row) => (row.quantity?.slabs ? [{ row, slabs: row.quantity.slabs }] : []));
@@ -98,7 +95,7 @@ function slabBlocks(rows: readonly ScheduleRow[]): readonly Block[] {
         node: (
           <div className="printed-slabs">
             <p>
-              <b>{ORDERING.slabsOf(row.id, retold(row.element))}</b>
+              <b>{ORDERING.slabsOf(row.id, elementText(row))}</b>
             </p>
             <SlabPlan slabs={slabs} />
           </div>

@@ -3,13 +3,14 @@ import type { Schedule, ScheduleRow } from '../../kitchen/schedule/types';
 import type { Finish } from '../../model/project';
 import { sheenOf } from '../../model/sheens';
 import { dayText } from '../schedule/day-text';
-import { netText, orderText } from '../schedule/quantity-text';
+import { rowPrice } from '../schedule/price-text';
+import { boughtText, netText } from '../schedule/quantity-text';
+import { elementText, locationText, problemText } from '../schedule/row-words';
 import { sumsOf } from '../schedule/sums-of';
 import { LAYOUT_WORDS, labelWithoutCode, PROVENANCE_SHORT, SHEEN_WORDS, STATE_WORDS } from '../words/finishes';
 import { leadTime } from '../words/lead-time';
 import { capital, integer } from '../words/numbers';
 import { ORDERING } from '../words/ordering-pages';
-import { priceWords } from '../words/price';
 import { SAMPLES, SCHEDULE } from '../words/schedule';
 import { retold } from '../words/spoken';
 import type { FlowPart, SheetRow } from './blocks';
@@ -70,14 +71,14 @@ export function schedulePart({ rows, superseded, problems, option }: Schedule, l
                 { head: ORDERING.item, width: 12 },
                 { head: ORDERING.state, width: 4 },
               ],
-              rows: superseded.map(({ id, element, item, revision }) => ({
-                key: `${id} ${revision} ${item}`,
+              rows: superseded.map((row) => ({
+                key: `${row.id} ${row.revision} ${row.item}`,
                 cells: [
-                  <s key="id">{id}</s>,
+                  <s key="id">{row.id}</s>,
                   <s key="item">
-                    {retold(element)}: {item}
+                    {elementText(row)}: {row.item}
                   </s>,
-                  ORDERING.last(revision),
+                  ORDERING.last(row.revision),
                 ],
               })),
             },
@@ -95,8 +96,8 @@ function itemCell(row: ScheduleRow, library: ReadonlyMap<string, Finish>): React
   const laying = layingText(row);
   return (
     <>
-      <b>{retold(row.element)}</b>
-      {row.location !== '' && <Small>{capital(retold(row.location))}</Small>}
+      <b>{elementText(row)}</b>
+      {row.location !== '' && <Small>{locationText(row)}</Small>}
       <span className="schedule-finish">
         {row.finish === null
           ? row.kind === 'extra'
@@ -124,9 +125,7 @@ function itemCell(row: ScheduleRow, library: ReadonlyMap<string, Finish>): React
       {row.grout !== null && <Small>{ORDERING.grout(groutName(library, row.grout))}</Small>}
       {row.note !== null && <Small>{row.note}</Small>}
       {row.problems.length > 0 && (
-        <span className="schedule-settle">
-          {ORDERING.settle(row.problems.map(({ text }) => retold(text)).join(' '))}
-        </span>
+        <span className="schedule-settle">{ORDERING.settle(row.problems.map(problemText).join(' '))}</span>
       )}
     </>
   );
@@ -151,14 +150,16 @@ function layingText(row: ScheduleRow): string {
   return parts.filter(Boolean).join(', ');
 }
 
-function quantityCell({ quantity, state, kind, problems }: ScheduleRow): ReactNode {
+function quantityCell(row: ScheduleRow): ReactNode {
+  const { quantity } = row;
   if (!quantity) {
-    if (state === 'fixed') return ORDERING.stays;
-    return kind === 'extra' || problems.length === 0 ? '' : ORDERING.cannotTell;
+    if (row.state === 'fixed') return ORDERING.stays;
+    if (row.kind === 'extra') return <b>{boughtText(row)}</b>;
+    return row.problems.length === 0 ? '' : ORDERING.cannotTell;
   }
   return (
     <>
-      <b>{orderText(quantity)}</b>
+      <b>{boughtText(row)}</b>
       <Small>{ORDERING.net(netText(quantity))}</Small>
       {quantity.waste_percent > 0 && <Small>{ORDERING.waste(String(quantity.waste_percent))}</Small>}
       {quantity.order.spares > 0 && <Small>{ORDERING.spare(quantity.order.spares)}</Small>}
@@ -169,16 +170,14 @@ function quantityCell({ quantity, state, kind, problems }: ScheduleRow): ReactNo
 function supplyCell(row: ScheduleRow): ReactNode {
   if (row.state === 'fixed' || (row.finish === null && row.kind !== 'extra')) return '';
   const lot = Object.values(row.lot ?? {}).filter(Boolean);
-  const { unit_price: each, total } = row;
-  const money = (price: { readonly amount: number; readonly currency: string | null }) =>
-    priceWords({ amount: price.amount, ...(price.currency && { currency: price.currency }) });
+  const { unit_price, total } = row;
   return (
     <>
       {row.supplier}
       <Small>{row.code}</Small>
       <Small>{lot.length > 0 ? lot.join(', ') : ORDERING.noLot}</Small>
-      <Small>{each ? ORDERING.costOf(money(each)) : ORDERING.noCost}</Small>
-      {total && <b>{ORDERING.total(money(total))}</b>}
+      <Small>{unit_price ? ORDERING.costOf(rowPrice(unit_price)) : ORDERING.noCost}</Small>
+      {total && <b>{ORDERING.total(rowPrice(total))}</b>}
     </>
   );
 }

@@ -6,6 +6,7 @@ import { SCHEDULE } from '../words/schedule';
 import { ExtraForm } from './ExtraForm';
 import { ItemRow } from './ItemRow';
 import { orderText } from './quantity-text';
+import { elementText } from './row-words';
 import { Sums } from './Sums';
 import type { ScheduleDoors } from './schedule-props';
 
@@ -41,13 +42,17 @@ export function ItemList(doors: ScheduleDoors) {
         <section className="items-gone" aria-label={SCHEDULE.superseded}>
           <h3>{SCHEDULE.superseded}</h3>
           <ul>
-            {superseded.map(({ id, element, item, revision, order, approved }) => (
-              <li key={`${id} ${revision} ${item}`} className="small">
+            {superseded.map((row) => (
+              <li key={`${row.id} ${row.revision} ${row.item}`} className="small">
                 <s>
-                  <b className="tag">{id}</b> {element}: {item}
+                  <b className="tag">{row.id}</b> {elementText(row)}: {row.item}
                 </s>{' '}
                 <span className="quiet">
-                  {SCHEDULE.supersededRow(revision, order && orderText({ order }), approved?.by ?? null)}
+                  {SCHEDULE.supersededRow(
+                    row.revision,
+                    row.order && orderText({ order: row.order }),
+                    row.approved?.by ?? null,
+                  )}
                 </span>
               </li>
             ))}

@@ -5,11 +5,11 @@ import { Swatch } from '../swatch/Swatch';
 import { labelWithoutCode } from '../words/finishes';
 import { capital } from '../words/numbers';
 import { SAMPLES, SCHEDULE, STATE_SHORT } from '../words/schedule';
-import { retold } from '../words/spoken';
 import { dayText } from './day-text';
 import { ExtraFields } from './ExtraForm';
 import { ItemDetails } from './ItemDetails';
-import { netText, orderText, writtenText } from './quantity-text';
+import { boughtText, netText } from './quantity-text';
+import { elementText, locationText } from './row-words';
 import type { ScheduleDoors } from './schedule-props';
 
 interface ItemRowProps {
@@ -39,22 +39,14 @@ export function ItemRow({ row, doors, isOpen, onOpen }: ItemRowProps) {
         <b className="tag">{row.id}</b>
         <span className="item-swatch">{paint && <Swatch paint={paint} width={44} height={32} />}</span>
         <span className="item-what">
-          <b>{retold(row.element)}</b>
+          <b>{elementText(row)}</b>
           <span className="small">{whatText(row)}</span>
         </span>
         <span className="item-quantity">
-          {row.quantity ? (
-            <>
-              <b>{orderText(row.quantity)}</b>
-              <span className="small quiet">
-                {SCHEDULE.net} {netText(row.quantity)}
-              </span>
-            </>
-          ) : row.written ? (
-            <b>{writtenText(row.written)}</b>
-          ) : (
-            <span className="small quiet">{row.state === 'fixed' ? SCHEDULE.stays : ''}</span>
-          )}
+          <b>{boughtText(row)}</b>
+          <span className="small quiet">
+            {row.quantity ? `${SCHEDULE.net} ${netText(row.quantity)}` : row.state === 'fixed' && SCHEDULE.stays}
+          </span>
         </span>
         <span className="item-when small">{whenText(row)}</span>
         <span className="item-state small">
@@ -77,7 +69,7 @@ export function ItemRow({ row, doors, isOpen, onOpen }: ItemRowProps) {
 }
 
 function whatText(row: ScheduleRow): string {
-  if (row.kind === 'extra') return row.location;
+  if (row.kind === 'extra') return locationText(row);
   return row.finish === null ? SCHEDULE.nothing : capital(labelWithoutCode(row.item, row.finish));
 }
 

@@ -6,8 +6,8 @@ import { Swatch } from '../swatch/Swatch';
 import { labelWithoutCode } from '../words/finishes';
 import { capital } from '../words/numbers';
 import { SAMPLES } from '../words/schedule';
-import { retold } from '../words/spoken';
 import { dayText } from './day-text';
+import { elementText } from './row-words';
 import type { ScheduleDoors } from './schedule-props';
 import { TextField } from './TextField';
 
@@ -40,7 +40,7 @@ function Sample({ finish, doors }: { readonly finish: string; readonly doors: Sc
         {paint && <Swatch paint={paint} width={44} height={44} />}
         <div>
           <h3>{capital(labelWithoutCode(label, finish))}</h3>
-          <p className="small quiet">{rows.map(({ id, element }) => `${id} ${retold(element)}`).join(' · ')}</p>
+          <p className="small quiet">{rows.map((row) => `${row.id} ${elementText(row)}`).join(' · ')}</p>
         </div>
       </div>
       <div className="sample-fields">

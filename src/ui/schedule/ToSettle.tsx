@@ -1,6 +1,6 @@
 import type { RowProblem } from '../../kitchen/schedule/types';
 import { ITEM } from '../words/schedule';
-import { retold } from '../words/spoken';
+import { problemText } from './row-words';
 
 /** What one has to know of a row before one orders by it; nothing where there is nothing. */
 export function ToSettle({ problems }: { readonly problems: readonly RowProblem[] }) {
@@ -9,8 +9,8 @@ export function ToSettle({ problems }: { readonly problems: readonly RowProblem[
     <section className="item-part item-wide">
       <h3>{ITEM.toSettle}</h3>
       <ul className="small">
-        {problems.map(({ code, text }) => (
-          <li key={code}>{retold(text)}</li>
+        {problems.map((problem) => (
+          <li key={problem.code}>{problemText(problem)}</li>
         ))}
       </ul>
     </section>

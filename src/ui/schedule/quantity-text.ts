@@ -33,8 +33,11 @@ export function orderText({ order }: Pick<ItemQuantity, 'order'>): string {
   return SCHEDULE.packsOf(packs, pack.container, asSold(pack.quantity, pack.measure));
 }
 
-/** The same of what somebody wrote: "2 cans". */
-export const writtenText = ({ amount, unit }: NonNullable<ScheduleRow['written']>): string =>
+/** How much of a row is bought, measured or as somebody wrote it: "7 boxes of 0.96 m²", "2 cans"; empty where nothing is known. */
+export const boughtText = ({ quantity, written }: Pick<ScheduleRow, 'quantity' | 'written'>): string =>
+  quantity ? orderText(quantity) : written ? writtenText(written) : '';
+
+const writtenText = ({ amount, unit }: NonNullable<ScheduleRow['written']>): string =>
   [new Intl.NumberFormat(localeNow()).format(amount), unit].filter(Boolean).join(' ');
 
 /** What is needed before waste, with its area where that is told in something else. */
