@@ -79,7 +79,10 @@ export function ExtraFields({ row, doors }: { readonly row: ScheduleRow; readonl
         {price && (
           <CurrencyField
             currency={price.currency}
-            onCurrency={(code) => change({ price: { amount: price.amount, ...(code && { currency: code }) } })}
+            onCurrency={(code) => {
+              const { currency: _, ...rest } = price;
+              change({ price: { ...rest, ...(code && { currency: code }) } });
+            }}
           />
         )}
         {text('supplier', ITEM.supplier)}
@@ -114,22 +117,27 @@ export function ExtraFields({ row, doors }: { readonly row: ScheduleRow; readonl
   );
 }
 
-/** Taken as soon as it has its three letters, or none. */
-function CurrencyField(props: {
+/** Taken as soon as it has its three letters, or none; till then, or till one leaves it, it shows what is typed. */
+function CurrencyField({
+  currency,
+  onCurrency,
+}: {
   readonly currency: string | undefined;
   readonly onCurrency: (code: string | undefined) => void;
 }) {
-  const [typed, setTyped] = useState(props.currency ?? '');
+  const [typed, setTyped] = useState<{ readonly text: string; readonly over: string | undefined } | null>(null);
   return (
     <TextField
       label={PRICE.currency}
-      value={typed}
+      value={typed !== null && typed.over === currency ? typed.text : (currency ?? '')}
       offered={PRICE.currencyHint.split(', ')}
       onText={(text) => {
         const code = text.trim().toUpperCase();
-        setTyped(code);
-        if (code === '' || /^[A-Z]{3}$/.test(code)) props.onCurrency(code || undefined);
+        const isWhole = code === '' || /^[A-Z]{3}$/.test(code);
+        setTyped(isWhole ? null : { text: code, over: currency });
+        if (isWhole) onCurrency(code || undefined);
       }}
+      onLeave={() => setTyped(null)}
     />
   );
 }

@@ -9,13 +9,14 @@ interface TextFieldProps {
   readonly lines?: number;
   /** `continues`: the same text is being typed on. */
   readonly onText: (text: string, continues: boolean) => void;
+  readonly onLeave?: () => void;
 }
 
 /** Earlier years are half typed. */
 const FIRST_DAY = '1900-01-01';
 
 /** A text or a day, taken at every letter, so that it is kept at once; one step to undo for as long as the focus stays. */
-export function TextField({ label, value, type = 'text', offered, lines = 1, onText }: TextFieldProps) {
+export function TextField({ label, value, type = 'text', offered, lines = 1, onText, onLeave }: TextFieldProps) {
   const id = useId();
   const goesOn = useRef(false);
   // A year is typed digit by digit: 0202 is on its way to 2027, and no day to count from.
@@ -33,6 +34,7 @@ export function TextField({ label, value, type = 'text', offered, lines = 1, onT
     onBlur: () => {
       goesOn.current = false;
       setTyped(null);
+      onLeave?.();
     },
   };
   return (
