@@ -109,6 +109,15 @@ test('waste and lead time of one item: packs and the day to order follow, and wh
   await field(/^Lead time/).fill('4.5');
   await field(/^Lead time/).press('Enter');
   await expect(line('BS1')).toContainText('Order by May 16, 2026');
+  // The day of its stage stands beside the field; a day of its own stays while it is typed, and goes when it is taken out.
+  await expect(field('Needed on')).toHaveValue('');
+  await expect(item('BS1').getByText('Needed by the dates of the job: Jun 27, 2026')).toBeVisible();
+  await field('Needed on').pressSequentially('06262026');
+  await expect(field('Needed on')).toHaveValue('2026-06-26');
+  await expect(line('BS1')).toContainText('Order by May 15, 2026');
+  await field('Needed on').fill('');
+  await expect(field('Needed on')).toHaveValue('');
+  await expect(line('BS1')).toContainText('Order by May 16, 2026');
 });
 
 test('a lot and a delivery: what came from another batch is said', async () => {
@@ -165,6 +174,10 @@ test('something to order that no surface shows', async () => {
   await field('Currency').pressSequentially('usd');
   await expect(dialog().getByText('Prices known so far: $49.00')).toBeVisible();
   await expect(item('X1')).not.toContainText('No price is known.');
+  // Two letters are no currency: what was taken before stands, and is shown again.
+  await field('Currency').fill('US');
+  await field('Price').focus();
+  await expect(field('Currency')).toHaveValue('USD');
   await field('Put in with').selectOption('Paint');
 });
 

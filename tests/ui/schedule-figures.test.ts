@@ -199,6 +199,53 @@ it('the job shows when each stage begins', () => {
   expect([...text.matchAll(/begins (\w{3} \d+, \d{4})/g)].map(([, day]) => day)).toEqual(days);
 });
 
+/** The form of the job for a project, as one reads it. */
+const jobOf = (of: Project): string => {
+  const schedule = scheduled(of, '2026-05-04');
+  return plain(renderToStaticMarkup(createElement(JobForm, { ...doorsOf(of), schedule, days: schedule.days })));
+};
+
+describe('that the counter comes by a lead time is said', () => {
+  const FROM = 'weeks from the template: the longest lead time';
+
+  it('where one decided it', () => {
+    expect(jobOf(project)).toContain(`The counter comes 3 ${FROM} of what is cut to it.`);
+  });
+
+  it('neither where somebody set the days, nor where all that is cut stays, nor where no lead time is known', () => {
+    const days = demoAfter({ kind: 'set-job', job: { ...JOB, stage_days: { template: 21 } } });
+    expect(jobOf(days)).not.toContain(FROM);
+    const stays = demoAfter(
+      { kind: 'set-job', job: JOB },
+      ...(['counter', 'island-counter', 'upstand'] as const).map(
+        (surface) => ({ kind: 'set-state', option: OPTION, surface, state: 'fixed' }) as const,
+      ),
+    );
+    expect(jobOf(stays)).not.toContain(FROM);
+    const { lead_time_weeks: _, ...supply } = finishOf(demoAfter(), rowIn(schedule, 'CT1').finish!).supply!;
+    const unknown = demoAfter(
+      { kind: 'set-job', job: JOB },
+      { kind: 'edit-finish', finish: rowIn(schedule, 'CT1').finish!, changes: { supply } },
+    );
+    expect(jobOf(unknown)).not.toContain(FROM);
+    expect(jobOf(unknown)).toContain('begins');
+  });
+});
+
+it('the day an item is needed by the job stands beside the field of its own day, not in it', () => {
+  const row = rowIn(schedule, 'BS1');
+  const markup = renderToStaticMarkup(createElement(ItemRow, { row, doors, isOpen: true, onOpen: () => {} }));
+  expect(row.needed_on).not.toBeNull();
+  expect(markup).not.toContain(`value="${row.needed_on}"`);
+  expect(plain(markup)).toMatch(/Needed by the dates of the job: \w{3} \d+, 2026/);
+});
+
+it('half a week of lead time is hinted at as a number', () => {
+  const row = { ...rowIn(schedule, 'BS1'), lead_time_weeks: 0.5 };
+  const markup = renderToStaticMarkup(createElement(ItemRow, { row, doors, isOpen: true, onOpen: () => {} }));
+  expect(markup).toContain('placeholder="0.5"');
+});
+
 it('what quantities rest on has its usual values in the units chosen', () => {
   const hints = () =>
     [...renderToStaticMarkup(createElement(AssumedForm, doors)).matchAll(/placeholder="([^"]*)"/g)].map(

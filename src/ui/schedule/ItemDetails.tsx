@@ -5,12 +5,12 @@ import type { ItemRecord, Lot } from '../../model/order/records';
 import { Menu } from '../drawer/Menu';
 import { NumberField } from '../room/NumberField';
 import { PROVENANCE_SHORT, STATE_WORDS } from '../words/finishes';
-import { leadTime } from '../words/lead-time';
-import { capital } from '../words/numbers';
-import { priceWords } from '../words/price';
+import { brief, capital } from '../words/numbers';
 import { ITEM, SCHEDULE } from '../words/schedule';
 import { retold } from '../words/spoken';
+import { dayText } from './day-text';
 import { MadeList } from './MadeList';
+import { rowPrice } from './price-text';
 import { SlabPlan } from './SlabPlan';
 import type { ScheduleDoors } from './schedule-props';
 import { TextField } from './TextField';
@@ -161,20 +161,11 @@ function FinishPart({ row }: { readonly row: ScheduleRow }) {
       <p className="small">
         {[row.supplier ?? ITEM.notKnown, row.code].filter(Boolean).join(', ')}
         {' · '}
-        {row.unit_price
-          ? priceWords({
-              amount: row.unit_price.amount,
-              ...(row.unit_price.currency && { currency: row.unit_price.currency }),
-              ...(row.unit_price.per && { per: row.unit_price.per as 'm2' }),
-            })
-          : `${ITEM.price} ${ITEM.noPrice}`}
+        {row.unit_price ? rowPrice(row.unit_price) : `${ITEM.price} ${ITEM.notKnown}`}
         {row.total && (
           <>
             {' · '}
-            {SCHEDULE.total}{' '}
-            <b>
-              {priceWords({ amount: row.total.amount, ...(row.total.currency && { currency: row.total.currency }) })}
-            </b>
+            {SCHEDULE.total} <b>{rowPrice(row.total)}</b>
           </>
         )}
       </p>
@@ -199,7 +190,7 @@ function OrderPart({
           label={ITEM.lead}
           unit={ITEM.weeks}
           value={record.lead_time_weeks ?? null}
-          hint={row.lead_time_weeks === null ? ITEM.notKnown : leadTime(row.lead_time_weeks).replace(/ weeks?$/, '')}
+          hint={row.lead_time_weeks === null ? ITEM.notKnown : brief(row.lead_time_weeks)}
           onValue={(weeks) =>
             within(weeks, [LEAD_WEEKS[0], LEAD_WEEKS[1], ITEM.weeks], () => change({ lead_time_weeks: weeks }))
           }
@@ -208,7 +199,7 @@ function OrderPart({
         <TextField
           label={ITEM.neededOn}
           type="date"
-          value={record.needed_on ?? row.needed_on ?? ''}
+          value={record.needed_on ?? ''}
           onText={(needed_on, continues) => change({ needed_on }, continues)}
         />
         <TextField
@@ -218,6 +209,7 @@ function OrderPart({
           onText={(ordered_on, continues) => change({ ordered_on }, continues)}
         />
       </div>
+      {!record.needed_on && row.needed_on && <p className="small quiet">{ITEM.neededByJob(dayText(row.needed_on))}</p>}
     </section>
   );
 }

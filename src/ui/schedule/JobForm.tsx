@@ -20,8 +20,20 @@ function daysOf(stage: Stage, days: ScheduleDoors['days']): number {
   return Math.round((Date.parse(days[next]) - Date.parse(days[stage])) / MS_PER_DAY);
 }
 
+/** The longest lead time of what is cut to the template, where the counter comes by it; null where something else says when. */
+function templateWeeks({ days, job, schedule }: ScheduleDoors): number | null {
+  const weeks = schedule.rows.flatMap(({ kind, state, lead_time_weeks }) =>
+    kind === 'slab' && state !== 'fixed' ? (lead_time_weeks ?? []) : [],
+  );
+  if (!days || job.stage_days?.template !== undefined || weeks.length === 0) return null;
+  const longest = Math.max(...weeks);
+  return daysOf('template', days) === Math.ceil(longest * DAYS_PER_WEEK) ? longest : null;
+}
+
 /** Whom the work is for, and when what is put in. */
-export function JobForm({ job, days, onJob }: ScheduleDoors) {
+export function JobForm(doors: ScheduleDoors) {
+  const { job, days, onJob } = doors;
+  const weeks = templateWeeks(doors);
   const change = (changes: { readonly [K in keyof Job]?: Job[K] | undefined }, continues = false) =>
     onJob({ ...job, ...changes } as Job, continues);
   const text = (name: 'prepared_for' | 'prepared_by' | 'place', label: string) => (
@@ -86,12 +98,10 @@ export function JobForm({ job, days, onJob }: ScheduleDoors) {
                   {JOB.begins} {dayText(days[stage])}
                 </p>
               )}
-              {stage === 'template' && days && job.stage_days?.template === undefined && (
-                <p className="small quiet">{JOB.templateFrom(leadTime(daysOf(stage, days) / DAYS_PER_WEEK))}</p>
-              )}
             </li>
           ))}
         </ul>
+        {weeks !== null && <p className="small quiet">{JOB.templateFrom(leadTime(weeks))}</p>}
       </section>
     </div>
   );

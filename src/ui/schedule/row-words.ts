@@ -19,7 +19,7 @@ export const locationText = (row: Pick<ScheduleRow, 'surfaces' | 'location'>): s
   isOwnWords(row) ? row.location : capital(retold(row.location));
 
 /** Problems that repeat what somebody wrote: a lot, a name. */
-const QUOTING: ReadonlySet<string> = new Set(['delivery-differs', 'changed-since-approved']);
+const QUOTING: ReadonlySet<RowProblem['code']> = new Set(['delivery-differs', 'changed-since-approved']);
 
 /** A problem as the page speaks. */
 export const problemText = ({ code, text }: RowProblem): string => (QUOTING.has(code) ? text : retold(text));

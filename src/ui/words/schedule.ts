@@ -36,10 +36,8 @@ export const SCHEDULE = spoken({
   nothing: 'Nothing chosen yet',
   stays: 'Stays: nothing to order',
   toSettle: (count: number) => (count === 0 ? 'Nothing to settle' : `${count} to settle`),
-  needed: 'Needed',
   orderBy: 'Order by',
   orderedOn: (day: string) => `Ordered ${day}`,
-  noDate: 'No date',
   sampleOf: (status: string) => `Sample ${status}`,
   noSample: 'No sample',
   total: 'Total',
@@ -75,8 +73,6 @@ export const SCHEDULE = spoken({
   } satisfies { readonly [M in Measure]: readonly [one: string, many: string] },
   packsOf: (packs: number, container: string, holds: string) => `${packs} × ${container} of ${holds}`,
   net: 'Net',
-  waste: (percent: number) => `${percent}% waste`,
-  spare: (packs: number) => (packs === 1 ? '1 of them spare' : `${packs} of them spare`),
   lrv: (lrv: string) => `LRV ${lrv}`,
   gloss: (gu: number) => `${gu} GU`,
   color: (l: string, a: string, b: string) => `L* ${l}, a* ${a}, b* ${b} (D65, 2°)`,
@@ -87,23 +83,21 @@ export const SCHEDULE = spoken({
 /** Words of the details of an item. */
 export const ITEM = spoken({
   quantity: 'Quantity',
-  restsOn: 'It rests on',
   wastePercent: 'Waste',
   percent: '%',
   spares: 'Packs kept for repairs',
   spareSlabs: 'Slabs kept for repairs',
   came: (what: string) => `${what} that came`,
-  usual: 'as usual',
   finish: 'Finish',
   ordering: 'Ordering',
   supplier: 'Supplier',
   code: 'Order code',
   price: 'Price',
-  noPrice: 'not known',
   notKnown: 'not known',
   lead: 'Lead time',
   weeks: 'weeks',
   neededOn: 'Needed on',
+  neededByJob: (day: string) => `Needed by the dates of the job: ${day}`,
   orderedOn: 'Ordered on',
   lot: 'Lot that was agreed',
   batch: 'Batch',
@@ -125,7 +119,6 @@ export const ITEM = spoken({
   note: 'Note',
   state: 'State',
   toSettle: 'To settle',
-  care: 'Care',
   cautions: 'To heed',
   slabPlan: (n: number, of: number) => `Slab ${n} of ${of}`,
   slabMirrored: 'mirrored',
@@ -144,8 +137,6 @@ export const SAMPLES = spoken({
   intro:
     'Order real pieces: a whole tile, a door, a brush-out of two coats no smaller than a sheet of paper. Judge counter and floor flat, all else upright, in the room.',
   list: 'Samples',
-  finish: 'Finish',
-  usedFor: 'Used for',
   status: 'Sample',
   none: 'none yet',
   statuses: {
@@ -167,7 +158,6 @@ export const SAMPLES = spoken({
   light: 'Light',
   lights: ['Morning', 'Noon', 'Late', 'Evening lamps', 'Under-cabinet light', 'At the window', 'In the store'],
   by: 'Seen by',
-  on: 'On',
   found: 'Found',
   take: 'Add',
   removeOne: (light: string, by: string) => `Remove: ${light}, ${by}`,
@@ -191,9 +181,9 @@ export const JOB = spoken({
   noStart: 'Set the first day, and every item gets its dates.',
   order:
     'Installed in this order: floor, cabinets, then the template, which needs the base cabinets fixed; the counter comes its lead time later. Decide in another: what stays, then counter, floor, cabinets, backsplash, wall.',
-  templateFrom: (weeks: string) => `${weeks} from the template, by the longest lead time of what is cut to it`,
+  templateFrom: (weeks: string) =>
+    `The counter comes ${weeks} from the template: the longest lead time of what is cut to it.`,
   kept: 'Kept in this project and printed; never in a link.',
-  stage: 'Stage',
 } as const);
 
 /** Words of what quantities rest on. */
