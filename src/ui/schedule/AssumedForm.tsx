@@ -2,7 +2,8 @@ import { ASSUMPTION_BOUNDS, type QuantityAssumptions, USUAL_ASSUMPTIONS } from '
 import { Menu } from '../drawer/Menu';
 import { LENGTH, type Measure, PLAIN } from '../room/measures';
 import { NumberField } from '../room/NumberField';
-import { ASSUMED, ITEM } from '../words/schedule';
+import { ASSUMED } from '../words/schedule';
+import { ITEM } from '../words/schedule-item';
 import { AREA, SPREAD } from './measures';
 import type { ScheduleDoors } from './schedule-props';
 

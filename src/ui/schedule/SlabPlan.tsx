@@ -1,7 +1,7 @@
 import type { ItemQuantity } from '../../kitchen/schedule/types';
 import { lengthText } from '../../model/length-text';
 import { surfaceName } from '../words/engine-words';
-import { ITEM } from '../words/schedule';
+import { ITEM } from '../words/schedule-item';
 import { unitNow } from '../words/spoken';
 
 type Slabs = NonNullable<ItemQuantity['slabs']>;

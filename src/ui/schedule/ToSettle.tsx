@@ -1,5 +1,5 @@
 import type { RowProblem } from '../../kitchen/schedule/types';
-import { ITEM } from '../words/schedule';
+import { ITEM } from '../words/schedule-item';
 import { problemText } from './row-words';
 
 /** What one has to know of a row before one orders by it; nothing where there is nothing. */

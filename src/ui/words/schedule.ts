@@ -80,58 +80,6 @@ export const SCHEDULE = spoken({
   off: (de00: string) => `± ${de00} ΔE00`,
 } as const);
 
-/** Words of the details of an item. */
-export const ITEM = spoken({
-  quantity: 'Quantity',
-  wastePercent: 'Waste',
-  percent: '%',
-  spares: 'Packs kept for repairs',
-  spareSlabs: 'Slabs kept for repairs',
-  came: (what: string) => `${what} that came`,
-  finish: 'Finish',
-  ordering: 'Ordering',
-  supplier: 'Supplier',
-  code: 'Order code',
-  price: 'Price',
-  notKnown: 'not known',
-  lead: 'Lead time',
-  weeks: 'weeks',
-  neededOn: 'Needed on',
-  neededByJob: (day: string) => `Needed by the dates of the job: ${day}`,
-  orderedOn: 'Ordered on',
-  lot: 'Lot that was agreed',
-  batch: 'Batch',
-  shade: 'Shade',
-  calibre: 'Calibre',
-  slabs: 'Slab numbers',
-  approval: 'Approval',
-  approvedBy: 'Approved by',
-  approvedOn: 'Approved on',
-  approvalMeans: 'What is approved is the physical sample and this line, not a picture.',
-  delivery: 'Delivery check',
-  deliveredOn: 'Came on',
-  checkedBy: 'Checked by',
-  outcome: 'Outcome',
-  outcomes: { none: 'not checked yet', accepted: 'accepted', rejected: 'rejected' },
-  deliveryHow:
-    'Before anything is cut or laid: compare batch, shade and calibre on every box, slab numbers on every slab. What is installed counts as accepted.',
-  differs: (what: string, agreed: string, came: string) => `${what}: agreed ${agreed}, came ${came}.`,
-  note: 'Note',
-  state: 'State',
-  toSettle: 'To settle',
-  cautions: 'To heed',
-  slabPlan: (n: number, of: number) => `Slab ${n} of ${of}`,
-  slabMirrored: 'mirrored',
-  seam: 'seam',
-  remove: 'Remove',
-  what: 'What',
-  where: 'Where',
-  amount: 'Quantity',
-  unit: 'Unit',
-  stage: 'Put in with',
-  newExtra: 'Something to order',
-} as const);
-
 /** Words of samples. */
 export const SAMPLES = spoken({
   intro:
