@@ -258,3 +258,15 @@ it('what quantities rest on has its usual values in the units chosen', () => {
   expect(hints()).toContain(`usual ${(10 * FT2_PER_M2 * L_PER_GALLON).toFixed(0)}`);
   expect(hints()).toContain(`usual ${(0.5 * FT2_PER_M2).toFixed(1)}`);
 });
+
+it('what changed since it was approved can be approved anew, by one who approved it before', () => {
+  const approved = { by: 'Ann', on: '2026-05-04', of: 'before' };
+  const row: ScheduleRow = { ...rowIn(schedule, 'BS1'), approved: null };
+  const records = [{ item: 'BS1', finish: 'TL-01', approved }];
+  const markup = (of: ScheduleRow) =>
+    renderToStaticMarkup(
+      createElement(ItemRow, { row: of, doors: { ...doors, records }, isOpen: true, onOpen: () => {} }),
+    );
+  expect(markup(row)).toContain('Ann approves it as it is now');
+  expect(markup({ ...row, approved })).not.toContain('approves it as it is now');
+});

@@ -82,8 +82,8 @@ export const scheduleTable = (
   say: (text: string) => string = (text) => text,
 ): readonly (readonly TableCell[])[] => [
   ...schedule.rows.map((row) => inOrder(row.kind === 'extra' ? cellsOf(row) : spokenCells(cellsOf(row), say))),
-  ...schedule.superseded.map(({ id, element, item, revision }) =>
-    inOrder({ id, status: 'superseded', element: say(element), item, revision }),
+  ...schedule.superseded.map(({ id, surfaces, element, item, revision }) =>
+    inOrder({ id, status: 'superseded', element: surfaces.length > 0 ? say(element) : element, item, revision }),
   ),
 ];
 

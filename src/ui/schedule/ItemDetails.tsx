@@ -109,6 +109,15 @@ export function ItemDetails({ row, doors }: ItemDetailsProps) {
             />
           )}
         </div>
+        {record.approved && row.approved === null && (
+          <button
+            type="button"
+            className="button button-outlined"
+            onClick={() => change({ approved: { ...record.approved!, on: doors.today, of: row.spec } })}
+          >
+            {ITEM.approveAnew(record.approved.by)}
+          </button>
+        )}
         <p className="small quiet">{ITEM.approvalMeans}</p>
         {finish !== null && (
           <TextField

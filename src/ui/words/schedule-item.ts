@@ -26,6 +26,7 @@ export const ITEM = spoken({
   slabs: 'Slab numbers',
   approval: 'Approval',
   approvedBy: 'Approved by',
+  approveAnew: (by: string) => `${by} approves it as it is now`,
   approvedOn: 'Approved on',
   approvalMeans: 'What is approved is the physical sample and this line, not a picture.',
   delivery: 'Delivery check',
