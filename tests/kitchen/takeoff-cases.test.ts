@@ -212,14 +212,15 @@ it('takes a window out of the tile it stands in', () => {
     runs: [{ ...left!, splash: 'backsplash-to-ceiling' }, back!],
   };
   const tile = measured(tiled, 'backsplash');
-  // 1.8 x 1.2 m; the left wall is tiled from the counter, 0.9 m, to the ceiling, 2.5 m, over 3.09 m less 8 mm of the tile in the corner.
+  // 1.8 x 1.2 m; the left wall is tiled from the counter, 0.9 m, to the ceiling, 2.5 m, over 3.09 m, less 8 mm
+  // beside the tile in the corner, which is 0.5 m high.
   expect(tile.deductions).toEqual([
     { kind: 'window', area_m2: expect.closeTo(1.8 * 1.2, 9) },
-    // The back wall's row of wall units ends against it: 310 mm deep, less 8 mm of the tile there, 720 mm high; a filler in the plane of
-    // its fronts, 20 x 715 mm; the end of its rail, 18 x 30 mm.
-    { kind: 'units', area_m2: expect.closeTo(0.302 * 0.72 + 0.02 * 0.715 + 0.018 * 0.03, 9) },
+    // The back wall's row of wall units ends against it: 310 mm deep, 720 mm high; a filler in the plane of its
+    // fronts, 20 x 715 mm; the end of its rail, 18 x 30 mm.
+    { kind: 'units', area_m2: expect.closeTo(0.31 * 0.72 + 0.02 * 0.715 + 0.018 * 0.03, 9) },
   ]);
-  expect(tile.gross_m2).toBeCloseTo(measured(usual, 'backsplash').gross_m2 + 3.082 * 1.6, 9);
+  expect(tile.gross_m2).toBeCloseTo(measured(usual, 'backsplash').gross_m2 + 3.082 * 0.5 + 3.09 * 1.1, 9);
   const small = measured(tiled, 'backsplash', { least_opening_m2: 3 });
   expect(small.deductions.map(({ kind }) => kind)).toEqual(['units']);
 });

@@ -1,5 +1,5 @@
 import type { RunRows } from '../../model/layout/types';
-import { ENDS, inwards, neighbor } from '../plan/run-ends';
+import { neighbor } from '../plan/run-ends';
 import type { Plan } from '../plan/types';
 import type { Assembly } from './assembly';
 import { hollowAll } from './cut-holes';
@@ -42,8 +42,8 @@ export function splashFields(plan: Plan, { wall, splash, over }: RunRows): Exten
 
 /** The fields of `splashFields` as thick as they are, and as long as the finish of the wall across leaves them. */
 export function laidFields(plan: Plan, run: RunRows): Extent[] {
-  const thickness = run.splash.kind === 'upstand' ? UPSTAND_THICKNESS : BACKSPLASH_THICKNESS;
-  return splashFields(plan, run).map((extent) => besideTheOther(plan, run, { ...extent, d: [0, thickness] }));
+  const thickness = thicknessOf(plan, run);
+  return splashFields(plan, run).flatMap((extent) => besideTheOther(plan, run, { ...extent, d: [0, thickness] }));
 }
 
 /** Tile on the walls behind the counters, round any window. Whole tiles start on the counter; one field a run. */
@@ -73,18 +73,39 @@ export function addUpstand(parts: Assembly, plan: Plan): void {
 /** The end of a run's finished wall that is on one's left when one faces it. */
 const leftEnd = (side: Side, { splash }: RunRows): number => (rightward(side) > 0 ? splash.from : splash.to);
 
-/** In a corner the finish of one wall stops at that of the other. */
-function besideTheOther(plan: Plan, run: RunRows, extent: Extent): Extent {
-  const [from, to] = ENDS.map((end, i) => {
-    const at = extent.a[i]!;
-    const other = run.ends[end] === 'meets' && at === run.splash[end] ? neighbor(plan, run, end) : undefined;
-    if (!other) return at;
-    return at + inwards(end) * (other.splash.kind === 'upstand' ? upstandThickness(plan) : BACKSPLASH_THICKNESS);
-  });
-  return { ...extent, a: [from!, to!] };
+/**
+ * In a corner the finish of a side wall stops at that of the back wall, as high as that is: over an upstand tile goes on to the wall.
+ * As fields from below to above.
+ */
+function besideTheOther(plan: Plan, run: RunRows, extent: Extent): Extent[] {
+  const back = run.ends.to === 'meets' && extent.a[1] === run.splash.to ? neighbor(plan, run, 'to') : undefined;
+  if (!back) return [extent];
+  const [from, to] = extent.a;
+  const isInCorner = ({ a }: Extent): boolean => (run.wall === 'left' ? a[0] <= 0 : a[1] >= plan.width - NEAR);
+  const across = splashFields(plan, back).filter(isInCorner);
+  const [low, high] = extent.z;
+  const between = across.flatMap(({ z }) => z).filter((z) => z > low + NEAR && z < high - NEAR);
+  const levels = [low, ...new Set(between.sort((p, q) => p - q)), high];
+  const parts: Extent[] = [];
+  for (const [i, top] of levels.slice(1).entries()) {
+    const bottom = levels[i]!;
+    const isBeside = across.some(({ z }) => z[0] < top - NEAR && z[1] > bottom + NEAR);
+    const end = isBeside ? to - thicknessOf(plan, back) : to;
+    const below = parts.at(-1);
+    if (below?.a[1] === end) parts[parts.length - 1] = { ...below, z: [below.z[0], top] };
+    else parts.push({ ...extent, a: [from, end], z: [bottom, top] });
+  }
+  return parts;
 }
 
-const upstandThickness = ({ upstand }: Plan): number => (upstand > 0 ? UPSTAND_THICKNESS : 0);
+/** Nearer than this is at, m. */
+const NEAR = 1e-6;
+
+/** Of what a run's wall is finished with, m; an upstand of no height has none. */
+function thicknessOf({ upstand }: Plan, { splash }: RunRows): number {
+  if (splash.kind !== 'upstand') return BACKSPLASH_THICKNESS;
+  return upstand > 0 ? UPSTAND_THICKNESS : 0;
+}
 
 /** From the lower left corner of the strip's face; top and ends turn over their edges. */
 function turnedOver(side: Side, left: number, bottom: number): Coordinates {

@@ -3,7 +3,7 @@ import type { RunRows } from '../../model/layout/types';
 import { leavesOf } from '../parts/opening-leaves';
 import { wallSide } from '../parts/side';
 import type { Piece } from './elevation-piece';
-import { wallLength } from './run-ends';
+import { meetsOtherRow, wallLength } from './run-ends';
 import type { Plan } from './types';
 
 /** Openings of a wall: windows and glazed doors with their leaves, the door, an open side. */
@@ -63,8 +63,11 @@ function runEnd(plan: Plan, run: RunRows, end: 'from' | 'to'): Piece[] {
     ];
   }
   const at = end === 'from' ? 0 : wallLength(plan, run.wall);
+  // In a corner rows end where the row across has its fronts: the one that owns the corner is behind them.
   const reach = run.ends[end] === 'meets' ? wallUnits.depth : 0;
-  const hasOver = run.over.some((row) => Math.abs(Math.abs(row[end] - at) - reach) < 1e-6 || row[end] === at);
+  const hasOver = run.over.some(
+    (row) => row[end] === at || Math.abs(Math.abs(row[end] - at) - reach) < 1e-6 || meetsOtherRow(plan, run, row, end),
+  );
   const over: Piece[] = hasOver
     ? [{ kind: 'side', surface: 'wall-fronts', a: out(wallUnits.depth), z: [wallUnits.bottom, wallUnits.top] }]
     : [];
