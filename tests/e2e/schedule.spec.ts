@@ -256,7 +256,10 @@ test('undo takes back one field at a time', async () => {
 });
 
 test('a frozen revision: what is changed after it is counted and struck through', async () => {
-  await dialog().getByRole('button', { name: 'Freeze a revision' }).click();
+  await dialog().getByRole('button', { name: 'Freeze a revision…' }).click();
+  await expect(field('Name of the revision')).toBeFocused();
+  await page.keyboard.type('Before the sheet');
+  await page.keyboard.press('Enter');
   await expect(dialog().getByRole('status')).toHaveText('As frozen in R1.');
   await close();
   await sample(page, 'backsplash').click();
@@ -278,6 +281,38 @@ test('a frozen revision: what is changed after it is counted and struck through'
   // What was said of the tile before was said of it alone.
   await opened('BS1');
   await expect(field('Note')).toHaveValue('');
+});
+
+test('a frozen revision is looked at as it was, and nothing in it can be changed', async () => {
+  await view('Revisions');
+  const list = dialog().getByRole('list', { name: 'Revisions' });
+  await expect(list.getByRole('heading')).toHaveText(['Now', 'R1 Before the sheet']);
+  await expect(list).toContainText('Sheet of one color');
+  await expectNoFindings(page, 'dialog');
+  await dialog().getByRole('button', { name: 'Look at R1' }).click();
+  await expect(dialog().getByRole('status')).toHaveText(/^R1, Before the sheet, frozen .+\. To look at only\.$/);
+  await expect(dialog().getByRole('heading', { name: /^Schedule/ })).toBeFocused();
+  await expect(line('BS1')).toContainText('Neutral white tile');
+  await opened('BS1');
+  await expect(field('Note')).toHaveValue('Start at the window, two rows.');
+  await expect(field('Note')).toBeDisabled();
+  await expectNoFindings(page, 'dialog');
+  const saving = page.waitForEvent('download');
+  await dialog().getByRole('button', { name: 'Save as a table' }).click();
+  const file = await saving;
+  expect(file.suggestedFilename()).toMatch(/ R1 schedule\.csv$/);
+  expect(readFileSync(await file.path(), 'utf8')).toContain('Neutral white tile');
+  for (const name of ['Samples', 'Job and dates', 'What quantities rest on']) {
+    await view(name);
+    for (const one of await dialog().locator('.schedule-body :is(input, select, textarea):visible').all()) {
+      await expect(one).toBeDisabled();
+    }
+  }
+  await dialog().getByRole('button', { name: 'Back to now' }).click();
+  await expect(line('BS1')).toContainText('Sheet of one color');
+  await opened('BS1');
+  await expect(field('Note')).toBeEnabled();
+  await close();
 });
 
 test('a reload keeps all of it', async () => {

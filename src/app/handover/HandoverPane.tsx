@@ -20,7 +20,7 @@ import { useViews } from './use-views';
 
 /** The handover set of the project as it is now, gathered and shown as it will print. */
 export function HandoverPane() {
-  const { store } = useApp();
+  const { store, actions } = useApp();
   const project = useAppState(documentOf);
   const unit = useAppState(lengthUnitOf);
   const present = useAppState((state) => (state.room ? presentSurfaces(state.room) : SURFACES));
@@ -58,8 +58,8 @@ export function HandoverPane() {
     date,
     signed: options.find(({ option }) => option.id === choices.signed) ?? options[0]!,
     options,
-    preparedFor: choices.preparedFor,
-    preparedBy: choices.preparedBy,
+    preparedFor: project.job?.prepared_for ?? '',
+    preparedBy: project.job?.prepared_by ?? '',
     viewpoint,
     unit,
     present,
@@ -72,6 +72,9 @@ export function HandoverPane() {
       settings={project.settings}
       choices={choices}
       onChoices={(change) => setChoices((before) => ({ ...before, ...change }))}
+      job={project.job ?? {}}
+      onJob={(job, continues) => actions.run({ kind: 'set-job', job }, continues)}
+      freezing={revision === null ? { revisions: project.revisions?.length ?? 0, onFreeze: actions.freeze } : null}
       parts={choices.onePage ? onePageParts(set, choices.paper) : handoverParts(set, choices.paper, orderingParts(set))}
       running={HANDOVER.running(project.name, revisionText(revision))}
       progress={
@@ -104,8 +107,6 @@ function usualChoices(state: AppState): HandoverChoices {
     signed: options.some(({ id }) => id === chosen) ? chosen : options.at(-1)!.id,
     day: day.id,
     evening: evening.id,
-    preparedFor: project.job?.prepared_for ?? '',
-    preparedBy: project.job?.prepared_by ?? '',
     onePage: false,
   };
 }

@@ -1,13 +1,13 @@
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
 import { tableCsv } from '../../io/table-csv';
 import { cautionsOf } from '../../kitchen/cautions-of';
 import { scheduleOf } from '../../kitchen/schedule/schedule-of';
 import { SCHEDULE_COLUMNS, scheduleTable } from '../../kitchen/schedule/schedule-table';
 import type { ScheduleRow } from '../../kitchen/schedule/types';
 import type { OrderCommand } from '../../model/commands';
+import type { Project } from '../../model/project';
 import { inTradeWords } from '../../model/trade-words';
 import { ScheduleDialog } from '../../ui/schedule/ScheduleDialog';
-import { SCHEDULE } from '../../ui/words/schedule';
 import { useApp, useAppState } from '../context';
 import { fileNameOf } from '../file-name';
 import { frozenRevision } from '../handover/frozen-revision';
@@ -19,21 +19,25 @@ import { usePaints } from '../use-option-paints';
 
 const PLAIN = { layout: 'plain' } as const;
 
-/** The schedule of the option on screen; what is tried is not in it, for nothing was decided by it. */
+/** The schedule of the option on screen, as it is or as it was frozen; what is tried is not in it, for nothing was decided by it. */
 export function SchedulePane() {
   const { store, actions } = useApp();
-  const project = useAppState(documentOf);
+  const present = useAppState(documentOf);
+  const [frozen, setFrozen] = useState<string | null>(null);
+  const past = present.revisions?.find(({ id }) => id === frozen) ?? null;
+  const project = useMemo(() => (past ? asItWas(present, past.id) : present), [present, past]);
   const shown = useAppState(chosenOption).id;
   const assessment = useAppState((state) => state.assessments[shown] ?? null);
   const option = project.options.find(({ id }) => id === shown) ?? project.options[0]!;
   const words = useAppState(wordsOf);
   const paintOf = usePaints();
-  const day = today();
+  const now = today();
+  const day = past ? past.at.slice(0, now.length) : now;
   const schedule = useMemo(
-    () => scheduleOf(project, option, cautionsOf(project, option, assessment), day),
-    [project, option, assessment, day],
+    () => scheduleOf(project, option, cautionsOf(project, option, past ? null : assessment), day),
+    [project, option, past, assessment, day],
   );
-  const isFrozen = useMemo(() => frozenRevision(project) !== null, [project]);
+  const isFrozen = useMemo(() => frozenRevision(present) !== null, [present]);
   const library = useMemo(() => new Map(project.library.map((finish) => [finish.id, finish])), [project.library]);
   const run = (command: OrderCommand, continues = false) => actions.run(command, continues);
   return (
@@ -42,7 +46,9 @@ export function SchedulePane() {
       kitchen={project.kitchen}
       schedule={schedule}
       library={library}
-      revision={project.revisions?.at(-1)?.id ?? null}
+      revisions={present.revisions ?? []}
+      present={present}
+      past={past}
       isFrozen={isFrozen}
       today={day}
       records={option.items ?? []}
@@ -66,17 +72,25 @@ export function SchedulePane() {
       onRemoveSample={(finish) => run({ kind: 'remove-sample', finish })}
       onJob={(job, continues) => run({ kind: 'set-job', job }, continues)}
       onAssumptions={(assumptions) => run({ kind: 'set-assumptions', assumptions })}
-      onFreeze={() => actions.freeze(SCHEDULE.revisionName(option.name), '')}
+      onFreeze={actions.freeze}
+      onLookAt={setFrozen}
       onCsv={() => {
         const text = tableCsv(
           SCHEDULE_COLUMNS,
           scheduleTable(schedule, (text) => inTradeWords(text, words)),
           true,
         );
-        saveBlob(new Blob([text], { type: 'text/csv;charset=utf-8' }), `${fileNameOf(project)} schedule.csv`);
+        const name = [fileNameOf(project), past?.id, 'schedule.csv'].filter(Boolean).join(' ');
+        saveBlob(new Blob([text], { type: 'text/csv;charset=utf-8' }), name);
       }}
       onPrint={() => store.setState({ ordering: false, handover: true })}
       onClose={() => store.setState({ ordering: false })}
     />
   );
+}
+
+/** A project on the day a revision of it was frozen: with that one as the latest, so that its rows stand as they were signed. */
+function asItWas({ revisions = [] }: Project, revision: string): Project {
+  const until = revisions.slice(0, revisions.findIndex(({ id }) => id === revision) + 1);
+  return { ...until.at(-1)!.document, revisions: until };
 }

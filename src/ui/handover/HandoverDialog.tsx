@@ -1,10 +1,14 @@
 import { Printer, X } from 'lucide-react';
 import { useEffect, useId, useRef } from 'react';
+import type { Job } from '../../model/order/records';
 import type { Option, Setting } from '../../model/project';
 import { Menu } from '../drawer/Menu';
 import { Choices } from '../parts/Choices';
+import { FreezeForm } from '../revisions/FreezeForm';
+import { TextField } from '../schedule/TextField';
 import { HANDOVER } from '../words/handover';
 import { settingNames } from '../words/picture';
+import { PROJECTS } from '../words/projects';
 import type { SheetPart } from './blocks';
 import { type Paper, Sheets } from './Sheets';
 import './handover.css';
@@ -17,8 +21,6 @@ export interface HandoverChoices {
   readonly signed: string;
   readonly day: string;
   readonly evening: string;
-  readonly preparedFor: string;
-  readonly preparedBy: string;
   readonly onePage: boolean;
 }
 
@@ -37,6 +39,11 @@ export interface HandoverDialogProps {
   readonly settings: readonly Setting[];
   readonly choices: HandoverChoices;
   readonly onChoices: (change: Partial<HandoverChoices>) => void;
+  /** Whom it is for and by whom: kept with the schedule. */
+  readonly job: Job;
+  readonly onJob: (job: Job, continues: boolean) => void;
+  /** How to freeze the project, for the set to be signed; null where it is as frozen. */
+  readonly freezing: { readonly revisions: number; readonly onFreeze: (name: string, note: string) => void } | null;
   readonly parts: readonly SheetPart[];
   readonly running: string;
   readonly progress: HandoverProgress | null;
@@ -48,7 +55,7 @@ export interface HandoverDialogProps {
 
 /** The pages of the handover set as they will print, over the whole window, with what one may choose about them. */
 export function HandoverDialog(props: HandoverDialogProps) {
-  const { options, choices, onChoices, parts, running, progress } = props;
+  const { options, choices, onChoices, job, onJob, freezing, parts, running, progress } = props;
   const dialog = useRef<HTMLDialogElement>(null);
   const title = useRef<HTMLHeadingElement>(null);
   const id = useId();
@@ -143,15 +150,15 @@ export function HandoverDialog(props: HandoverDialogProps) {
             choices={settings}
             onChoose={(evening) => onChoices({ evening })}
           />
-          <NameField
+          <TextField
             label={HANDOVER.preparedFor}
-            value={choices.preparedFor}
-            onChange={(preparedFor) => onChoices({ preparedFor })}
+            value={job.prepared_for ?? ''}
+            onText={(prepared_for, continues) => onJob({ ...job, prepared_for }, continues)}
           />
-          <NameField
+          <TextField
             label={HANDOVER.preparedBy}
-            value={choices.preparedBy}
-            onChange={(preparedBy) => onChoices({ preparedBy })}
+            value={job.prepared_by ?? ''}
+            onText={(prepared_by, continues) => onJob({ ...job, prepared_by }, continues)}
           />
           <label className="check">
             <input
@@ -161,6 +168,12 @@ export function HandoverDialog(props: HandoverDialogProps) {
             />
             {HANDOVER.onePage}
           </label>
+          {freezing && (
+            <details className="handover-freeze">
+              <summary>{HANDOVER.freeze}</summary>
+              <FreezeForm usual={PROJECTS.revisionUsual(freezing.revisions + 1)} onFreeze={freezing.onFreeze} />
+            </details>
+          )}
         </div>
       </header>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard */}
@@ -168,31 +181,6 @@ export function HandoverDialog(props: HandoverDialogProps) {
         <Sheets paper={choices.paper} parts={parts} running={running} />
       </section>
     </dialog>
-  );
-}
-
-interface NameFieldProps {
-  readonly label: string;
-  readonly value: string;
-  readonly onChange: (value: string) => void;
-}
-
-const LONGEST_NAME = 80;
-
-function NameField({ label, value, onChange }: NameFieldProps) {
-  const field = useId();
-  return (
-    <div className="field">
-      <label htmlFor={field}>{label}</label>
-      <input
-        id={field}
-        className="input"
-        value={value}
-        maxLength={LONGEST_NAME}
-        title={HANDOVER.namesHint}
-        onChange={({ target }) => onChange(target.value)}
-      />
-    </div>
   );
 }
 

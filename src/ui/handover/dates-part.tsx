@@ -7,6 +7,7 @@ import { elementInLine, elementText } from '../schedule/row-words';
 import { ORDERING } from '../words/ordering-pages';
 import { SCHEDULE } from '../words/schedule';
 import type { Block, FlowPart } from './blocks';
+import { withUnits } from './unbroken';
 
 /** When what is put in, and when to order it. */
 export function datesPart({ rows }: Schedule, days: { readonly [S in Stage]: Day } | null): FlowPart {
@@ -60,7 +61,7 @@ export function datesPart({ rows }: Schedule, days: { readonly [S in Stage]: Day
             {elementText(row)}
             {row.state === 'open' && <span className="sheet-small">{ORDERING.undecided}</span>}
           </>,
-          boughtText(row),
+          withUnits(boughtText(row)),
         ],
       })),
     });

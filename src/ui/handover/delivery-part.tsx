@@ -6,6 +6,7 @@ import { capital } from '../words/numbers';
 import { ORDERING } from '../words/ordering-pages';
 import type { FlowPart } from './blocks';
 import { TickBoxes } from './TickBoxes';
+import { withUnits } from './unbroken';
 
 /** What comes, with room to write down what it is and whether it is right. */
 export function deliveryPart({ rows }: Schedule): FlowPart {
@@ -40,7 +41,7 @@ export function deliveryPart({ rows }: Schedule): FlowPart {
               {row.finish === null ? row.item : capital(labelWithoutCode(row.item, row.finish))}
               <span className="sheet-small">{row.finish === null ? locationText(row) : elementText(row)}</span>
             </>,
-            boughtText(row),
+            withUnits(boughtText(row)),
             Object.values(row.lot ?? {})
               .filter(Boolean)
               .join(', '),

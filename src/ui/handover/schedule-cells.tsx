@@ -1,8 +1,9 @@
 import type { ReactNode } from 'react';
 import type { ScheduleRow } from '../../kitchen/schedule/types';
+import type { Day } from '../../model/order/day';
 import type { Finish } from '../../model/project';
 import { sheenOf } from '../../model/sheens';
-import { dayText } from '../schedule/day-text';
+import { dayText as textOfDay } from '../schedule/day-text';
 import { rowPrice } from '../schedule/price-text';
 import { boughtText, netText } from '../schedule/quantity-text';
 import { elementText, locationText, problemText } from '../schedule/row-words';
@@ -12,6 +13,9 @@ import { capital, integer } from '../words/numbers';
 import { ORDERING } from '../words/ordering-pages';
 import { SAMPLES, SCHEDULE } from '../words/schedule';
 import { retold } from '../words/spoken';
+import { unbroken, withUnits } from './unbroken';
+
+const dayText = (day: Day): string => unbroken(textOfDay(day));
 
 const Small = ({ children }: { readonly children: ReactNode }) => <span className="sheet-small">{children}</span>;
 
@@ -81,13 +85,13 @@ export function quantityCell(row: ScheduleRow): ReactNode {
   const { quantity } = row;
   if (!quantity) {
     if (row.state === 'fixed') return ORDERING.stays;
-    if (row.kind === 'extra') return <b>{boughtText(row)}</b>;
+    if (row.kind === 'extra') return <b>{withUnits(boughtText(row))}</b>;
     return row.problems.length === 0 ? '' : ORDERING.cannotTell;
   }
   return (
     <>
-      <b>{boughtText(row)}</b>
-      <Small>{ORDERING.net(netText(quantity))}</Small>
+      <b>{withUnits(boughtText(row))}</b>
+      <Small>{ORDERING.net(withUnits(netText(quantity)))}</Small>
       {quantity.waste_percent > 0 && <Small>{ORDERING.waste(String(quantity.waste_percent))}</Small>}
       {quantity.order.spares > 0 && <Small>{ORDERING.spare(quantity.order.spares)}</Small>}
     </>
@@ -123,7 +127,9 @@ export function datesCell(row: ScheduleRow): ReactNode {
         ORDERING.noDates
       )}
       {row.needed_on && <Small>{ORDERING.needed(dayText(row.needed_on))}</Small>}
-      <Small>{row.lead_time_weeks === null ? ORDERING.noLead : ORDERING.lead(leadTime(row.lead_time_weeks))}</Small>
+      <Small>
+        {row.lead_time_weeks === null ? ORDERING.noLead : ORDERING.lead(unbroken(leadTime(row.lead_time_weeks)))}
+      </Small>
     </>
   );
 }

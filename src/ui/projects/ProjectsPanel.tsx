@@ -1,10 +1,10 @@
 import type { ReactNode } from 'react';
 import type { Option, Project, Revision } from '../../model/project';
 import { OpenFileButton } from '../parts/OpenFileButton';
+import { FreezeForm } from '../revisions/FreezeForm';
 import { PanelFrame } from '../room/PanelFrame';
 import { shownName } from '../words/built-in';
 import { PROJECTS } from '../words/projects';
-import { FreezeForm } from './FreezeForm';
 import { KeptList, type KeptListProps } from './KeptList';
 import { NameField } from './NameField';
 import { NoteField } from './NoteField';

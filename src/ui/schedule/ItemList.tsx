@@ -37,7 +37,7 @@ export function ItemList(doors: ScheduleDoors) {
           />
         ))}
       </ul>
-      <ExtraForm doors={doors} onAdded={setOpen} />
+      {doors.past === null && <ExtraForm doors={doors} onAdded={setOpen} />}
       {superseded.length > 0 && (
         <section className="items-gone" aria-label={SCHEDULE.superseded}>
           <h3>{SCHEDULE.superseded}</h3>

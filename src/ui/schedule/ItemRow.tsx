@@ -60,9 +60,11 @@ export function ItemRow({ row, doors, isOpen, onOpen }: ItemRowProps) {
         <span className="item-settle small">{settles > 0 && SCHEDULE.toSettle(settles)}</span>
       </button>
       {isOpen && (
-        <div id={id} className="item-more">
-          {row.kind === 'extra' ? <ExtraFields row={row} doors={doors} /> : <ItemDetails row={row} doors={doors} />}
-        </div>
+        <fieldset className="as-frozen" disabled={doors.past !== null}>
+          <div id={id} className="item-more">
+            {row.kind === 'extra' ? <ExtraFields row={row} doors={doors} /> : <ItemDetails row={row} doors={doors} />}
+          </div>
+        </fieldset>
       )}
     </li>
   );

@@ -4,7 +4,7 @@ import type { Kitchen } from '../../model/kitchen';
 import type { Day } from '../../model/order/day';
 import type { ExtraItem, ItemRecord, Job, SampleRecord } from '../../model/order/records';
 import type { Stage } from '../../model/order/stages';
-import type { Finish } from '../../model/project';
+import type { Finish, ProjectDocument, Revision } from '../../model/project';
 import type { QuantityAssumptions } from '../../model/quantity/assumptions';
 import type { SwatchPaint } from '../swatch/swatch-paint';
 
@@ -17,8 +17,12 @@ export interface ScheduleDoors {
   readonly kitchen: Kitchen;
   readonly schedule: Schedule;
   readonly library: ReadonlyMap<string, Finish>;
-  /** The latest frozen revision; null where there is none. */
-  readonly revision: string | null;
+  /** Frozen revisions, oldest first. */
+  readonly revisions: readonly Revision[];
+  /** The project as it is now, whatever is shown. */
+  readonly present: ProjectDocument;
+  /** The frozen revision that is looked at, in which nothing can be changed; null for the present. */
+  readonly past: Revision | null;
   /** The project is as that one, in everything. */
   readonly isFrozen: boolean;
   /** The day it is. */
@@ -29,6 +33,9 @@ export interface ScheduleDoors {
   readonly job: Job;
   readonly days: { readonly [S in Stage]: Day } | null;
   readonly assumptions: Partial<QuantityAssumptions>;
+  readonly onFreeze: (name: string, note: string) => void;
+  /** Shows a frozen revision, or the present again. */
+  readonly onLookAt: (revision: string | null) => void;
   readonly paintOf: (row: ScheduleRow) => SwatchPaint | null;
   readonly onRecord: (record: ItemRecord, continues: Continues) => void;
   readonly onState: (row: ScheduleRow, state: DecisionState) => void;

@@ -21,7 +21,7 @@ export const HANDOVER = spoken({
   evening: 'Evening',
   preparedFor: 'Prepared for',
   preparedBy: 'Prepared by',
-  namesHint: 'Only for this set. Names that are to stay are kept with the schedule.',
+  freeze: 'A draft: freeze it to be signed',
   onePage: 'One page only',
   pages: 'Pages as they will print',
   making: (option: string, setting: string, done: number, of: number) =>
@@ -101,7 +101,7 @@ export const BRIEF = spoken({
 export const VIEWS = spoken({
   title: (option: string) => `The room as ${option}`,
   picture: (option: string, setting: string) => `The kitchen as ${option}, ${setting.toLowerCase()} light`,
-  missing: 'This view was not drawn.',
+  missing: 'This view is not drawn yet.',
   cct: (kelvin: number) => `about ${100 * Math.round(kelvin / 100)} K at the counter`,
   from: (viewpoint: string, isMoved: boolean) =>
     isMoved ? `seen from near the place "${viewpoint}"` : `seen from the place "${viewpoint}"`,
@@ -204,7 +204,7 @@ export const SIGN = spoken({
   what: (option: string, revision: string) =>
     `Signed is the finish schedule of ${option} in revision ${revision}, together with the physical samples that were approved. Pictures and printed colors are there to talk about, and are not part of what is signed.`,
   draft:
-    'This set is a draft: the project as it is here was not frozen as a revision, so there is no number to sign. Freeze one under Projects, Revisions, and print the set again.',
+    'This set is a draft: the project as it is here was not frozen as a revision, so there is no number to sign. Freeze a revision, and print the set again.',
   draftMark: 'Draft, not for signature',
   changes: 'After this, a change is a new revision with a new number and a new signature.',
   approved: 'Samples approved',

@@ -6,14 +6,13 @@ import { spoken } from './spoken';
 
 /** Words of the schedule, its samples, dates and quantities. */
 export const SCHEDULE = spoken({
-  revisionName: (option: string) => `Schedule of ${option}`,
   title: 'Schedule',
   /** Beside the title. */
   ofOption: (option: string) => `of ${option}`,
   close: 'Close',
   csv: 'Save as a table',
   print: 'Handover set…',
-  freeze: 'Freeze a revision',
+  freeze: 'Freeze a revision…',
   views: 'What to look at',
   view: {
     items: 'Items',
@@ -21,6 +20,7 @@ export const SCHEDULE = spoken({
     job: 'Job and dates',
     quantities: 'What quantities rest on',
     drawings: 'Drawings',
+    revisions: 'Revisions',
   },
   frozenAs: (id: string) => `As frozen in ${id}.`,
   notFrozen: 'A draft: what is signed is a frozen revision.',

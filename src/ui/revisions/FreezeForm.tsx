@@ -1,14 +1,16 @@
-import { type FormEvent, useId, useState } from 'react';
+import { type FormEvent, type Ref, useId, useState } from 'react';
 import { PROJECTS } from '../words/projects';
+import './revisions.css';
 
 interface FreezeFormProps {
+  readonly ref?: Ref<HTMLInputElement>;
   /** The name it gets when none is typed. */
   readonly usual: string;
   readonly onFreeze: (name: string, note: string) => void;
 }
 
-/** Freezes the project as it is, under a name and with a note. */
-export function FreezeForm({ usual, onFreeze }: FreezeFormProps) {
+/** Freezes the project as it is, under a name and with a note; `ref` is the field of the name. */
+export function FreezeForm({ ref, usual, onFreeze }: FreezeFormProps) {
   const id = useId();
   const [name, setName] = useState('');
   const [note, setNote] = useState('');
@@ -19,10 +21,11 @@ export function FreezeForm({ usual, onFreeze }: FreezeFormProps) {
     setNote('');
   };
   return (
-    <form className="project-form" onSubmit={freeze}>
+    <form className="freeze-form" onSubmit={freeze}>
       <div className="field">
         <label htmlFor={`${id}-name`}>{PROJECTS.revisionName}</label>
         <input
+          ref={ref}
           id={`${id}-name`}
           className="input"
           value={name}
