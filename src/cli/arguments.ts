@@ -64,18 +64,33 @@ function readWords<O extends Options>(
   usage: string,
 ): Result<{ readonly words: readonly string[]; readonly values: Parsed<O>['values'] }> {
   try {
-    const parsed = parseArgs({
+    const config = {
       args: args.map(keepNumbers),
       options,
       allowPositionals: true,
       strict: true,
-    }) as Parsed<O>;
-    return success({ words: parsed.positionals.map(numbersBack), values: parsed.values });
+      tokens: true,
+    } as const;
+    const { tokens, ...parsed } = parseArgs(config);
+    const twice = saidTwice(tokens, options);
+    if (twice !== null) return wrongArguments(`--${twice} is given twice; it takes one value.`, usage);
+    const { positionals, values } = parsed as unknown as Parsed<O>;
+    return success({ words: positionals.map(numbersBack), values });
   } catch (error) {
     // parseArgs reports wrong arguments by exceptions with these codes; anything else is a bug.
     if (!isArgumentError(error)) throw error;
     return wrongArguments(valueMissing(error) ?? firstSentence(error.message), usage);
   }
+}
+
+/** The first option with one value that stands twice: parseArgs would take the last and say nothing. */
+function saidTwice(
+  tokens: readonly { readonly kind: string; readonly name?: string }[],
+  options: Options,
+): string | null {
+  const said = tokens.flatMap(({ kind, name }) => (kind === 'option' && name !== undefined ? [name] : []));
+  const isSingle = (name: string): boolean => options[name]?.type === 'string' && options[name].multiple !== true;
+  return said.find((name, i) => isSingle(name) && said.indexOf(name) < i) ?? null;
 }
 
 const wrongArguments = (text: string, usage: string): Result<never> =>

@@ -21,6 +21,8 @@ export function readSpeech(
   for (let i = 0; i < argv.length; i++) {
     const [, option, value] = /^--(words|units)(?:=(.*))?$/.exec(argv[i]!) ?? [];
     if (option === undefined) rest.push(argv[i]!);
+    else if (asked[option] !== undefined)
+      return wrong(`--${option} is given twice; it takes one value.`, 'Leave one of them out.');
     else asked[option] = value ?? argv[++i] ?? '';
   }
   const { words = 'us', units } = asked;

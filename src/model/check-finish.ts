@@ -7,7 +7,7 @@ import { type Bounds, checkNumber, checkText } from './check-number';
 import { checkOrigin, checkTags } from './check-tags';
 import { isEmpty } from './empty-surface';
 import { checkPrice } from './price';
-import type { Finish } from './project';
+import type { Finish, Supply } from './project';
 
 /** Sizes of pieces and patterns, mm: from a fine fleck to a slab. */
 const SIZE_MM: Bounds = [0.1, 5000, 'mm'];
@@ -15,6 +15,10 @@ const SIZE_MM: Bounds = [0.1, 5000, 'mm'];
 const SLAB_MM: Bounds = [500, 4000, 'mm'];
 /** From a coating or a foil to a block of stone (our judgment). */
 export const THICKNESS_MM: Bounds = [0.1, 200, 'mm'];
+/** Longer than ten years is a slip of the pen. */
+const LEAD_WEEKS: Bounds = [0, 520, 'weeks'];
+/** Nothing for a kitchen is sold in packs of more (our judgment); a pack of 0 says nothing of what is in it. */
+const PACK: Bounds = [0, 1_000_000, ''];
 const PERCENT: Bounds = [0, 100, ''];
 const SHARE: Bounds = [0, 1, ''];
 /** More than this and a color says nothing. */
@@ -69,6 +73,7 @@ export function checkFinish(finish: Finish, path: string): readonly Problem[] {
     ...(finish.thickness_mm === undefined
       ? []
       : checkNumber(finish.thickness_mm, THICKNESS_MM, `${path}.thickness_mm`)),
+    ...checkSupply(finish.supply ?? {}, `${path}.supply`),
     ...(finish.supply?.price ? checkPrice(finish.supply.price, `${path}.supply.price`) : []),
     ...checkTags(finish.tags ?? [], `${path}.tags`),
     ...(finish.origin ? checkOrigin(finish.origin, `${path}.origin`) : []),
@@ -103,6 +108,11 @@ export function checkFinish(finish: Finish, path: string): readonly Problem[] {
   }
   return problems;
 }
+
+const checkSupply = ({ pack, lead_time_weeks }: Supply, path: string): readonly Problem[] => [
+  ...(pack === undefined ? [] : checkNumber(pack, PACK, `${path}.pack`)),
+  ...(lead_time_weeks === undefined ? [] : checkNumber(lead_time_weeks, LEAD_WEEKS, `${path}.lead_time_weeks`)),
+];
 
 const LIGHTNESS: Bounds = [0, 100, '(CIELAB L*)'];
 /** No surface has more chroma under any CIE light. */

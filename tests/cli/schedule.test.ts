@@ -45,6 +45,25 @@ describe('schedule', () => {
     expect(out).not.toMatch(/\d mm\b/);
   });
 
+  it('does not open a project with times and packs there are none of', () => {
+    const supplied = (from: RegExp, to: string) => demoText().replace(from, to);
+    for (const [text, says] of [
+      [supplied(/"lead_time_weeks": [\d.]+/, '"lead_time_weeks": -2'), /supply\.lead_time_weeks is -2, outside 0 to 520/],
+      [supplied(/"lead_time_weeks": [\d.]+/, '"lead_time_weeks": 1e9'), /supply\.lead_time_weeks is 1000000000/],
+      [supplied(/"pack": [\d.]+/, '"pack": -1'), /supply\.pack is -1, outside 0/],
+    ] as const) {
+      const { exit, out, messages } = run(['schedule', fileWith('supply.json', text), ...OPTION]);
+      expect([exit, out]).toEqual([2, '']);
+      expect(messages).toMatch(says);
+    }
+  });
+
+  it('says that a pack of next to nothing is none', () => {
+    const tiny = demoText().replaceAll('"box of 1 m2"', '"box of 0.000001 m2"');
+    const { out } = run(['schedule', fileWith('tiny.json', tiny), ...OPTION]);
+    expect(out.replace(/\s+/g, ' ')).toContain('"box of 0.000001 m2" does not say how much is in a pack');
+  });
+
   it.each([
     ['two forms at once', ['schedule', DEMO_PATH, '--csv', '--json'], /--csv and --json/],
     ['no file', ['schedule'], /project file/],

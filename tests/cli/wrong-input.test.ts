@@ -12,6 +12,55 @@ const february = fileWith('february.json', demoText().replace(/"month": \d+,\s*"
 const lava = fileWith('lava.json', demoText().replace(/"ground": "\w+"/, '"ground": "lava"'));
 const unevenSpectrum = fileWith('uneven.csv', '400,0.5\n410,0.5\n450,0.5\n');
 
+const SINGLE: readonly (readonly [command: readonly string[], options: readonly string[]])[] = [
+  [
+    ['assess', DEMO_PATH],
+    ['option', 'setting'],
+  ],
+  [
+    ['carry-over', DEMO_PATH, DEMO_PATH],
+    ['option', 'setting', 'look-option'],
+  ],
+  [
+    ['color', '#fff'],
+    ['illuminant', 'observer', 'specular', 'class', 'gloss', 'lrv'],
+  ],
+  [['compare', DEMO_PATH], ['setting']],
+  [
+    ['import', 'range.csv'],
+    ['class', 'gloss', 'illuminant', 'observer', 'provenance', 'scale', 'name', 'out', 'csv'],
+  ],
+  [
+    ['lamp', 'lamp.csv'],
+    ['column', 'samples'],
+  ],
+  [
+    ['light', DEMO_PATH],
+    ['option', 'setting', 'stand', 'export-room'],
+  ],
+  [['schedule', DEMO_PATH], ['option']],
+  [
+    ['shift', '#fff'],
+    ['finish', 'beside'],
+  ],
+  [
+    ['shortlist', DEMO_PATH],
+    ['surface', 'option', 'setting', 'library', 'why'],
+  ],
+];
+
+it('takes no option twice that has one value, in any command', () => {
+  for (const [command, options] of SINGLE) {
+    for (const option of options) {
+      const { exit, out, messages } = run([...command, `--${option}`, '1', `--${option}=2`]);
+      expect([exit, out], `${command[0]} --${option}`).toEqual([2, '']);
+      expect(messages).toMatch(
+        new RegExp(`^--${option} is given twice; it takes one value\\. Usage: upstand ${command[0]} `),
+      );
+    }
+  }
+});
+
 // Each message has to name the place (file, line, argument) and what to do.
 it.each<[string, readonly string[], readonly RegExp[]]>([
   ['an unknown command', ['bake'], [/"bake"/, /assess, .*color, .*light, schedule, shift, shortlist.*, help/]],
@@ -19,6 +68,12 @@ it.each<[string, readonly string[], readonly RegExp[]]>([
   ['no project', ['assess'], [/project file is missing/, /Usage: upstand assess PROJECT/]],
   ['no color', ['color'], [/color is missing/, /Usage: upstand color VALUE/]],
   ['an unknown flag', ['assess', DEMO_PATH, '--colour'], [/--colour/, /Usage/]],
+  [
+    'an option given twice',
+    ['schedule', DEMO_PATH, '--option', 'copied-look', '--option', 'our-floor'],
+    [/--option is given twice/, /Usage/],
+  ],
+  ['words given twice', ['assess', DEMO_PATH, '--words', 'uk', '--words=us'], [/--words is given twice/, /Leave one/]],
   ['a flag without its value', ['light', DEMO_PATH, '--setting'], [/--setting needs a value/, /Usage/]],
   ['a day there is none of', ['light', february], [/: settings\[0\]\.daylight\.day: month 2 has no day 30\. Give/]],
   [

@@ -143,7 +143,16 @@ describe('what one says of an item', () => {
     expect(row.total).toEqual({ amount: 30 * row.quantity!.order.packs!, currency: 'EUR' });
   });
 
-  it('something no surface shows stands last, as it was written', () => {
+  it('something no surface shows stands behind the items it is put in with', () => {
+    const extra = { id: 'X1', what: 'Underlay', stage: 'floor' } as const;
+    const later = { id: 'X2', what: 'Clips', stage: 'cabinets' } as const;
+    const { rows } = scheduled(
+      demoAfter({ kind: 'set-extra', option: OPTION, extra: later }, { kind: 'set-extra', option: OPTION, extra }),
+    );
+    expect(rows.slice(0, 6).map(({ id }) => id)).toEqual(['FL1', 'FL1G', 'X1', 'FR1', 'HW1', 'X2']);
+  });
+
+  it('something no surface shows stands last where it comes with the paint, as it was written', () => {
     const extra = {
       id: 'X1',
       what: 'Primer',

@@ -209,6 +209,26 @@ const jobOf = (of: Project): string => {
   return plain(renderToStaticMarkup(createElement(JobForm, { ...doorsOf(of), schedule, days: schedule.days })));
 };
 
+it('what stays takes no days, whether a first day is set or not', () => {
+  for (const job of [JOB, {}]) {
+    const of = demoAfter({ kind: 'set-job', job });
+    const { floor, cabinets } = fieldsOf(of);
+    expect(floor).toMatch(/placeholder="0"/);
+    expect(plain(floor!)).toContain('what is there stays: no days');
+    expect(cabinets).toMatch(/placeholder="4"/);
+    const given = fieldsOf(demoAfter({ kind: 'set-job', job: { ...job, stage_days: { floor: 2 } } }));
+    expect(given.floor).not.toContain('stays');
+  }
+});
+
+/** The fields of the first two stages, in markup. */
+function fieldsOf(of: Project): { readonly floor: string; readonly cabinets: string } {
+  const schedule = scheduled(of, '2026-05-04');
+  const form = createElement(JobForm, { ...doorsOf(of), job: of.job ?? {}, schedule, days: schedule.days });
+  const [, floor, cabinets] = renderToStaticMarkup(form).split('job-stages')[1]!.split('<li>');
+  return { floor: floor!, cabinets: cabinets! };
+}
+
 describe('that the counter comes by a lead time is said', () => {
   const FROM = 'weeks from the template: the longest lead time';
 

@@ -47,11 +47,14 @@ export function weeksInCell(cell: string, heading: string, comma: boolean): numb
   return unit === null || number * unit > 200 ? null : Number((number * unit).toFixed(2));
 }
 
+/** More is the number of an article (our judgment). */
+const MOST_IN_PACK = 1_000_000;
+
 /** The number of a pack: "12", "12 pcs", "box of 1.2 m2". */
 export function packInCell(cell: string, comma: boolean): number | null {
   const digits = /(?<![\d.,])\d+(?:[.,]\d+)?/.exec(cell)?.[0];
   const number = digits === undefined ? Number.NaN : numberInCell(digits, comma);
-  return number > 0 ? number : null;
+  return number > 0 && number <= MOST_IN_PACK ? number : null;
 }
 
 const SHEEN_WORDS: readonly (readonly [SheenId, RegExp])[] = [

@@ -1,5 +1,6 @@
 import type { Caution } from '../../model/cautions';
 import type { Day } from '../../model/order/day';
+import { STAGES } from '../../model/order/stages';
 import type { Option, Project, ProjectDocument } from '../../model/project';
 import { assumptionsOf } from '../../model/quantity/assumptions';
 import { takeOff } from '../takeoff/take-off';
@@ -73,6 +74,11 @@ function rowsOf(
     cautions,
     samples: project.samples ?? [],
   };
-  const extras = option.extras ?? [];
-  return { rows: [...items.map((item) => rowOf(item, basis)), ...extras.map((extra) => extraRow(extra, basis))], days };
+  const made = items.map((item) => rowOf(item, basis));
+  const extras = (option.extras ?? []).map((extra) => extraRow(extra, basis));
+  return { rows: inStages([...made, ...extras]), days };
 }
+
+/** In the order of installing; what no surface shows stands behind the items it is put in with. */
+const inStages = (rows: readonly BareRow[]): readonly BareRow[] =>
+  [...rows].sort((a, b) => STAGES.indexOf(a.stage) - STAGES.indexOf(b.stage));

@@ -13,6 +13,9 @@ export interface Pack {
   readonly measure: Measure;
 }
 
+/** Less is no pack: a milliliter, a gram (our judgment). */
+const LEAST_IN_PACK = 0.001;
+
 /** Longer texts are no units. */
 const MOST_LETTERS = 60;
 
@@ -23,7 +26,12 @@ const isSame = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-6 * Math
  * What the words of a supply say: "can of 2.5 L", "box of 25", "5 gal pail", "sq ft" with a pack of 10.5. Null where they do not say
  * what is in a pack ("box"), or where words and number say different things: nothing is guessed.
  */
-export function packOf({ unit, pack }: Supply): Pack | null {
+export function packOf(supply: Supply): Pack | null {
+  const pack = packInWords(supply);
+  return pack && pack.quantity >= LEAST_IN_PACK ? pack : null;
+}
+
+function packInWords({ unit, pack }: Supply): Pack | null {
   if (unit === undefined || unit.length > MOST_LETTERS || (pack !== undefined && !(pack > 0))) return null;
   const { amounts, rest } = amountsIn(plainUnits(unit));
   const words = rest.split(/[^a-z0-9^]+/).filter((word) => word !== '' && !JOINING_WORDS.includes(word));

@@ -1,3 +1,4 @@
+import type { Schedule } from '../../kitchen/schedule/types';
 import { STAGE_DAYS } from '../../model/order/check-order';
 import type { Job } from '../../model/order/records';
 import { USUAL_MARGIN_DAYS, USUAL_STAGE_DAYS } from '../../model/order/stage-days';
@@ -13,26 +14,35 @@ import { within } from './within';
 const DAYS_PER_WEEK = 7;
 const MS_PER_DAY = 86_400_000;
 
-/** How long a stage takes as things stand: until the next begins; the last as long as usual. */
-function daysOf(stage: Stage, days: ScheduleDoors['days']): number {
+/** How long a stage takes as things stand: until the next begins; where that is not known as long as usual, or no day where nothing is done. */
+function daysOf(stage: Stage, { days, schedule }: ScheduleDoors): number {
   const next = STAGES[STAGES.indexOf(stage) + 1];
-  if (!days || !next) return USUAL_STAGE_DAYS[stage];
+  if (!days || !next) return idleWords(stage, schedule) === null ? USUAL_STAGE_DAYS[stage] : 0;
   return Math.round((Date.parse(days[next]) - Date.parse(days[stage])) / MS_PER_DAY);
 }
 
+/** Why a stage takes no day by itself; null where something is put in. */
+function idleWords(stage: Stage, { rows }: Schedule): string | null {
+  const own =
+    stage === 'template' ? rows.filter(({ kind }) => kind === 'slab') : rows.filter((row) => row.stage === stage);
+  if (own.some(({ state }) => state !== 'fixed')) return null;
+  return own.length > 0 ? JOB.stays : JOB.nothingIn;
+}
+
 /** The longest lead time of what is cut to the template, where the counter comes by it; null where something else says when. */
-function templateWeeks({ days, job, schedule }: ScheduleDoors): number | null {
+function templateWeeks(doors: ScheduleDoors): number | null {
+  const { days, job, schedule } = doors;
   const weeks = schedule.rows.flatMap(({ kind, state, lead_time_weeks }) =>
     kind === 'slab' && state !== 'fixed' ? (lead_time_weeks ?? []) : [],
   );
   if (!days || job.stage_days?.template !== undefined || weeks.length === 0) return null;
   const longest = Math.max(...weeks);
-  return daysOf('template', days) === Math.ceil(longest * DAYS_PER_WEEK) ? longest : null;
+  return daysOf('template', doors) === Math.ceil(longest * DAYS_PER_WEEK) ? longest : null;
 }
 
 /** Whom the work is for, and when what is put in. */
 export function JobForm(doors: ScheduleDoors) {
-  const { job, days, onJob } = doors;
+  const { job, days, schedule, onJob } = doors;
   const weeks = templateWeeks(doors);
   const change = (changes: { readonly [K in keyof Job]?: Job[K] | undefined }, continues = false) =>
     onJob({ ...job, ...changes } as Job, continues);
@@ -90,13 +100,17 @@ export function JobForm(doors: ScheduleDoors) {
                 label={SCHEDULE.stages[stage]}
                 unit={JOB.days}
                 value={job.stage_days?.[stage] ?? null}
-                hint={String(daysOf(stage, days))}
+                hint={String(daysOf(stage, doors))}
                 {...numberOf((value) => change({ stage_days: { ...job.stage_days, [stage]: value } as never }))}
               />
-              {days && (
-                <p className="small quiet">
-                  {JOB.begins} {dayText(days[stage])}
-                </p>
+              {idleWords(stage, schedule) !== null && job.stage_days?.[stage] === undefined ? (
+                <p className="small quiet">{idleWords(stage, schedule)}</p>
+              ) : (
+                days && (
+                  <p className="small quiet">
+                    {JOB.begins} {dayText(days[stage])}
+                  </p>
+                )
               )}
             </li>
           ))}

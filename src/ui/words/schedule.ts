@@ -126,6 +126,9 @@ export const JOB = spoken({
   days: 'days',
   stageDays: 'Days each stage takes',
   begins: 'begins',
+  /** Instead of its first day. */
+  stays: 'what is there stays: no days',
+  nothingIn: 'nothing to put in: no days',
   noStart: 'Set the first day, and every item gets its dates.',
   order:
     'Installed in this order: floor, cabinets, then the template, which needs the base cabinets fixed; the counter comes its lead time later. Decide in another: what stays, then counter, floor, cabinets, backsplash, wall.',

@@ -43,7 +43,7 @@ export function seamsOf(
   return failure({
     code: 'no-seam-place',
     text: `"${id}" is ${said(length_mm)} long, and the slab gives ${said(longest_mm)}: no seam can be set that clears the cut-outs and leaves parts of ${said(shortest_part_mm)} or more.`,
-    remedy: 'Take a larger slab, allow shorter parts, or say where the seams shall be.',
+    remedy: 'Take a larger slab or allow shorter parts, or ask the fabricator.',
   });
 }
 
