@@ -106,7 +106,8 @@ it('what is made or bought by the piece has the sizes it has, and no 0 of what s
   const text = plain(printed('quantities'));
   for (const { length_mm, width_mm } of parts) {
     const [length, width] = [length_mm, width_mm].map((mm) => lengthText(mm, 'mm'));
-    if (length_mm > 0) expect(text).toContain(width_mm > 0 ? `${length} × ${width} mm` : ` ${length} mm`);
+    if (length_mm > 0)
+      expect(text).toMatch(new RegExp(`(?: of |> ?| )${width_mm > 0 ? `${length} × ${width}` : length}(?:,| mm)`));
   }
   expect(text).not.toMatch(/\b0 ×|× 0\b|\b0 mm/);
 });

@@ -166,10 +166,21 @@ it('fronts are listed in their sizes, each with how many there are', () => {
   const text = opened(row);
   const { parts } = row.quantity!;
   expect(parts.length).toBeGreaterThan(5);
-  for (const { count, length_mm, width_mm } of parts.filter(({ kind }) => kind === 'door' || kind === 'drawer')) {
-    expect(text).toMatch(new RegExp(`${count} × (?:door|drawer front) ${size(length_mm)} × ${size(width_mm)} mm`));
+  for (const [kind, name] of [
+    ['door', 'doors'],
+    ['drawer', 'drawer fronts'],
+  ] as const) {
+    const own = parts.filter((part) => part.kind === kind);
+    const [, line] = new RegExp(`${sum(own)} ${name}: ([\\d×., of]+) mm`).exec(text)!;
+    for (const { length_mm, width_mm } of own) {
+      const alike = own.filter((one) => one.length_mm === length_mm && one.width_mm === width_mm);
+      const said = new RegExp(`(?:^|, )${sum(alike)} of ${size(length_mm)} × ${size(width_mm)}(?:,|$)`, 'g');
+      expect(line!.match(said), `${line}`).toHaveLength(1);
+    }
   }
 });
+
+const sum = (parts: readonly { readonly count: number }[]): number => parts.reduce((all, { count }) => all + count, 0);
 
 /** Tenths of a millimeter. */
 const size = (mm: number): string => String(Math.round(10 * mm) / 10).replace('.', '\\.');

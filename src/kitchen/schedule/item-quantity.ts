@@ -186,7 +186,10 @@ const FRONTS: ReadonlySet<SurfaceId> = new Set(['base-fronts', 'wall-fronts', 't
 
 /** Is it made or bought by size, so that its parts are worth listing? */
 const isMade = ({ kind }: ScheduleItem, surface: SurfaceId): boolean =>
-  kind === 'fronts' || kind === 'strip' || kind === 'count' || (kind === 'coat' && FRONTS.has(surface));
+  kind === 'fronts' ||
+  kind === 'strip' ||
+  kind === 'count' ||
+  (kind === 'coat' && (FRONTS.has(surface) || surface === 'plinth'));
 
 /** Walls, ceilings and trim by their own spread and coats, fronts by theirs, on one or both faces. */
 function coatOf(surfaces: readonly SurfaceTakeoff[], assumptions: QuantityAssumptions): Needed {

@@ -1,10 +1,9 @@
+import { madeGroups } from '../../kitchen/schedule/made-groups';
 import type { Schedule, ScheduleRow } from '../../kitchen/schedule/types';
-import { partSize } from '../schedule/part-size';
+import { madeCount, madeSizes } from '../schedule/part-size';
 import { boughtText, netText } from '../schedule/quantity-text';
 import { elementText } from '../schedule/row-words';
 import { SlabPlan } from '../schedule/SlabPlan';
-import { MADE } from '../words/made';
-import { capital } from '../words/numbers';
 import { ORDERING } from '../words/ordering-pages';
 import { retold } from '../words/spoken';
 import type { Block, FlowPart } from './blocks';
@@ -51,23 +50,33 @@ export function quantitiesPart({ rows }: Schedule): FlowPart {
 function madeBlocks(rows: readonly ScheduleRow[]): readonly Block[] {
   const made = rows
     .filter(({ quantity }) => quantity!.slabs === null)
-    .flatMap((row) => row.quantity!.parts.map((part) => ({ row, part })));
+    .flatMap((row) => madeGroups(row.quantity!.parts).map((group, i) => ({ row, group, isFirst: i === 0 })));
   if (made.length === 0) return [];
   return [
-    { kind: 'flow', key: 'made-head', keeps: true, node: <h4>{ORDERING.made}</h4> },
+    {
+      kind: 'flow',
+      key: 'made-head',
+      keeps: true,
+      node: (
+        <>
+          <h4>{ORDERING.made}</h4>
+          <p className="sheet-small">{ORDERING.madeNote}</p>
+        </>
+      ),
+    },
     {
       kind: 'table',
       key: 'made',
       label: ORDERING.madeLabel,
       columns: [
         { head: ORDERING.id, width: 1.3 },
-        { head: ORDERING.kind, width: 5 },
-        { head: ORDERING.count, width: 2, align: 'end' },
-        { head: ORDERING.sizeHead, width: 5, align: 'end' },
+        { head: ORDERING.kind, width: 3.4 },
+        { head: ORDERING.sizeHead, width: 12 },
       ],
-      rows: made.map(({ row, part }, i) => ({
-        key: `${row.id} ${i}`,
-        cells: [row.id, capital(MADE[part.kind]), String(part.count), partSize(part)],
+      rows: made.map(({ row, group, isFirst }) => ({
+        key: `${row.id} ${group.kind}`,
+        begins: isFirst,
+        cells: [row.id, madeCount(group), madeSizes(group)],
       })),
     },
   ];

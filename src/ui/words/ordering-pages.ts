@@ -80,8 +80,9 @@ export const ORDERING = spoken({
   rests: 'Rests on',
   made: 'Made or bought by the piece',
   madeLabel: 'Fronts, panels, hardware and the like by size',
-  count: 'Number',
-  sizeHead: 'Size',
+  madeNote:
+    'One face as drawn, the largest first: fronts, panels and fillers width × height; rails and strips length × width. Doors and panels may differ by hand and grain.',
+  sizeHead: 'Sizes',
   kind: 'What',
   slabs: 'Slabs as they are cut',
   slabsOf: (id: string, element: string) => `${id} ${element}`,

@@ -44,6 +44,7 @@ export const ITEM = spoken({
   slabPlan: (n: number, of: number) => `Slab ${n} of ${of}`,
   slabMirrored: 'mirrored',
   seam: 'seam',
+  ofSize: (count: number, size: string) => `${count} of ${size}`,
   remove: 'Remove',
   what: 'What',
   where: 'Where',
