@@ -22,4 +22,4 @@ const sizeText = ({ length_mm, width_mm }: Size): string =>
   [length_mm, width_mm]
     .filter((mm) => mm > 0)
     .map((mm) => lengthText(mm, unitNow()))
-    .join(' × ');
+    .join('\u00a0×\u00a0');
