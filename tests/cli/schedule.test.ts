@@ -48,7 +48,10 @@ describe('schedule', () => {
   it('does not open a project with times and packs there are none of', () => {
     const supplied = (from: RegExp, to: string) => demoText().replace(from, to);
     for (const [text, says] of [
-      [supplied(/"lead_time_weeks": [\d.]+/, '"lead_time_weeks": -2'), /supply\.lead_time_weeks is -2, outside 0 to 520/],
+      [
+        supplied(/"lead_time_weeks": [\d.]+/, '"lead_time_weeks": -2'),
+        /supply\.lead_time_weeks is -2, outside 0 to 520/,
+      ],
       [supplied(/"lead_time_weeks": [\d.]+/, '"lead_time_weeks": 1e9'), /supply\.lead_time_weeks is 1000000000/],
       [supplied(/"pack": [\d.]+/, '"pack": -1'), /supply\.pack is -1, outside 0/],
     ] as const) {
