@@ -6,7 +6,8 @@ import { rowOfLamps } from './migrate-lamps';
  * as it is, for the schema to tell what is wrong.
  * Version 2 brought windows on any wall, lamps of every kind, and daylight by sky, place and hour; version 3 kitchens of any
  * layout as runs along walls; version 4 copied looks; version 5 the year of the house; version 6 log, notes,
- * frozen revisions, tags of finishes; version 7 prices and thicknesses of finishes; version 8 what is ordered: job, items, samples.
+ * frozen revisions, tags of finishes; version 7 prices and thicknesses of finishes; version 8 what is ordered: job, items, samples;
+ * version 9 supplier, code, pack and price of an item.
  */
 export function migrateProject(value: unknown): unknown {
   const project = documentOfNow(value);
@@ -19,7 +20,7 @@ export function migrateProject(value: unknown): unknown {
 }
 
 const documentOfNow = (value: unknown): unknown =>
-  toVersion8(toVersion7(toVersion6(toVersion5(toVersion4(toVersion3(toVersion2(value)))))));
+  toVersion9(toVersion8(toVersion7(toVersion6(toVersion5(toVersion4(toVersion3(toVersion2(value))))))));
 
 function toVersion2(value: unknown): unknown {
   if (!isRecord(value) || value['version'] !== 1) return value;
@@ -55,6 +56,10 @@ function toVersion7(value: unknown): unknown {
 
 function toVersion8(value: unknown): unknown {
   return isRecord(value) && value['version'] === 7 ? { ...value, version: 8 } : value;
+}
+
+function toVersion9(value: unknown): unknown {
+  return isRecord(value) && value['version'] === 8 ? { ...value, version: 9 } : value;
 }
 
 type Fields = Readonly<Record<string, unknown>>;

@@ -56,6 +56,12 @@ export const itemSchema = v.object({
   finish: text,
   waste_percent: maybeNumber,
   spare_packs: maybeNumber,
+  supplier: maybeText,
+  code: maybeText,
+  unit: maybeText,
+  price: v.optional(
+    v.object({ amount: number, currency: maybeText, per: v.optional(v.picklist([...PRICE_UNITS, 'all'])) }),
+  ),
   lead_time_weeks: maybeNumber,
   needed_on: maybeText,
   ordered_on: maybeText,

@@ -13,7 +13,7 @@ import { readDocument } from './read-document';
 import { fitSchema, unknownFieldNotices } from './schema-problems';
 
 /** The version this program writes, and the newest it reads. */
-const VERSION = 8;
+const VERSION = 9;
 
 /**
  * Reads a project file. Everything that is wrong is listed, each with file, line, path and what to do; nothing is guessed.

@@ -311,7 +311,7 @@ export const lookSchema = v.object({
 /** A project without its log and its revisions. */
 const documentFields = {
   type: v.literal('upstand-project'),
-  version: v.literal(8),
+  version: v.literal(9),
   id: text,
   name: text,
   note: text,

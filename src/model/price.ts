@@ -17,7 +17,7 @@ export interface Price {
 /** No finish costs more; a mistyped code would. */
 export const PRICE_AMOUNT: Bounds = [0, 1_000_000, ''];
 
-export function checkPrice({ amount, currency }: Price, path: string): readonly Problem[] {
+export function checkPrice({ amount, currency }: Pick<Price, 'amount' | 'currency'>, path: string): readonly Problem[] {
   const isCode = currency === undefined || /^[A-Z]{3}$/.test(currency);
   return [...checkNumber(amount, PRICE_AMOUNT, `${path}.amount`), ...(isCode ? [] : [noCurrency(currency, path)])];
 }

@@ -165,7 +165,7 @@ export const USERS: readonly UserNeed[] = ['over-65', 'low-vision', 'wheelchair'
 /** The project document: everything one saves. Immutable; changed only by commands. */
 export interface Project {
   readonly type: 'upstand-project';
-  readonly version: 8;
+  readonly version: 9;
   readonly id: string;
   readonly name: string;
   readonly note: string;

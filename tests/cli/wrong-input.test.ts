@@ -6,7 +6,7 @@ import { fileWith, upstand } from './upstand';
 const notJson = fileWith('not-json.json', '{\n  "type": oops\n}');
 const wrongField = fileWith('wrong-field.json', demoText().replace('"finish": "WD-01"', '"finish": "XX-99"'));
 const recipe = fileWith('recipe.json', '{ "type": "recipe" }');
-const newer = fileWith('newer.json', demoText().replace('"version": 8', '"version": 9'));
+const newer = fileWith('newer.json', demoText().replace('"version": 9', '"version": 10'));
 const impossible = fileWith('impossible.json', demoText().replaceAll('"lab": [32, -13, -4.5]', '"lab": [95, 60, 0]'));
 const february = fileWith('february.json', demoText().replace(/"month": \d+,\s*"day": \d+/, '"month": 2, "day": 30'));
 const lava = fileWith('lava.json', demoText().replace(/"ground": "\w+"/, '"ground": "lava"'));
@@ -86,7 +86,7 @@ it.each<[string, readonly string[], readonly RegExp[]]>([
   ['a folder', ['assess', 'demo-data'], [/^demo-data: .*folder/]],
   ['a file that is not JSON', ['assess', notJson, '--json'], [/not-json\.json:2: /, /Correct the file at this line/]],
   ['another kind of file', ['light', recipe], [/recipe\.json:1: .*no project/, /Choose a project file/]],
-  ['a project of a newer version', ['assess', newer], [/newer\.json:3: .*version 9/, /newer program/]],
+  ['a project of a newer version', ['assess', newer], [/newer\.json:3: .*version 10/, /newer program/]],
   [
     'a wrong field',
     ['assess', wrongField],

@@ -120,6 +120,21 @@ test('waste and lead time of one item: packs and the day to order follow, and wh
   await expect(line('BS1')).toContainText('Order by May 16, 2026');
 });
 
+test('what an item was offered for, and from whom: the total follows', async () => {
+  await expect(item('BS1')).toContainText('Price not known');
+  await field('Supplier').fill('Tile yard');
+  await field('Price').fill('40');
+  await field('Price').press('Enter');
+  await field('Currency').pressSequentially('eur');
+  // Four boxes by now.
+  await expect(dialog().getByText('Prices known so far: €160.00')).toBeVisible();
+  await field('Price is for').selectOption('All of it');
+  await expect(item('BS1')).toContainText('Tile yard, DEMO-TL-01 · Total €40.00');
+  await field('Price').fill('');
+  await field('Price').press('Enter');
+  await expect(item('BS1')).toContainText('Price not known');
+});
+
 test('a lot and a delivery: what came from another batch is said', async () => {
   await field('Batch').pressSequentially('A 12');
   await field('Shade').pressSequentially('S3');

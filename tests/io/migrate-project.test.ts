@@ -22,9 +22,9 @@ const problemsOf = (text: string) => {
 describe('a project of version 1', () => {
   const { value: project, notices } = opened(version1());
 
-  it('opens as version 8, without a word, with its window, its lamps and its sky', () => {
+  it('opens as version 9, without a word, with its window, its lamps and its sky', () => {
     expect(notices).toBeUndefined();
-    expect(project.version).toBe(8);
+    expect(project.version).toBe(9);
     const { kitchen, settings } = project;
     expect(kitchen.sink).toEqual({ run: 'left', center: 2350, bowls: 1, fit: 'inset', tap: 'arch' });
     expect(kitchen.openings).toEqual([
@@ -79,15 +79,15 @@ describe('a project of version 1', () => {
     expect([project.library, project.options]).toEqual([demo.library, demo.options]);
   });
 
-  it('is saved as version 8 and comes back the same', () => {
+  it('is saved as version 9 and comes back the same', () => {
     const text = projectText(project);
-    expect(text).toContain('"version": 8');
+    expect(text).toContain('"version": 9');
     expect(text).not.toMatch(/"groups"|"sky_lx": 12000,\s*"settings"|"under_cabinet"|"window": \{/);
     expect(opened(text)).toEqual({ ok: true, value: project });
     expect(projectText(opened(text).value)).toBe(text);
   });
 
-  it('lights as the same document written as version 8 does: sky and levels as they were', () => {
+  it('lights as the same document written as version 9 does: sky and levels as they were', () => {
     for (const setting of project.settings) {
       const light = settingLight(project, setting);
       if (!light.ok) throw new Error(light.problem.text);
@@ -128,9 +128,9 @@ describe('a project of version 1', () => {
 describe('a project of version 2', () => {
   const { value: project, notices } = opened(version2());
 
-  it('opens as version 8, without a word: an L with an island, every unit where it was', () => {
+  it('opens as version 9, without a word: an L with an island, every unit where it was', () => {
     expect(notices).toBeUndefined();
-    expect(project.version).toBe(8);
+    expect(project.version).toBe(9);
     // The places themselves are held in tests/kitchen/demo-rows.test.ts, for the same kitchen.
     const { fixtures, openings, site, ...kitchen } = project.kitchen;
     const { fixtures: _, openings: windows, site: _site, ...usual } = scene as unknown as Kitchen;
@@ -140,9 +140,9 @@ describe('a project of version 2', () => {
     expect(fixtures).toMatchObject([{ kind: 'hood', count: 2 }]);
   });
 
-  it('is saved as version 8 and comes back the same', () => {
+  it('is saved as version 9 and comes back the same', () => {
     const text = projectText(project);
-    expect(text).toContain('"version": 8');
+    expect(text).toContain('"version": 9');
     expect(text).not.toContain('"layout": "l-island"');
     expect(opened(text)).toEqual({ ok: true, value: project });
   });
@@ -171,15 +171,15 @@ describe('a project of version 2', () => {
 describe('a project of version 3', () => {
   const { value: project, notices } = opened(version3());
 
-  it('opens as version 8, without a word and without a look, else as it was', () => {
+  it('opens as version 9, without a word and without a look, else as it was', () => {
     expect(notices).toBeUndefined();
     const { version, ...rest } = project;
-    expect(version).toBe(8);
+    expect(version).toBe(9);
     expect('looks' in project).toBe(false);
     expect({ ...rest, version: 3 }).toEqual(JSON.parse(version3()));
   });
 
-  it('is saved as version 8 and comes back the same, with a look added', () => {
+  it('is saved as version 9 and comes back the same, with a look added', () => {
     const surfaces = [
       {
         surface: 'counter',
@@ -188,7 +188,7 @@ describe('a project of version 3', () => {
     ] as const;
     const changed = { ...project, looks: [{ id: 'seen', name: 'Seen', source: 'picture', surfaces } as const] };
     const text = projectText(changed);
-    expect(text).toContain('"version": 8');
+    expect(text).toContain('"version": 9');
     expect(opened(text)).toEqual({ ok: true, value: changed });
   });
 });
@@ -211,7 +211,7 @@ describe('a project of version 4', () => {
   const text = JSON.stringify({ ...JSON.parse(version3()), version: 4, looks });
   const { value: project, notices } = opened(text);
 
-  it('opens as version 8, without a word and without a year, else as it was', () => {
+  it('opens as version 9, without a word and without a year, else as it was', () => {
     expect(notices).toBeUndefined();
     expect(project.year_built).toBeUndefined();
     expect({ ...project, version: 4 }).toEqual(JSON.parse(text));
@@ -234,7 +234,7 @@ describe('a project of version 5', () => {
   const text = JSON.stringify({ ...JSON.parse(version3()), version: 5, year_built: 1931 });
   const { value: project, notices } = opened(text);
 
-  it('opens as version 8, without a word and without log, notes and revisions, else as it was', () => {
+  it('opens as version 9, without a word and without log, notes and revisions, else as it was', () => {
     expect(notices).toBeUndefined();
     expect({ ...project, version: 5 }).toEqual(JSON.parse(text));
   });
@@ -243,7 +243,7 @@ describe('a project of version 5', () => {
     const revision = { id: 'R1', name: 'First', at: '2026-05-04T16:30Z', note: '' };
     const holding = (document: unknown) => JSON.stringify({ ...project, revisions: [{ ...revision, document }] });
     expect(opened(holding(JSON.parse(text))).value.revisions).toEqual([{ ...revision, document: project }]);
-    expect(problemsOf(holding({ ...project, version: 9 }))[0]).toMatchObject({
+    expect(problemsOf(holding({ ...project, version: 10 }))[0]).toMatchObject({
       at: { path: 'revisions[0].document.version' },
     });
   });
@@ -255,18 +255,18 @@ describe('a project of version 6', () => {
   const text = JSON.stringify({ ...JSON.parse(version3()), version: 6, year_built: 1931, log });
   const { value: project, notices } = opened(text);
 
-  it('opens as version 8, without a word and without prices and thicknesses, else as it was', () => {
+  it('opens as version 9, without a word and without prices and thicknesses, else as it was', () => {
     expect(notices).toBeUndefined();
     expect({ ...project, version: 6 }).toEqual(JSON.parse(text));
   });
 
-  it('is saved as version 8 with prices and thicknesses added, and comes back the same', () => {
+  it('is saved as version 9 with prices and thicknesses added, and comes back the same', () => {
     const [first, ...rest] = project.library;
     const price = { amount: 34.5, currency: 'GBP', per: 'm2' } as const;
     const priced = { ...first!, thickness_mm: 9.5, supply: { ...first!.supply, price } };
     const saved = { ...project, library: [priced, ...rest] };
     expect(opened(projectText(saved))).toEqual({ ok: true, value: saved });
-    expect(projectText(saved)).toContain('"version": 8');
+    expect(projectText(saved)).toContain('"version": 9');
   });
 
   it.each([
@@ -287,12 +287,12 @@ describe('a project of version 7', () => {
   const text = JSON.stringify({ ...JSON.parse(version3()), version: 7 });
   const { value: project, notices } = opened(text);
 
-  it('opens as version 8, without a word and without anything ordered, else as it was', () => {
+  it('opens as version 9, without a word and without anything ordered, else as it was', () => {
     expect(notices).toBeUndefined();
     expect({ ...project, version: 7 }).toEqual(JSON.parse(text));
   });
 
-  it('is saved as version 8 with job, assumptions, items, extras and samples added, and comes back the same', () => {
+  it('is saved as version 9 with job, assumptions, items, extras and samples added, and comes back the same', () => {
     const [option, ...options] = project.options;
     const finish = option!.scheme.counter.finish;
     const saved: Project = {
@@ -340,7 +340,7 @@ describe('a project of version 7', () => {
       ],
     };
     expect(opened(projectText(saved))).toEqual({ ok: true, value: saved });
-    expect(projectText(saved)).toContain('"version": 8');
+    expect(projectText(saved)).toContain('"version": 9');
   });
 
   const held = (change: Partial<Project>) => problemsOf(JSON.stringify({ ...project, ...change }))[0]!.at!.path;
@@ -360,13 +360,13 @@ describe('a project of version 7', () => {
   ])('refuses at %s what cannot be', (path, change) => expect(held(change)).toBe(path));
 });
 
-it('refuses version 9, and any version that is no number', () => {
-  expect(problemsOf(demoText().replace('"version": 8', '"version": 9'))[0]).toMatchObject({
+it('refuses version 10, and any version that is no number', () => {
+  expect(problemsOf(demoText().replace('"version": 9', '"version": 10'))[0]).toMatchObject({
     code: 'newer-version',
     at: { path: 'version' },
   });
   for (const odd of ['"2"', 'null', '1.5', '0', '-1']) {
-    const [problem] = problemsOf(demoText().replace('"version": 8', `"version": ${odd}`));
+    const [problem] = problemsOf(demoText().replace('"version": 9', `"version": ${odd}`));
     expect(problem, odd).toMatchObject({ at: { path: 'version' } });
   }
 });
@@ -375,3 +375,34 @@ const settingOf = (project: Loose): Loose => (project['settings'] as Loose[])[0]
 const groupOf = (project: Loose, group: string): Loose => (settingOf(project)['groups'] as Loose)[group] as Loose;
 const wide = (project: Loose, width: unknown) =>
   Object.assign((project['kitchen'] as Loose)['window'] as Loose, { width });
+
+describe('a project of version 8', () => {
+  const text = JSON.stringify({ ...JSON.parse(version3()), version: 8 });
+  const { value: project, notices } = opened(text);
+  const [option, ...options] = project.options;
+  const ordered = (record: object): Project => ({
+    ...project,
+    options: [{ ...option!, items: [{ item: 'CT1', finish: option!.scheme.counter.finish, ...record }] }, ...options],
+  });
+
+  it('opens as version 9, without a word and without supply of items, else as it was', () => {
+    expect(notices).toBeUndefined();
+    expect({ ...project, version: 8 }).toEqual(JSON.parse(text));
+  });
+
+  it('is saved as version 9 with what was agreed for an item added, and comes back the same', () => {
+    const price = { amount: 2450, currency: 'EUR', per: 'all' };
+    const saved = ordered({ supplier: 'Stone yard', code: 'SY 12', unit: 'slab', price });
+    expect(opened(projectText(saved))).toEqual({ ok: true, value: saved });
+    expect(projectText(saved)).toContain('"version": 9');
+  });
+
+  it.each([
+    ['amount', { amount: -1 }],
+    ['currency', { amount: 1, currency: 'euro' }],
+    ['per', { amount: 1, per: 'barrel' }],
+  ])('refuses %s of a price that can be none', (name, price) => {
+    const [problem] = problemsOf(JSON.stringify(ordered({ price })));
+    expect(problem!.at!.path).toBe(`options[0].items[0].price.${name}`);
+  });
+});

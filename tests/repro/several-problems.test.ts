@@ -37,7 +37,7 @@ it('shows the first of several problems and lists the others, each path once', a
 });
 
 it('says a harmless notice as such, and offers to save nothing', async () => {
-  const { markup, project } = await opened(demoText().replace('"version": 8,', '"version": 8, "mood": "bright",'));
+  const { markup, project } = await opened(demoText().replace('"version": 9,', '"version": 9, "mood": "bright",'));
   expect(markup).toContain('role="status"');
   expect(markup).toContain('mood is no field');
   expect(markup).not.toContain('Save my work');

@@ -1,5 +1,6 @@
 import type { Caution } from '../../model/cautions';
 import type { Kitchen } from '../../model/kitchen';
+import { asBought } from '../../model/order/own-supply';
 import type { ItemRecord, SampleRecord } from '../../model/order/records';
 import type { Finish, Supply } from '../../model/project';
 import { costOf } from '../../model/quantity/cost';
@@ -33,9 +34,10 @@ const WORDS = {
 };
 
 /** The row of an item. `revision` is added where revisions are looked through. */
-export function rowOf(item: ScheduleItem, basis: RowBasis): BareRow {
+export function rowOf(planned: ScheduleItem, basis: RowBasis): BareRow {
+  const record = recordOf(planned, basis.measured.option.items);
+  const item = { ...planned, finish: planned.finish && asBought(planned.finish, record) };
   const { finish, laying, kind, stage, state, surfaces } = item;
-  const record = recordOf(item, basis.measured.option.items);
   const { quantity, problems } = itemQuantity(item, record, basis.measured);
   const colors = finish ? rowColors(finish) : { colors: [], lrv: null };
   const supply: Supply = finish?.supply ?? {};
@@ -46,7 +48,7 @@ export function rowOf(item: ScheduleItem, basis: RowBasis): BareRow {
     isBought && state !== 'ordered'
       ? rowDates(kind, stage, weeks, record ?? {}, basis.calendar)
       : { needed_on: null, order_by: null, problems: [] };
-  const cost = priceOf(finish, quantity);
+  const cost = priceOf(finish, record?.price, quantity);
   const isLaid = kind === 'tiles' || kind === 'boards';
   return {
     id: item.id,
@@ -119,9 +121,13 @@ const recordOf = (item: ScheduleItem, records: readonly ItemRecord[] = []): Item
 
 function priceOf(
   finish: Finish | null,
+  agreed: ItemRecord['price'],
   quantity: Counted['quantity'],
 ): { readonly total: ScheduleRow['total']; readonly problems: readonly RowProblem[] } {
   if (!finish) return { total: null, problems: [] };
+  if (agreed?.per === 'all') {
+    return { total: { amount: agreed.amount, currency: agreed.currency ?? null }, problems: [] };
+  }
   const price = finish.supply?.price;
   if (!price) return { total: null, problems: [{ code: 'no-price', text: WORDS.noPrice }] };
   if (!quantity) return { total: null, problems: [] };

@@ -131,7 +131,7 @@ function cellsOf(row: ScheduleRow): Partial<Record<Column, TableCell>> {
     slabs: row.lot?.slabs ?? null,
     unit_cost: row.unit_price?.amount ?? null,
     unit_cost_per: row.unit_price?.per ?? null,
-    currency: row.unit_price?.currency ?? null,
+    currency: row.unit_price?.currency ?? row.total?.currency ?? null,
     total: row.total === null ? null : rounded(row.total.amount, 2),
     lead_time_weeks: row.lead_time_weeks,
     stage: row.stage,

@@ -64,6 +64,7 @@ export const checkItem = (record: ItemRecord, path: string): readonly Problem[] 
   ...checkText(record.finish, `${path}.finish`),
   ...maybeNumber(record.waste_percent, WASTE_PERCENT, `${path}.waste_percent`),
   ...maybeWhole(record.spare_packs, SPARE_PACKS, `${path}.spare_packs`),
+  ...(record.price ? checkPrice(record.price, `${path}.price`) : []),
   ...maybeNumber(record.lead_time_weeks, LEAD_WEEKS, `${path}.lead_time_weeks`),
   ...checkDay(record.needed_on, `${path}.needed_on`),
   ...checkDay(record.ordered_on, `${path}.ordered_on`),

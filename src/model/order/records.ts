@@ -1,4 +1,4 @@
-import type { Price } from '../price';
+import type { Price, PriceUnit } from '../price';
 import type { Day } from './day';
 import type { FittingStage, Stage } from './stages';
 
@@ -33,6 +33,11 @@ export interface Delivery extends Lot {
   readonly note?: string;
 }
 
+/** What an item was offered for: one of something, or all of it, as who cuts and lays names it. */
+export interface ItemPrice extends Omit<Price, 'per'> {
+  readonly per?: PriceUnit | 'all';
+}
+
 /**
  * What is said of one item of an option's schedule beyond its finish and its laying. It is said of `finish` alone: another finish under
  * the same tag begins anew.
@@ -42,6 +47,11 @@ export interface ItemRecord {
   readonly finish: string;
   readonly waste_percent?: number;
   readonly spare_packs?: number;
+  /** From whom, under which code, in which packs ("box of 1.2 m2") and for how much: instead of what the finish says. */
+  readonly supplier?: string;
+  readonly code?: string;
+  readonly unit?: string;
+  readonly price?: ItemPrice;
   /** Instead of the finish's own. */
   readonly lead_time_weeks?: number;
   /** Instead of the first day of its stage. */

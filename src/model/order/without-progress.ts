@@ -10,10 +10,14 @@ export function withoutProgress({ job: _job, samples: _samples, ...document }: P
 /** The same of one option: what was ordered is decided. */
 export function optionWithoutProgress({ items, extras, ...option }: Option): Option {
   const kept = (items ?? []).flatMap((record): readonly ItemRecord[] => {
-    const { item, finish, waste_percent, spare_packs, note } = record;
+    const { item, finish, waste_percent, spare_packs, supplier, code, unit, price, note } = record;
     const says = {
       ...(waste_percent !== undefined && { waste_percent }),
       ...(spare_packs !== undefined && { spare_packs }),
+      ...(supplier !== undefined && { supplier }),
+      ...(code !== undefined && { code }),
+      ...(unit !== undefined && { unit }),
+      ...(price !== undefined && { price }),
       ...(note !== undefined && { note }),
     };
     return Object.keys(says).length > 0 ? [{ item, finish, ...says }] : [];

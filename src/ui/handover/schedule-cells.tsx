@@ -108,7 +108,8 @@ export function supplyCell(row: ScheduleRow): ReactNode {
       {row.supplier}
       <Small>{row.code}</Small>
       <Small>{lot.length > 0 ? lot.join(', ') : ORDERING.noLot}</Small>
-      <Small>{unit_price ? ORDERING.costOf(rowPrice(unit_price)) : ORDERING.noCost}</Small>
+      {unit_price && <Small>{ORDERING.costOf(rowPrice(unit_price))}</Small>}
+      {!unit_price && !total && <Small>{ORDERING.noCost}</Small>}
       {total && <b>{ORDERING.total(rowPrice(total))}</b>}
     </>
   );

@@ -32,12 +32,13 @@ export function FinishPart({ row }: { readonly row: ScheduleRow }) {
       <p className="small">
         {[row.supplier ?? ITEM.notKnown, row.code].filter(Boolean).join(', ')}
         {' · '}
-        {row.unit_price ? rowPrice(row.unit_price) : `${ITEM.price} ${ITEM.notKnown}`}
-        {row.total && (
+        {row.unit_price && `${rowPrice(row.unit_price)}${row.total ? ' · ' : ''}`}
+        {row.total ? (
           <>
-            {' · '}
             {SCHEDULE.total} <b>{rowPrice(row.total)}</b>
           </>
+        ) : (
+          !row.unit_price && `${ITEM.price} ${ITEM.notKnown}`
         )}
       </p>
     </section>

@@ -13,6 +13,7 @@ import { LotPart } from './LotPart';
 import { MadeList } from './MadeList';
 import { OrderPart } from './OrderPart';
 import { SlabPlan } from './SlabPlan';
+import { SupplyPart } from './SupplyPart';
 import type { ScheduleDoors } from './schedule-props';
 import { TextField } from './TextField';
 import { ToSettle } from './ToSettle';
@@ -72,7 +73,12 @@ export function ItemDetails({ row, doors }: ItemDetailsProps) {
           </div>
         </section>
       )}
-      {isBought && <OrderPart row={row} record={record} change={change} />}
+      {isBought && (
+        <div className="item-column">
+          <SupplyPart row={row} listed={doors.library.get(finish)?.supply ?? {}} record={record} change={change} />
+          <OrderPart row={row} record={record} change={change} />
+        </div>
+      )}
       {isBought && <LotPart record={record} change={change} today={doors.today} />}
       <section className="item-part">
         <h3>{ITEM.approval}</h3>

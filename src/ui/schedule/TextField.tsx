@@ -4,6 +4,8 @@ interface TextFieldProps {
   readonly label: string;
   readonly value: string;
   readonly type?: 'text' | 'date';
+  /** What counts while nothing is typed. */
+  readonly hint?: string;
   /** Words to choose from besides typing. */
   readonly offered?: readonly string[];
   readonly lines?: number;
@@ -16,7 +18,7 @@ interface TextFieldProps {
 const FIRST_DAY = '1900-01-01';
 
 /** A text or a day, taken at every letter, so that it is kept at once; one step to undo for as long as the focus stays. */
-export function TextField({ label, value, type = 'text', offered, lines = 1, onText, onLeave }: TextFieldProps) {
+export function TextField({ label, value, type = 'text', hint, offered, lines = 1, onText, onLeave }: TextFieldProps) {
   const id = useId();
   const goesOn = useRef(false);
   // A year is typed digit by digit: 0202 is on its way to 2027, and no day to count from.
@@ -24,6 +26,7 @@ export function TextField({ label, value, type = 'text', offered, lines = 1, onT
   const shared = {
     id,
     value: typed ?? value,
+    placeholder: hint,
     onChange: ({ target }: { readonly target: { readonly value: string } }) => {
       const isUnderWay = type === 'date' && target.value !== '' && target.value < FIRST_DAY;
       setTyped(isUnderWay ? target.value : null);

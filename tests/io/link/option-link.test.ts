@@ -164,7 +164,7 @@ describe('a link that is not as it was made', () => {
   it('is refused as newer, by its own number or that of what it holds', () => {
     expect(codeOf(link.replace('#o1.', '#o2.'))).toBe('newer-link');
     expect(codeOf(link.replace('#o1.', '#o10.'))).toBe('newer-link');
-    const later = JSON.stringify({ ...optionAlone(demo, demo.options[0]!), version: 9 });
+    const later = JSON.stringify({ ...optionAlone(demo, demo.options[0]!), version: 10 });
     expect(codeOf(packed(later))).toBe('newer-version');
   });
 

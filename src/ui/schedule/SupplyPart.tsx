@@ -1,0 +1,74 @@
+import type { ScheduleRow } from '../../kitchen/schedule/types';
+import type { ItemPrice, ItemRecord } from '../../model/order/records';
+import { PRICE_AMOUNT, PRICE_UNITS } from '../../model/price';
+import { Menu } from '../drawer/Menu';
+import { NumberField } from '../room/NumberField';
+import { PRICE } from '../words/price';
+import { ITEM } from '../words/schedule-item';
+import { CurrencyField } from './CurrencyField';
+import type { ChangeItem } from './change-item';
+import { TextField } from './TextField';
+import { within } from './within';
+
+interface SupplyPartProps {
+  readonly row: ScheduleRow;
+  /** How the finish itself is sold; what is typed here is said of this item alone. */
+  readonly listed: { readonly supplier?: string; readonly code?: string; readonly unit?: string };
+  readonly record: ItemRecord;
+  readonly change: ChangeItem;
+}
+
+const SOLD = 'sold';
+
+/** From whom an item comes, in what it is sold, and what it was offered for. */
+export function SupplyPart({ row, listed, record, change }: SupplyPartProps) {
+  const { price } = record;
+  const text = (name: 'supplier' | 'code' | 'unit', label: string) => (
+    <TextField
+      label={label}
+      value={record[name] ?? ''}
+      hint={listed[name] ?? ITEM.notKnown}
+      onText={(value, continues) => change({ [name]: value === '' ? undefined : value }, continues)}
+    />
+  );
+  const priced = ({ per, ...rest }: ItemPrice, next: ItemPrice['per'] | typeof SOLD): ItemPrice =>
+    next === undefined || next === SOLD ? rest : { ...rest, per: next };
+  return (
+    <section className="item-part">
+      <h3>{ITEM.supply}</h3>
+      <div className="item-fields">
+        {text('supplier', ITEM.supplier)}
+        {text('code', ITEM.code)}
+        {row.kind !== 'slab' && row.kind !== 'count' && text('unit', ITEM.soldAs)}
+        <NumberField
+          label={PRICE.amount}
+          value={price?.amount ?? null}
+          hint={row.unit_price && !price ? String(row.unit_price.amount) : ITEM.notKnown}
+          onValue={(amount) => within(amount, PRICE_AMOUNT, () => change({ price: { ...price, amount } }))}
+          onEmpty={() => within(0, PRICE_AMOUNT, () => change({ price: undefined }))}
+        />
+        {price && (
+          <>
+            <CurrencyField
+              currency={price.currency}
+              onCurrency={(code) => {
+                const { currency: _, ...rest } = price;
+                change({ price: { ...rest, ...(code && { currency: code }) } });
+              }}
+            />
+            <Menu
+              label={PRICE.unit}
+              value={price.per ?? SOLD}
+              choices={[
+                ['all', ITEM.priceOfAll],
+                [SOLD, ITEM.priceOfSold],
+                ...PRICE_UNITS.map((unit) => [unit, PRICE.units[unit]] as const),
+              ]}
+              onChoose={(per) => change({ price: priced(price, per) })}
+            />
+          </>
+        )}
+      </div>
+    </section>
+  );
+}
