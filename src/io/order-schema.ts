@@ -43,6 +43,7 @@ export const assumptionsSchema = v.object({
   slab_trim_mm: maybeNumber,
   kerf_mm: maybeNumber,
   shortest_part_mm: maybeNumber,
+  seam_clear_mm: maybeNumber,
   grout_depth_mm: maybeNumber,
   grout_kg_per_l: maybeNumber,
   grout_waste_percent: maybeNumber,

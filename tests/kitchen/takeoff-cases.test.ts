@@ -246,3 +246,28 @@ it('takes an open side off its wall, and measures nothing of the room beyond', (
   expect(measured(kitchen, 'floor').gross_m2).toBeCloseTo(5.2 * 5, 9);
   expect(measured(kitchen, 'ceiling').area_m2).toBeCloseTo(5.2 * 5, 9);
 });
+
+it('knows of counters and what stands on them where they run, and where seams are better not set', () => {
+  const dishwasher = LAYOUTS['U']!;
+  const plan = planKitchen(dishwasher);
+  const run = plan.runs.find(({ base }) => base.units.some(({ kind }) => kind === 'dishwasher'))!;
+  const unit = run.base.units.find(({ kind }) => kind === 'dishwasher')!;
+  const leg = measured(dishwasher, 'counter').parts.find(({ along }) => along?.line === run.wall)!;
+  expect(leg.along!.from_mm).toBeCloseTo(1000 * run.counter.from, 1);
+  expect(leg.avoid).toEqual([
+    {
+      what: 'dishwasher',
+      span_mm: [
+        expect.closeTo(1000 * (unit.from - run.counter.from), 1),
+        expect.closeTo(1000 * (unit.to - run.counter.from), 1),
+      ],
+    },
+  ]);
+  // A cooktop 900 mm wide, its plate 20 mm clear of the unit's ends.
+  const tiled: Kitchen = { ...freeL, runs: [freeL.runs[0]!, { ...freeL.runs[1]!, splash: 'backsplash' }] };
+  const [field] = measured(tiled, 'backsplash').parts;
+  const { module } = planKitchen(tiled).cooktop;
+  expect(field!.along).toMatchObject({ line: 'back' });
+  const [from, to] = field!.avoid![0]!.span_mm;
+  expect([field!.along!.from_mm + from, to - from]).toEqual([1000 * module.from + 20, 860]);
+});

@@ -32,6 +32,7 @@ const rules: fc.Arbitrary<SlabRules> = fc.record({
   trim_mm: fc.double({ min: 0, max: 60, noNaN: true }),
   kerf_mm: fc.double({ min: 0, max: 8, noNaN: true }),
   shortest_part_mm: fc.double({ min: 0, max: 900, noNaN: true }),
+  seam_clear_mm: fc.double({ min: 0, max: 300, noNaN: true }),
   may_turn: fc.boolean(),
   match: fc.constantFrom('bookmatch', 'slip'),
 });
@@ -136,6 +137,7 @@ describe('slabs', () => {
           trim_mm: 20,
           kerf_mm: 3,
           shortest_part_mm: 600,
+          seam_clear_mm: 0,
           may_turn,
           match: 'slip',
         };
@@ -159,7 +161,7 @@ describe('slabs', () => {
         (parts, slab_mm, kerf_mm, may_turn) => {
           const result = layOnSlabs(
             parts.map(([length_mm, width_mm], i) => ({ id: `${i}`, length_mm, width_mm, cutouts_mm: [] })),
-            { slab_mm, kerf_mm, may_turn, trim_mm: 0, shortest_part_mm: 1, match: 'slip' },
+            { slab_mm, kerf_mm, may_turn, trim_mm: 0, shortest_part_mm: 1, seam_clear_mm: 0, match: 'slip' },
           );
           expect(result.ok && result.value.slabs.length).toBe(bruteSlabs(parts, slab_mm, kerf_mm, may_turn));
         },
@@ -195,11 +197,55 @@ describe('slabs', () => {
         }
         const result = layOnSlabs(
           parts.map(([length_mm, width_mm], i) => ({ id: `${i}`, length_mm, width_mm, cutouts_mm: [] })),
-          { slab_mm: [3000, 1400], kerf_mm, may_turn: false, trim_mm: 0, shortest_part_mm: 1, match: 'slip' },
+          {
+            slab_mm: [3000, 1400],
+            kerf_mm,
+            may_turn: false,
+            trim_mm: 0,
+            shortest_part_mm: 1,
+            seam_clear_mm: 0,
+            match: 'slip',
+          },
         );
         expect(result.ok && result.value.slabs.length).toBe(1);
       }),
     );
+  });
+
+  it('have seams clear of what they keep from wherever as many can be so, and else it is told', () => {
+    const cutout = fc
+      .tuple(fc.integer({ min: 0, max: 70 }), fc.integer({ min: 1, max: 12 }))
+      .map(([from, size]) => [from, from + size] as const);
+    const told = { yes: 0, no: 0 };
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 20, max: 80 }),
+        fc.array(cutout, { maxLength: 2 }),
+        fc.integer({ min: 10, max: 35 }),
+        fc.integer({ min: 1, max: 6 }),
+        (length_mm, cutouts_mm, longest, seam_clear_mm) => {
+          const result = layOnSlabs([{ id: 'a', length_mm, width_mm: 5, cutouts_mm }], {
+            slab_mm: [longest, 5],
+            kerf_mm: 0,
+            may_turn: false,
+            trim_mm: 0,
+            shortest_part_mm: 3,
+            seam_clear_mm,
+            match: 'slip',
+          });
+          if (!result.ok) return;
+          const seams = result.value.seams.map(({ at_mm }) => at_mm);
+          const wide = cutouts_mm.map(([from, to]) => [from - seam_clear_mm, to + seam_clear_mm] as const);
+          const isKept = seams.every((at) => wide.every(([from, to]) => at <= from || at >= to));
+          const least = bruteSeams(length_mm, wide, longest, 3);
+          expect(isKept).toBe(least !== null && least === seams.length);
+          expect((result.notices ?? []).map(({ code }) => code)).toEqual(isKept ? [] : ['seam-near-cutout']);
+          told[isKept ? 'no' : 'yes']++;
+        },
+      ),
+      { numRuns: 300 },
+    );
+    expect(Math.min(told.yes, told.no)).toBeGreaterThan(10);
   });
 
   it('have as few seams as trying every place finds', () => {
@@ -219,6 +265,7 @@ describe('slabs', () => {
             may_turn: false,
             trim_mm: 0,
             shortest_part_mm,
+            seam_clear_mm: 7,
             match: 'slip',
           });
           const seams = result.ok ? result.value.seams.length : null;

@@ -20,6 +20,7 @@ const RULES: SlabRules = {
   trim_mm: 20,
   kerf_mm: 3,
   shortest_part_mm: 600,
+  seam_clear_mm: 0,
   may_turn: false,
   match: 'bookmatch',
 };
@@ -138,6 +139,104 @@ describe('seams', () => {
     expect(own()).toMatchObject({ ok: false, problem: { code: 'part-too-long' } });
     expect(own(3600)).toMatchObject({ ok: false, problem: { code: 'seam-outside' } });
     expect(own(Number.NaN)).toMatchObject({ ok: false, problem: { code: 'seam-outside' } });
+  });
+});
+
+// By hand; what seams keep clear of is common practice, no source.
+describe('seams, where nothing forces them elsewhere,', () => {
+  const rules: SlabRules = { ...RULES, seam_clear_mm: 100 };
+  const over = (from: number, to: number, what: 'dishwasher' | 'cooktop' = 'dishwasher') => [
+    { what, span_mm: [from, to] as const },
+  ];
+  const one = (length: number, cutouts: SlabPiece['cutouts_mm'], avoid: SlabPiece['avoid'] = [], by = rules) =>
+    seamsAndNotices([{ ...piece('top', length, 620, cutouts), avoid }], by);
+  const seamsAndNotices = (pieces: readonly SlabPiece[], by = rules) => {
+    const result = layOnSlabs(pieces, by);
+    if (!result.ok) throw new Error(result.problem.text);
+    return {
+      seams: result.value.seams.map(({ piece: id, at_mm }) => [id, at_mm]),
+      notices: (result.notices ?? []).map(({ code }) => code),
+      slabs: result.value.slabs.length,
+    };
+  };
+
+  it('keep their distance from a cut-out', () => {
+    expect(
+      one(3600, [
+        [1050, 1150],
+        [2450, 3100],
+      ]),
+    ).toMatchObject({ seams: [['top', 2350]], notices: [] });
+    expect(one(3600, [[2450, 3100]], [], RULES)).toMatchObject({ seams: [['top', 2400]], notices: [] });
+  });
+  it('lie off the dishwasher', () => {
+    // Left are 600 to 800, 1600 to 2300 and 2900 to 3000: of 2400 and 1200 the first is nearer to a place.
+    expect(one(3600, [[900, 1500]], over(2300, 2900))).toMatchObject({ seams: [['top', 2300]], notices: [] });
+  });
+  it('say so where they cannot', () => {
+    // Between 600 and 3000 only 50 mm are left on either side of the cut-out.
+    expect(one(3600, [[650, 2950]])).toMatchObject({ seams: [['top', 2950]], notices: ['seam-near-cutout'] });
+    // Clear of the cut-out is nothing but what stands over the dishwasher.
+    expect(one(3600, [[550, 2050]], over(2100, 3050))).toMatchObject({
+      seams: [['top', 2400]],
+      notices: ['seam-over-dishwasher'],
+    });
+  });
+  it('are not more because of that', () => {
+    expect(one(3160, [[100, 3000]], over(0, 3160))).toMatchObject({ seams: [], notices: [] });
+    expect(one(3600, [[650, 2950]]).seams).toHaveLength(1);
+  });
+
+  const counter = { ...piece('counter', 3600, 620), along: { line: 'back', from_mm: 0 } };
+  const splash = (length: number, avoid: SlabPiece['avoid'] = []): SlabPiece => ({
+    ...piece('splash', length, 500),
+    along: { line: 'back', from_mm: 100 },
+    follows: 'seams',
+    avoid,
+  });
+  it('of a backsplash go where the counter is seamed', () => {
+    expect(seamsAndNotices([counter, splash(3400)])).toMatchObject({
+      seams: [
+        ['counter', 2400],
+        ['splash', 2300],
+      ],
+      notices: [],
+    });
+    // One that comes out of a slab whole has none.
+    expect(seamsAndNotices([counter, splash(3100)]).seams).toEqual([['counter', 2400]]);
+  });
+  it('of a backsplash are not behind the cooktop, and then apart from those of the counter, which is said', () => {
+    expect(seamsAndNotices([counter, splash(3400, over(2000, 2600, 'cooktop'))])).toMatchObject({
+      seams: [
+        ['counter', 2400],
+        ['splash', 1133.3],
+      ],
+      notices: ['seams-apart'],
+    });
+    // Over another wall it does not matter where the counter has its seam.
+    const elsewhere = { ...splash(3400), along: { line: 'left', from_mm: 100 } };
+    expect(seamsAndNotices([counter, elsewhere])).toMatchObject({ notices: [] });
+  });
+  it('of a backsplash stay behind a cooktop as wide as all of it, which is said', () => {
+    const { seams, notices } = seamsAndNotices([splash(3400, over(100, 3300, 'cooktop'))]);
+    expect([seams.length, notices]).toEqual([1, ['seam-behind-cooktop']]);
+  });
+  it('of an upstand go to the joint of a corner', () => {
+    const leg = { ...piece('leg', 2470, 620), along: { line: 'left', from_mm: 910 } };
+    const upstand: SlabPiece = {
+      ...piece('upstand', 3182, 100),
+      along: { line: 'left', from_mm: 910 },
+      follows: 'pieces',
+    };
+    expect(seamsAndNotices([leg, upstand])).toMatchObject({ seams: [['upstand', 2470]], notices: [] });
+  });
+  it('of an upstand are more where that saves a slab', () => {
+    // Beside 1600 mm, as high as the slab, 1557 mm are left: 3000 mm go there in halves.
+    const upstand: SlabPiece = { ...piece('upstand', 3000, 100), follows: 'pieces' };
+    const rest = piece('top', 1600, 1560);
+    expect(seamsAndNotices([rest, upstand])).toMatchObject({ seams: [['upstand', 1500]], slabs: 1 });
+    expect(seamsAndNotices([rest, { ...upstand, follows: 'seams' }])).toMatchObject({ seams: [], slabs: 2 });
+    expect(seamsAndNotices([upstand]).seams).toEqual([]);
   });
 });
 

@@ -1,3 +1,6 @@
+import { surfaceName } from '../../engine/judge/surface-words';
+import type { SurfaceId } from '../../engine/surface';
+import type { RunWall } from '../../model/kitchen';
 import type { ItemRecord } from '../../model/order/records';
 import type { Finish } from '../../model/project';
 import type { QuantityAssumptions } from '../../model/quantity/assumptions';
@@ -7,6 +10,7 @@ import type { SlabPiece } from '../../model/quantity/slab-types';
 import { type Pack, packOf } from '../../model/quantity/supply-pack';
 import { slabOf, slabSizeOf } from '../../model/slab';
 import type { SurfaceTakeoff } from '../takeoff/types';
+import { WALLS } from './place-words';
 import { RESTS_ON } from './quantity-words';
 import type { Counted, ScheduleItem } from './types';
 
@@ -26,6 +30,7 @@ export function cutFromSlabs(
     trim_mm: assumptions.slab_trim_mm,
     kerf_mm: assumptions.kerf_mm,
     shortest_part_mm: assumptions.shortest_part_mm,
+    seam_clear_mm: assumptions.seam_clear_mm,
     // Veins and grain run on through all pieces.
     may_turn: slabOf(finish) === null,
     match: item.laying.slab?.match ?? 'bookmatch',
@@ -60,6 +65,7 @@ export function cutFromSlabs(
         RESTS_ON.slab(size.size_mm, size.isUsual),
         RESTS_ON.cut(assumptions.slab_trim_mm, assumptions.kerf_mm),
         RESTS_ON.seams(slabs.seams.length, corners),
+        ...(slabs.seams.length > 0 ? [RESTS_ON.seamClear(assumptions.seam_clear_mm)] : []),
         RESTS_ON.yield(slabs.yield, slabs.slabs.length, slabs.lower_bound),
         ...edgeWords(surfaces),
         ...(holes > 0 ? [RESTS_ON.cutouts(holes)] : []),
@@ -67,7 +73,7 @@ export function cutFromSlabs(
       parts: surfaces.flatMap(({ parts }) => parts),
       slabs: { ...slabs, slab_mm: size.size_mm },
     },
-    problems: [],
+    problems: (laid.notices ?? []).map(({ text, remedy }) => ({ code: 'seam-place', text: `${text} ${remedy}` })),
   };
 }
 
@@ -85,11 +91,20 @@ function edgeWords(surfaces: readonly SurfaceTakeoff[]): readonly string[] {
 }
 
 const piecesOf = ({ surface, parts }: SurfaceTakeoff): readonly SlabPiece[] =>
-  parts.flatMap(({ kind, length_mm, width_mm, count, cutouts_mm = [] }, i) =>
+  parts.flatMap(({ kind, length_mm, width_mm, count, cutouts_mm = [], avoid, along }, i) =>
     Array.from({ length: count }, (_, k) => ({
       id: `${surface} ${kind} ${i + 1}${count > 1 ? `.${k + 1}` : ''}`,
+      name: nameOf(surface, along?.line),
       length_mm,
       width_mm,
       cutouts_mm,
+      ...(avoid && { avoid }),
+      ...(along && { along }),
+      ...(surface === 'upstand' && { follows: 'pieces' as const }),
+      ...(surface === 'backsplash' && { follows: 'seams' as const }),
     })),
   );
+
+/** "the counter on the back wall". */
+const nameOf = (surface: SurfaceId, wall: RunWall | undefined): string =>
+  `the ${surfaceName(surface).toLowerCase()}${wall ? ` on the ${WALLS[wall]}` : ''}`;

@@ -3,7 +3,7 @@ import type { SurfaceId } from '../../engine/surface';
 import type { Kitchen, Run } from '../../model/kitchen';
 import type { ScheduleItem } from './types';
 
-const WALLS = { left: 'left wall', back: 'back wall', right: 'right wall', front: 'wall of the door' } as const;
+export const WALLS = { left: 'left wall', back: 'back wall', right: 'right wall', front: 'wall of the door' } as const;
 
 /** Where in the kitchen an item is, from how the kitchen is laid out. */
 export function locationOf(kitchen: Kitchen, surfaces: readonly SurfaceId[]): string {

@@ -56,6 +56,8 @@ export const RESTS_ON = {
   cut: (trim: number, kerf: number) => `${number(trim)} mm trimmed all round, saw cuts of ${number(kerf)} mm.`,
   seams: (seams: number, corners: number) =>
     `${seams === 0 ? 'No seam' : plural(seams, 'seam')} where slabs end${corners > 0 ? `, ${plural(corners, 'joint')} in corners` : ''}.`,
+  seamClear: (mm: number) =>
+    `Seams keep ${number(mm)} mm or more from cut-outs and cooktop, and off the dishwasher, where they can.`,
   yield: (share: number, slabs: number, least: number) =>
     `${number(100 * share, 1)}% of the slabs is used; ${slabs === least ? 'area alone asks for as many' : `by area alone ${least} would do`}.`,
   edges: (m: number) => `${number(m, 2)} m of finished edge.`,

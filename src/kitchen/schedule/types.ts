@@ -29,6 +29,7 @@ export interface RowProblem {
     | 'no-finish'
     | 'measures-nothing'
     | 'slab-too-small'
+    | 'seam-place'
     | 'no-pack'
     | 'no-price'
     | 'price-for-other-unit'

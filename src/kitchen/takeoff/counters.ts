@@ -51,6 +51,7 @@ function slabPieces(plan: Plan, surface: Counter): MeasuredPart[] {
         width_mm: toMm(max[across] - min[across]),
         count: 1,
         ...(cutouts.length > 0 && { cutouts_mm: cutouts }),
+        ...(run && { along: { line: run.wall, from_mm: toMm(run.counter.from) }, ...overDishwasher(run) }),
       },
     ];
   });
@@ -65,6 +66,16 @@ function cutoutsOf(plan: Plan, { wall, counter }: RunRows): (readonly [number, n
   return spans
     .map(([from, to]) => [toMm(from - counter.from), toMm(to - counter.from)] as const)
     .sort((p, q) => p[0] - q[0]);
+}
+
+/** A dishwasher, hidden or not, leaves the counter without support, and steams. */
+function overDishwasher({ base, counter }: RunRows): Pick<MeasuredPart, 'avoid'> {
+  const avoid = base.units.flatMap(({ kind, from, to }) =>
+    kind === 'dishwasher'
+      ? [{ what: kind, span_mm: [toMm(from - counter.from), toMm(to - counter.from)] } as const]
+      : [],
+  );
+  return avoid.length > 0 ? { avoid } : {};
 }
 
 function waterfalls(plan: Plan, surface: Counter): MeasuredPart[] {

@@ -1,4 +1,6 @@
 import type { SurfaceId } from '../../engine/surface';
+import type { RunWall } from '../../model/kitchen';
+import type { Avoided } from '../../model/quantity/slab-types';
 
 /**
  * What a part of a takeoff is. Of counters: a slab on a run, on an island, down to the floor, along a built-up edge; of floors,
@@ -42,6 +44,10 @@ export interface MeasuredPart {
   readonly count: number;
   /** Along the length of a counter from its low end: holes a seam keeps clear of. Not taken off. */
   readonly cutouts_mm?: readonly (readonly [from: number, to: number])[];
+  /** Where nothing is cut out and a seam is better not set all the same. */
+  readonly avoid?: readonly Avoided[];
+  /** Of what runs along a wall: which one, and where its low end is on it, mm. */
+  readonly along?: { readonly line: RunWall; readonly from_mm: number };
 }
 
 /** What is not covered of a surface, m2. */

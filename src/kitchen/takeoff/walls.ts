@@ -1,14 +1,15 @@
-import type { Wall } from '../../model/kitchen';
+import type { RunWall, Wall } from '../../model/kitchen';
 import type { QuantityAssumptions } from '../../model/quantity/assumptions';
 import type { Assembly } from '../parts/assembly';
 import { laidFields } from '../parts/backsplash';
+import { cooktopExtent } from '../parts/cooktop';
 import { wallSide } from '../parts/side';
 import { wallLength } from '../plan/run-ends';
 import type { Plan } from '../plan/types';
 import type { Drawn } from './drawn';
-import { grouped } from './measured-parts';
+import { grouped, toMm } from './measured-parts';
 import { areaOf, covered, type PlaneField } from './plane-area';
-import type { Deduction, SurfaceTakeoff } from './types';
+import type { Deduction, MeasuredPart, SurfaceTakeoff } from './types';
 
 type Rules = Pick<QuantityAssumptions, 'least_opening_m2' | 'paint_behind_units'>;
 type Cover = PlaneField & { readonly kind: Deduction['kind'] };
@@ -58,6 +59,7 @@ export function measureBacksplash(drawn: Drawn, rules: Rules): SurfaceTakeoff | 
   const { plan } = drawn;
   const sums = new Map<Deduction['kind'], number>();
   const fields: PlaneField[] = [];
+  const parts: MeasuredPart[] = [];
   for (const run of plan.runs) {
     if (run.splash.kind === 'upstand') continue;
     const own = laidFields(plan, run);
@@ -71,20 +73,34 @@ export function measureBacksplash(drawn: Drawn, rules: Rules): SurfaceTakeoff | 
       ...(hoodCut > rules.least_opening_m2 ? hood : []),
     ]);
     fields.push(...own);
+    parts.push(...own.map((field) => alongWall(plan, run.wall, 'field', field)));
   }
-  return fields.length > 0 ? surfaceOf('backsplash', fields, sums) : null;
+  return fields.length > 0 ? { ...surfaceOf('backsplash', fields, sums), parts } : null;
 }
 
 /** Strips of counter material along the walls. Null without any. */
 export function measureUpstand({ plan }: Drawn): SurfaceTakeoff | null {
-  const strips = plan.runs
-    .filter(({ splash }) => splash.kind === 'upstand')
-    .flatMap((run) => laidFields(plan, run))
-    .map(({ a, z }) => ({ kind: 'strip' as const, length: a[1] - a[0], width: z[1] - z[0] }));
+  const runs = plan.runs.filter(({ splash }) => splash.kind === 'upstand');
+  const strips = runs.flatMap((run) => laidFields(plan, run).map((field) => ({ ...field, wall: run.wall })));
   if (strips.length === 0) return null;
-  const area = strips.reduce((sum, { length, width }) => sum + length * width, 0);
-  const length_m = strips.reduce((sum, { length }) => sum + length, 0);
-  return { surface: 'upstand', area_m2: area, gross_m2: area, deductions: [], parts: grouped(strips), length_m };
+  const area = strips.reduce((sum, field) => sum + areaOf(field), 0);
+  const length_m = strips.reduce((sum, { a }) => sum + a[1] - a[0], 0);
+  const parts = strips.map((field) => alongWall(plan, field.wall, 'strip', field));
+  return { surface: 'upstand', area_m2: area, gross_m2: area, deductions: [], parts, length_m };
+}
+
+/** A field as a part that runs along its wall; behind the cooktop heat and grease work on a seam. */
+function alongWall(plan: Plan, wall: RunWall, kind: 'field' | 'strip', { a, z }: PlaneField): MeasuredPart {
+  const behind = wall === plan.cooktop.run ? cooktopExtent(plan).a : null;
+  const isBehind = kind === 'field' && behind && behind[0] < a[1] && behind[1] > a[0];
+  return {
+    kind,
+    length_mm: toMm(a[1] - a[0]),
+    width_mm: toMm(z[1] - z[0]),
+    count: 1,
+    along: { line: wall, from_mm: toMm(a[0]) },
+    ...(isBehind && { avoid: [{ what: 'cooktop', span_mm: [toMm(behind[0] - a[0]), toMm(behind[1] - a[0])] }] }),
+  };
 }
 
 /** Adds what covers hide of fields, by kind. */

@@ -29,6 +29,8 @@ export interface QuantityAssumptions {
   readonly kerf_mm: number;
   /** No part of a counter between a seam and an end, or another seam, is shorter, mm. */
   readonly shortest_part_mm: number;
+  /** Seams keep so far from cut-outs, and behind a cooktop from its ends, mm. */
+  readonly seam_clear_mm: number;
   readonly grout_depth_mm: number;
   readonly grout_kg_per_l: number;
   readonly grout_waste_percent: number;
@@ -38,7 +40,7 @@ export interface QuantityAssumptions {
 
 /**
  * The trade's usual values (public trade guidance, several sources agreeing, where not said otherwise): spreading 10 m2/L smooth; two
- * coats; openings above 0.5 m2 taken off, trim, kerf and shortest part (common practice, no source).
+ * coats; openings above 0.5 m2 taken off, trim, kerf, shortest part and what seams keep clear (common practice, no source).
  */
 export const USUAL_ASSUMPTIONS: QuantityAssumptions = {
   floor_reach: 'under-units',
@@ -53,6 +55,7 @@ export const USUAL_ASSUMPTIONS: QuantityAssumptions = {
   slab_trim_mm: 20,
   kerf_mm: 3,
   shortest_part_mm: 600,
+  seam_clear_mm: 100,
   grout_depth_mm: 8,
   grout_kg_per_l: 1.6,
   grout_waste_percent: 10,
@@ -74,6 +77,7 @@ export const ASSUMPTION_BOUNDS: { readonly [K in NumberName]: Bounds } = {
   slab_trim_mm: [0, 200, 'mm'],
   kerf_mm: [0, 20, 'mm'],
   shortest_part_mm: [0, 2000, 'mm'],
+  seam_clear_mm: [0, 500, 'mm'],
   grout_depth_mm: [1, 60, 'mm'],
   grout_kg_per_l: [0.5, 4, 'kg/L'],
   grout_waste_percent: [0, 100, '%'],

@@ -1,12 +1,28 @@
 import type { SlabMatch } from '../../engine/pattern/types';
 
+/** Where a seam is better not set although nothing is cut out: over a dishwasher, behind a cooktop; mm along the piece. */
+export interface Avoided {
+  readonly what: 'dishwasher' | 'cooktop';
+  readonly span_mm: readonly [from: number, to: number];
+}
+
 /** A piece to cut from slabs, mm; its length lies along the slab's where veins or grain run along it. */
 export interface SlabPiece {
   readonly id: string;
+  /** What it is called in a sentence; its id where absent. */
+  readonly name?: string;
   readonly length_mm: number;
   readonly width_mm: number;
   /** Places along the length that a seam keeps clear of (sink, cooktop). */
   readonly cutouts_mm: readonly (readonly [from: number, to: number])[];
+  readonly avoid?: readonly Avoided[];
+  /** The line (a wall) it runs along and where its low end is on it: pieces along one line meet there. */
+  readonly along?: { readonly line: string; readonly from_mm: number };
+  /**
+   * Its seams go where those of the pieces before it on its line are. `pieces`: it may have more of them, as an upstand that is cut from what is
+   * left of slabs.
+   */
+  readonly follows?: 'seams' | 'pieces';
 }
 
 /** How slabs are cut. */
@@ -16,6 +32,8 @@ export interface SlabRules {
   readonly trim_mm: number;
   readonly kerf_mm: number;
   readonly shortest_part_mm: number;
+  /** How far seams keep from cut-outs and from the ends of a cooktop. */
+  readonly seam_clear_mm: number;
   /** May a piece lie across the slab? Not where veins or grain would turn. */
   readonly may_turn: boolean;
   /** How slabs follow each other where a piece goes on in the next. */

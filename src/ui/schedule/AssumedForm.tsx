@@ -61,6 +61,7 @@ export function AssumedForm({ assumptions, onAssumptions }: ScheduleDoors) {
         {number('slab_trim_mm', ASSUMED.trim, undefined, LENGTH)}
         {number('kerf_mm', ASSUMED.kerf, undefined, LENGTH)}
         {number('shortest_part_mm', ASSUMED.shortest, undefined, LENGTH)}
+        {number('seam_clear_mm', ASSUMED.seamClear, undefined, LENGTH)}
       </section>
       <section>
         <h3>{ASSUMED.walls}</h3>

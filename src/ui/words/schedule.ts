@@ -160,6 +160,7 @@ export const ASSUMED = spoken({
   trim: 'Trimmed all round',
   kerf: 'Saw cut',
   shortest: 'Shortest part between seams',
+  seamClear: 'Seams keep clear of cut-outs by',
   grout: 'Grout',
   depth: 'Depth where the tile does not say its thickness',
   density: 'Weight',

@@ -2,9 +2,11 @@ import { failure, type Problem, type Result, success } from '../../../engine/res
 import { areaOfParts } from '../area-of-parts';
 import { roundUp } from '../round-up';
 import type { CutSlab, PlacedPart, SlabLayout, SlabPiece, SlabRules } from '../slab-types';
+import { linesOn } from './line-up';
 import { packParts } from './pack-parts';
 import { fits, type Lies, type Packing, type Room } from './packing';
 import { type SeamedPiece, seamsOf, usableOf } from './part-pieces';
+import { seamNotices } from './seam-notices';
 
 /** Ways to set seams that are tried for fewer slabs. */
 const MOST_WAYS = 16;
@@ -23,7 +25,8 @@ type Seams = readonly (readonly number[])[];
  * Lays pieces on slabs: as few as are found, cut from edge to edge with a saw cut between parts. What is longer than a slab is seamed as
  * `chooseSeams` says; another place than the best is taken only where it saves a slab. `own` are seams that somebody set, mm along their
  * piece, by its id. Slabs come in the order of the pieces. Pieces without area need no slab. Problems: `no-size`, `slab-too-small`,
- * `no-seam-place`, `seam-outside`, `part-too-long`; notices on seams of one's own: `part-short`, `seam-in-cutout`.
+ * `no-seam-place`, `seam-outside`, `part-too-long`; notices on seams of one's own: `part-short`, `seam-in-cutout`; on all: those of
+ * `seamNotices`.
  */
 export function layOnSlabs(
   pieces: readonly SlabPiece[],
@@ -59,7 +62,7 @@ export function layOnSlabs(
     yield: slabs.length === 0 ? 0 : area_m2 / (slabs.length * slab_m2),
     lower_bound,
   };
-  return success(layout, notices);
+  return success(layout, [...notices, ...seamNotices(cut, seams, rules)]);
 }
 
 const NO_SIZE: Problem = {
@@ -90,7 +93,16 @@ function fewestOf(seamed: readonly SeamedPiece[], rules: SlabRules, lower_bound:
 /** All pieces seamed the best way, then ways that differ from it, those of the first pieces changing first. */
 function waysToSeam(seamed: readonly SeamedPiece[]): readonly Seams[] {
   let all: readonly Seams[] = [[]];
-  for (const { ways } of seamed) all = ways.flatMap((way) => all.map((seams) => [...seams, way])).slice(0, MOST_WAYS);
+  const pieces = seamed.map(({ piece }) => piece);
+  for (const [i, { piece, waysAt }] of seamed.entries()) {
+    const ways = all.map((seams) => waysAt(piece.follows ? linesOn(piece, pieces.slice(0, i), seams) : []));
+    const most = Math.max(...ways.map(({ length }) => length));
+    const nth = (k: number): readonly Seams[] =>
+      all.flatMap((seams, s) => (ways[s]![k] ? [[...seams, ways[s]![k]]] : []));
+    all = Array.from({ length: most }, (_, k) => nth(k))
+      .flat()
+      .slice(0, MOST_WAYS);
+  }
   return all;
 }
 
