@@ -50,7 +50,7 @@ function quantityText({ net, net_measure, area_m2, order }: ItemQuantity): strin
 export const packText = ({ container, quantity, measure }: Pack): string =>
   `${container ?? 'pack'} of ${figure(quantity)} ${words(measure, quantity)}`;
 
-const COUNTED: Readonly<Record<string, string>> = { piece: 'pieces', slab: 'slabs', sheet: 'sheets' };
+const COUNTED: Readonly<Record<string, string>> = { piece: 'pieces', panel: 'panels', slab: 'slabs', sheet: 'sheets' };
 
 const words = (measure: string, count: number): string => (count === 1 ? measure : (COUNTED[measure] ?? measure));
 

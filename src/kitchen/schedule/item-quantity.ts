@@ -2,6 +2,7 @@ import type { SurfaceId } from '../../engine/surface';
 import { FRONT_THICKNESS } from '../../model/layout/measures';
 import { isBoard } from '../../model/layouts';
 import type { ItemRecord } from '../../model/order/records';
+import { panelSizeOf } from '../../model/panel';
 import type { Finish, Option } from '../../model/project';
 import { areaOfParts, coatedArea } from '../../model/quantity/area-of-parts';
 import type { QuantityAssumptions } from '../../model/quantity/assumptions';
@@ -81,6 +82,8 @@ export function itemQuantity(item: ScheduleItem, record: ItemRecord | undefined,
     parts: surfaces.filter(({ surface }) => isMade(item, surface)).flatMap(({ parts }) => parts),
     slabs: null,
   };
+  const isWoodenTop = finish.class === 'wood' && item.surfaces.some((surface) => COUNTERS.includes(surface));
+  if (isWoodenTop) return { quantity, problems: [{ code: 'no-panel-size', text: RESTS_ON.noPanel }] };
   const problems: RowProblem[] =
     order.packs === null && item.kind !== 'count' && item.kind !== 'fronts'
       ? [{ code: 'no-pack', text: RESTS_ON.noPack(finish.supply?.unit) }]
@@ -104,7 +107,7 @@ function wasteOf({ kind, laying }: ScheduleItem, { piece_mm }: Finish, assumptio
 
 /** What one piece, slab or sheet of a finish covers. */
 export function sizeOfOne(finish: Finish): SizeOfOne {
-  const piece = boardOf(finish);
+  const piece = panelSizeOf(finish) ?? boardOf(finish);
   const slab = slabSizeOf(finish);
   return {
     ...(piece && { piece_m2: areaOf(piece) }),
@@ -181,6 +184,8 @@ function tilesOf(
     return { net: area, measure: 'm2', rests_on: [sizes, RESTS_ON.pieces(pieces), ...where] };
   return { net: pieces, measure: 'piece', rests_on: [sizes, ...where] };
 }
+
+const COUNTERS: readonly SurfaceId[] = ['counter', 'island-counter'];
 
 const FRONTS: ReadonlySet<SurfaceId> = new Set(['base-fronts', 'wall-fronts', 'tall-fronts', 'island-fronts']);
 

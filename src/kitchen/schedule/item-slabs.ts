@@ -2,6 +2,7 @@ import { surfaceName } from '../../engine/judge/surface-words';
 import type { SurfaceId } from '../../engine/surface';
 import type { RunWall } from '../../model/kitchen';
 import type { ItemRecord } from '../../model/order/records';
+import { panelSizeOf } from '../../model/panel';
 import type { Finish } from '../../model/project';
 import type { QuantityAssumptions } from '../../model/quantity/assumptions';
 import { orderOf } from '../../model/quantity/order';
@@ -22,18 +23,22 @@ export function cutFromSlabs(
   surfaces: readonly SurfaceTakeoff[],
   assumptions: QuantityAssumptions,
 ): Counted {
-  const size = slabSizeOf(finish)!;
+  const panel = panelSizeOf(finish);
+  const size = panel ? { size_mm: panel, isUsual: false } : slabSizeOf(finish)!;
+  const noun = panel ? 'panel' : 'slab';
   const area_m2 = surfaces.reduce((sum, one) => sum + one.area_m2, 0);
   const pieces = surfaces.flatMap(piecesOf);
   const laid = layOnSlabs(pieces, {
     slab_mm: size.size_mm,
-    trim_mm: assumptions.slab_trim_mm,
+    trim_mm: panel ? 0 : assumptions.slab_trim_mm,
     kerf_mm: assumptions.kerf_mm,
     shortest_part_mm: assumptions.shortest_part_mm,
     seam_clear_mm: assumptions.seam_clear_mm,
     // Veins and grain run on through all pieces.
-    may_turn: slabOf(finish) === null,
-    match: item.laying.slab?.match ?? 'bookmatch',
+    may_turn: !panel && slabOf(finish) === null,
+    // No panel of wood is the mirror of another.
+    match: panel ? null : (item.laying.slab?.match ?? 'bookmatch'),
+    noun,
   });
   if (!laid.ok) {
     return {
@@ -50,28 +55,29 @@ export function cutFromSlabs(
   );
   const corners = surfaces.reduce((sum, one) => sum + (one.corner_joints ?? 0), 0);
   const order = orderOf(
-    { net: slabs.slabs.length, measure: 'slab', waste_percent: 0, spare_packs },
-    soldBySlab(finish) ?? { container: null, quantity: 1, measure: 'slab' },
+    { net: slabs.slabs.length, measure: noun, waste_percent: 0, spare_packs },
+    (panel ? null : soldBySlab(finish)) ?? { container: null, quantity: 1, measure: noun },
     { slab_m2 },
   );
   return {
     quantity: {
       area_m2,
       net: slabs.slabs.length,
-      net_measure: 'slab',
+      net_measure: noun,
       waste_percent: 0,
       order,
       rests_on: [
-        RESTS_ON.slab(size.size_mm, size.isUsual),
-        RESTS_ON.cut(assumptions.slab_trim_mm, assumptions.kerf_mm),
-        RESTS_ON.seams(slabs.seams.length, corners),
+        ...(panel
+          ? [RESTS_ON.panel(panel), RESTS_ON.panelCut(assumptions.kerf_mm)]
+          : [RESTS_ON.slab(size.size_mm, size.isUsual), RESTS_ON.cut(assumptions.slab_trim_mm, assumptions.kerf_mm)]),
+        RESTS_ON.seams(slabs.seams.length, corners, noun),
         ...(slabs.seams.length > 0 ? [RESTS_ON.seamClear(assumptions.seam_clear_mm)] : []),
-        RESTS_ON.yield(slabs.yield, slabs.slabs.length, slabs.lower_bound),
+        RESTS_ON.yield(slabs.yield, slabs.slabs.length, slabs.lower_bound, noun),
         ...edgeWords(surfaces),
         ...(holes > 0 ? [RESTS_ON.cutouts(holes)] : []),
       ],
       parts: surfaces.flatMap(({ parts }) => parts),
-      slabs: { ...slabs, slab_mm: size.size_mm },
+      slabs: { ...slabs, slab_mm: size.size_mm, noun },
     },
     problems: (laid.notices ?? []).map(({ text, remedy }) => ({ code: 'seam-place', text: `${text} ${remedy}` })),
   };

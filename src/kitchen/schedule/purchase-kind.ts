@@ -2,6 +2,7 @@ import type { SurfaceId } from '../../engine/surface';
 import { isTiled } from '../../model/laying';
 import { isBoard } from '../../model/layouts';
 import { type FittingStage, STAGE_OF } from '../../model/order/stages';
+import { panelSizeOf } from '../../model/panel';
 import type { Finish, Laying } from '../../model/project';
 import type { PurchaseKind } from '../../model/quantity/usual-waste';
 import { slabSizeOf } from '../../model/slab';
@@ -20,7 +21,7 @@ export function purchaseKind(finish: Finish, laying: Laying, surface: SurfaceId)
   if (isTiled(finish, laying)) return 'tiles';
   if (laying.layout !== 'plain' && isBoard(finish)) return 'boards';
   if (surface === 'frame') return 'count';
-  return CUT.includes(surface) && slabSizeOf(finish) ? 'slab' : 'sheet';
+  return CUT.includes(surface) && (slabSizeOf(finish) ?? panelSizeOf(finish)) ? 'slab' : 'sheet';
 }
 
 /** When it is put in: what is cut from slabs comes with the counter, what is tiled with the backsplash. */

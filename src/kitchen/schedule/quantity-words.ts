@@ -1,5 +1,6 @@
 import { joined } from '../../engine/judge/surface-words';
 import type { CoatedFaces, FloorReach } from '../../model/quantity/assumptions';
+import type { SlabNoun } from '../../model/quantity/slab-types';
 import type { Deduction } from '../takeoff/types';
 
 const OFF: { readonly [K in Deduction['kind']]: string } = {
@@ -53,13 +54,18 @@ export const RESTS_ON = {
     `Joints ${depths.length > 0 ? joined(depths.map((mm) => `${number(mm, 1)} mm`)) : 'of no'} deep, ${number(density, 2)} kg per liter.`,
   slab: ([length, width]: readonly [number, number], isUsual: boolean) =>
     `Slabs of ${number(length)} × ${number(width)} mm${isUsual ? ', usual for this material: ask for the real size' : ''}.`,
+  panel: ([length, width]: readonly [number, number]) =>
+    `Panels of ${number(length)} × ${number(width)} mm, the grain along them.`,
+  panelCut: (kerf: number) => `Panels come square, nothing trimmed; saw cuts of ${number(kerf)} mm.`,
+  noPanel:
+    'How large its panels are is not known: the area alone is no order. Ask the supplier for lengths, widths and thickness of counter panels.',
   cut: (trim: number, kerf: number) => `${number(trim)} mm trimmed all round, saw cuts of ${number(kerf)} mm.`,
-  seams: (seams: number, corners: number) =>
-    `${seams === 0 ? 'No seam' : plural(seams, 'seam')} where slabs end${corners > 0 ? `, ${plural(corners, 'joint')} in corners` : ''}.`,
+  seams: (seams: number, corners: number, noun: SlabNoun) =>
+    `${seams === 0 ? 'No seam' : plural(seams, 'seam')} where ${noun}s end${corners > 0 ? `, ${plural(corners, 'joint')} in corners` : ''}.`,
   seamClear: (mm: number) =>
     `Seams keep ${number(mm)} mm or more from cut-outs and cooktop, and off the dishwasher, where they can.`,
-  yield: (share: number, slabs: number, least: number) =>
-    `${number(100 * share, 1)}% of the slabs is used; ${slabs === least ? 'area alone asks for as many' : `by area alone ${least} would do`}.`,
+  yield: (share: number, slabs: number, least: number, noun: SlabNoun) =>
+    `${number(100 * share, 1)}% of the ${noun}s is used; ${slabs === least ? 'area alone asks for as many' : `by area alone ${least} would do`}.`,
   edges: (m: number) => `${number(m, 2)} m of finished edge.`,
   cutouts: (holes: number) => `${plural(holes, 'cut-out')}, not taken off.`,
 } as const;

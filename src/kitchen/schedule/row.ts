@@ -2,6 +2,7 @@ import type { Caution } from '../../model/cautions';
 import type { Kitchen } from '../../model/kitchen';
 import { asBought } from '../../model/order/own-supply';
 import type { ItemRecord, SampleRecord } from '../../model/order/records';
+import { panelSizeOf } from '../../model/panel';
 import type { Finish, Supply } from '../../model/project';
 import { costOf } from '../../model/quantity/cost';
 import { slabSizeOf } from '../../model/slab';
@@ -64,7 +65,7 @@ export function rowOf(planned: ScheduleItem, basis: RowBasis): BareRow {
     colors: colors.colors,
     lrv: colors.lrv,
     gloss_gu: finish?.gloss_gu ?? null,
-    size_mm: finish ? (finish.piece_mm ?? slabSizeOf(finish)?.size_mm ?? null) : null,
+    size_mm: finish ? (cutSize(finish, kind) ?? finish.piece_mm ?? slabSizeOf(finish)?.size_mm ?? null) : null,
     thickness_mm: finish?.thickness_mm ?? (kind === 'slab' ? basis.kitchen.counter.thickness : null),
     edge:
       kind === 'slab' && surfaces.some((one) => one !== 'upstand' && one !== 'backsplash')
@@ -114,6 +115,9 @@ export function rowOf(planned: ScheduleItem, basis: RowBasis): BareRow {
     ],
   };
 }
+
+/** The panels that wooden counters are cut from. */
+const cutSize = (finish: Finish, kind: ScheduleItem['kind']) => (kind === 'slab' ? panelSizeOf(finish) : null);
 
 /** What is said of an item as long as it has this finish. */
 const recordOf = (item: ScheduleItem, records: readonly ItemRecord[] = []): ItemRecord | undefined =>

@@ -5,7 +5,7 @@ import type { Delivery, ItemRecord, Lot, SampleStatus } from '../../model/order/
 import type { FittingStage, Stage } from '../../model/order/stages';
 import type { Finish, Laying } from '../../model/project';
 import type { Order } from '../../model/quantity/order';
-import type { SlabLayout } from '../../model/quantity/slab-types';
+import type { SlabLayout, SlabNoun } from '../../model/quantity/slab-types';
 import type { PurchaseKind } from '../../model/quantity/usual-waste';
 import type { MeasuredPart } from '../takeoff/types';
 
@@ -30,6 +30,7 @@ export interface RowProblem {
     | 'measures-nothing'
     | 'slab-too-small'
     | 'seam-place'
+    | 'no-panel-size'
     | 'no-pack'
     | 'no-price'
     | 'price-for-other-unit'
@@ -57,7 +58,7 @@ export interface ItemQuantity {
   readonly rests_on: readonly string[];
   /** What is made or cut, where that is more than a field. */
   readonly parts: readonly MeasuredPart[];
-  readonly slabs: (SlabLayout & { readonly slab_mm: readonly [number, number] }) | null;
+  readonly slabs: (SlabLayout & { readonly slab_mm: readonly [number, number]; readonly noun: SlabNoun }) | null;
 }
 
 /** A quantity, or why there is none, with what one has to know of it. */

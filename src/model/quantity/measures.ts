@@ -1,7 +1,7 @@
 import { L_PER_GALLON, M_PER_FOOT } from '../unit-words';
 
 /** What quantities are measured in. Square and running feet, U.S. gallons, pounds avoirdupois. */
-export type Measure = 'm2' | 'ft2' | 'L' | 'gal' | 'kg' | 'lb' | 'm' | 'ft' | 'piece' | 'slab' | 'sheet';
+export type Measure = 'm2' | 'ft2' | 'L' | 'gal' | 'kg' | 'lb' | 'm' | 'ft' | 'piece' | 'panel' | 'slab' | 'sheet';
 
 /** Exactly (NIST SP 811, appendix B). */
 const KG_PER_POUND = 0.45359237;
@@ -19,6 +19,7 @@ const METRIC: { readonly [M in Measure]: readonly [kind: Kind, factor: number] }
   m: ['length', 1],
   ft: ['length', M_PER_FOOT],
   piece: ['piece', 1],
+  panel: ['piece', 1],
   slab: ['slab', 1],
   sheet: ['sheet', 1],
 };

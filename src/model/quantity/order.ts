@@ -53,7 +53,7 @@ export function orderOf(need: Need, pack: Pack | null, one: SizeOfOne = {}): Ord
   };
 }
 
-const COUNTED: readonly Measure[] = ['piece', 'slab', 'sheet'];
+const COUNTED: readonly Measure[] = ['piece', 'panel', 'slab', 'sheet'];
 
 const whole = (quantity: number, measure: Measure): number =>
   COUNTED.includes(measure) ? roundUp(quantity) : quantity;

@@ -25,6 +25,9 @@ export interface SlabPiece {
   readonly follows?: 'seams' | 'pieces';
 }
 
+/** Stone and the like comes in slabs, wood in panels. */
+export type SlabNoun = 'slab' | 'panel';
+
 /** How slabs are cut. */
 export interface SlabRules {
   readonly slab_mm: readonly [length: number, width: number];
@@ -36,8 +39,10 @@ export interface SlabRules {
   readonly seam_clear_mm: number;
   /** May a piece lie across the slab? Not where veins or grain would turn. */
   readonly may_turn: boolean;
-  /** How slabs follow each other where a piece goes on in the next. */
-  readonly match: SlabMatch;
+  /** How slabs follow each other where a piece goes on in the next; null: it does not matter. */
+  readonly match: SlabMatch | null;
+  /** What they are called; slabs where absent. */
+  readonly noun?: SlabNoun;
 }
 
 /** A piece, or a part of it between seams, on its slab: mm from the slab's lower left corner, trim included. */

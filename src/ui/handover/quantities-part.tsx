@@ -92,7 +92,7 @@ function slabBlocks(rows: readonly ScheduleRow[]): readonly Block[] {
       keeps: true,
       node: (
         <>
-          <h4>{ORDERING.slabs}</h4>
+          <h4>{cut.some(({ slabs }) => slabs.noun === 'panel') ? ORDERING.slabsAndPanels : ORDERING.slabs}</h4>
           <p className="sheet-small">{ORDERING.slabsNote}</p>
         </>
       ),

@@ -24,6 +24,8 @@ interface ItemDetailsProps {
   readonly doors: ScheduleDoors;
 }
 
+const SPARES = { slab: 'spareSlabs', panel: 'sparePanels' } as const;
+
 const STATES = ['fixed', 'open', 'decided', 'ordered'] as const;
 
 /** All there is to say of an item, and what one may say of it. */
@@ -63,7 +65,7 @@ export function ItemDetails({ row, doors }: ItemDetailsProps) {
             )}
             {quantity.order.packs !== null && (
               <NumberField
-                label={quantity.slabs ? ITEM.spareSlabs : ITEM.spares}
+                label={quantity.slabs ? ITEM[SPARES[quantity.slabs.noun]] : ITEM.spares}
                 value={record.spare_packs ?? null}
                 hint={`${quantity.order.spares}`}
                 onValue={(packs) => within(packs, SPARE_PACKS, () => change({ spare_packs: Math.round(packs) }))}

@@ -42,7 +42,7 @@ export function SlabPlan({ slabs }: { readonly slabs: Slabs }) {
             })}
           </svg>
           <p className="small">
-            {ITEM.slabPlan(i + 1, slabs.slabs.length)}
+            {(slabs.noun === 'panel' ? ITEM.panelPlan : ITEM.slabPlan)(i + 1, slabs.slabs.length)}
             {mirrored && `, ${ITEM.slabMirrored}`}: {parts.map((part) => partWords(slabs, part.piece, part)).join('; ')}
             .
           </p>

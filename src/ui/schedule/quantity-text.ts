@@ -43,6 +43,6 @@ const writtenText = ({ amount, unit }: NonNullable<ScheduleRow['written']>): str
 /** What is needed before waste, with its area where that is told in something else. */
 export function netText({ net, net_measure, area_m2 }: ItemQuantity): string {
   const area = area_m2 > 0 && net_measure !== 'm2' ? ` (${amountText(area_m2, 'm2')})` : '';
-  const shown = net_measure === 'piece' || net_measure === 'slab' ? Math.ceil(net - 1e-6) : net;
+  const shown = ['piece', 'panel', 'slab'].includes(net_measure) ? Math.ceil(net - 1e-6) : net;
   return `${amountText(shown, net_measure)}${area}`;
 }

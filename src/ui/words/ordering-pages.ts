@@ -85,6 +85,7 @@ export const ORDERING = spoken({
   sizeHead: 'Sizes',
   kind: 'What',
   slabs: 'Slabs as they are cut',
+  slabsAndPanels: 'Slabs and panels as they are cut',
   slabsOf: (id: string, element: string) => `${id} ${element}`,
   slabsNote: 'A sketch for counting. The fabricator lays out the real slabs, and you approve veins and seams on them.',
 

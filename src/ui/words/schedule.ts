@@ -68,6 +68,7 @@ export const SCHEDULE = spoken({
     m: ['m', 'm'],
     ft: ['ft', 'ft'],
     piece: ['piece', 'pieces'],
+    panel: ['panel', 'panels'],
     slab: ['slab', 'slabs'],
     sheet: ['sheet', 'sheets'],
   } satisfies { readonly [M in Measure]: readonly [one: string, many: string] },

@@ -35,7 +35,10 @@ export function seamsOf(
   if (longest_mm === null) {
     const { width_mm: usable } = usableOf(rules);
     return failure(
-      tooSmall(`${saidFirst(piece)} is ${saidSize(width_mm)} wide, and the slab gives ${saidSize(usable)}.`),
+      tooSmall(
+        rules,
+        `${saidFirst(piece)} is ${saidSize(width_mm)} wide, and the ${rules.noun ?? 'slab'} gives ${saidSize(usable)}.`,
+      ),
     );
   }
   if (own) return ownSeams(piece, rules, longest_mm, own);
@@ -43,8 +46,8 @@ export function seamsOf(
   const shortest_part_mm =
     piece.follows === 'pieces' ? Math.min(rules.shortest_part_mm, width_mm) : rules.shortest_part_mm;
   if (length_mm > longest_mm && shortest_part_mm > longest_mm) {
-    const text = `${saidFirst(piece)} is ${saidSize(length_mm)} long, and the slab gives ${saidSize(longest_mm)}: less than the shortest part, ${saidSize(shortest_part_mm)}.`;
-    return failure(tooSmall(text));
+    const text = `${saidFirst(piece)} is ${saidSize(length_mm)} long, and the ${rules.noun ?? 'slab'} gives ${saidSize(longest_mm)}: less than the shortest part, ${saidSize(shortest_part_mm)}.`;
+    return failure(tooSmall(rules, text));
   }
   const long = {
     length_mm,
@@ -60,8 +63,8 @@ export function seamsOf(
   if (waysAt([]).length > 0) return success({ piece, waysAt });
   return failure({
     code: 'no-seam-place',
-    text: `${saidFirst(piece)} is ${saidSize(length_mm)} long, and the slab gives ${saidSize(longest_mm)}: no seam can be set that clears the cut-outs and leaves parts of ${saidSize(shortest_part_mm)} or more.`,
-    remedy: 'Take a larger slab or allow shorter parts, or ask the fabricator.',
+    text: `${saidFirst(piece)} is ${saidSize(length_mm)} long, and the ${rules.noun ?? 'slab'} gives ${saidSize(longest_mm)}: no seam can be set that clears the cut-outs and leaves parts of ${saidSize(shortest_part_mm)} or more.`,
+    remedy: `Take a larger ${rules.noun ?? 'slab'} or allow shorter parts, or ask the fabricator.`,
   });
 }
 
@@ -98,11 +101,12 @@ function longestPart({ width_mm }: SlabPiece, rules: SlabRules): number | null {
 /** Seams that somebody set: kept where the parts come out of the slab; what is against the rules is told. */
 function ownSeams(
   piece: SlabPiece,
-  { shortest_part_mm }: SlabRules,
+  rules: SlabRules,
   longest_mm: number,
   own: readonly number[],
 ): Result<SeamedPiece, Problem> {
   const { length_mm, cutouts_mm } = piece;
+  const { shortest_part_mm } = rules;
   const seams = [...new Set(own)].sort((a, b) => a - b);
   const outside = seams.find((at) => !(at > 0 && at < length_mm));
   if (outside !== undefined) {
@@ -117,7 +121,7 @@ function ownSeams(
   if (long !== undefined) {
     return failure({
       code: 'part-too-long',
-      text: `The seams leave a part of ${saidName(piece)} ${saidSize(long)} long, and the slab gives ${saidSize(longest_mm)}.`,
+      text: `The seams leave a part of ${saidName(piece)} ${saidSize(long)} long, and the ${rules.noun ?? 'slab'} gives ${saidSize(longest_mm)}.`,
       remedy: 'Set one more seam, or move them.',
     });
   }
@@ -149,8 +153,9 @@ function ownSeams(
 const partLengths = (length_mm: number, seams: readonly number[]): readonly number[] =>
   [...seams, length_mm].map((to, i) => to - (seams[i - 1] ?? 0));
 
-const tooSmall = (text: string): Problem => ({
+const tooSmall = ({ noun }: SlabRules, text: string): Problem => ({
   code: 'slab-too-small',
   text,
-  remedy: 'Take a larger slab or less trim.',
+  remedy:
+    noun === 'panel' ? 'Ask for a larger panel, or for one glued up to size.' : 'Take a larger slab or less trim.',
 });

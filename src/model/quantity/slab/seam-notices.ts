@@ -13,12 +13,16 @@ const NEAR_MM = 1;
 export function seamNotices(
   pieces: readonly SlabPiece[],
   seams: readonly (readonly number[])[],
-  { seam_clear_mm }: Pick<SlabRules, 'seam_clear_mm'>,
+  { seam_clear_mm, noun = 'slab' }: Pick<SlabRules, 'seam_clear_mm' | 'noun'>,
 ): readonly Problem[] {
   return pieces.flatMap((piece, i): readonly Problem[] => {
     const own = seams[i]!;
     const name = saidName(piece);
-    const notice = (code: string, text: string): Problem => ({ code, text, remedy: ASK });
+    const notice = (code: string, text: string): Problem => ({
+      code,
+      text,
+      remedy: `No better place was found for as few seams: take a larger ${noun}, or ask the fabricator.`,
+    });
     const isIn = (at: number, [from, to]: Span, by: number): boolean =>
       at > from - by + DUST_MM && at < to + by - DUST_MM;
     const isNear = (spans: readonly Span[], by: number): boolean =>
@@ -51,5 +55,3 @@ type Span = readonly [from: number, to: number];
 
 /** Dust of floating point, mm. */
 const DUST_MM = 1e-4;
-
-const ASK = 'No better place was found for as few seams: take a larger slab, or ask the fabricator.';
