@@ -44,6 +44,7 @@ export const assumptionsSchema = v.object({
   kerf_mm: maybeNumber,
   shortest_part_mm: maybeNumber,
   seam_clear_mm: maybeNumber,
+  match_seams: v.optional(v.boolean()),
   grout_depth_mm: maybeNumber,
   grout_kg_per_l: maybeNumber,
   grout_waste_percent: maybeNumber,

@@ -34,7 +34,8 @@ const rules: fc.Arbitrary<SlabRules> = fc.record({
   shortest_part_mm: fc.double({ min: 0, max: 900, noNaN: true }),
   seam_clear_mm: fc.double({ min: 0, max: 300, noNaN: true }),
   may_turn: fc.boolean(),
-  match: fc.constantFrom('bookmatch', 'slip'),
+  match: fc.constantFrom('bookmatch', 'slip', null),
+  always_match: fc.boolean(),
 });
 
 const box = ({ x_mm, y_mm, length_mm, width_mm, turned }: PlacedPart) => {
@@ -57,12 +58,38 @@ function isCutThrough(boxes: readonly Box[], kerf: number): boolean {
   return false;
 }
 
+/** Parts that go on in each other over a seam lie on slabs that follow each other, at one height, where they have to match. */
+function expectMatched({ slabs, seams, matching }: SlabLayout, by: SlabRules): void {
+  if (by.match === null || seams.length === 0) {
+    expect(matching).toBeNull();
+    return;
+  }
+  expect(matching).toMatchObject({ match: by.match });
+  expect(matching!.slabs ?? Infinity).toBeGreaterThanOrEqual(matching!.fewest);
+  expect(slabs.length).toBe(matching!.isKept ? matching!.slabs : matching!.fewest);
+  expect(matching!.isKept).toBe(
+    matching!.slabs !== null && (matching!.slabs === matching!.fewest || by.always_match === true),
+  );
+  if (!matching!.isKept) return;
+  const placed = slabs.flatMap(({ parts }, slab) => parts.map((part) => ({ ...part, slab })));
+  for (const { piece, at_mm } of seams) {
+    const before = placed.find((part) => part.piece === piece && part.to_mm === at_mm)!;
+    const after = placed.find((part) => part.piece === piece && part.from_mm === at_mm)!;
+    expect([after.slab, after.turned, before.turned]).toEqual([before.slab + 1, false, false]);
+    expect(after.y_mm).toBeCloseTo(before.y_mm, 5);
+    const ends = before.x_mm + before.length_mm;
+    // The mirror of a place is as far from the other end of the slab.
+    if (by.match === 'bookmatch') expect(after.x_mm).toBeCloseTo(by.slab_mm[0] - ends, 5);
+    else expect(after.x_mm).toBeCloseTo(by.trim_mm, 5);
+  }
+}
+
 /** Everything that has to hold of a layout, told apart from how it was found. */
 function expectSound(layout: SlabLayout, all: readonly SlabPiece[], by: SlabRules): void {
   const [length, width] = by.slab_mm;
   for (const [i, { parts, mirrored }] of layout.slabs.entries()) {
     expect(parts.length).toBeGreaterThan(0);
-    expect(mirrored).toBe(by.match === 'bookmatch' && i % 2 === 1);
+    expect(mirrored).toBe(by.match === 'bookmatch' && layout.matching?.isKept === true && i % 2 === 1);
     const boxes = parts.map(box);
     for (const [k, one] of boxes.entries()) {
       expect(parts[k]!.turned && !by.may_turn).toBe(false);
@@ -97,6 +124,7 @@ function expectSound(layout: SlabLayout, all: readonly SlabPiece[], by: SlabRule
       for (const [from, to] of piece.cutouts_mm) expect(at > from + DUST && at < to - DUST).toBe(false);
     }
   }
+  expectMatched(layout, by);
   const area = all.reduce((sum, { length_mm, width_mm }) => sum + length_mm * width_mm, 0);
   expect(layout.lower_bound).toBeLessThanOrEqual(layout.slabs.length);
   expect(layout.lower_bound).toBe(all.length === 0 ? 0 : Math.ceil(area / (length * width) - 1e-6));
@@ -107,6 +135,7 @@ function expectSound(layout: SlabLayout, all: readonly SlabPiece[], by: SlabRule
 describe('slabs', () => {
   it('hold every part once, a saw cut apart, inside the trim, with seams where they may be', () => {
     let laid = 0;
+    let matched = 0;
     fc.assert(
       fc.property(pieces, rules, (all, by) => {
         const result = layOnSlabs(all, by);
@@ -115,6 +144,7 @@ describe('slabs', () => {
           return;
         }
         laid++;
+        if (result.value.matching?.isKept) matched++;
         expectSound(result.value, all, by);
         expect(layOnSlabs(all, by)).toEqual(result);
       }),
@@ -122,6 +152,7 @@ describe('slabs', () => {
     );
     // Not only problems were looked at.
     expect(laid).toBeGreaterThan(20);
+    expect(matched).toBeGreaterThan(5);
   });
 
   it('hold many strips, too', () => {

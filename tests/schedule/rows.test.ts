@@ -171,6 +171,34 @@ describe('what one says of an item', () => {
   });
 });
 
+describe('veins at seams', () => {
+  const counter = (...more: readonly Command[]) => rowIn(scheduled(demoAfter(...more)), 'CT1');
+  const EVERY = { kind: 'set-assumptions', assumptions: { match_seams: true } } as const;
+
+  it('that do not match on the fewest slabs are to settle, with what matching takes', () => {
+    const row = counter();
+    const { matching } = row.quantity!.slabs!;
+    expect(matching).toMatchObject({ match: 'bookmatch', isKept: false, fewest: 2 });
+    const { text } = row.problems.find(({ code }) => code === 'seams-unmatched')!;
+    expect(text).toContain(`2 slabs cannot be cut so. ${matching!.slabs} slabs can.`);
+  });
+
+  it('match where that is wanted, on slabs of which every second one is mirrored, and that is what is ordered', () => {
+    const row = counter(EVERY);
+    const slabs = row.quantity!.slabs!;
+    expect(codes(row)).not.toContain('seams-unmatched');
+    expect(slabs.slabs.map(({ mirrored }) => mirrored)).toEqual(slabs.slabs.map((_, i) => i % 2 === 1));
+    expect(row.quantity!.order.packs).toBe(slabs.matching!.slabs);
+    expect(row.quantity!.rests_on.join(' ')).toMatch(/mirrored like an open book.* 2 would do/);
+  });
+
+  it('do not matter where a finish shows no figure', () => {
+    const row = counter({ kind: 'edit-finish', finish: 'EN-01', changes: { pattern: { kind: 'plain' } } });
+    expect(row.quantity!.slabs).toMatchObject({ matching: null });
+    expect(row.quantity!.slabs!.slabs.some(({ mirrored }) => mirrored)).toBe(false);
+  });
+});
+
 describe('deliveries and orders', () => {
   const said = (more: object) =>
     rowIn(

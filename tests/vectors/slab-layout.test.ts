@@ -22,7 +22,7 @@ const RULES: SlabRules = {
   shortest_part_mm: 600,
   seam_clear_mm: 0,
   may_turn: false,
-  match: 'bookmatch',
+  match: null,
 };
 
 function laid(...of: Parameters<typeof layOnSlabs>): SlabLayout {
@@ -72,10 +72,6 @@ describe('an L of 3600 + 2400 mm, 620 deep, and an island of 2000 x 1000 on slab
     expect(second!.parts).toEqual([
       { piece: 'island', from_mm: 0, to_mm: 2000, x_mm: 20, y_mm: 20, length_mm: 2000, width_mm: 1000, turned: false },
     ]);
-  });
-  it('opens the slabs like a book, or lays all the same way up', () => {
-    expect(layout.slabs.map(({ mirrored }) => mirrored)).toEqual([false, true]);
-    expect(laid(pieces, { ...RULES, match: 'slip' }).slabs.map(({ mirrored }) => mirrored)).toEqual([false, false]);
   });
 });
 
@@ -240,6 +236,57 @@ describe('seams, where nothing forces them elsewhere,', () => {
   });
 });
 
+// By hand: what lies `e` mm from one end of a slab lies `e` mm from the other end of its mirror.
+describe('slabs that follow each other in the block', () => {
+  const book: SlabRules = { ...RULES, match: 'bookmatch' };
+  const places = (layout: SlabLayout) =>
+    layout.slabs.map(({ parts, mirrored }) => [
+      mirrored,
+      ...parts.map(({ piece: id, x_mm, y_mm }) => [id, x_mm, y_mm]),
+    ]);
+  const l = [piece('long', 3600, 620), piece('short', 2400 - 620, 620), piece('island', 2000, 1000)];
+
+  it('are mirrored at a seam where that takes no more of them', () => {
+    // Two strips of 1000 do not lie on one slab, nor do 2400 + 1200 in one strip. 2400 ends at 3180, 20 from the end; 1200 begins there.
+    const layout = laid([piece('top', 3600, 1000)], book);
+    expect(places(layout)).toEqual([
+      [false, ['top', 780, 20]],
+      [true, ['top', 20, 20]],
+    ]);
+    expect(layout.matching).toEqual({ match: 'bookmatch', isKept: true, slabs: 2, fewest: 2 });
+  });
+  it('are mirrored over several seams, each the mirror of the one before', () => {
+    // Parts of 2500: the first from 680 to 3180, the second from 20 to 2520, the third from 3200 - 2520 = 680.
+    expect(places(laid([piece('top', 7500, 1000)], book))).toEqual([
+      [false, ['top', 680, 20]],
+      [true, ['top', 20, 20]],
+      [false, ['top', 680, 20]],
+    ]);
+  });
+  it('all begin at their start where they are laid the same way up', () => {
+    expect(places(laid([piece('top', 7500, 1000)], { ...RULES, match: 'slip' }))).toEqual([
+      [false, ['top', 680, 20]],
+      [false, ['top', 20, 20]],
+      [false, ['top', 20, 20]],
+    ]);
+  });
+  it('are not matched where that takes more of them, which is told, unless it is wanted', () => {
+    // Beside the parts of the long leg neither strip of 3160 has room for 1780, and the island lies on no slab above one: it is the third.
+    const matching = { match: 'bookmatch', slabs: 3, fewest: 2 };
+    const fewest = laid(l, book);
+    expect(fewest.slabs).toEqual(laid(l, RULES).slabs);
+    expect(fewest.matching).toEqual({ ...matching, isKept: false });
+    const matched = laid(l, { ...book, always_match: true });
+    expect(matched.matching).toEqual({ ...matching, isKept: true });
+    expect(matched.slabs).toHaveLength(3);
+    expect(matched.slabs.map(({ mirrored }) => mirrored)).toEqual([false, true, false]);
+  });
+  it('are not asked for by what has no seam, nor by an upstand, which is cut from what is left', () => {
+    expect(laid([piece('top', 3000, 620)], book).matching).toBeNull();
+    expect(laid([{ ...piece('upstand', 3600, 100), follows: 'pieces' }], book).matching).toBeNull();
+  });
+});
+
 // Eight parts that one slab was cut into: no order of strips or offcuts that is tried puts them together again.
 it('finds the one slab that eight parts fill to the last', () => {
   const sizes = [
@@ -259,7 +306,7 @@ it('finds the one slab that eight parts fill to the last', () => {
 
 describe('pieces that need no slab or come out of none', () => {
   it('are none, or without area', () => {
-    const none = { slabs: [], seams: [], yield: 0, lower_bound: 0 };
+    const none = { slabs: [], seams: [], matching: null, yield: 0, lower_bound: 0 };
     expect(laid([], RULES)).toEqual(none);
     expect(laid([piece('a', 0, 620), piece('b', 620, 0)], RULES)).toEqual(none);
   });

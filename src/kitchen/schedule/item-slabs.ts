@@ -36,8 +36,9 @@ export function cutFromSlabs(
     seam_clear_mm: assumptions.seam_clear_mm,
     // Veins and grain run on through all pieces.
     may_turn: !panel && slabOf(finish) === null,
-    // No panel of wood is the mirror of another.
-    match: panel ? null : (item.laying.slab?.match ?? 'bookmatch'),
+    // What shows no figure has nothing to match, and no panel of wood is the mirror of another.
+    match: panel || slabOf(finish) === null ? null : (item.laying.slab?.match ?? 'bookmatch'),
+    always_match: assumptions.match_seams,
     noun,
   });
   if (!laid.ok) {
@@ -72,6 +73,7 @@ export function cutFromSlabs(
           : [RESTS_ON.slab(size.size_mm, size.isUsual), RESTS_ON.cut(assumptions.slab_trim_mm, assumptions.kerf_mm)]),
         RESTS_ON.seams(slabs.seams.length, corners, noun),
         ...(slabs.seams.length > 0 ? [RESTS_ON.seamClear(assumptions.seam_clear_mm)] : []),
+        ...(slabs.matching?.isKept ? [RESTS_ON.matched(slabs.matching)] : []),
         RESTS_ON.yield(slabs.yield, slabs.slabs.length, slabs.lower_bound, noun),
         ...edgeWords(surfaces),
         ...(holes > 0 ? [RESTS_ON.cutouts(holes)] : []),
@@ -79,7 +81,12 @@ export function cutFromSlabs(
       parts: surfaces.flatMap(({ parts }) => parts),
       slabs: { ...slabs, slab_mm: size.size_mm, noun },
     },
-    problems: (laid.notices ?? []).map(({ text, remedy }) => ({ code: 'seam-place', text: `${text} ${remedy}` })),
+    problems: [
+      ...(laid.notices ?? []).map(({ text, remedy }) => ({ code: 'seam-place', text: `${text} ${remedy}` }) as const),
+      ...(slabs.matching && !slabs.matching.isKept
+        ? [{ code: 'seams-unmatched', text: RESTS_ON.unmatched(slabs.matching) } as const]
+        : []),
+    ],
   };
 }
 

@@ -1,6 +1,7 @@
 import { joined } from '../../engine/judge/surface-words';
+import type { SlabMatch } from '../../engine/pattern/types';
 import type { CoatedFaces, FloorReach } from '../../model/quantity/assumptions';
-import type { SlabNoun } from '../../model/quantity/slab-types';
+import type { Matching, SlabNoun } from '../../model/quantity/slab-types';
 import type { Deduction } from '../takeoff/types';
 
 const OFF: { readonly [K in Deduction['kind']]: string } = {
@@ -23,6 +24,15 @@ const FLOOR: { readonly [R in FloorReach]: string } = {
 const FACES: { readonly [F in CoatedFaces]: string } = {
   both: 'both faces and edges of doors and drawer fronts, one face of panels',
   front: 'one face of all fronts',
+};
+
+/** As the laying calls it. */
+const MATCHES: { readonly [M in SlabMatch]: string } = { bookmatch: 'mirrored', slip: 'from the start' };
+
+const MATCHED: { readonly [M in SlabMatch]: string } = {
+  bookmatch:
+    'At seams veins are mirrored like an open book: order slabs that follow each other in the block, every second one polished on the other face.',
+  slip: 'At seams the next slab goes on from its start, all the same way up: order slabs that follow each other in the block.',
 };
 
 /** What quantities rest on, in sentences: metric and in US words, to be retold where others are wanted. */
@@ -64,6 +74,13 @@ export const RESTS_ON = {
     `${seams === 0 ? 'No seam' : plural(seams, 'seam')} where ${noun}s end${corners > 0 ? `, ${plural(corners, 'joint')} in corners` : ''}.`,
   seamClear: (mm: number) =>
     `Seams keep ${number(mm)} mm or more from cut-outs and cooktop, and off the dishwasher, where they can.`,
+  matched: ({ match, slabs, fewest }: Matching) =>
+    `${MATCHED[match]}${slabs !== null && slabs > fewest ? ` ${fewest} would do if veins did not have to match.` : ''}`,
+  unmatched: ({ match, slabs, fewest }: Matching) =>
+    `Veins do not match at every seam (${MATCHES[match]}): ${plural(fewest, 'slab')} cannot be cut so. ` +
+    (slabs === null
+      ? 'No number of slabs was found that can: ask the fabricator.'
+      : `${plural(slabs, 'slab')} can. Decide which: matching at every seam is set under "What quantities rest on".`),
   yield: (share: number, slabs: number, least: number, noun: SlabNoun) =>
     `${number(100 * share, 1)}% of the ${noun}s is used; ${slabs === least ? 'area alone asks for as many' : `by area alone ${least} would do`}.`,
   edges: (m: number) => `${number(m, 2)} m of finished edge.`,

@@ -30,6 +30,7 @@ export interface RowProblem {
     | 'measures-nothing'
     | 'slab-too-small'
     | 'seam-place'
+    | 'seams-unmatched'
     | 'no-panel-size'
     | 'no-pack'
     | 'no-price'

@@ -31,6 +31,8 @@ export interface QuantityAssumptions {
   readonly shortest_part_mm: number;
   /** Seams keep so far from cut-outs, and behind a cooktop from its ends, mm. */
   readonly seam_clear_mm: number;
+  /** Do veins match at every seam as they are laid, even where that takes more slabs? */
+  readonly match_seams: boolean;
   readonly grout_depth_mm: number;
   readonly grout_kg_per_l: number;
   readonly grout_waste_percent: number;
@@ -56,6 +58,7 @@ export const USUAL_ASSUMPTIONS: QuantityAssumptions = {
   kerf_mm: 3,
   shortest_part_mm: 600,
   seam_clear_mm: 100,
+  match_seams: false,
   grout_depth_mm: 8,
   grout_kg_per_l: 1.6,
   grout_waste_percent: 10,

@@ -41,6 +41,8 @@ export interface SlabRules {
   readonly may_turn: boolean;
   /** How slabs follow each other where a piece goes on in the next; null: it does not matter. */
   readonly match: SlabMatch | null;
+  /** Are seams matched so even where that takes more slabs? */
+  readonly always_match?: boolean;
   /** What they are called; slabs where absent. */
   readonly noun?: SlabNoun;
 }
@@ -73,10 +75,22 @@ export interface Seam {
   readonly at_mm: number;
 }
 
+/** Whether seams match as they should, and what that takes. */
+export interface Matching {
+  readonly match: SlabMatch;
+  readonly isKept: boolean;
+  /** Slabs with seams that match; null where no such layout was found. */
+  readonly slabs: number | null;
+  /** Slabs where it does not matter. */
+  readonly fewest: number;
+}
+
 /** Slabs as they are cut. */
 export interface SlabLayout {
   readonly slabs: readonly CutSlab[];
   readonly seams: readonly Seam[];
+  /** How what goes on over seams matches there; null where nothing does, or where it does not matter. */
+  readonly matching: Matching | null;
   /** Area of all pieces by area of all whole slabs, 0-1. */
   readonly yield: number;
   /** What area alone would ask for: never more than the slabs. */

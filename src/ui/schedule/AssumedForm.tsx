@@ -40,7 +40,7 @@ export function AssumedForm({ assumptions, onAssumptions }: ScheduleDoors) {
       />
     );
   };
-  const { floor_reach, coated_faces, paint_behind_units } = { ...USUAL_ASSUMPTIONS, ...assumptions };
+  const { floor_reach, coated_faces, paint_behind_units, match_seams } = { ...USUAL_ASSUMPTIONS, ...assumptions };
   return (
     <div className="assumed">
       <p className="small assumed-intro">{ASSUMED.intro}</p>
@@ -62,6 +62,14 @@ export function AssumedForm({ assumptions, onAssumptions }: ScheduleDoors) {
         {number('kerf_mm', ASSUMED.kerf, undefined, LENGTH)}
         {number('shortest_part_mm', ASSUMED.shortest, undefined, LENGTH)}
         {number('seam_clear_mm', ASSUMED.seamClear, undefined, LENGTH)}
+        <label className="check">
+          <input
+            type="checkbox"
+            checked={match_seams}
+            onChange={(event) => change({ match_seams: event.target.checked })}
+          />
+          {ASSUMED.matchSeams}
+        </label>
       </section>
       <section>
         <h3>{ASSUMED.walls}</h3>

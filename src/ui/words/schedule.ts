@@ -162,6 +162,7 @@ export const ASSUMED = spoken({
   kerf: 'Saw cut',
   shortest: 'Shortest part between seams',
   seamClear: 'Seams keep clear of cut-outs by',
+  matchSeams: 'Match veins at every seam, even if it takes more slabs',
   grout: 'Grout',
   depth: 'Depth where the tile does not say its thickness',
   density: 'Weight',

@@ -1,8 +1,9 @@
 import { failure, type Problem, type Result, success } from '../../../engine/result';
 import { areaOfParts } from '../area-of-parts';
 import { roundUp } from '../round-up';
-import type { CutSlab, PlacedPart, SlabLayout, SlabPiece, SlabRules } from '../slab-types';
+import type { CutSlab, Matching, PlacedPart, SlabLayout, SlabPiece, SlabRules } from '../slab-types';
 import { linesOn } from './line-up';
+import { type Chain, packMatched } from './pack-matched';
 import { packParts } from './pack-parts';
 import { fits, type Lies, type Packing, type Room } from './packing';
 import { type SeamedPiece, seamsOf, usableOf } from './part-pieces';
@@ -49,16 +50,17 @@ export function layOnSlabs(
   const area_m2 = areaOfParts(cut);
   const slab_m2 = areaOfParts([{ length_mm: slab_mm[0], width_mm: slab_mm[1] }]);
   const lower_bound = area_m2 > 0 ? roundUp(area_m2 / slab_m2) : 0;
-  const { seams, parts, packing } = fewestOf(seamed, rules, lower_bound);
-  const slabs = inOrder(packing).map(
+  const { seams, parts, packing, matching } = chosenOf(seamed, rules, lower_bound);
+  const slabs = (matching?.isKept ? packing.map(fromCorner) : inOrder(packing)).map(
     (spots, i): CutSlab => ({
       parts: spots.map((spot) => placed(spot, parts[spot.part]!, cut, rules)),
-      mirrored: rules.match === 'bookmatch' && i % 2 === 1,
+      mirrored: matching?.isKept === true && rules.match === 'bookmatch' && i % 2 === 1,
     }),
   );
   const layout: SlabLayout = {
     slabs,
     seams: cut.flatMap(({ id }, i) => seams[i]!.map((at_mm) => ({ piece: id, at_mm }))),
+    matching,
     yield: slabs.length === 0 ? 0 : area_m2 / (slabs.length * slab_m2),
     lower_bound,
   };
@@ -71,24 +73,57 @@ const NO_SIZE: Problem = {
   remedy: 'Give lengths and widths in mm, 0 or more.',
 };
 
-/** The best seams, or the first others that need fewer slabs. */
-function fewestOf(seamed: readonly SeamedPiece[], rules: SlabRules, lower_bound: number) {
+interface Chosen {
+  readonly seams: Seams;
+  readonly parts: readonly Part[];
+  readonly packing: Packing;
+}
+
+/** The fewest slabs; or those whose seams match, where that takes no more or is wanted whatever it takes. */
+function chosenOf(seamed: readonly SeamedPiece[], rules: SlabRules, lower_bound: number) {
   const { length_mm, width_mm } = usableOf(rules);
   const room: Room = { along: length_mm + rules.kerf_mm, across: width_mm + rules.kerf_mm };
-  const packed = (seams: Seams, under: number) => {
+  const liesFor = (parts: readonly Part[]) => parts.map((part) => liesOf(part, seamed, rules, room));
+  const ways = waysToSeam(seamed);
+  const fewest = fewestOf(ways, lower_bound, (seams, under) => {
     const parts = partsOf(seamed, seams);
-    const lies = parts.map((part) => liesOf(part, seamed, rules, room));
-    const packing = packParts(lies, room, under);
+    const packing = packParts(liesFor(parts), room, under);
     return packing && { seams, parts, packing };
-  };
-  const [first, ...others] = waysToSeam(seamed);
-  let best = packed(first!, Number.POSITIVE_INFINITY)!;
-  for (const seams of others) {
-    if (best.packing.length <= lower_bound) break;
-    best = packed(seams, best.packing.length) ?? best;
+  })!;
+  const { match, kerf_mm } = rules;
+  if (match === null || chainsOf(fewest.parts, seamed).length === 0) return { ...fewest, matching: null };
+  const matched = fewestOf(ways, fewest.packing.length, (seams, under) => {
+    const parts = partsOf(seamed, seams);
+    const packing = packMatched(liesFor(parts), chainsOf(parts, seamed), match, kerf_mm, room);
+    return packing && packing.length < under ? { seams, parts, packing } : null;
+  });
+  const slabs = matched ? matched.packing.length : null;
+  const isKept = slabs !== null && (slabs <= fewest.packing.length || rules.always_match === true);
+  const matching: Matching = { match, isKept, slabs, fewest: fewest.packing.length };
+  return { ...(isKept ? matched! : fewest), matching };
+}
+
+/** The best seams, or the first others that need fewer slabs. */
+function fewestOf(
+  ways: readonly Seams[],
+  least: number,
+  lay: (seams: Seams, under: number) => Chosen | null,
+): Chosen | null {
+  let best: Chosen | null = null;
+  for (const seams of ways) {
+    const under: number = best?.packing.length ?? Number.POSITIVE_INFINITY;
+    best = lay(seams, under) ?? best;
+    if (best !== null && best.packing.length <= least) break;
   }
   return best;
 }
+
+/** Parts that go on in each other over seams; of what is cut from what is left, none has to. */
+const chainsOf = (parts: readonly Part[], seamed: readonly SeamedPiece[]): readonly Chain[] =>
+  seamed.flatMap(({ piece }, i) => {
+    const own = parts.flatMap((part, k) => (part.piece === i ? [k] : []));
+    return own.length > 1 && piece.follows !== 'pieces' ? [own] : [];
+  });
 
 /** All pieces seamed the best way, then ways that differ from it, those of the first pieces changing first. */
 function waysToSeam(seamed: readonly SeamedPiece[]): readonly Seams[] {
@@ -120,8 +155,9 @@ function liesOf({ piece, from_mm, to_mm }: Part, seamed: readonly SeamedPiece[],
 }
 
 /** Slabs by the first part on them; on a slab from its lower left corner. */
-const inOrder = (packing: Packing): Packing =>
-  packing.map((spots) => [...spots].sort((a, b) => a.y - b.y || a.x - b.x)).sort((a, b) => firstPart(a) - firstPart(b));
+const inOrder = (packing: Packing): Packing => packing.map(fromCorner).sort((a, b) => firstPart(a) - firstPart(b));
+
+const fromCorner = (spots: Packing[number]): Packing[number] => [...spots].sort((a, b) => a.y - b.y || a.x - b.x);
 
 const firstPart = (spots: Packing[number]): number => Math.min(...spots.map(({ part }) => part));
 

@@ -1,6 +1,7 @@
 import { fits, type Lie, type Lies, type Packing, type Room, type Spot } from './packing';
 
-interface Offcut extends Room {
+/** What is left of a slab, free to be cut. */
+export interface Offcut extends Room {
   readonly slab: number;
   readonly x: number;
   readonly y: number;
@@ -11,17 +12,23 @@ export type FirstCut = 'along' | 'across' | 'shorter' | 'longer';
 
 /**
  * Lays parts into offcuts, each into the one that it leaves least of, of the first slab it goes on; every cut goes through its offcut from
- * edge to edge. Every part has to fit a slab.
+ * edge to edge. Every part has to fit a slab. `begun`: slabs with something on them and what is left of these.
  */
-export function packOffcuts(parts: readonly Lies[], room: Room, order: readonly number[], first: FirstCut): Packing {
-  const slabs: Spot[][] = [];
-  let offcuts: Offcut[] = [];
+export function packOffcuts(
+  parts: readonly Lies[],
+  room: Room,
+  order: readonly number[],
+  first: FirstCut,
+  begun: { readonly slabs: Packing; readonly offcuts: readonly Offcut[] } = { slabs: [], offcuts: [] },
+): Packing {
+  const slabs: Spot[][] = begun.slabs.map((spots) => [...spots]);
+  let offcuts: readonly Offcut[] = begun.offcuts;
   for (const part of order) {
     let best = bestPlace(offcuts, parts[part]!);
     if (!best) {
       const slab: Offcut = { ...room, slab: slabs.length, x: 0, y: 0 };
       slabs.push([]);
-      offcuts.push(slab);
+      offcuts = [...offcuts, slab];
       best = bestPlace([slab], parts[part]!)!;
     }
     const { offcut, lie } = best;

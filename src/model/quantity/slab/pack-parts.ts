@@ -1,13 +1,9 @@
-import { mulberry32 } from '../../../engine/random';
 import { packExactly } from './pack-exactly';
-import { type FirstCut, packOffcuts } from './pack-offcuts';
+import { packOffcuts } from './pack-offcuts';
+import { FIRST_CUTS, sortedOrders, triedOrders } from './pack-orders';
 import { packStrips } from './pack-strips';
 import { fits, type Lies, type Packing, type Room } from './packing';
 
-const FIRST_CUTS: readonly FirstCut[] = ['along', 'shorter', 'longer', 'across'];
-/** Orders tried beside the sorted ones; drawn with one seed, so that the same parts give the same slabs. */
-const DRAWN_ORDERS = 30;
-const SEED = 1;
 /** Steps of the search that finds the fewest slabs for certain: some tenths of a second at most. */
 const MOST_STEPS = 500_000;
 
@@ -52,36 +48,9 @@ const shareSlab = (a: Lies, b: Lies, room: Room): boolean =>
   );
 
 function* packings(parts: readonly Lies[], room: Room): Generator<Packing> {
-  const sorted = sortedOrders(parts);
-  for (const order of sorted) yield packStrips(parts, room, order);
-  const random = mulberry32(SEED);
-  for (let i = 0; i < sorted.length + DRAWN_ORDERS; i++) {
-    const order = sorted[i] ?? drawnOrder(parts.length, random);
+  for (const order of sortedOrders(parts)) yield packStrips(parts, room, order);
+  for (const order of triedOrders(parts)) {
     yield packStrips(parts, room, order);
     for (const first of FIRST_CUTS) yield packOffcuts(parts, room, order, first);
   }
-}
-
-/** Widest, longest, largest first; where two are equal, in the order given. */
-function sortedOrders(parts: readonly Lies[]): readonly (readonly number[])[] {
-  const by = (value: (lie: Lies[number]) => number, then: (lie: Lies[number]) => number): readonly number[] =>
-    parts
-      .map((_, i) => i)
-      .sort((a, b) => {
-        const [one, other] = [parts[a]![0]!, parts[b]![0]!];
-        return value(other) - value(one) || then(other) - then(one) || a - b;
-      });
-  const along = ({ along }: Lies[number]): number => along;
-  const across = ({ across }: Lies[number]): number => across;
-  const area = (lie: Lies[number]): number => lie.along * lie.across;
-  return [by(across, along), by(along, across), by(area, along)];
-}
-
-function drawnOrder(count: number, random: () => number): readonly number[] {
-  const order = Array.from({ length: count }, (_, i) => i);
-  for (let i = count - 1; i > 0; i--) {
-    const j = Math.floor(random() * (i + 1));
-    [order[i], order[j]] = [order[j]!, order[i]!];
-  }
-  return order;
 }
