@@ -51,16 +51,27 @@ describe('items of the demo', () => {
     expect(rowIn(schedule, 'CT1')).toMatchObject({ edge: 'eased', thickness_mm: 30, gloss_gu: 30 });
   });
 
-  it('apart where they differ in finish or state', () => {
+  it('apart where they differ in finish, stay or are ordered', () => {
     const apart = scheduled(
       demoAfter(
         { kind: 'lay-finish', option: OPTION, surface: 'island-counter', finish: 'ST-03' },
-        { kind: 'set-state', option: OPTION, surface: 'wall-fronts', state: 'decided' },
+        { kind: 'set-state', option: OPTION, surface: 'wall-fronts', state: 'ordered' },
+        { kind: 'set-state', option: OPTION, surface: 'plinth', state: 'fixed' },
       ),
     );
     expect(rowIn(apart, 'CT1').surfaces).toEqual(['counter', 'upstand']);
     expect(rowIn(apart, 'CT2')).toMatchObject({ finish: 'ST-03', surfaces: ['island-counter'] });
-    expect(rowIn(apart, 'FR2')).toMatchObject({ state: 'decided', surfaces: ['wall-fronts'] });
+    expect(rowIn(apart, 'FR2')).toMatchObject({ state: 'ordered', surfaces: ['wall-fronts'] });
+    expect(rowIn(apart, 'FR1').surfaces).toEqual(['base-fronts', 'tall-fronts', 'island-fronts']);
+  });
+
+  // A tag must not come and go with every decision: drawings and samples bear it.
+  it('one for as long as some of it is open, and say which', () => {
+    const half = scheduled(demoAfter({ kind: 'set-state', option: OPTION, surface: 'wall-fronts', state: 'decided' }));
+    expect(half.rows.map(({ id }) => id)).toEqual(schedule.rows.map(({ id }) => id));
+    const fronts = rowIn(half, 'FR1');
+    expect([fronts.state, codes(fronts)]).toEqual(['open', ['partly-open', 'no-price']]);
+    expect(fronts.problems[0]!.text).toBe('Still open: base fronts, tall fronts, island fronts and toe kick.');
   });
 });
 

@@ -24,8 +24,9 @@ const layingKey = (kind: PurchaseKind, { laying }: Placement): string =>
     : '';
 
 /**
- * What an option orders, in the order of installing: surfaces of one finish that are bought alike, put in together and equally settled are
- * one item; so is the grout of what is tiled. What is counted (sinks, taps) is an item of its own each, as is what nothing is chosen for.
+ * What an option orders, in the order of installing: surfaces of one finish that are bought alike and put in together are one item,
+ * whichever of them are decided already: it is open as long as one of them is. What stays and what is ordered stand apart. The grout of
+ * what is tiled is an item, too. What is counted (sinks, taps) is one of its own each, as is what nothing is chosen for.
  */
 export function scheduleItems(
   option: Option,
@@ -36,7 +37,9 @@ export function scheduleItems(
   const items = new Map<string, ScheduleItem>();
   const add = (key: string, item: ScheduleItem) => {
     const known = items.get(key);
-    items.set(key, known ? { ...known, surfaces: [...known.surfaces, ...item.surfaces] } : item);
+    if (!known) return items.set(key, item);
+    const state = item.state === 'open' ? 'open' : known.state;
+    return items.set(key, { ...known, state, surfaces: [...known.surfaces, ...item.surfaces] });
   };
   for (const surface of SURFACES.filter((one) => present.includes(one))) {
     const placement = option.scheme[surface];
@@ -50,7 +53,8 @@ export function scheduleItems(
     const kind = purchaseKind(finish, laying, surface);
     const stage = stageOfItem(surface, kind);
     const alone = kind === 'count' ? surface : '';
-    const key = [finish.id, kind, stage, state, alone, layingKey(kind, placement)].join(' ');
+    const settled = state === 'decided' ? 'open' : state;
+    const key = [finish.id, kind, stage, settled, alone, layingKey(kind, placement)].join(' ');
     add(key, { id: TAG_OF[surface], kind, surfaces: [surface], finish, laying, state, stage });
     const grout = laying.grout === undefined ? undefined : byId.get(laying.grout);
     if (grout && wantsGrout(finish, placement)) {
@@ -63,7 +67,7 @@ export function scheduleItems(
         state,
         stage,
       } as const;
-      add([grout.id, 'grout', stage, state].join(' '), filler);
+      add([grout.id, 'grout', stage, settled].join(' '), filler);
     }
   }
   const order = ({ stage }: ScheduleItem) => STAGES.indexOf(stage);

@@ -1,9 +1,10 @@
+import { joined, surfaceName } from '../../engine/judge/surface-words';
 import type { Caution } from '../../model/cautions';
 import type { Kitchen } from '../../model/kitchen';
 import { asBought } from '../../model/order/own-supply';
 import type { ItemRecord, SampleRecord } from '../../model/order/records';
 import { panelSizeOf } from '../../model/panel';
-import type { Finish, Supply } from '../../model/project';
+import type { Finish, Option, Supply } from '../../model/project';
 import { costOf } from '../../model/quantity/cost';
 import { slabSizeOf } from '../../model/slab';
 import { deliveryDifferences } from './delivery-differences';
@@ -31,6 +32,7 @@ const WORDS = {
   noOrderDate: 'It is ordered, but not said when.',
   orderedButOpen: (day: string, state: string) => `It was ordered on ${day}, but its state says ${state}.`,
   rejected: 'What came was rejected.',
+  partlyOpen: (surfaces: string) => `Still open: ${surfaces}.`,
   noGrout: 'No grout is chosen for its joints.',
 };
 
@@ -99,6 +101,7 @@ export function rowOf(planned: ScheduleItem, basis: RowBasis): BareRow {
     approved: record?.approved ?? null,
     problems: [
       ...(finish ? [] : [{ code: 'no-finish', text: WORDS.noFinish } as const]),
+      ...partlyOpen(item, basis.measured.option),
       ...problems,
       ...(kind === 'tiles' && laying.grout === undefined && state !== 'fixed'
         ? [{ code: 'no-grout', text: WORDS.noGrout } as const]
@@ -140,6 +143,13 @@ function priceOf(
     return { total: null, problems: [{ code: 'price-for-other-unit', text: WORDS.otherUnit(price.per ?? 'unit') }] };
   }
   return { total: { amount: cost.amount, currency: cost.currency ?? null }, problems: [] };
+}
+
+/** Which surfaces keep an item open whose others are decided. */
+function partlyOpen({ surfaces }: ScheduleItem, { scheme }: Option): readonly RowProblem[] {
+  const open = surfaces.filter((surface) => scheme[surface].state === 'open');
+  if (open.length === 0 || open.length === surfaces.length) return [];
+  return [{ code: 'partly-open', text: WORDS.partlyOpen(joined(open.map((one) => surfaceName(one).toLowerCase()))) }];
 }
 
 function deliveryProblems(record: ItemRecord | undefined): readonly RowProblem[] {

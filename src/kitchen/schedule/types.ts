@@ -42,6 +42,7 @@ export interface RowProblem {
     | 'delivery-rejected'
     | 'changed-since-approved'
     | 'ordered-but-open'
+    | 'partly-open'
     | 'no-grout';
   readonly text: string;
 }
