@@ -95,6 +95,25 @@ test('says what each page is for', () => {
   says('Sample board, Our floor', 'FL1', 'Batch');
 });
 
+test('draws plan, walls and island at one scale, with every tag of the schedule and a bar on each', () => {
+  const pages = letter.slice(1).filter(({ letters }) => letters.includes(lettersOf('Drawings with tags')));
+  const texts = pages.flatMap((one) => one.texts.map(({ text }) => text.trim()));
+  for (const id of ['CT1', 'FL1', 'FL1G', 'FR1', 'HW1', 'SK1', 'BS1', 'BS1G', 'TP1', 'AP1', 'WL1', 'CL1'])
+    expect(texts).toContain(id);
+  expect(pages[0]!.letters).toContain(lettersOf('Scale 1 : 30'));
+  expect(pages[0]!.letters).toContain(lettersOf('the installer measures before anything is ordered'));
+  for (const name of ['Plan', 'A Back wall', 'D Left wall', 'F Island, its working side'])
+    expect(pages.some(({ letters }) => letters.includes(lettersOf(name)))).toBe(true);
+  expect(texts.filter((text) => text === '1000 mm')).toHaveLength(7);
+  // 4600 mm at 1 : 30 are 153 mm: the words of the whole stand over the middle of the wall.
+  const whole = pages[0]!.texts.filter(({ text }) => text.trim() === '4600');
+  const ends = ['620', '1050'].map((text) => pages[0]!.texts.filter((one) => one.text.trim() === text).at(-1)!);
+  expect(whole.length).toBeGreaterThan(0);
+  const middle = ({ x, width }: { readonly x: number; readonly width: number }) => x + width / 2;
+  const apart_mm = ((middle(ends[1]!) - middle(ends[0]!)) / 72) * 25.4;
+  expect(apart_mm).toBeCloseTo((4600 - 310 - 525) / 30, 0);
+});
+
 test('keeps text within the margins and has its fonts with it', () => {
   const margin = (18 / 25.4) * 72;
   for (const { texts, width_pt, height_pt } of letter) {

@@ -234,6 +234,63 @@ test('the table that is saved holds all of it', async () => {
   });
 });
 
+test('every item has its tag on a drawing, each drawing has a name and says in words what it shows', async () => {
+  await view('Drawings');
+  const drawings = dialog().getByRole('img', { name: /^(Plan$|Elevation [A-F], )/ });
+  await expect(drawings).toHaveCount(7);
+  const shown = await drawings.locator('[data-surface] text').allTextContents();
+  for (const id of ITEMS) expect(shown).toContain(id);
+  await expect(dialog().getByText(/Not drawn: X1 primer for gloss paint\.$/i)).toBeVisible();
+  const plan = dialog().getByRole('img', { name: 'Plan', exact: true });
+  await expect(plan).toHaveAccessibleDescription(
+    /FL1 floor.*FL1G.*Across the room: 620, 1130, 1800, 1050; in all 4600 mm/,
+  );
+  // Nothing is clipped, and no word lies over another.
+  const faults = await drawings.evaluateAll((all) =>
+    all.flatMap((drawing) => {
+      const whole = drawing.getBoundingClientRect();
+      const name = drawing.getAttribute('aria-label');
+      const boxes = [...drawing.querySelectorAll('text')].map(
+        (text) => [text.textContent, text.getBoundingClientRect()] as const,
+      );
+      return boxes.flatMap(([text, box], i) => {
+        const isIn =
+          box.left >= whole.left - 1 &&
+          box.right <= whole.right + 1 &&
+          box.top >= whole.top - 1 &&
+          box.bottom <= whole.bottom + 1;
+        // Lines of type are higher than what is read of them.
+        const high = 0.25 * Math.min(box.width, box.height);
+        const over = boxes
+          .slice(i + 1)
+          .filter(
+            ([, other]) =>
+              box.left + high < other.right &&
+              other.left + high < box.right &&
+              box.top + high < other.bottom &&
+              other.top + high < box.bottom,
+          );
+        return [
+          ...(isIn ? [] : [`${name}: ${text} is clipped`]),
+          ...over.map(([other]) => `${name}: ${text} lies over ${other}`),
+        ];
+      });
+    }),
+  );
+  expect(faults).toEqual([]);
+  // On a telephone a drawing scrolls by itself, by keys too, and the page does not.
+  const before = page.viewportSize()!;
+  await page.setViewportSize({ width: 390, height: 844 });
+  const body = dialog().locator('.schedule-body');
+  expect(await body.evaluate((one) => one.scrollWidth - one.clientWidth)).toBe(0);
+  const box = dialog().getByRole('region', { name: 'Plan: a drawing that scrolls' });
+  await box.focus();
+  await page.keyboard.press('ArrowRight');
+  await expect.poll(() => box.evaluate((one) => one.scrollLeft)).toBeGreaterThan(0);
+  await page.setViewportSize(before);
+  await view('Items');
+});
+
 test('undo takes back one field at a time', async () => {
   await close();
   const undo = page.getByRole('button', { name: /^Undo/ });

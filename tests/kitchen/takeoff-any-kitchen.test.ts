@@ -5,11 +5,12 @@ import { counterSlabs } from '../../src/kitchen/parts/slabs';
 import { planKitchen } from '../../src/kitchen/plan/plan-kitchen';
 import { takeOff } from '../../src/kitchen/takeoff/take-off';
 import type { SurfaceTakeoff } from '../../src/kitchen/takeoff/types';
-import type { Kitchen, RunWall, Wall } from '../../src/model/kitchen';
+import type { Kitchen } from '../../src/model/kitchen';
 import { kitchenMisfits } from '../../src/model/kitchen-misfits';
 import { areaOfParts } from '../../src/model/quantity/area-of-parts';
 import { USUAL_ASSUMPTIONS } from '../../src/model/quantity/assumptions';
 import { randomKitchens } from './layouts';
+import { mirroredKitchen } from './mirrored-kitchen';
 
 const rules = fc.record({
   floor_reach: fc.constantFrom<'under-units' | 'to-plinth'>('under-units', 'to-plinth'),
@@ -108,7 +109,7 @@ it('measures the mirrored kitchen the same', () => {
     fc.property(randomKitchens, rules, (any, rules) => {
       const runs = any.runs.map((run) => ({ ...run, over: 'none' as const }));
       const kitchen: Kitchen = { ...any, runs, cooktop: { ...any.cooktop, hood: 'none' } };
-      const other = mirrored(kitchen);
+      const other = mirroredKitchen(kitchen);
       fc.pre(kitchenMisfits(other).length === 0);
       const here = takeOff(kitchen, rules);
       const there = takeOff(other, rules);
@@ -124,48 +125,3 @@ it('measures the mirrored kitchen the same', () => {
     { numRuns: 60 },
   );
 });
-
-const OTHER = { left: 'right', right: 'left', back: 'back', front: 'front' } as const;
-const ORDER: readonly RunWall[] = ['left', 'back', 'right'];
-
-/** Left and right exchanged. */
-function mirrored(kitchen: Kitchen): Kitchen {
-  const { room, runs, island, sink, cooktop, openings, open_side, door } = kitchen;
-  const isAcross = (wall: Wall): boolean => wall === 'back' || wall === 'front';
-  const at = (wall: Wall, place: number): number => (isAcross(wall) ? room.width - place : place);
-  const placed = <P extends { readonly run: RunWall; readonly center: number }>(one: P): P => ({
-    ...one,
-    run: OTHER[one.run],
-    center: at(one.run, one.center),
-  });
-  return {
-    ...kitchen,
-    runs: runs
-      .map((run) => {
-        const { wall, from, to, tall_from, tall_to } = run;
-        if (wall !== 'back') return { ...run, wall: OTHER[wall] };
-        return { ...run, from: room.width - to, to: room.width - from, tall_from: tall_to, tall_to: tall_from };
-      })
-      .sort((a, b) => ORDER.indexOf(a.wall) - ORDER.indexOf(b.wall)),
-    island: island && {
-      ...island,
-      x: room.width - island.x - island.width,
-      joined: island.joined && OTHER[island.joined],
-      waterfall:
-        island.waterfall === 'left' || island.waterfall === 'right' ? OTHER[island.waterfall] : island.waterfall,
-    },
-    sink: placed(sink),
-    cooktop: placed(cooktop),
-    openings: openings.map((opening) => ({
-      ...opening,
-      wall: OTHER[opening.wall],
-      center: at(opening.wall, opening.center),
-    })),
-    open_side: open_side && {
-      ...open_side,
-      wall: OTHER[open_side.wall],
-      ...(open_side.wall === 'front' && { from: room.width - open_side.to, to: room.width - open_side.from }),
-    },
-    door: { ...door, from_right: room.width - door.from_right - door.width },
-  };
-}

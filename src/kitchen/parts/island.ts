@@ -11,7 +11,7 @@ import { waterfallEnds } from './waterfall';
 const BACK_PANEL = 0.6;
 
 /** Working side of an island: it faces the back wall. */
-const workingSide = ({ body }: PlannedIsland): Side => ({ along: 0, wall: body.y0, outward: 1 });
+export const workingSide = ({ body }: PlannedIsland): Side => ({ along: 0, wall: body.y0, outward: 1 });
 
 export const seatSide = ({ body }: PlannedIsland): Side => ({ along: 0, wall: body.y1, outward: -1 });
 

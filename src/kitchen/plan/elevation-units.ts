@@ -95,7 +95,8 @@ export function tallShapes(plan: Plan, run: RunRows): Piece[] {
   ];
 }
 
-function kindOf({ kind }: Unit): ElevationKind {
+/** What the fronts of a unit are drawn as. */
+export function kindOf({ kind }: Unit): ElevationKind {
   if (kind === 'drawers' || kind === 'cooktop') return 'drawer';
   return kind === 'dishwasher' ? 'dishwasher' : kind === 'cooktop-oven' ? 'oven' : 'front';
 }

@@ -12,6 +12,12 @@ const ARCH = { radius: 0.011, rise: 0.29, reach: 0.2, drop: 0.07, steps: 14, sid
 /** Straight spout: height of the body, where the spout leaves it, how far and how high it reaches. */
 const STRAIGHT = { body: 0.2, from: 0.165, radius: 0.0115, reach: 0.215, rise: 0.028, drop: 0.022 };
 
+/** The foot of an arched spout: radius of its body, how high it is; radius of the body of a straight one. */
+const BODY = { arch: 0.019, height: 0.09, straight: 0.021 };
+
+/** Measures of the taps, m. */
+export const TAP = { BEHIND, ARCH, STRAIGHT, BODY } as const;
+
 /** A place by the tap: along the run, out from the wall, above the counter. */
 type At = (a: number, d: number, z: number) => Vec3;
 
@@ -48,9 +54,9 @@ function tapFoot(plan: Plan): At {
 
 /** Up, over in a half circle towards the bowl, a little down; the lever at the side. */
 function addArch(mesh: Mesh, at: At): void {
-  upright(mesh, at, [0.006, 0.09, 0.094], [0.019, 0.019, 0.016]);
+  upright(mesh, at, [0.006, BODY.height, BODY.height + 0.004], [BODY.arch, BODY.arch, 0.016]);
   const r = ARCH.reach / 2;
-  const base = 0.09;
+  const base = BODY.height;
   const top = base + ARCH.rise - r;
   const path = [at(0, 0, base)];
   for (let i = 0; i <= ARCH.steps; i++) {
@@ -65,7 +71,7 @@ function addArch(mesh: Mesh, at: At): void {
 /** A spout that leaves the body near its top and rises a little; the lever on top. */
 function addStraight(mesh: Mesh, at: At): void {
   const { body, from, radius, reach, rise, drop } = STRAIGHT;
-  upright(mesh, at, [0.006, body / 2, body, body + 0.004], [0.021, 0.021, 0.021, 0.018]);
+  upright(mesh, at, [0.006, body / 2, body, body + 0.004], [BODY.straight, BODY.straight, BODY.straight, 0.018]);
   const spout = [at(0, 0.012, from), at(0, reach / 2, from + rise / 2), at(0, reach - 0.015, from + rise)];
   spout.push(at(0, reach, from + rise - 0.006), at(0, reach, from + rise - drop));
   append(mesh, tube(spout, Array(spout.length).fill(radius), 12));

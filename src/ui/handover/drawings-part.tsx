@@ -1,15 +1,19 @@
 import type { Schedule } from '../../kitchen/schedule/types';
 import type { Kitchen } from '../../model/kitchen';
+import { DrawingSheet } from '../drawings/DrawingSheet';
+import { nameOf, sentencesOf, titleOf } from '../drawings/drawing-words';
+import { taggedDrawings } from '../drawings/tagged-drawings';
 import { notDrawnText } from '../schedule/not-drawn-text';
-import { TaggedElevation } from '../schedule/TaggedElevation';
-import { taggedWalls } from '../schedule/tagged-walls';
 import { ORDERING } from '../words/ordering-pages';
 import { DRAWINGS } from '../words/schedule-drawings';
+import { unitNow } from '../words/spoken';
 import type { FlowPart } from './blocks';
 
-/** The walls with the schedule's tags on what they stand for; a wall without a tag is left out. */
+/** Plan, walls and island at one scale with dimensions and the schedule's tags. */
 export function drawingsPart(kitchen: Kitchen, { rows }: Schedule): FlowPart {
-  const walls = taggedWalls(kitchen, rows);
+  const unit = unitNow();
+  const { scale, drawings } = taggedDrawings(kitchen, rows, unit);
+  const words = DRAWINGS.ratio[unit](String(scale.ratio), scale.inch ?? '');
   return {
     id: 'drawings',
     title: ORDERING.drawings,
@@ -19,32 +23,30 @@ export function drawingsPart(kitchen: Kitchen, { rows }: Schedule): FlowPart {
         key: 'intro',
         keeps: true,
         node: (
-          <p>
-            {ORDERING.drawingsIntro} {notDrawnText(walls, rows)}
+          <p className="sheet-small printed-drawn-intro">
+            {DRAWINGS.intro} {DRAWINGS.units[unit]} {DRAWINGS.scale(words)} {DRAWINGS.signs}{' '}
+            {notDrawnText(drawings, rows)}
           </p>
         ),
       },
-      ...pairs(walls.filter(({ tags }) => tags.length > 0)).map((pair) => ({
-        kind: 'flow' as const,
-        key: pair.map(({ id }) => id).join(' '),
-        node: (
-          <div className="printed-drawings">
-            {pair.map((wall) => {
-              const name = wall.id === 'island' ? DRAWINGS.island : DRAWINGS.walls[wall.id];
-              return (
-                <figure key={wall.id} className="printed-drawing">
-                  <figcaption>{name}</figcaption>
-                  <TaggedElevation wall={wall} label={name} />
-                </figure>
-              );
-            })}
-          </div>
-        ),
-      })),
+      ...drawings.map((drawing) => {
+        const { drawing: of } = drawing.layout;
+        return {
+          kind: 'flow' as const,
+          key: of.id,
+          node: (
+            <figure className="printed-drawn">
+              <figcaption>{titleOf(of)}</figcaption>
+              <DrawingSheet
+                drawing={drawing}
+                unit={unit}
+                label={[`${nameOf(of)}.`, ...sentencesOf(drawing, rows, unit)].join(' ')}
+                isOnPaper
+              />
+            </figure>
+          ),
+        };
+      }),
     ],
   };
 }
-
-/** Two beside each other. */
-const pairs = <T,>(list: readonly T[]): readonly (readonly T[])[] =>
-  list.flatMap((_, i) => (i % 2 === 0 ? [list.slice(i, i + 2)] : []));

@@ -1,31 +1,56 @@
-import { useMemo } from 'react';
-import { surfaceName } from '../words/engine-words';
+import { useId } from 'react';
+import { DrawingSheet } from '../drawings/DrawingSheet';
+import { nameOf, sentencesOf, titleOf } from '../drawings/drawing-words';
+import type { TaggedDrawing } from '../drawings/tagged';
+import { taggedDrawings } from '../drawings/tagged-drawings';
 import { DRAWINGS } from '../words/schedule-drawings';
+import { unitNow } from '../words/spoken';
 import { notDrawnText } from './not-drawn-text';
 import type { ScheduleDoors } from './schedule-props';
-import { TaggedElevation } from './TaggedElevation';
-import { type TaggedWall, taggedWalls } from './tagged-walls';
 
-/** Every wall, the island and the floor with the tags of the schedule. */
-export function TaggedDrawings({ kitchen, schedule }: ScheduleDoors) {
-  const walls = useMemo(() => taggedWalls(kitchen, schedule.rows), [kitchen, schedule]);
+/** Plan, walls and island with the tags of the schedule and their dimensions. */
+export function TaggedDrawings({ kitchen, schedule: { rows } }: ScheduleDoors) {
+  const { drawings } = taggedDrawings(kitchen, rows, unitNow());
   return (
-    <div className="drawings">
-      <p className="small drawings-intro">
-        {DRAWINGS.intro} {notDrawnText(walls, schedule.rows)}
+    <div className="drawn">
+      <p className="small drawn-intro">
+        {DRAWINGS.intro} {DRAWINGS.units[unitNow()]} {DRAWINGS.signs} {notDrawnText(drawings, rows)}
       </p>
-      {walls.map((wall) => (
-        <figure key={wall.id} className="drawing">
-          <figcaption>{nameOf(wall)}</figcaption>
-          <TaggedElevation wall={wall} label={labelOf(wall)} />
-        </figure>
+      {drawings.map((drawing) => (
+        <OneDrawing
+          key={drawing.layout.drawing.id}
+          drawing={drawing}
+          sentences={sentencesOf(drawing, rows, unitNow())}
+        />
       ))}
     </div>
   );
 }
 
-const nameOf = ({ id }: TaggedWall): string => (id === 'island' ? DRAWINGS.island : DRAWINGS.walls[id]);
-
-/** What a drawing says, for those who do not see it: tags and what they stand for. */
-const labelOf = (wall: TaggedWall): string =>
-  `${nameOf(wall)}: ${wall.tags.map(({ tag, surface }) => `${tag} ${surfaceName(surface).toLowerCase()}`).join(', ')}`;
+function OneDrawing({
+  drawing,
+  sentences,
+}: {
+  readonly drawing: TaggedDrawing;
+  readonly sentences: readonly string[];
+}) {
+  const id = useId();
+  const name = nameOf(drawing.layout.drawing);
+  return (
+    <figure className="drawn-one">
+      <figcaption>{titleOf(drawing.layout.drawing)}</figcaption>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls has to be reached by keys */}
+      <section className="drawn-scroll" aria-label={DRAWINGS.scrolls(name)} tabIndex={0}>
+        <DrawingSheet drawing={drawing} unit={unitNow()} label={name} describedBy={id} />
+      </section>
+      <details className="drawn-words small">
+        <summary>{DRAWINGS.inWords}</summary>
+        <ul id={id}>
+          {sentences.map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+      </details>
+    </figure>
+  );
+}

@@ -90,7 +90,6 @@ export const ORDERING = spoken({
   slabsNote: 'A sketch for counting. The fabricator lays out the real slabs, and you approve veins and seams on them.',
 
   drawings: 'Drawings with tags',
-  drawingsIntro: 'Not to scale for cutting: what is made is measured on site.',
 
   delivery: 'Delivery check',
   deliveryIntro:

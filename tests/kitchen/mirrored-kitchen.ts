@@ -1,0 +1,46 @@
+import type { Kitchen, RunWall, Wall } from '../../src/model/kitchen';
+
+const OTHER = { left: 'right', right: 'left', back: 'back', front: 'front' } as const;
+const ORDER: readonly RunWall[] = ['left', 'back', 'right'];
+
+/** Left and right exchanged. */
+export function mirroredKitchen(kitchen: Kitchen): Kitchen {
+  const { room, runs, island, sink, cooktop, openings, open_side, door } = kitchen;
+  const isAcross = (wall: Wall): boolean => wall === 'back' || wall === 'front';
+  const at = (wall: Wall, place: number): number => (isAcross(wall) ? room.width - place : place);
+  const placed = <P extends { readonly run: RunWall; readonly center: number }>(one: P): P => ({
+    ...one,
+    run: OTHER[one.run],
+    center: at(one.run, one.center),
+  });
+  return {
+    ...kitchen,
+    runs: runs
+      .map((run) => {
+        const { wall, from, to, tall_from, tall_to } = run;
+        if (wall !== 'back') return { ...run, wall: OTHER[wall] };
+        return { ...run, from: room.width - to, to: room.width - from, tall_from: tall_to, tall_to: tall_from };
+      })
+      .sort((a, b) => ORDER.indexOf(a.wall) - ORDER.indexOf(b.wall)),
+    island: island && {
+      ...island,
+      x: room.width - island.x - island.width,
+      joined: island.joined && OTHER[island.joined],
+      waterfall:
+        island.waterfall === 'left' || island.waterfall === 'right' ? OTHER[island.waterfall] : island.waterfall,
+    },
+    sink: placed(sink),
+    cooktop: placed(cooktop),
+    openings: openings.map((opening) => ({
+      ...opening,
+      wall: OTHER[opening.wall],
+      center: at(opening.wall, opening.center),
+    })),
+    open_side: open_side && {
+      ...open_side,
+      wall: OTHER[open_side.wall],
+      ...(open_side.wall === 'front' && { from: room.width - open_side.to, to: room.width - open_side.from }),
+    },
+    door: { ...door, from_right: room.width - door.from_right - door.width },
+  };
+}
