@@ -1,6 +1,9 @@
 import type { Kitchen } from '../kitchen';
 import { baseRow } from './base-row';
+import { isFilledMirrored } from './handedness';
 import { islandRow } from './island-row';
+import { ACROSS, mirrorKitchen } from './mirror-kitchen';
+import { mirrorIsland, mirrorRun } from './mirror-rows';
 import { overRow } from './over-row';
 import type { IslandRows, Rows, RunRows } from './types';
 
@@ -10,8 +13,25 @@ export interface TriedRows {
   readonly island: IslandRows | null;
 }
 
-/** Fits standard modules into every run and the island, mm; what remains becomes fillers. For kitchens not yet checked. */
+/**
+ * Fits standard modules into every run and the island, mm; what remains becomes fillers. The rows of a mirrored kitchen are the mirror
+ * image of its own. For kitchens not yet checked.
+ */
 export function tryRows(kitchen: Kitchen): TriedRows {
+  if (!isFilledMirrored(kitchen)) return fillRows(kitchen);
+  const { width } = kitchen.room;
+  const image = mirrorKitchen(kitchen);
+  const { runs, island } = fillRows(image);
+  return {
+    runs: kitchen.runs.map(({ wall }) => {
+      const run = runs[image.runs.findIndex((one) => one.wall === ACROSS[wall])] ?? null;
+      return run && mirrorRun(width, run);
+    }),
+    island: island && mirrorIsland(width, island),
+  };
+}
+
+function fillRows(kitchen: Kitchen): TriedRows {
   return {
     runs: kitchen.runs.map((run) => {
       const base = baseRow(kitchen, run);

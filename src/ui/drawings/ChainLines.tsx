@@ -1,12 +1,13 @@
 import type { ChainLabel } from './chain-labels';
 import type { LaidChain, SheetLayout } from './sheet-layout';
 import { LED_OFF, TICK, WORDS_OFF } from './sheet-layout';
-import { CAPITAL, LETTER } from './sizes';
+import { CAPITAL } from './sizes';
+import { Words } from './Words';
 
 /** Dimension lines round a drawing, with ticks and lengths; upright ones are read from the right. */
 export function ChainLines({ layout }: { readonly layout: SheetLayout }) {
   return (
-    <g className="draw-dimensions">
+    <g>
       {layout.chains.map((laid) => (
         <path key={keyOf(laid)} className="draw-fine" d={placesOf(laid, layout).path} />
       ))}
@@ -48,19 +49,7 @@ function ChainWords({ laid, layout }: { readonly laid: LaidChain; readonly layou
   const { isUpright, placeOf } = placesOf(laid, layout);
   return laid.labels.map((label) => {
     const [x, y] = placeOf(label);
-    return (
-      <text
-        key={label.from}
-        className="draw-words"
-        x={x}
-        y={y + CAPITAL / 2}
-        fontSize={LETTER}
-        textAnchor="middle"
-        transform={isUpright ? `rotate(-90 ${x} ${y})` : undefined}
-      >
-        {label.text}
-      </text>
-    );
+    return <Words key={label.from} text={label.text} x={x} y={y} isUpright={isUpright} />;
   });
 }
 

@@ -4,7 +4,7 @@ import { CAPITAL, LETTER } from './sizes';
 /** Heights over the floor beside a drawing: a mark at each, and its words. */
 export function LevelMarks({ layout: { levels, width } }: { readonly layout: SheetLayout }) {
   return (
-    <g className="draw-dimensions">
+    <g>
       {levels.map(({ level, text, y, at }) => (
         <g key={level.what + level.y}>
           <path

@@ -1,5 +1,5 @@
-import { CAPITAL, LETTER } from './sizes';
 import type { PlacedStart } from './start-places';
+import { Words } from './Words';
 
 const RADIUS = 1.3;
 const HEAD = 1.6;
@@ -12,7 +12,7 @@ export function StartMarks({ starts }: { readonly starts: readonly PlacedStart[]
         const angle = (Math.atan2(y2 - y, x2 - x) * 180) / Math.PI;
         const long = Math.hypot(x2 - x, y2 - y);
         return (
-          <g key={tag} className="draw-dimensions">
+          <g key={tag}>
             <g transform={`translate(${x} ${y}) rotate(${angle})`}>
               <circle className="draw-start-ground" r={RADIUS + 0.5} />
               <path
@@ -26,15 +26,7 @@ export function StartMarks({ starts }: { readonly starts: readonly PlacedStart[]
                 d={`M${-RADIUS} 0H${RADIUS}M0 ${-RADIUS}V${RADIUS}`}
               />
             </g>
-            <text
-              className="draw-words is-tag"
-              x={words[0]}
-              y={words[1] + CAPITAL / 2}
-              fontSize={LETTER}
-              textAnchor="middle"
-            >
-              {tag}
-            </text>
+            <Words text={tag} x={words[0]} y={words[1]} isTag />
           </g>
         );
       })}
