@@ -24,7 +24,7 @@ export function RoomMarks({ layout, marks }: { readonly layout: SheetLayout; rea
       {marks.map((mark) => (
         <WallMark key={mark.letter} mark={mark} />
       ))}
-      <North x={-margins.left + 4.4} y={-margins.top + 5.6} bearing_deg={room.bearing_deg} />
+      <North x={-margins.left + 4.9} y={-margins.top + 4.9} bearing_deg={room.bearing_deg} />
     </>
   );
 }
@@ -68,8 +68,8 @@ function North({ x, y, bearing_deg }: { readonly x: number; readonly y: number; 
   const angle = (Math.atan2(dx, -dy) * 180) / Math.PI;
   return (
     <g transform={`translate(${x} ${y})`}>
-      <path className="draw-north" transform={`rotate(${angle})`} d="M0 2.6V-2.6M-1 -0.8L0 -2.8L1 -0.8" />
-      <text className="draw-words" x={4.4 * dx} y={4.4 * dy + CAPITAL / 2} fontSize={LETTER} textAnchor="middle">
+      <path className="draw-north" transform={`rotate(${angle})`} d="M0 3.2V-1.6M-1 0L0 -1.9L1 0" />
+      <text className="draw-words" x={3.5 * dx} y={3.5 * dy + CAPITAL / 2} fontSize={LETTER} textAnchor="middle">
         {DRAWINGS.north}
       </text>
     </g>

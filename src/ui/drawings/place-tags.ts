@@ -24,8 +24,11 @@ const CLEAR = 0.6;
 /** Steps in which places are looked for on a shape, mm; how many at most along a side. */
 const STEP = 1.6;
 const MOST = 40;
-/** Directions and lengths of leaders that are tried, mm. */
-const DIRECTIONS = 24;
+/** Ways and lengths of leaders that are tried, mm. */
+const WAYS: readonly Place[] = Array.from({ length: 24 }, (_, i) => {
+  const angle = (Math.PI * i) / 12;
+  return [Math.cos(angle), Math.sin(angle)];
+});
 const LENGTHS = [4, 5.5, 7, 9, 12, 16, 21, 28, 38];
 /** What it costs, in mm of leader, that a box lies over an edge, and a leader over a box that is better not covered. */
 const OVER_EDGE = 4;
@@ -74,7 +77,8 @@ function ownPlace(demand: TagDemand, placed: readonly PlacedTag[], { within, kep
     for (const x of stepsOf(room.width)) {
       for (const y of stepsOf(room.height)) {
         const box = { x: shape.x + CLEAR + x, y: shape.y + CLEAR - 0.25 + y, width, height: TAG_HEIGHT };
-        if (!holds(within, box) || [...before, ...taken].some((one) => overlap(one, box))) continue;
+        const isCovered = before.some((one) => overlap(one, grown(box, 0.4))) || taken.some((one) => overlap(one, box));
+        if (isCovered || !holds(within, box)) continue;
         const over = edges.filter((edge) => overlap(edge, box)).length;
         // Of two places alike the one on the larger shape, then the one on the left.
         const cost =
@@ -103,13 +107,12 @@ function ledPlace(
   const tags = placed.map(({ box }) => grown(box, CLEAR));
   const leaders = placed.flatMap(({ leader }) => (leader ? [leader] : []));
   let best: { readonly found: Pick<PlacedTag, 'box' | 'leader'>; readonly cost: number } | null = null;
-  for (const from of anchorsOf(demand, within, kept)) {
-    if (tags.some((box) => meets([from, from], box))) continue;
-    for (let i = 0; i < DIRECTIONS; i++) {
-      const angle = (2 * Math.PI * i) / DIRECTIONS;
-      const [dx, dy] = [Math.cos(angle), Math.sin(angle)];
-      for (const length of LENGTHS) {
-        if (best && length >= best.cost) break;
+  const anchors = anchorsOf(demand, within, kept).filter((from) => !tags.some((box) => meets([from, from], box)));
+  // The shorter ones first: no longer one is better than the best there is.
+  for (const length of LENGTHS) {
+    if (best && length >= best.cost) break;
+    for (const from of anchors) {
+      for (const [dx, dy] of WAYS) {
         const to: Place = [from[0] + dx * length, from[1] + dy * length];
         const box = around([to[0] + dx * (width / 2), to[1] + dy * (TAG_HEIGHT / 2)], width, TAG_HEIGHT);
         const leader = [from, nearest(box, from)] as const;
@@ -119,8 +122,8 @@ function ledPlace(
           !kept.some((one) => overlap(one, box)) &&
           !leaders.some((one) => cross(one, leader) || meets(one, grown(box, CLEAR)));
         if (!isFree) continue;
-        const over = edges.filter((edge) => overlap(edge, box)).length;
         const crossed = kept.filter((one) => meets(leader, one) && !meets([from, from], grown(one, 0.4))).length;
+        const over = edges.filter((edge) => overlap(edge, box)).length;
         const cost = length + over * OVER_EDGE + crossed * OVER_KEPT;
         if (!best || cost < best.cost - 1e-6) best = { found: { box, leader }, cost };
       }

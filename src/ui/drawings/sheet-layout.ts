@@ -40,8 +40,11 @@ const FIRST = 2.4;
 /** Half a tick at the end of a length. */
 export const TICK = 0.8;
 /** Levels: from what is drawn to their mark and their words. */
-export const LEVEL_MARK = 1;
-export const LEVEL_WORDS = 3.8;
+export const LEVEL_MARK = 0.9;
+export const LEVEL_WORDS = 3.2;
+
+/** Round all of it: the boxes of letters are higher than what is seen of them. */
+const AROUND = 0.7;
 
 /** Room for north in a corner of the plan. */
 const NORTH_ROOM = 10;
@@ -78,9 +81,9 @@ export function layOut(drawing: Drawing, ratio: number, unit: LengthUnit): Sheet
     chains,
     levels,
     margins: {
-      left: Math.max(reach.left + 0.4, least),
-      right: Math.max(reach.right, right) + 0.4,
-      top: Math.max(reach.above + 0.8, least, levels.length > 0 ? CAPITAL / 2 + 0.6 : 0),
+      left: Math.max(reach.left + AROUND, least),
+      right: Math.max(reach.right, right) + AROUND,
+      top: Math.max(reach.above + AROUND, least, levels.length > 0 ? CAPITAL / 2 + AROUND : 0),
       bottom: reach.below + BAR_ROOM,
     },
   };
