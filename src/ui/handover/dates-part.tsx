@@ -59,7 +59,7 @@ export function datesPart({ rows }: Schedule, days: { readonly [S in Stage]: Day
           row.id,
           <>
             {elementText(row)}
-            {row.state === 'open' && <span className="sheet-small">{ORDERING.undecided}</span>}
+            {row.state === 'open' && <span className="dates-open"> {ORDERING.undecided}</span>}
           </>,
           withUnits(boughtText(row)),
         ],

@@ -7,6 +7,7 @@ import { SlabPlan } from '../schedule/SlabPlan';
 import { ORDERING } from '../words/ordering-pages';
 import { retold } from '../words/spoken';
 import type { Block, FlowPart } from './blocks';
+import { withUnits } from './unbroken';
 
 /** Every quantity with all it rests on, what is made to size, and how slabs are cut. */
 export function quantitiesPart({ rows }: Schedule): FlowPart {
@@ -32,8 +33,8 @@ export function quantitiesPart({ rows }: Schedule): FlowPart {
           cells: [
             row.id,
             elementText(row),
-            netText(row.quantity!),
-            <b key="order">{boughtText(row)}</b>,
+            withUnits(netText(row.quantity!)),
+            <b key="order">{withUnits(boughtText(row))}</b>,
             <span key="rests" className="quantity-rests">
               {row.quantity!.rests_on.map(retold).join(' ')}
             </span>,

@@ -4,4 +4,5 @@ const NO_BREAK = '\u00a0';
 export const unbroken = (text: string): string => text.replaceAll(' ', NO_BREAK);
 
 /** The same for every number and the unit after it: "3 × can of 2.5 L" may break anywhere but before the L. */
-export const withUnits = (text: string): string => text.replace(/(\d) (?=[^\d×(\s])/g, `$1${NO_BREAK}`);
+export const withUnits = (text: string): string =>
+  text.replace(/(\d) (?=[^\d×(\s])/g, `$1${NO_BREAK}`).replaceAll('sq ft', `sq${NO_BREAK}ft`);

@@ -69,7 +69,7 @@ export const ORDERING = spoken({
   what: 'What is put in',
   ordersTitle: 'Order of ordering',
   noStart: 'No first day of installing is set, so there are no dates.',
-  undecided: 'still open: decide first',
+  undecided: '(still open: decide first)',
 
   quantities: 'Quantities and what they rest on',
   quantitiesIntro:
