@@ -78,6 +78,13 @@ describe.each(KITCHENS)('the tagged drawings of a kitchen: %s', (_name, kitchen)
   }
 });
 
+it('are not placed anew for a schedule that draws the same, and are for another', () => {
+  const rows = () => scheduleOf(demo, demo.options[0]!, []).rows;
+  const first = taggedDrawings(demo.kitchen, rows(), 'mm');
+  expect(taggedDrawings(demo.kitchen, rows(), 'mm')).toBe(first);
+  expect(taggedDrawings(demo.kitchen, rows().slice(1), 'mm')).not.toBe(first);
+});
+
 it('has letters at least 2.2 mm high on paper', () => {
   expect(CAPITAL).toBeGreaterThanOrEqual(2.2);
 });

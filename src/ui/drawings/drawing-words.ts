@@ -11,6 +11,13 @@ import type { TaggedDrawing } from './tagged';
 export const titleOf = ({ id }: Drawing): string =>
   id === 'plan' ? DRAWINGS.names.plan : DRAWINGS.titled(LETTERS[id], DRAWINGS.names[id]);
 
+/** "A Back wall · B Right wall": which letter of the plan is which of these elevations. */
+export const lettersOf = (drawings: readonly TaggedDrawing[]): string =>
+  drawings
+    .filter(({ layout }) => layout.drawing.id !== 'plan')
+    .map(({ layout }) => titleOf(layout.drawing))
+    .join(' \u00b7 ');
+
 /** "Elevation A, back wall", "Plan". */
 export const nameOf = ({ id }: Drawing): string =>
   id === 'plan' ? DRAWINGS.names.plan : DRAWINGS.elevation(LETTERS[id], DRAWINGS.names[id].toLowerCase());

@@ -1,7 +1,7 @@
 import type { Schedule } from '../../kitchen/schedule/types';
 import type { Kitchen } from '../../model/kitchen';
 import { DrawingSheet } from '../drawings/DrawingSheet';
-import { nameOf, sentencesOf, titleOf } from '../drawings/drawing-words';
+import { lettersOf, nameOf, sentencesOf, titleOf } from '../drawings/drawing-words';
 import { taggedDrawings } from '../drawings/tagged-drawings';
 import { notDrawnText } from '../schedule/not-drawn-text';
 import { ORDERING } from '../words/ordering-pages';
@@ -25,7 +25,7 @@ export function drawingsPart(kitchen: Kitchen, { rows }: Schedule): FlowPart {
         node: (
           <p className="sheet-small printed-drawn-intro">
             {DRAWINGS.intro} {DRAWINGS.units[unit]} {DRAWINGS.scale(words)} {DRAWINGS.signs}{' '}
-            {notDrawnText(drawings, rows)}
+            {DRAWINGS.letters(lettersOf(drawings))} {notDrawnText(drawings, rows)}
           </p>
         ),
       },

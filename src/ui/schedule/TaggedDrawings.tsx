@@ -1,6 +1,6 @@
 import { useId } from 'react';
 import { DrawingSheet } from '../drawings/DrawingSheet';
-import { nameOf, sentencesOf, titleOf } from '../drawings/drawing-words';
+import { lettersOf, nameOf, sentencesOf, titleOf } from '../drawings/drawing-words';
 import type { TaggedDrawing } from '../drawings/tagged';
 import { taggedDrawings } from '../drawings/tagged-drawings';
 import { DRAWINGS } from '../words/schedule-drawings';
@@ -14,7 +14,8 @@ export function TaggedDrawings({ kitchen, schedule: { rows } }: ScheduleDoors) {
   return (
     <div className="drawn">
       <p className="small drawn-intro">
-        {DRAWINGS.intro} {DRAWINGS.units[unitNow()]} {DRAWINGS.signs} {notDrawnText(drawings, rows)}
+        {DRAWINGS.intro} {DRAWINGS.units[unitNow()]} {DRAWINGS.signs} {DRAWINGS.letters(lettersOf(drawings))}{' '}
+        {notDrawnText(drawings, rows)}
       </p>
       {drawings.map((drawing) => (
         <OneDrawing

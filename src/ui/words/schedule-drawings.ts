@@ -25,6 +25,7 @@ export const DRAWINGS = spoken({
     'island-units': 'Island, its working side',
   } satisfies { readonly [I in DrawingId]: string },
   titled: (letter: string, name: string) => `${letter}  ${name}`,
+  letters: (list: string) => `Elevations: ${list}.`,
   elevation: (letter: string, name: string) => `Elevation ${letter}, ${name}`,
   inWords: 'Tags and measures in words',
   scrolls: (name: string) => `${name}: a drawing that scrolls`,
