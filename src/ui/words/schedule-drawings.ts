@@ -24,7 +24,7 @@ export const DRAWINGS = spoken({
     'island-seats': 'Island, seen from its seats',
     'island-units': 'Island, its working side',
   } satisfies { readonly [I in DrawingId]: string },
-  titled: (letter: string, name: string) => `${letter}  ${name}`,
+  titled: (letter: string, name: string) => `${letter}\u00a0\u00a0${name}`,
   letters: (list: string) => `Elevations: ${list}.`,
   elevation: (letter: string, name: string) => `Elevation ${letter}, ${name}`,
   inWords: 'Tags and measures in words',
