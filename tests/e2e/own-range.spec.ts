@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
 import { parseProject } from '../../src/io/project-file';
-import { drawer, finishes, openPage, prepare, sample, settled, silence } from './page';
+import { drawer, finishes, openAtOnce, prepare, sample, settled, silence } from './page';
 
 // The whole task of somebody with a range of her own, in one go.
 
@@ -14,7 +14,7 @@ const RANGE = [
 ].join('\r\n');
 
 test('import a range, shortlist, decide, close, reopen, share, undo all', async ({ browser }) => {
-  const page = await openPage(browser, { permissions: ['clipboard-read', 'clipboard-write'], acceptDownloads: true });
+  const page = await openAtOnce(browser, { permissions: ['clipboard-read', 'clipboard-write'], acceptDownloads: true });
   const context = page.context();
   const before = readFileSync('demo-data/terrace.project.json', 'utf8');
 

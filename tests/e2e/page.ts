@@ -38,7 +38,7 @@ export function watch(page: Page): Watch {
 
 /** What a test needs of an opened page beyond the program itself; what nobody looks at is left out, as it takes most of the time. */
 export interface Needs {
-  /** The picture in as many pixels as the screen has and with every pattern; else in half as many across and down, plain and without sheen. */
+  /** The picture with every pattern and with sheen; else plain. In as many pixels as the screen has it is drawn for `sharpShot` only. */
   readonly pixels?: boolean;
   /** Direct light in its finest quality, which `refined` waits for; else the page stops at complete findings until something is asked. */
   readonly fine?: boolean;
@@ -71,8 +71,9 @@ export async function openAtOnce(browser: Browser, options: BrowserContextOption
 
 /** Leaves out of a page what is not needed of it. To be said before it is opened. */
 export async function prepare(page: Page, needs: Needs = {}): Promise<void> {
+  await page.addInitScript(coarsen, FEW);
   if (!needs.pixels) {
-    await page.addInitScript(coarsen);
+    await page.addInitScript(leaveOutSheen);
     await page.addInitScript(bakePlain, PATTERN_WORKER.source);
   }
   if (needs.dark) await silence(page, LIGHT_WORKER);
@@ -120,10 +121,19 @@ function bakePlain(workers: string): void {
   });
 }
 
+/** Pixels of the picture for each of the screen, across and down: nobody looks. */
+const FEW = 0.5;
+/** The same where only the place of what is pressed matters. */
+const FEWEST = 0.25;
+
+/** Runs in the page before anything else. */
+function coarsen(density: number): void {
+  Object.defineProperty(window, 'devicePixelRatio', { value: density, writable: true });
+}
+
 /** Runs in the page before anything else. Without sheen half of the shaders are not built, unless a test asks for it. */
-function coarsen(): void {
+function leaveOutSheen(): void {
   localStorage.setItem('upstand-preferences', localStorage.getItem('upstand-preferences') ?? '{"sheen":false}');
-  Object.defineProperty(window, 'devicePixelRatio', { value: 0.5, writable: true });
 }
 
 /** The picture in as many pixels as the screen has, from the next change of it on. */
@@ -245,6 +255,30 @@ export async function shot(page: Page): Promise<Shot> {
   const png = PNG.sync.read(await page.screenshot({ clip, animations: 'disabled' }));
   await show('');
   return { width: png.width, height: png.height, bytes: png.data, left: clip.x, top: clip.y };
+}
+
+/**
+ * The picture once it stays the same, drawn in as many pixels as the screen has; from the next change of it on it is drawn in few again:
+ * light that comes in, and places that are read one by one, draw it many times, and where a place lies is no matter of pixels.
+ */
+export async function sharpShot(page: Page): Promise<Shot> {
+  await canvas(page).evaluate(drawSharp);
+  const seen = await stillShot(page);
+  const drawn = await canvas(page).evaluate((element: HTMLCanvasElement) => element.width / element.clientWidth);
+  expect(drawn).toBeCloseTo(1, 2);
+  await page.evaluate((density) => Object.assign(window, { devicePixelRatio: density }), FEWEST);
+  return seen;
+}
+
+/** Runs in the page: the picture is drawn anew when its size changes, and at rest otherwise. */
+async function drawSharp(element: Element): Promise<void> {
+  const { style } = element.parentElement!;
+  const drawn = () => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve)));
+  style.width = 'calc(100% - 1px)';
+  await drawn();
+  Object.assign(window, { devicePixelRatio: 1 });
+  style.width = '100%';
+  await drawn();
 }
 
 /** The picture once it stays the same from one look to the next. */

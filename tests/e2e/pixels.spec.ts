@@ -1,6 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
 import { isEven, pixelAt, type Rgb } from './even-pixels';
-import { choose, openPage, reading, refined, type Shot, settled, stillShot } from './page';
+import { choose, openAtOnce, reading, refined, type Shot, settled, sharpShot } from './page';
 import { readPlace } from './read-place';
 
 // The picture is the engine's light, pixel for pixel: at points all over the room the pixel on screen is compared with what
@@ -38,7 +38,8 @@ let page: Page;
 
 test.beforeAll(async ({ browser }) => {
   const options = { viewport: { width: 1180, height: 720 }, reducedMotion: 'reduce' } as const;
-  page = await openPage(browser, options, { pixels: true, fine: true });
+  page = await openAtOnce(browser, options, { pixels: true, fine: true });
+  // What the engine computes is without it. Before there is a picture: its shaders are not built then.
   await page.getByRole('button', { name: 'More' }).click();
   await page.getByRole('checkbox', { name: 'Sheen in the picture' }).uncheck();
   await page.keyboard.press('Escape');
@@ -64,7 +65,7 @@ for (const { id, name, views } of SETTINGS) {
 
 async function compareView({ name, close }: View): Promise<Compared[]> {
   await closeReading();
-  const picture = await stillShot(page);
+  const picture = await sharpShot(page);
   // The rows at the picture's foot take the clicks there.
   const foot = (await page.locator('.stage-foot').boundingBox())!;
   const compared: Compared[] = [];

@@ -1,6 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
 import { isEven, pixelAt, type Rgb } from './even-pixels';
-import { choose, findings, openPage, reading, refined, type Shot, settled, stillShot } from './page';
+import { choose, findings, openPage, reading, refined, type Shot, settled, sharpShot } from './page';
 import { readPlace } from './read-place';
 
 // The picture as an eye that notices the light and a daylight camera see it: only the picture changes, and what it shows is still
@@ -19,10 +19,7 @@ let page: Page;
 
 test.beforeAll(async ({ browser }) => {
   const options = { viewport: { width: 1040, height: 760 }, reducedMotion: 'reduce' } as const;
-  page = await openPage(browser, options, { pixels: true, fine: true });
-  await page.getByRole('button', { name: 'More' }).click();
-  await page.getByRole('checkbox', { name: 'Sheen in the picture' }).uncheck();
-  await page.keyboard.press('Escape');
+  page = await openPage(browser, options, { fine: true });
   await choose(page, 'Evening');
   await settled(page);
   await refined(page);
@@ -40,7 +37,7 @@ test('shows each eye its picture, and every pixel compared is what the engine co
   const places: Record<string, Record<Eye, Rgb>> = {};
   for (const eye of EYES) {
     await seeBy(eye);
-    const picture = await stillShot(page);
+    const picture = await sharpShot(page);
     let compared = 0;
     for (const [x, y] of evenPoints(picture, (await page.locator('.stage-foot').boundingBox())!.y)) {
       const read = await readPlace(page, picture.left + x, picture.top + y);

@@ -1,7 +1,7 @@
 import { expect, type Page, test } from '@playwright/test';
 import { expectNoFindings } from './axe';
 import { isEven, pixelAt } from './even-pixels';
-import { choose, colorCount, openPage, reading, refined, stillShot } from './page';
+import { choose, colorCount, openPage, reading, refined, sharpShot, stillShot } from './page';
 import { readPlace } from './read-place';
 
 test.describe.configure({ mode: 'serial' });
@@ -10,10 +10,7 @@ let page: Page;
 
 test.beforeAll(async ({ browser }) => {
   const options = { viewport: { width: 1400, height: 1000 }, reducedMotion: 'reduce' } as const;
-  page = await openPage(browser, options, { pixels: true, fine: true });
-  await page.getByRole('button', { name: 'More' }).click();
-  await page.getByRole('checkbox', { name: 'Sheen in the picture' }).uncheck();
-  await page.keyboard.press('Escape');
+  page = await openPage(browser, options, { fine: true });
   await refined(page);
 });
 test.afterAll(() => page.context().close());
@@ -24,7 +21,7 @@ const input = () => reading(page).getByLabel('A white, or a finish by name');
 
 /** Places of the picture that are even, with the pixel there. */
 async function evenPlaces(most: number) {
-  const shot = await stillShot(page);
+  const shot = await sharpShot(page);
   const foot = (await page.locator('.stage-foot').boundingBox())!;
   const places = [];
   for (let row = 2; row < 20; row++) {
@@ -122,7 +119,7 @@ test('a comparison white is held at a place in the color the card says, and Esc 
     await expect(card).toContainText(/Cream looks \w+ than the|look the same here/);
     await expect(card).toContainText('dE00');
     const shown = figures((await card.getByText(/^rgb\(/).textContent())!);
-    const pixel = pixelAt(await stillShot(page), ...(await inPicture(x, y)));
+    const pixel = pixelAt(await sharpShot(page), ...(await inPicture(x, y)));
     const apart = pixel.map((value, k) => Math.abs(value - shown[k]!));
     // Where the card slid away from an edge, the place itself is beside it.
     if (Math.max(...apart) > 30) continue;

@@ -9,7 +9,7 @@ let page: Page;
 let before: string;
 
 test.beforeAll(async ({ browser }) => {
-  page = await openPage(browser, {}, { help: true });
+  page = await openPage(browser);
   before = (await sentence(page).textContent())!;
 });
 test.afterAll(() => page.context().close());
