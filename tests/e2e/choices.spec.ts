@@ -5,7 +5,7 @@ test.describe.configure({ mode: 'serial' });
 
 let page: Page;
 test.beforeAll(async ({ browser }) => {
-  page = await openPage(browser, { reducedMotion: 'reduce' });
+  page = await openPage(browser, { reducedMotion: 'reduce' }, { picture: true });
 });
 test.afterAll(() => page.context().close());
 

@@ -40,6 +40,8 @@ export function watch(page: Page): Watch {
 export interface Needs {
   /** The picture with every pattern and with sheen; else plain. In as many pixels as the screen has it is drawn for `sharpShot` only. */
   readonly pixels?: boolean;
+  /** The picture in half as many pixels across and down as the screen has, as with all that follows it here; else in an eighth. */
+  readonly picture?: boolean;
   /** Direct light in its finest quality, which `refined` waits for; else the page stops at complete findings until something is asked. */
   readonly fine?: boolean;
   /** What would help is searched for once nothing changes any more; else the page never comes to that. Includes `fine`. */
@@ -71,7 +73,7 @@ export async function openAtOnce(browser: Browser, options: BrowserContextOption
 
 /** Leaves out of a page what is not needed of it. To be said before it is opened. */
 export async function prepare(page: Page, needs: Needs = {}): Promise<void> {
-  await page.addInitScript(coarsen, FEW);
+  await page.addInitScript(coarsen, needs.picture || needs.fine || needs.pixels ? FEW : FEWEST);
   if (!needs.pixels) {
     await page.addInitScript(leaveOutSheen);
     await page.addInitScript(bakePlain, PATTERN_WORKER.source);
@@ -121,10 +123,10 @@ function bakePlain(workers: string): void {
   });
 }
 
-/** Pixels of the picture for each of the screen, across and down: nobody looks. */
+/** Pixels of the picture for each of the screen, across and down, where it is looked at. */
 const FEW = 0.5;
-/** The same where only the place of what is pressed matters. */
-const FEWEST = 0.25;
+/** The same where nobody looks, or only the place of what is pressed matters. */
+const FEWEST = 0.125;
 
 /** Runs in the page before anything else. */
 function coarsen(density: number): void {
