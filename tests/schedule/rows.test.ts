@@ -203,6 +203,22 @@ describe('veins at seams', () => {
     expect(row.quantity!.rests_on.join(' ')).toMatch(/mirrored like an open book.* 2 would do/);
   });
 
+  it('of what is settled otherwise go by the counter of the same finish all the same', () => {
+    const open = (finish: string) =>
+      rowIn(
+        scheduled(
+          demoAfter(
+            { kind: 'lay-finish', option: OPTION, surface: 'upstand', finish },
+            { kind: 'set-state', option: OPTION, surface: 'upstand', state: 'open' },
+          ),
+        ),
+        'CT3',
+      ).quantity!.slabs!.seams;
+    // The upstand of 3082 mm goes over the corner, where the counter of 2470 begins; of another stone it is seamed by itself.
+    expect(open('EN-01')).toEqual([{ piece: 'upstand strip 1', at_mm: 2470 }]);
+    expect(open('ST-03')).not.toEqual([{ piece: 'upstand strip 1', at_mm: 2470 }]);
+  });
+
   it('do not matter where a finish shows no figure', () => {
     const row = counter({ kind: 'edit-finish', finish: 'EN-01', changes: { pattern: { kind: 'plain' } } });
     expect(row.quantity!.slabs).toMatchObject({ matching: null });

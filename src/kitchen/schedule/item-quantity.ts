@@ -53,7 +53,7 @@ export function itemQuantity(item: ScheduleItem, record: ItemRecord | undefined,
   if (isNothing) {
     return { quantity: null, problems: [{ code: 'measures-nothing', text: RESTS_ON.measuresNothing }] };
   }
-  if (item.kind === 'slab') return cutFromSlabs(item, finish, record, surfaces, measured.assumptions);
+  if (item.kind === 'slab') return cutFromSlabs(item, finish, record, surfaces, measured);
   const pack = packOf(finish.supply ?? {});
   const needed = needOf(item, finish, surfaces, measured, pack?.measure);
   const usual = finish.class === 'glass' && item.kind === 'sheet' ? 0 : wasteOf(item, finish, measured.assumptions);

@@ -1,18 +1,13 @@
-import { surfaceName } from '../../engine/judge/surface-words';
-import type { SurfaceId } from '../../engine/surface';
-import type { RunWall } from '../../model/kitchen';
 import type { ItemRecord } from '../../model/order/records';
 import { panelSizeOf } from '../../model/panel';
 import type { Finish } from '../../model/project';
-import type { QuantityAssumptions } from '../../model/quantity/assumptions';
 import { orderOf } from '../../model/quantity/order';
 import { layOnSlabs } from '../../model/quantity/slab/lay-on-slabs';
-import type { SlabPiece } from '../../model/quantity/slab-types';
 import { type Pack, packOf } from '../../model/quantity/supply-pack';
-import { slabOf, slabSizeOf } from '../../model/slab';
+import { slabSizeOf } from '../../model/slab';
 import type { SurfaceTakeoff } from '../takeoff/types';
-import { WALLS } from './place-words';
 import { RESTS_ON } from './quantity-words';
+import { cutRules, slabPieces } from './slab-pieces';
 import type { Counted, ScheduleItem } from './types';
 
 /** What is cut from whole slabs: as many as the pieces ask for when they are laid on them. */
@@ -21,26 +16,14 @@ export function cutFromSlabs(
   finish: Finish,
   record: ItemRecord | undefined,
   surfaces: readonly SurfaceTakeoff[],
-  assumptions: QuantityAssumptions,
+  measured: Parameters<typeof slabPieces>[3],
 ): Counted {
+  const { assumptions } = measured;
   const panel = panelSizeOf(finish);
   const size = panel ? { size_mm: panel, isUsual: false } : slabSizeOf(finish)!;
   const noun = panel ? 'panel' : 'slab';
   const area_m2 = surfaces.reduce((sum, one) => sum + one.area_m2, 0);
-  const pieces = surfaces.flatMap(piecesOf);
-  const laid = layOnSlabs(pieces, {
-    slab_mm: size.size_mm,
-    trim_mm: panel ? 0 : assumptions.slab_trim_mm,
-    kerf_mm: assumptions.kerf_mm,
-    shortest_part_mm: assumptions.shortest_part_mm,
-    seam_clear_mm: assumptions.seam_clear_mm,
-    // Veins and grain run on through all pieces.
-    may_turn: !panel && slabOf(finish) === null,
-    // What shows no figure has nothing to match, and no panel of wood is the mirror of another.
-    match: panel || slabOf(finish) === null ? null : (item.laying.slab?.match ?? 'bookmatch'),
-    always_match: assumptions.match_seams,
-    noun,
-  });
+  const laid = layOnSlabs(slabPieces(item, finish, surfaces, measured), cutRules(finish, item.laying, assumptions));
   if (!laid.ok) {
     return {
       quantity: null,
@@ -102,22 +85,3 @@ function edgeWords(surfaces: readonly SurfaceTakeoff[]): readonly string[] {
   const edge_m = counters.reduce((sum, { length_m = 0 }) => sum + length_m, 0);
   return edge_m > 0 ? [RESTS_ON.edges(edge_m)] : [];
 }
-
-const piecesOf = ({ surface, parts }: SurfaceTakeoff): readonly SlabPiece[] =>
-  parts.flatMap(({ kind, length_mm, width_mm, count, cutouts_mm = [], avoid, along }, i) =>
-    Array.from({ length: count }, (_, k) => ({
-      id: `${surface} ${kind} ${i + 1}${count > 1 ? `.${k + 1}` : ''}`,
-      name: nameOf(surface, along?.line),
-      length_mm,
-      width_mm,
-      cutouts_mm,
-      ...(avoid && { avoid }),
-      ...(along && { along }),
-      ...(surface === 'upstand' && { follows: 'pieces' as const }),
-      ...(surface === 'backsplash' && { follows: 'seams' as const }),
-    })),
-  );
-
-/** "the counter on the back wall". */
-const nameOf = (surface: SurfaceId, wall: RunWall | undefined): string =>
-  `the ${surfaceName(surface).toLowerCase()}${wall ? ` on the ${WALLS[wall]}` : ''}`;

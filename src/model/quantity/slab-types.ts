@@ -23,6 +23,8 @@ export interface SlabPiece {
    * left of slabs.
    */
   readonly follows?: 'seams' | 'pieces';
+  /** Lines that pieces cut from other slabs leave on it, mm along it. */
+  readonly lines_mm?: readonly number[];
 }
 
 /** Stone and the like comes in slabs, wood in panels. */

@@ -13,14 +13,14 @@ export function linesOn(
   others: readonly SlabPiece[],
   seams: readonly (readonly number[])[],
 ): readonly number[] {
-  const { along, length_mm } = piece;
-  if (!along) return [];
+  const { along, length_mm, lines_mm = [] } = piece;
+  if (!along) return lines_mm;
   const at = others.flatMap((other, i) => {
     if (!other.along || other.along.line !== along.line || other.follows !== undefined) return [];
     const shift = other.along.from_mm - along.from_mm;
     return [0, ...(seams[i] ?? []), other.length_mm].map((place) => place + shift);
   });
-  const inside = at.filter((place) => place > LEAST_MM && place < length_mm - LEAST_MM);
+  const inside = [...lines_mm, ...at].filter((place) => place > LEAST_MM && place < length_mm - LEAST_MM);
   return [...new Set(inside)].sort((a, b) => a - b);
 }
 
