@@ -203,13 +203,14 @@ describe('veins at seams', () => {
     expect(row.quantity!.rests_on.join(' ')).toMatch(/mirrored like an open book.* 2 would do/);
   });
 
-  it('of what is settled otherwise go by the counter of the same finish all the same', () => {
+  it('of what is ordered later go by the counter of the same finish all the same', () => {
     const open = (finish: string) =>
       rowIn(
         scheduled(
           demoAfter(
             { kind: 'lay-finish', option: OPTION, surface: 'upstand', finish },
-            { kind: 'set-state', option: OPTION, surface: 'upstand', state: 'open' },
+            { kind: 'set-state', option: OPTION, surface: 'counter', state: 'ordered' },
+            { kind: 'set-state', option: OPTION, surface: 'island-counter', state: 'ordered' },
           ),
         ),
         'CT3',

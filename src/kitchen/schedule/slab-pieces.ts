@@ -1,5 +1,5 @@
 import { surfaceName } from '../../engine/judge/surface-words';
-import type { SurfaceId } from '../../engine/surface';
+import type { DecisionState, SurfaceId } from '../../engine/surface';
 import type { RunWall } from '../../model/kitchen';
 import { panelSizeOf } from '../../model/panel';
 import type { Finish, Laying, Option } from '../../model/project';
@@ -39,7 +39,7 @@ interface Around {
   readonly assumptions: QuantityAssumptions;
 }
 
-/** The pieces of an item; what follows the counter knows its seams even where the counter is another item, settled otherwise. */
+/** The pieces of an item; what follows the counter knows its seams even where the counter is another item, ordered apart. */
 export function slabPieces(
   item: ScheduleItem,
   finish: Finish,
@@ -56,6 +56,9 @@ export function slabPieces(
 
 const CUT: readonly SurfaceId[] = ['counter', 'island-counter', 'upstand', 'backsplash'];
 
+/** What is open and what is decided is still one item. */
+const settledAs = (state: DecisionState): DecisionState => (state === 'decided' ? 'open' : state);
+
 /** The item of a counter of the same finish, as it is cut; null where it is of another, or stays and is not cut at all. */
 function counterApart(
   finish: Finish,
@@ -64,7 +67,8 @@ function counterApart(
   const { counter } = scheme;
   const isCutWith = (surface: SurfaceId): boolean => {
     const { finish: id, state, laying } = scheme[surface];
-    return id === finish.id && state === counter.state && purchaseKind(finish, laying, surface) === 'slab';
+    const isOneItem = settledAs(state) === settledAs(counter.state);
+    return id === finish.id && isOneItem && purchaseKind(finish, laying, surface) === 'slab';
   };
   if (counter.state === 'fixed' || !isCutWith('counter')) return null;
   const pieces = CUT.filter(isCutWith)
