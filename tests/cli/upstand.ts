@@ -11,7 +11,7 @@ export interface Ran {
 
 /** Runs the command line as a user would, in a process of its own. */
 export function upstand(...args: readonly string[]): Ran {
-  const ran = spawnSync(process.execPath, ['node_modules/tsx/dist/cli.mjs', 'src/cli/main.ts', ...args], {
+  const ran = spawnSync(process.execPath, ['--import', 'tsx', 'src/cli/main.ts', ...args], {
     encoding: 'utf8',
   });
   return { exit: ran.status, out: ran.stdout, messages: ran.stderr };
