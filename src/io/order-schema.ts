@@ -62,7 +62,12 @@ export const itemSchema = v.object({
   code: maybeText,
   unit: maybeText,
   price: v.optional(
-    v.object({ amount: number, currency: maybeText, per: v.optional(v.picklist([...PRICE_UNITS, 'all'])) }),
+    v.object({
+      amount: number,
+      currency: maybeText,
+      per: v.optional(v.picklist([...PRICE_UNITS, 'all'])),
+      of: maybeText,
+    }),
   ),
   lead_time_weeks: maybeNumber,
   needed_on: maybeText,

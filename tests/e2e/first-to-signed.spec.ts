@@ -154,10 +154,11 @@ test('what is printed is what the command line reads in the saved file, item by 
     .map(({ letters }) => letters)
     .join('');
   expect(rows.map(({ id }) => id)).toContain('CT1');
-  for (const row of rows) {
-    const at = printed.indexOf(`${row.id}${lettersOf(row.element)}`);
-    expect(at, row.id).toBeGreaterThanOrEqual(0);
-    const says = (text: string) => expect(printed.slice(at), `${row.id}: ${text}`).toContain(lettersOf(text));
+  const starts = rows.map(({ id, element }) => printed.indexOf(`${id}${lettersOf(element)}`));
+  for (const [i, row] of rows.entries()) {
+    expect(starts[i], row.id).toBeGreaterThan(starts[i - 1] ?? -1);
+    const words = printed.slice(starts[i], starts[i + 1]);
+    const says = (text: string) => expect(words, row.id).toContain(lettersOf(text));
     if (row.state === 'fixed') {
       says('Stays');
       continue;

@@ -31,8 +31,7 @@ export function SchedulePane() {
   const option = project.options.find(({ id }) => id === shown) ?? project.options[0]!;
   const words = useAppState(wordsOf);
   const paintOf = usePaints();
-  const now = today();
-  const day = past ? past.at.slice(0, now.length) : now;
+  const day = today(past ? new Date(past.at) : undefined);
   const schedule = useMemo(
     () => scheduleOf(project, option, cautionsOf(project, option, past ? null : assessment), day),
     [project, option, past, assessment, day],

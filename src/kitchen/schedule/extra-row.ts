@@ -37,6 +37,7 @@ export function extraRow(extra: ExtraItem, { kitchen, calendar }: RowBasis): Bar
     code: extra.code ?? null,
     lot: null,
     unit_price: price ? { amount: price.amount, currency: price.currency ?? null, per: price.per ?? null } : null,
+    priced_for: null,
     total:
       price && quantity !== undefined && price.per === undefined
         ? { amount: price.amount * quantity, currency: price.currency ?? null }

@@ -2,6 +2,7 @@ import { SURFACES, type SurfaceId } from '../../engine/surface';
 import { isEmpty } from '../../model/empty-surface';
 import { isTiled } from '../../model/laying';
 import { groutTag, TAG_OF } from '../../model/order/item-tags';
+import { asBought } from '../../model/order/own-supply';
 import { STAGE_OF, STAGES } from '../../model/order/stages';
 import type { Finish, Option, Placement } from '../../model/project';
 import type { PurchaseKind } from '../../model/quantity/usual-waste';
@@ -44,7 +45,9 @@ export function scheduleItems(
   for (const surface of SURFACES.filter((one) => present.includes(one))) {
     const placement = option.scheme[surface];
     const { laying, state } = placement;
-    const finish = byId.get(placement.finish);
+    const listed = byId.get(placement.finish);
+    const said = option.items?.find((one) => one.item === TAG_OF[surface] && one.finish === listed?.id);
+    const finish = listed && asBought(listed, said);
     if (!finish || isEmpty(placement)) {
       const stage = STAGE_OF[surface];
       add(surface, { id: TAG_OF[surface], kind: 'count', surfaces: [surface], finish: null, laying, state, stage });

@@ -1,12 +1,17 @@
 import type { ItemRecord } from '../../model/order/records';
 import { type BareRow, rowSpec, specMark } from './row-spec';
-import type { ScheduleRow, SupersededRow } from './types';
+import type { RowProblem, ScheduleRow, SupersededRow } from './types';
 
 /** A frozen revision's rows. */
 export interface FrozenRows {
   readonly id: string;
   readonly rows: readonly BareRow[];
 }
+
+const OFFERED: RowProblem = {
+  code: 'changed-since-offered',
+  text: 'Its price was named for all of it as it was before: it has changed since.',
+};
 
 /** Since which of the revisions, oldest first, each row stands as it does now: the first of the unbroken line that ends with the latest. */
 export function withRevisions(rows: readonly BareRow[], frozen: readonly FrozenRows[]): readonly ScheduleRow[] {
@@ -21,9 +26,13 @@ export function withRevisions(rows: readonly BareRow[], frozen: readonly FrozenR
   });
 }
 
-/** An approval counts for what it was given for; of anything else it is said that it has to be given again. */
-function withApproval(row: BareRow): Omit<ScheduleRow, 'revision'> {
-  const spec = specMark(row);
+/** An approval counts for what it was given for, as does a price for all of it; of anything else it is said that it has to be given again. */
+function withApproval(given: BareRow): Omit<ScheduleRow, 'revision'> {
+  const spec = specMark(given);
+  const row =
+    given.priced_for === null || given.priced_for === spec
+      ? given
+      : { ...given, problems: [...given.problems, OFFERED] };
   const { approved } = row;
   if (!approved || approved.of === undefined || approved.of === spec) return { ...row, spec };
   const text = `Approved by ${approved.by} on ${approved.on} as it was before: it has changed since.`;

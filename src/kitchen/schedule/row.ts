@@ -2,6 +2,7 @@ import { joined, surfaceName } from '../../engine/judge/surface-words';
 import type { Caution } from '../../model/cautions';
 import type { Kitchen } from '../../model/kitchen';
 import { asBought } from '../../model/order/own-supply';
+import { recordOfItem } from '../../model/order/record-of';
 import type { ItemRecord, SampleRecord } from '../../model/order/records';
 import { panelSizeOf } from '../../model/panel';
 import type { Finish, Option, Supply } from '../../model/project';
@@ -38,7 +39,7 @@ const WORDS = {
 
 /** The row of an item. `revision` is added where revisions are looked through. */
 export function rowOf(planned: ScheduleItem, basis: RowBasis): BareRow {
-  const record = recordOf(planned, basis.measured.option.items);
+  const record = recordOfItem(planned, planned.finish?.id, basis.measured.option.items);
   const item = { ...planned, finish: planned.finish && asBought(planned.finish, record) };
   const { finish, laying, kind, stage, state, surfaces } = item;
   const { quantity, problems } = itemQuantity(item, record, basis.measured);
@@ -51,7 +52,7 @@ export function rowOf(planned: ScheduleItem, basis: RowBasis): BareRow {
     isBought && state !== 'ordered'
       ? rowDates(kind, stage, weeks, record ?? {}, basis.calendar)
       : { needed_on: null, order_by: null, problems: [] };
-  const cost = priceOf(finish, record?.price, quantity);
+  const cost = priceOf(isBought ? finish : null, record?.price, quantity);
   const isLaid = kind === 'tiles' || kind === 'boards';
   return {
     id: item.id,
@@ -87,6 +88,7 @@ export function rowOf(planned: ScheduleItem, basis: RowBasis): BareRow {
     unit_price: supply.price
       ? { amount: supply.price.amount, currency: supply.price.currency ?? null, per: supply.price.per ?? null }
       : null,
+    priced_for: record?.price?.of ?? null,
     total: cost.total,
     lead_time_weeks: weeks ?? null,
     needed_on: dates.needed_on ?? record?.needed_on ?? null,
@@ -113,7 +115,7 @@ export function rowOf(planned: ScheduleItem, basis: RowBasis): BareRow {
       ...(state !== 'ordered' && isBought && ordered_on !== undefined
         ? [{ code: 'ordered-but-open', text: WORDS.orderedButOpen(ordered_on, state) } as const]
         : []),
-      ...(isBought ? cost.problems : []),
+      ...cost.problems,
       ...dates.problems,
     ],
   };
@@ -121,10 +123,6 @@ export function rowOf(planned: ScheduleItem, basis: RowBasis): BareRow {
 
 /** The panels that wooden counters are cut from. */
 const cutSize = (finish: Finish, kind: ScheduleItem['kind']) => (kind === 'slab' ? panelSizeOf(finish) : null);
-
-/** What is said of an item as long as it has this finish. */
-const recordOf = (item: ScheduleItem, records: readonly ItemRecord[] = []): ItemRecord | undefined =>
-  records.find((record) => record.item === item.id && record.finish === item.finish?.id);
 
 function priceOf(
   finish: Finish | null,

@@ -1,4 +1,5 @@
 import type { Day } from '../../model/order/day';
+import { recordOfItem } from '../../model/order/record-of';
 import type { Job } from '../../model/order/records';
 import { stageDays } from '../../model/order/stage-days';
 import { STAGES, type Stage } from '../../model/order/stages';
@@ -13,9 +14,10 @@ export const daysOfItems = (job: Job, items: readonly ScheduleItem[], option: Op
 
 /** The longest lead time of what is made to the template. */
 function counterWeeks(items: readonly ScheduleItem[], { items: records = [] }: Option): number | undefined {
-  const weeks = items.flatMap(({ id, kind, finish, state }) => {
+  const weeks = items.flatMap((item) => {
+    const { kind, finish, state } = item;
     if (kind !== 'slab' || state === 'fixed') return [];
-    const own = records.find((record) => record.item === id && record.finish === finish?.id)?.lead_time_weeks;
+    const own = recordOfItem(item, finish?.id, records)?.lead_time_weeks;
     return own ?? finish?.supply?.lead_time_weeks ?? [];
   });
   return weeks.length > 0 ? Math.max(...weeks) : undefined;

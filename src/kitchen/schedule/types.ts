@@ -43,6 +43,7 @@ export interface RowProblem {
     | 'changed-since-approved'
     | 'ordered-but-open'
     | 'partly-open'
+    | 'changed-since-offered'
     | 'no-grout';
   readonly text: string;
 }
@@ -118,6 +119,8 @@ export interface ScheduleRow {
     readonly currency: string | null;
     readonly per: string | null;
   } | null;
+  /** A mark of what the row was when somebody named a price for all of it; null where nobody did. */
+  readonly priced_for: string | null;
   readonly total: { readonly amount: number; readonly currency: string | null } | null;
   readonly lead_time_weeks: number | null;
   readonly needed_on: Day | null;

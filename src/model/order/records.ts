@@ -36,6 +36,8 @@ export interface Delivery extends Lot {
 /** What an item was offered for: one of something, or all of it, as who cuts and lays names it. */
 export interface ItemPrice extends Omit<Price, 'per'> {
   readonly per?: PriceUnit | 'all';
+  /** A mark of what the row was when all of it was offered for this. */
+  readonly of?: string;
 }
 
 /**

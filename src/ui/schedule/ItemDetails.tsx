@@ -1,5 +1,6 @@
 import type { ScheduleRow } from '../../kitchen/schedule/types';
 import { SPARE_PACKS, WASTE_PERCENT } from '../../model/order/check-order';
+import { recordOfItem } from '../../model/order/record-of';
 import type { ItemRecord } from '../../model/order/records';
 import { Menu } from '../drawer/Menu';
 import { NumberField } from '../room/NumberField';
@@ -31,10 +32,7 @@ const STATES = ['fixed', 'open', 'decided', 'ordered'] as const;
 /** All there is to say of an item, and what one may say of it. */
 export function ItemDetails({ row, doors }: ItemDetailsProps) {
   const { finish, quantity } = row;
-  const record: ItemRecord = doors.records.find((one) => one.item === row.id && one.finish === finish) ?? {
-    item: row.id,
-    finish: finish ?? '',
-  };
+  const record: ItemRecord = recordOfItem(row, finish, doors.records) ?? { item: row.id, finish: finish ?? '' };
   const change: ChangeItem = (changes, continues = false) =>
     doors.onRecord({ ...record, ...changes } as ItemRecord, continues);
   const isBought = finish !== null && row.state !== 'fixed';

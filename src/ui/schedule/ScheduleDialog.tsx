@@ -122,12 +122,11 @@ export function ScheduleDialog(props: ScheduleDialogProps) {
   );
 }
 
-function revisionWords({ past, revisions, schedule }: ScheduleDoors): string {
+function revisionWords({ past, revisions, schedule, isFrozen }: ScheduleDoors): string {
   if (past) return REVISIONS.past(past.id, past.name, past.at);
   const latest = revisions.at(-1)?.id;
   if (latest === undefined) return SCHEDULE.notFrozen;
   const changed = schedule.rows.filter((row) => row.revision === null).map(({ id }) => id);
-  return changed.length === 0
-    ? SCHEDULE.frozenAs(latest)
-    : SCHEDULE.changedSince(latest, changed.length, listed(changed));
+  if (changed.length > 0) return SCHEDULE.changedSince(latest, changed.length, listed(changed));
+  return isFrozen ? SCHEDULE.frozenAs(latest) : REVISIONS.elsewhere(latest);
 }

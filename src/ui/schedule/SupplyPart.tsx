@@ -1,6 +1,7 @@
 import type { ScheduleRow } from '../../kitchen/schedule/types';
 import type { ItemPrice, ItemRecord } from '../../model/order/records';
 import { PRICE_AMOUNT, PRICE_UNITS } from '../../model/price';
+import type { Supply } from '../../model/project';
 import { Menu } from '../drawer/Menu';
 import { NumberField } from '../room/NumberField';
 import { PRICE } from '../words/price';
@@ -13,7 +14,7 @@ import { within } from './within';
 interface SupplyPartProps {
   readonly row: ScheduleRow;
   /** How the finish itself is sold; what is typed here is said of this item alone. */
-  readonly listed: { readonly supplier?: string; readonly code?: string; readonly unit?: string };
+  readonly listed: Supply;
   readonly record: ItemRecord;
   readonly change: ChangeItem;
 }
@@ -31,20 +32,23 @@ export function SupplyPart({ row, listed, record, change }: SupplyPartProps) {
       onText={(value, continues) => change({ [name]: value === '' ? undefined : value }, continues)}
     />
   );
-  const priced = ({ per, ...rest }: ItemPrice, next: ItemPrice['per'] | typeof SOLD): ItemPrice =>
-    next === undefined || next === SOLD ? rest : { ...rest, per: next };
+  // What is offered for all of it is offered for it as it is now.
+  const priced = ({ of: _, ...price }: ItemPrice): ItemPrice =>
+    price.per === 'all' ? { ...price, of: row.spec } : price;
   return (
     <section className="item-part">
       <h3>{ITEM.supply}</h3>
       <div className="item-fields">
         {text('supplier', ITEM.supplier)}
         {text('code', ITEM.code)}
-        {row.kind !== 'slab' && row.kind !== 'count' && text('unit', ITEM.soldAs)}
+        {row.kind !== 'count' && text('unit', ITEM.soldAs)}
         <NumberField
           label={PRICE.amount}
           value={price?.amount ?? null}
           hint={row.unit_price && !price ? String(row.unit_price.amount) : ITEM.notKnown}
-          onValue={(amount) => within(amount, PRICE_AMOUNT, () => change({ price: { ...price, amount } }))}
+          onValue={(amount) =>
+            within(amount, PRICE_AMOUNT, () => change({ price: priced({ ...listed.price, ...price, amount }) }))
+          }
           onEmpty={() => within(0, PRICE_AMOUNT, () => change({ price: undefined }))}
         />
         {price && (
@@ -64,7 +68,10 @@ export function SupplyPart({ row, listed, record, change }: SupplyPartProps) {
                 [SOLD, ITEM.priceOfSold],
                 ...PRICE_UNITS.map((unit) => [unit, PRICE.units[unit]] as const),
               ]}
-              onChoose={(per) => change({ price: priced(price, per) })}
+              onChoose={(per) => {
+                const { per: _, ...rest } = price;
+                change({ price: priced(per === SOLD ? rest : { ...rest, per }) });
+              }}
             />
           </>
         )}
