@@ -82,7 +82,10 @@ function gapsOf({ openings, openSide, door }: Plan, wall: Wall): readonly Gap[] 
 function heightsOf(plan: Plan, run: RunRows | undefined, gaps: readonly Gap[]): readonly number[] {
   const { plinth, counter, wallUnits, height, upstand, hood } = plan;
   if (!run) return [0, ...gaps.slice(0, 1).flatMap(({ sill, head }) => [sill, head]), height];
-  const laid = run.splash.kind === 'upstand' ? counter.top + upstand : wallUnits.bottom;
+  // Tile up to the ceiling ends at no height of its own.
+  const laid = { upstand: [counter.top + upstand], backsplash: [wallUnits.bottom], 'backsplash-to-ceiling': [] }[
+    run.splash.kind
+  ];
   const hangs = run.over.length > 0;
   const canopy = !hangs && hood?.run === run.wall ? [hood.bottom, hood.bottom + HOOD.canopy.height / 1000] : [];
   return [
@@ -90,7 +93,7 @@ function heightsOf(plan: Plan, run: RunRows | undefined, gaps: readonly Gap[]): 
     plinth.top,
     counter.bottom,
     counter.top,
-    ...(hangs ? [wallUnits.bottom, wallUnits.top] : [laid, ...canopy]),
+    ...(hangs ? [wallUnits.bottom, wallUnits.top] : [...laid, ...canopy]),
     height,
   ];
 }

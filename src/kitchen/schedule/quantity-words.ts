@@ -77,7 +77,7 @@ export const RESTS_ON = {
   matched: ({ match, slabs, fewest }: Matching) =>
     `${MATCHED[match]}${slabs !== null && slabs > fewest ? ` ${fewest} would do if veins did not have to match.` : ''}`,
   unmatched: ({ match, slabs, fewest }: Matching) =>
-    `Veins do not match at every seam (${MATCHES[match]}): ${plural(fewest, 'slab')} cannot be cut so. ` +
+    `Veins do not match at every seam (${MATCHES[match]}): no way was found to cut ${plural(fewest, 'slab')} so. ` +
     (slabs === null
       ? 'No number of slabs was found that can: ask the fabricator.'
       : `${plural(slabs, 'slab')} can. Decide which: matching at every seam is set under "What quantities rest on".`),

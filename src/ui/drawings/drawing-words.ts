@@ -24,7 +24,7 @@ export const nameOf = ({ id }: Drawing): string =>
 
 /** What a drawing says, in sentences: its tags and what they stand for, its lengths, its heights. */
 export function sentencesOf(
-  { layout, tags }: TaggedDrawing,
+  { layout, tags, starts }: TaggedDrawing,
   rows: readonly ScheduleRow[],
   unit: LengthUnit,
 ): readonly string[] {
@@ -33,15 +33,30 @@ export function sentencesOf(
     const row = rows.find(({ id }) => id === tag);
     return row ? `${tag} ${elementInLine(row)}` : tag;
   });
-  const chains = drawing.chains.map(({ what, marks }) => {
+  const chains = drawing.chains.map(({ what, side, marks }) => {
     const lengths = what === 'heights' ? writtenHeights(marks, unit) : writtenLengths(marks, unit);
     const whole = lengths.reduce((sum, one) => sum + one, 0);
-    return DRAWINGS.chains[what](lengths.map((one) => lengthText(one, unit)).join(', '), lengthWords(whole, unit));
+    const words = DRAWINGS.chains[what](
+      lengths.map((one) => lengthText(one, unit)).join(', '),
+      lengthWords(whole, unit),
+    );
+    return drawing.id === 'plan' ? DRAWINGS.sides[side](words) : words;
   });
   const levels = layout.levels.map(({ level, text }) => DRAWINGS.level[level.what](`${text} ${unit}`));
   return [
     ...(named.length > 0 ? [DRAWINGS.tagsAre(named.join(', '))] : []),
-    ...chains,
+    ...startsOf(
+      starts.map(({ tag }) => tag),
+      rows,
+    ),
+    ...new Set(chains),
     ...(levels.length > 0 ? [DRAWINGS.levels(levels.join(', '))] : []),
   ];
 }
+
+/** From where each of these tags is laid. */
+const startsOf = (tags: readonly string[], rows: readonly ScheduleRow[]): readonly string[] =>
+  [...new Set(tags)].flatMap((tag) => {
+    const start = rows.find(({ id }) => id === tag)?.start;
+    return start ? [DRAWINGS.start(tag, DRAWINGS.starts[start])] : [];
+  });

@@ -1,4 +1,4 @@
-import type { DrawingId, Level } from '../../kitchen/drawings/types';
+import type { Chain, DrawingId, Level } from '../../kitchen/drawings/types';
 import { spoken } from './spoken';
 
 /** Words of the drawings that carry the schedule's tags. */
@@ -30,7 +30,15 @@ export const DRAWINGS = spoken({
   inWords: 'Tags and measures in words',
   scrolls: (name: string) => `${name}: a drawing that scrolls`,
   tagsAre: (tags: string) => `Tags: ${tags}.`,
-  start: (tag: string, degrees: string) => `Laying of ${tag} starts at the mark; its rows run at ${degrees} degrees.`,
+  start: (tag: string, how: string) => `Laying of ${tag} starts at the mark, ${how}.`,
+  starts: { centered: 'from the middle', corner: 'from the corner' },
+  /** Which side of the plan a chain is of. */
+  sides: {
+    above: (what: string) => `Back wall. ${what}`,
+    left: (what: string) => `Left wall. ${what}`,
+    right: (what: string) => `Right wall. ${what}`,
+    below: (what: string) => `Left to right. ${what}`,
+  } satisfies { readonly [S in Chain['side']]: (what: string) => string },
   chains: {
     units: (lengths: string, whole: string) => `Units from left to right: ${lengths}; in all ${whole}.`,
     over: (lengths: string, whole: string) => `What hangs, from left to right: ${lengths}; in all ${whole}.`,

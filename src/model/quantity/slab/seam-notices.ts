@@ -21,7 +21,7 @@ export function seamNotices(
     const notice = (code: string, text: string): Problem => ({
       code,
       text,
-      remedy: `No better place was found for as few seams: take a larger ${noun}, or ask the fabricator.`,
+      remedy: `No better place was found with as few seams and ${noun}s: take a larger ${noun}, or ask the fabricator.`,
     });
     const isIn = (at: number, [from, to]: Span, by: number): boolean =>
       at > from - by + DUST_MM && at < to + by - DUST_MM;
