@@ -7,7 +7,7 @@ import { choose, drawer, prepare, sample } from './page';
 
 // No light is worked out here, and no picture drawn. Days are worked out by hand from those of the stages: cabinets 1 June, as the
 // floor stays, template 5 June, the counter three weeks later, backsplash 27 June, fittings 30 June, paint 1 July; less the lead time and
-// ten days.
+// ten days. Sink and faucet have to be there for the template.
 
 test.describe.configure({ mode: 'serial' });
 
@@ -18,9 +18,9 @@ const ORDER_BY: { readonly [id: string]: string } = {
   FR1: 'May 18, 2026',
   HW1: 'May 8, 2026',
   CT1: 'May 26, 2026',
-  SK1: 'Jun 2, 2026',
+  SK1: 'May 12, 2026',
   BS1: 'Jun 3, 2026',
-  TP1: 'Jun 6, 2026',
+  TP1: 'May 12, 2026',
   WL1: 'Jun 17, 2026',
 };
 

@@ -5,7 +5,7 @@ test.describe.configure({ mode: 'serial' });
 
 let page: Page;
 test.beforeAll(async ({ browser }) => {
-  page = await openPage(browser, { reducedMotion: 'reduce' }, { dark: true });
+  page = await openPage(browser, { reducedMotion: 'reduce' });
 });
 test.afterAll(() => page.context().close());
 

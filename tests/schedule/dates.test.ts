@@ -40,6 +40,19 @@ describe('dates of items', () => {
     expect(rowIn(schedule, 'CT1')).toMatchObject({ needed_on: '2026-06-26', order_by: '2026-05-29' });
   });
 
+  // Common practice, no source: sink, faucet and cooktop are there when the counter is measured, 5 June, which is cut to them.
+  it('of sink, faucet and cooktop are those of the template, where there is one', () => {
+    for (const id of ['SK1', 'TP1', 'AP1']) {
+      expect(rowIn(schedule, id)).toMatchObject({ needed_on: '2026-06-05', order_by: '2026-05-15' });
+    }
+    const stays = (['counter', 'island-counter', 'upstand'] as const).map(
+      (surface) => ({ kind: 'set-state', option: OPTION, surface, state: 'fixed' }) as const,
+    );
+    const kept = scheduled(demoAfter({ kind: 'set-job', job: { starts_on: START } }, ...stays));
+    // Cabinets four days, the sink one, the backsplash three.
+    expect(rowIn(kept, 'TP1').needed_on).toBe('2026-06-09');
+  });
+
   it('give way to a day of one’s own, and to the order itself', () => {
     const set = (more: object) =>
       scheduled(

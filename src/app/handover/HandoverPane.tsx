@@ -2,8 +2,10 @@ import { useMemo, useState } from 'react';
 import { SURFACES } from '../../engine/surface';
 import { cautionsOf } from '../../kitchen/cautions-of';
 import { presentSurfaces } from '../../kitchen/present-surfaces';
+import { documentIn } from '../../model/change-log';
 import { unitOfRegion } from '../../model/length-text';
 import type { Project } from '../../model/project';
+import { whatChanged } from '../../model/what-changed';
 import { type HandoverChoices, HandoverDialog } from '../../ui/handover/HandoverDialog';
 import { handoverItems } from '../../ui/handover/handover-items';
 import { handoverParts, onePageParts } from '../../ui/handover/handover-parts';
@@ -55,6 +57,7 @@ export function HandoverPane() {
   const set: HandoverSet = {
     project,
     revision,
+    isNotedSince: revision !== null && whatChanged(revision.document, documentIn(project)).length > 0,
     date,
     signed: options.find(({ option }) => option.id === choices.signed) ?? options[0]!,
     options,
@@ -76,7 +79,7 @@ export function HandoverPane() {
       onJob={(job, continues) => actions.run({ kind: 'set-job', job }, continues)}
       freezing={revision === null ? { revisions: project.revisions?.length ?? 0, onFreeze: actions.freeze } : null}
       parts={choices.onePage ? onePageParts(set, choices.paper) : handoverParts(set, choices.paper, orderingParts(set))}
-      running={HANDOVER.running(project.name, revisionText(revision))}
+      running={HANDOVER.running(project.name, revisionText(set))}
       progress={
         next && {
           option: project.options.find(({ id }) => id === next.option)?.name ?? '',

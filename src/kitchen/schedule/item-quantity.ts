@@ -1,3 +1,4 @@
+import { surfaceName } from '../../engine/judge/surface-words';
 import type { SurfaceId } from '../../engine/surface';
 import { FRONT_THICKNESS } from '../../model/layout/measures';
 import { isBoard } from '../../model/layouts';
@@ -24,6 +25,8 @@ interface Needed {
   readonly net: number;
   readonly measure: Measure;
   readonly rests_on: readonly string[];
+  /** Area that is covered where it is more than one face, m2. */
+  readonly coated_m2?: number;
 }
 
 /** Everything that quantities of an option's items rest on. */
@@ -73,7 +76,7 @@ export function itemQuantity(item: ScheduleItem, record: ItemRecord | undefined,
     ...(order.spares > 0 ? [RESTS_ON.spares(order.spares)] : []),
   ];
   const quantity: ItemQuantity = {
-    area_m2,
+    area_m2: needed.coated_m2 ?? area_m2,
     net: needed.net,
     net_measure: needed.measure,
     waste_percent,
@@ -209,13 +212,20 @@ function coatOf(surfaces: readonly SurfaceTakeoff[], assumptions: QuantityAssump
   return {
     net: paintVolume(wall, wall_coats, wall_spread_m2_per_l) + paintVolume(front, front_coats, front_spread_m2_per_l),
     measure: 'L',
+    coated_m2: wall + front,
     rests_on: [
-      ...(wall > 0 ? [RESTS_ON.coat(wall, wall_coats, wall_spread_m2_per_l)] : []),
+      ...(wall > 0 ? [RESTS_ON.coat(wall, wall_coats, wall_spread_m2_per_l, strips(others))] : []),
       ...(front > 0 ? [RESTS_ON.frontCoat(front, front_coats, front_spread_m2_per_l, coated_faces)] : []),
       ...deducted(others),
     ],
   };
 }
+
+/** What is coated as walls are but is none, by name: toe kicks beside fronts. */
+const strips = (surfaces: readonly SurfaceTakeoff[]): string =>
+  surfaces.every(({ surface }) => surface === 'plinth')
+    ? surfaces.map(({ surface }) => surfaceName(surface).toLowerCase()).join()
+    : '';
 
 function groutOf({ surfaces }: ScheduleItem, { option, library, takeoff, assumptions }: Measured): Needed {
   const { grout_depth_mm, grout_kg_per_l } = assumptions;

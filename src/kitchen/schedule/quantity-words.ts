@@ -56,8 +56,8 @@ export const RESTS_ON = {
   tiles: ([a, b]: readonly [number, number], joint: number) =>
     `Pieces of ${number(a)} × ${number(b)} mm with joints of ${number(joint, 1)} mm.`,
   pieces: (count: number) => `About ${plural(Math.ceil(count), 'piece')} before waste.`,
-  coat: (m2: number, coats: number, spread: number) =>
-    `${number(m2, 2)} m², ${plural(coats, 'coat')}, ${number(spread, 1)} m² per liter: the can's own figure decides.`,
+  coat: (m2: number, coats: number, spread: number, of: string) =>
+    `${number(m2, 2)} m²${of && ` of ${of}`}, ${plural(coats, 'coat')}, ${number(spread, 1)} m² per liter: the can's own figure decides.`,
   frontCoat: (m2: number, coats: number, spread: number, faces: CoatedFaces) =>
     `${number(m2, 2)} m² of fronts (${FACES[faces]}), ${plural(coats, 'coat')}, ${number(spread, 1)} m² per liter.`,
   grout: (depths: readonly number[], density: number) =>

@@ -13,7 +13,7 @@ import { itemQuantity, type Measured, sizeOfOne } from './item-quantity';
 import { elementOf, locationOf } from './place-words';
 import { careOf, rowCautions } from './row-cautions';
 import { rowColors } from './row-colors';
-import { type Calendar, rowDates } from './row-dates';
+import { type Calendar, neededAt, rowDates } from './row-dates';
 import type { BareRow } from './row-spec';
 import type { Counted, RowProblem, ScheduleItem, ScheduleRow } from './types';
 
@@ -50,7 +50,7 @@ export function rowOf(planned: ScheduleItem, basis: RowBasis): BareRow {
   const ordered_on = record?.ordered_on;
   const dates =
     isBought && state !== 'ordered'
-      ? rowDates(kind, stage, weeks, record ?? {}, basis.calendar)
+      ? rowDates(kind, neededAt(surfaces, stage, basis.calendar), weeks, record ?? {}, basis.calendar)
       : { needed_on: null, order_by: null, problems: [] };
   const cost = priceOf(isBought ? finish : null, record?.price, quantity);
   const isLaid = kind === 'tiles' || kind === 'boards';

@@ -70,7 +70,7 @@ function rowsOf(
   const basis = {
     kitchen,
     measured: { option, library: new Map(library.map((finish) => [finish.id, finish])), takeoff, assumptions },
-    calendar: { job, days, today },
+    calendar: { job, days, today, isTemplated: items.some(({ kind, state }) => kind === 'slab' && state !== 'fixed') },
     cautions,
     samples: project.samples ?? [],
   };

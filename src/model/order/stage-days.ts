@@ -1,6 +1,6 @@
 import { addDays, type Day } from './day';
 import type { Job } from './records';
-import { type FittingStage, STAGES, type Stage } from './stages';
+import { STAGES, type Stage } from './stages';
 
 /** Days a stage takes until the next can begin; of a template: until the counter comes, where no lead time is known. Our own planning values. */
 export const USUAL_STAGE_DAYS: { readonly [S in Stage]: number } = {
@@ -44,7 +44,7 @@ export function stageDays(
  * runs from there. Null where a lead time or a day is not known.
  */
 export function orderBy(
-  stage: FittingStage,
+  stage: Stage,
   isMadeToTemplate: boolean,
   days: { readonly [S in Stage]: Day } | null,
   weeks: number | undefined,

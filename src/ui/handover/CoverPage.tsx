@@ -14,13 +14,13 @@ interface CoverPageProps {
 
 /** The first page: what it is, which option in which revision, what it looks like, for whom and by whom. */
 export function CoverPage({ set, contents }: CoverPageProps) {
-  const { project, signed, revision, date, options, preparedFor, preparedBy } = set;
+  const { project, signed, date, options, preparedFor, preparedBy } = set;
   const setting = settingShortName(signed.day.setting.name);
   const others = options.filter((one) => one !== signed).map(({ option }) => option.name);
   const facts = [
     [COVER.toSign, signed.option.name],
     ...(others.length > 0 ? [[COVER.others, others.join(', ')]] : []),
-    [COVER.revision, revisionText(revision)],
+    [COVER.revision, revisionText(set)],
     [COVER.date, HANDOVER.date(date)],
     [HANDOVER.preparedFor, preparedFor.trim() || COVER.blank],
     [HANDOVER.preparedBy, preparedBy.trim() || COVER.blank],

@@ -25,7 +25,9 @@ export function datesPart({ rows }: Schedule, days: { readonly [S in Stage]: Day
         { head: ORDERING.begins, width: 3 },
         { head: ORDERING.what, width: 8 },
       ],
-      rows: STAGES.map((stage) => ({
+      rows: STAGES.filter((stage) =>
+        stage === 'template' ? bought.some(({ kind }) => kind === 'slab') : bought.some((row) => row.stage === stage),
+      ).map((stage) => ({
         key: stage,
         cells: [
           SCHEDULE.stages[stage],

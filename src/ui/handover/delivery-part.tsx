@@ -1,10 +1,12 @@
 import type { Schedule } from '../../kitchen/schedule/types';
+import { dayText } from '../schedule/day-text';
 import { boughtText } from '../schedule/quantity-text';
 import { elementText, locationText } from '../schedule/row-words';
 import { labelWithoutCode } from '../words/finishes';
 import { capital } from '../words/numbers';
 import { ORDERING } from '../words/ordering-pages';
 import type { FlowPart } from './blocks';
+import { LotText } from './LotText';
 import { TickBoxes } from './TickBoxes';
 import { withUnits } from './unbroken';
 
@@ -42,15 +44,10 @@ export function deliveryPart({ rows }: Schedule): FlowPart {
               <span className="sheet-small">{row.finish === null ? locationText(row) : elementText(row)}</span>
             </>,
             withUnits(boughtText(row)),
-            Object.values(row.lot ?? {})
-              .filter(Boolean)
-              .join(', '),
-            Object.entries(row.delivery ?? {})
-              .filter(([name]) => ['batch', 'shade', 'calibre', 'slabs'].includes(name))
-              .map(([, value]) => value)
-              .join(', '),
+            <LotText key="agreed" lot={row.lot} />,
+            <LotText key="came" lot={row.delivery} />,
             <TickBoxes key="outcome" of={ORDERING.outcomes} />,
-            row.delivery ? [row.delivery.by, row.delivery.on].filter(Boolean).join(', ') : '',
+            row.delivery ? [row.delivery.by, dayText(row.delivery.on)].filter(Boolean).join(', ') : '',
           ],
         })),
       },

@@ -28,6 +28,8 @@ export interface HandoverSet {
   readonly project: Project;
   /** The frozen revision that the project is now; null for a draft. */
   readonly revision: Revision | null;
+  /** Orders, lots, samples, deliveries, approvals or dates were noted after it was frozen. */
+  readonly isNotedSince: boolean;
   readonly date: Date;
   /** The option to sign, one of the next. */
   readonly signed: HandoverOption;

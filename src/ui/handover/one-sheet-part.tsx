@@ -4,7 +4,8 @@ import { CAUTIONS } from '../words/cautions';
 import { BRIEF, COVER, HANDOVER, ONE_SHEET, VIEWS } from '../words/handover';
 import { leadTime } from '../words/lead-time';
 import { settingShortName } from '../words/picture';
-import { priceOrBand } from '../words/price';
+import { priceOrBand, priceWords } from '../words/price';
+import { SCHEDULE } from '../words/schedule';
 import { retold } from '../words/spoken';
 import type { PagePart } from './blocks';
 import { finishName } from './finish-words';
@@ -40,7 +41,7 @@ function OneSheet({ set }: { readonly set: HandoverSet }) {
     if (scrollHeight > clientHeight + 1) setTight((before) => Math.min(before + 1, MOST.length - 1));
   });
   const most = MOST[tight]!;
-  const { project, signed, revision, date, preparedFor, preparedBy } = set;
+  const { project, signed, date, preparedFor, preparedBy } = set;
   const { option, items, day, evening, cautions } = signed;
   const assessment = day.assessment ?? evening.assessment;
   const warnings = gravestFirst(assessment?.warnings ?? []).filter(({ text }) => text !== assessment?.balance.sentence);
@@ -55,7 +56,7 @@ function OneSheet({ set }: { readonly set: HandoverSet }) {
           {project.name}: {option.name}
         </h3>
         <p className="sheet-small">
-          {[`${COVER.revision}: ${revisionText(revision)}`, HANDOVER.date(date), ...names].join(' · ')}
+          {[`${COVER.revision}: ${revisionText(set)}`, HANDOVER.date(date), ...names].join(' · ')}
         </p>
       </header>
       <div className="one-pictures">
@@ -74,7 +75,7 @@ function OneSheet({ set }: { readonly set: HandoverSet }) {
           </tr>
         </thead>
         <tbody>
-          {items.map(({ id, place, finish, laying }) => (
+          {items.map(({ id, place, finish, laying, state }) => (
             <tr key={id}>
               <th scope="row">{id}</th>
               <td>{place}</td>
@@ -84,9 +85,25 @@ function OneSheet({ set }: { readonly set: HandoverSet }) {
                   <span>{finishName(finish)}</span>
                 </span>
               </td>
-              <td>{finish.supply?.code ?? finish.id}</td>
-              <td>{priceOrBand(finish.supply)}</td>
-              <td>{finish.supply?.lead_time_weeks === undefined ? null : leadTime(finish.supply.lead_time_weeks)}</td>
+              {state === 'fixed' ? (
+                <td colSpan={3}>{SCHEDULE.stays}</td>
+              ) : (
+                <>
+                  <td>{finish.supply?.code ?? finish.id}</td>
+                  <td>{priceOrBand(finish.supply)}</td>
+                  <td>{weeksText(finish.supply?.lead_time_weeks)}</td>
+                </>
+              )}
+            </tr>
+          ))}
+          {option.extras?.map(({ id, what, where, code, price, lead_time_weeks }) => (
+            <tr key={id}>
+              <th scope="row">{id}</th>
+              <td>{where}</td>
+              <td>{what}</td>
+              <td>{code}</td>
+              <td>{price && priceWords(price)}</td>
+              <td>{weeksText(lead_time_weeks)}</td>
             </tr>
           ))}
         </tbody>
@@ -121,6 +138,8 @@ function OneSheet({ set }: { readonly set: HandoverSet }) {
     </div>
   );
 }
+
+const weeksText = (weeks: number | undefined): string | null => (weeks === undefined ? null : leadTime(weeks));
 
 function Small({ of, view }: { readonly of: string; readonly view: HandoverView }) {
   const name = settingShortName(view.setting.name);

@@ -13,6 +13,7 @@ import { capital, integer } from '../words/numbers';
 import { ORDERING } from '../words/ordering-pages';
 import { SAMPLES, SCHEDULE } from '../words/schedule';
 import { retold } from '../words/spoken';
+import { LotText } from './LotText';
 import { unbroken, withUnits } from './unbroken';
 
 const dayText = (day: Day): string => unbroken(textOfDay(day));
@@ -24,6 +25,8 @@ export function itemCell(row: ScheduleRow, library: ReadonlyMap<string, Finish>)
   const [color] = row.colors;
   const { lrv, gloss_gu } = row;
   const laying = layingText(row);
+  // That no price is known stands with supply and cost.
+  const settled = row.problems.filter(({ code }) => code !== 'no-price');
   return (
     <>
       <b>{elementText(row)}</b>
@@ -54,8 +57,8 @@ export function itemCell(row: ScheduleRow, library: ReadonlyMap<string, Finish>)
       {laying !== '' && <Small>{laying}</Small>}
       {row.grout !== null && <Small>{ORDERING.grout(groutName(library, row.grout))}</Small>}
       {row.note !== null && <Small>{row.note}</Small>}
-      {row.problems.length > 0 && (
-        <span className="schedule-settle">{ORDERING.settle(row.problems.map(problemText).join(' '))}</span>
+      {settled.length > 0 && (
+        <span className="schedule-settle">{ORDERING.settle(settled.map(problemText).join(' '))}</span>
       )}
     </>
   );
@@ -107,7 +110,7 @@ export function supplyCell(row: ScheduleRow): ReactNode {
     <>
       {row.supplier}
       <Small>{row.code}</Small>
-      <Small>{lot.length > 0 ? lot.join(', ') : ORDERING.noLot}</Small>
+      <Small>{lot.length > 0 ? <LotText lot={row.lot} /> : ORDERING.noLot}</Small>
       {unit_price && <Small>{ORDERING.costOf(rowPrice(unit_price))}</Small>}
       {!unit_price && !total && <Small>{ORDERING.noCost}</Small>}
       {total && <b>{ORDERING.total(rowPrice(total))}</b>}

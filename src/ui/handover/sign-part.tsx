@@ -16,7 +16,9 @@ export function signPart(set: HandoverSet): FlowPart {
         kind: 'flow',
         key: 'what',
         node: revision ? (
-          <p>{SIGN.what(signed.option.name, revisionText(revision))}</p>
+          <p>
+            {SIGN.what(signed.option.name, revisionText(set))} {set.isNotedSince && SIGN.notedSince}
+          </p>
         ) : (
           <>
             <p className="sign-draft">{SIGN.draftMark}</p>

@@ -38,7 +38,8 @@ export function ItemDetails({ row, doors }: ItemDetailsProps) {
   const isBought = finish !== null && row.state !== 'fixed';
   return (
     <>
-      <ToSettle problems={row.problems} />
+      {/* That no price is known stands with the supply. */}
+      <ToSettle problems={row.problems.filter(({ code }) => code !== 'no-price')} />
       {finish !== null && <FinishPart row={row} />}
       {quantity && (
         <section className="item-part">

@@ -36,6 +36,7 @@ export const HANDOVER = spoken({
   goesOn: (title: string) => `${title}, continued`,
   running: (project: string, revision: string) => `${project} · ${revision}`,
   draft: 'not frozen: draft',
+  notedSince: 'with later entries',
   date: (date: Date) => date.toLocaleDateString(localeNow(), { dateStyle: 'long' }),
 } as const);
 
@@ -206,6 +207,8 @@ export const SIGN = spoken({
   draft:
     'This set is a draft: the project as it is here was not frozen as a revision, so there is no number to sign. Freeze a revision, and print the set again.',
   draftMark: 'Draft, not for signature',
+  notedSince:
+    'Later entries are orders, lots, samples, deliveries, approvals and dates noted after it was frozen; what is ordered is as frozen.',
   changes: 'After this, a change is a new revision with a new number and a new signature.',
   approved: 'Samples approved',
   approvedLabel: 'Samples that were approved, by ID',

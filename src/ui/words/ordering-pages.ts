@@ -62,7 +62,7 @@ export const ORDERING = spoken({
 
   datesTitle: 'Order and dates',
   datesIntro:
-    'Decide in one order, install in another: the counter is measured when the base cabinets are fixed. Days are calendar days.',
+    'Decide in one order, install in another: the counter is measured when the base cabinets are fixed, and sink, faucet and cooktop have to be there by then. Days are calendar days.',
   stages: 'Order of installing',
   stageHead: 'Stage',
   begins: 'Begins',

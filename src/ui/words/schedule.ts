@@ -132,7 +132,7 @@ export const JOB = spoken({
   nothingIn: 'nothing to put in: no days',
   noStart: 'Set the first day, and every item gets its dates.',
   order:
-    'Installed in this order: floor, cabinets, then the template, which needs the base cabinets fixed; the counter comes its lead time later. Decide in another: what stays, then counter, floor, cabinets, backsplash, wall.',
+    'Installed in this order: floor, cabinets, then the template, which needs the base cabinets fixed and sink, faucet and cooktop there; the counter comes its lead time later. Decide in another: what stays, then counter, floor, cabinets, backsplash, wall.',
   templateFrom: (weeks: string) =>
     `The counter comes ${weeks} from the template: the longest lead time of what is cut to it.`,
   kept: 'Kept in this project and printed; never in a link.',
