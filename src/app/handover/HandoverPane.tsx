@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { SURFACES } from '../../engine/surface';
 import { cautionsOf } from '../../kitchen/cautions-of';
 import { presentSurfaces } from '../../kitchen/present-surfaces';
@@ -20,8 +20,17 @@ import { frozenRevision } from './frozen-revision';
 import { orderingParts } from './ordering-parts';
 import { useViews } from './use-views';
 
-/** The handover set of the project as it is now, gathered and shown as it will print. */
+/**
+ * The handover set of the project as it is now, gathered and shown as it will print. Nothing at first: a pane whose code has just come is
+ * drawn in slices that begin anew with every change, and while light is worked out one change comes before the slices of a whole set are done.
+ */
 export function HandoverPane() {
+  const [isThere, setThere] = useState(false);
+  useEffect(() => setThere(true), []);
+  return isThere && <WholeSet />;
+}
+
+function WholeSet() {
   const { store, actions } = useApp();
   const project = useAppState(documentOf);
   const unit = useAppState(lengthUnitOf);
