@@ -18,7 +18,7 @@ export type Change =
   | { readonly kind: 'renamed'; readonly what: NamedThing; readonly before: string; readonly after: string }
   | { readonly kind: 'option-note'; readonly option: string }
   /** What is said of the items of an option, or of what it orders besides. */
-  | { readonly kind: 'option-order'; readonly option: string }
+  | { readonly kind: 'option-order'; readonly option: string; readonly tags: readonly string[] }
   | { readonly kind: 'job' | 'quantities' | 'samples' }
   | PlacementChange
   | { readonly kind: 'finishes'; readonly did: 'came' | 'went' | 'changed'; readonly labels: readonly string[] }
@@ -45,7 +45,7 @@ export function whatChanged(before: ProjectDocument, after: ProjectDocument): re
       ...placementChanges(one, other, before, after),
       ...(differs(one.note, other.note) ? [{ kind: 'option-note', option: other.name } as const] : []),
       ...(differs([one.items, one.extras], [other.items, other.extras])
-        ? [{ kind: 'option-order', option: other.name } as const]
+        ? [{ kind: 'option-order', option: other.name, tags: orderTags(one, other) } as const]
         : []),
     ]),
     ...listChanges('option', before.options, after.options, ({ name }) => name, [
@@ -69,6 +69,18 @@ export function whatChanged(before: ProjectDocument, after: ProjectDocument): re
     ...(before.name === after.name ? [] : [{ kind: 'project-name', before: before.name, after: after.name } as const]),
     ...(before.note === after.note ? [] : [{ kind: 'project-note' } as const]),
   ];
+}
+
+/** Tags of items of which something else is said, and of what is ordered besides; none where only their order differs. */
+function orderTags(before: Option, after: Option): readonly string[] {
+  const said = ({ items = [], extras = [] }: Option) => [
+    ...items.map((record) => ({ tag: record.item, record })),
+    ...extras.map((record) => ({ tag: record.id, record })),
+  ];
+  const [old, now] = [said(before), said(after)];
+  const odd = (list: typeof old, others: typeof old) =>
+    list.filter(({ record }) => others.every((other) => differs(record, other.record)));
+  return [...new Set([...odd(now, old), ...odd(old, now)].map(({ tag }) => tag))];
 }
 
 const differs = (one: unknown, other: unknown): boolean => !isSameValue(one, other);

@@ -167,9 +167,11 @@ test('what is printed is what the command line reads in the saved file, item by 
       says('Stays');
       continue;
     }
-    const { packs, pack, quantity } = row.quantity!.order;
+    const { packs, pack, quantity, measure } = row.quantity!.order;
     says(
-      packs !== null && pack?.container ? `${packs} × ${pack.container} of ${pack.quantity}` : `${packs ?? quantity}`,
+      packs !== null && pack?.container
+        ? `${packs} × ${pack.container} of ${pack.quantity}`
+        : `${packs ?? quantity} ${measure}`,
     );
     says(
       `Order by ${new Intl.DateTimeFormat('en-US', { dateStyle: 'medium', timeZone: 'UTC' }).format(new Date(row.order_by!))}`,
@@ -190,6 +192,7 @@ interface Row {
       readonly packs: number | null;
       readonly pack: { readonly container: string | null; readonly quantity: number } | null;
       readonly quantity: number;
+      readonly measure: string;
     };
   } | null;
 }

@@ -6,12 +6,12 @@ import type { LaidPieces } from '../../src/kitchen/drawings/laid-pieces';
 import type { Chain, Drawing } from '../../src/kitchen/drawings/types';
 import type { Kitchen } from '../../src/model/kitchen';
 import { counterTop } from '../../src/model/layout/hood-place';
+import { mirrorKitchen } from '../../src/model/layout/mirror-kitchen';
 import { planRows } from '../../src/model/layout/plan-rows';
 import { kitchenFor, usualRoom } from '../../src/model/new-kitchen';
 import { LAYOUTS as DRAFTS } from '../../src/model/new-kitchen/layout-drafts';
 import { writtenHeights, writtenLengths } from '../../src/ui/drawings/chain-labels';
 import { LAYOUTS } from './layouts';
-import { mirroredKitchen } from './mirrored-kitchen';
 
 const usual = DRAFTS.flatMap((layout) =>
   (['eu', 'uk', 'us'] as const).map(
@@ -21,7 +21,7 @@ const usual = DRAFTS.flatMap((layout) =>
 const KITCHENS: readonly (readonly [string, Kitchen])[] = [
   ...usual,
   ...Object.entries(LAYOUTS),
-  ...usual.map(([name, kitchen]) => [`${name}, mirrored`, mirroredKitchen(kitchen)] as const),
+  ...usual.map(([name, kitchen]) => [`${name}, mirrored`, mirrorKitchen(kitchen)] as const),
 ];
 
 const chainsOf = ({ chains }: Drawing, what: Chain['what']) => chains.filter((chain) => chain.what === what);

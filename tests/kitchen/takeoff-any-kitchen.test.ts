@@ -5,12 +5,12 @@ import { planKitchen } from '../../src/kitchen/plan/plan-kitchen';
 import { takeOff } from '../../src/kitchen/takeoff/take-off';
 import type { SurfaceTakeoff } from '../../src/kitchen/takeoff/types';
 import { kitchenMisfits } from '../../src/model/kitchen-misfits';
+import { mirrorKitchen } from '../../src/model/layout/mirror-kitchen';
 import { planRows } from '../../src/model/layout/plan-rows';
 import type { Span } from '../../src/model/layout/types';
 import { areaOfParts } from '../../src/model/quantity/area-of-parts';
 import { USUAL_ASSUMPTIONS } from '../../src/model/quantity/assumptions';
 import { randomKitchens } from './layouts';
-import { mirroredKitchen } from './mirrored-kitchen';
 
 const rules = fc.record({
   floor_reach: fc.constantFrom<'under-units' | 'to-plinth'>('under-units', 'to-plinth'),
@@ -104,7 +104,7 @@ it('takes more off with a lower limit for openings, and less where walls are pai
 it('measures the mirrored kitchen the same, fronts and handles too', () => {
   fc.assert(
     fc.property(randomKitchens, rules, (kitchen, rules) => {
-      const other = mirroredKitchen(kitchen);
+      const other = mirrorKitchen(kitchen);
       expect(kitchenMisfits(other)).toEqual([]);
       const here = takeOff(kitchen, rules);
       const there = takeOff(other, rules);
@@ -135,7 +135,7 @@ it('fills the rows of the mirrored kitchen as the mirror image of its own', () =
   fc.assert(
     fc.property(randomKitchens, (kitchen) => {
       const { width } = kitchen.room;
-      const [here, there] = [planRows(kitchen), planRows(mirroredKitchen(kitchen))];
+      const [here, there] = [planRows(kitchen), planRows(mirrorKitchen(kitchen))];
       for (const run of here.runs) {
         const wall = run.wall === 'left' ? 'right' : run.wall === 'right' ? 'left' : 'back';
         const other = there.runs.find((one) => one.wall === wall)!;

@@ -21,13 +21,30 @@ import { orderingParts } from './ordering-parts';
 import { useViews } from './use-views';
 
 /**
- * The handover set of the project as it is now, gathered and shown as it will print. Nothing at first: a pane whose code has just come is
- * drawn in slices that begin anew with every change, and while light is worked out one change comes before the slices of a whole set are done.
+ * The handover set of the project as it is now, gathered and shown as it will print. At first only that it comes: a pane whose code has just
+ * come is drawn in slices that begin anew with every change, and while light is worked out one change comes before the slices of a whole
+ * set are done. What a timer asks for is drawn in one go.
  */
 export function HandoverPane() {
   const [isThere, setThere] = useState(false);
-  useEffect(() => setThere(true), []);
-  return isThere && <WholeSet />;
+  useEffect(() => {
+    let timer = 0;
+    // Not before the words are on screen.
+    const frame = requestAnimationFrame(() => {
+      timer = window.setTimeout(() => setThere(true));
+    });
+    return () => {
+      cancelAnimationFrame(frame);
+      window.clearTimeout(timer);
+    };
+  }, []);
+  return isThere ? (
+    <WholeSet />
+  ) : (
+    <p className="handover-coming" role="status">
+      {HANDOVER.coming}
+    </p>
+  );
 }
 
 function WholeSet() {

@@ -40,7 +40,13 @@ export function AssumedForm({ assumptions, onAssumptions }: ScheduleDoors) {
       />
     );
   };
-  const { floor_reach, coated_faces, paint_behind_units, match_seams } = { ...USUAL_ASSUMPTIONS, ...assumptions };
+  const counts = { ...USUAL_ASSUMPTIONS, ...assumptions };
+  const check = (name: 'match_seams' | 'paint_behind_units', label: string) => (
+    <label className="check">
+      <input type="checkbox" checked={counts[name]} onChange={({ target }) => change({ [name]: target.checked })} />
+      {label}
+    </label>
+  );
   return (
     <div className="assumed">
       <p className="small assumed-intro">{ASSUMED.intro}</p>
@@ -48,7 +54,7 @@ export function AssumedForm({ assumptions, onAssumptions }: ScheduleDoors) {
         <h3>{ASSUMED.floor}</h3>
         <Menu
           label={ASSUMED.floorReach}
-          value={floor_reach}
+          value={counts.floor_reach}
           choices={[
             ['under-units', ASSUMED.floorReaches['under-units']],
             ['to-plinth', ASSUMED.floorReaches['to-plinth']],
@@ -62,35 +68,21 @@ export function AssumedForm({ assumptions, onAssumptions }: ScheduleDoors) {
         {number('kerf_mm', ASSUMED.kerf, undefined, LENGTH)}
         {number('shortest_part_mm', ASSUMED.shortest, undefined, LENGTH)}
         {number('seam_clear_mm', ASSUMED.seamClear, undefined, LENGTH)}
-        <label className="check">
-          <input
-            type="checkbox"
-            checked={match_seams}
-            onChange={(event) => change({ match_seams: event.target.checked })}
-          />
-          {ASSUMED.matchSeams}
-        </label>
+        {check('match_seams', ASSUMED.matchSeams)}
       </section>
       <section>
         <h3>{ASSUMED.walls}</h3>
         {number('wall_coats', ASSUMED.coats)}
         {number('wall_spread_m2_per_l', ASSUMED.spread, undefined, SPREAD)}
         {number('least_opening_m2', ASSUMED.leastOpening, undefined, AREA)}
-        <label className="check">
-          <input
-            type="checkbox"
-            checked={paint_behind_units}
-            onChange={(event) => change({ paint_behind_units: event.target.checked })}
-          />
-          {ASSUMED.behindUnits}
-        </label>
+        {check('paint_behind_units', ASSUMED.behindUnits)}
         {number('paint_waste_percent', ASSUMED.paintWaste, ITEM.percent)}
       </section>
       <section>
         <h3>{ASSUMED.fronts}</h3>
         <Menu
           label={ASSUMED.faces}
-          value={coated_faces}
+          value={counts.coated_faces}
           choices={[
             ['both', ASSUMED.facesOf.both],
             ['front', ASSUMED.facesOf.front],

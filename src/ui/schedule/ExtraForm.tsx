@@ -3,13 +3,11 @@ import type { ScheduleRow } from '../../kitchen/schedule/types';
 import { EXTRA_AMOUNT, LEAD_WEEKS } from '../../model/order/check-order';
 import type { ExtraItem } from '../../model/order/records';
 import { FITTING_STAGES } from '../../model/order/stages';
-import { PRICE_AMOUNT } from '../../model/price';
 import { Menu } from '../drawer/Menu';
 import { NumberField } from '../room/NumberField';
-import { PRICE } from '../words/price';
 import { SCHEDULE } from '../words/schedule';
 import { ITEM } from '../words/schedule-item';
-import { CurrencyField } from './CurrencyField';
+import { PriceFields } from './PriceFields';
 import type { ScheduleDoors } from './schedule-props';
 import { TextField } from './TextField';
 import { ToSettle } from './ToSettle';
@@ -54,7 +52,6 @@ export function ExtraFields({ row, doors }: { readonly row: ScheduleRow; readonl
   const text = (name: 'where' | 'unit' | 'supplier' | 'code' | 'note', label: string) => (
     <TextField label={label} value={extra[name] ?? ''} onText={(value, on) => change({ [name]: value }, on)} />
   );
-  const { price } = extra;
   return (
     <section className="item-part item-wide">
       <ToSettle problems={row.problems} />
@@ -72,21 +69,7 @@ export function ExtraFields({ row, doors }: { readonly row: ScheduleRow; readonl
           onEmpty={() => within(0, EXTRA_AMOUNT, () => change({ quantity: undefined }))}
         />
         {text('unit', ITEM.unit)}
-        <NumberField
-          label={PRICE.amount}
-          value={price?.amount ?? null}
-          onValue={(amount) => within(amount, PRICE_AMOUNT, () => change({ price: { ...price, amount } }))}
-          onEmpty={() => within(0, PRICE_AMOUNT, () => change({ price: undefined }))}
-        />
-        {price && (
-          <CurrencyField
-            currency={price.currency}
-            onCurrency={(code) => {
-              const { currency: _, ...rest } = price;
-              change({ price: { ...rest, ...(code && { currency: code }) } });
-            }}
-          />
-        )}
+        <PriceFields price={extra.price} onPrice={(price) => change({ price })} />
         {text('supplier', ITEM.supplier)}
         {text('code', ITEM.code)}
         <Menu

@@ -60,7 +60,7 @@ export function JobForm(doors: ScheduleDoors) {
     <div className="job">
       <section>
         <h3>{JOB.who}</h3>
-        <div className="item-fields">
+        <div className="item-fields job-names">
           {text('prepared_for', JOB.preparedFor)}
           {text('prepared_by', JOB.preparedBy)}
           {text('place', JOB.place)}

@@ -1,15 +1,13 @@
 import type { ScheduleRow } from '../../kitchen/schedule/types';
 import type { ItemPrice, ItemRecord } from '../../model/order/records';
-import { PRICE_AMOUNT, PRICE_UNITS } from '../../model/price';
+import { PRICE_UNITS } from '../../model/price';
 import type { Supply } from '../../model/project';
 import { Menu } from '../drawer/Menu';
-import { NumberField } from '../room/NumberField';
 import { PRICE } from '../words/price';
 import { ITEM } from '../words/schedule-item';
-import { CurrencyField } from './CurrencyField';
 import type { ChangeItem } from './change-item';
+import { PriceFields } from './PriceFields';
 import { TextField } from './TextField';
-import { within } from './within';
 
 interface SupplyPartProps {
   readonly row: ScheduleRow;
@@ -42,38 +40,26 @@ export function SupplyPart({ row, listed, record, change }: SupplyPartProps) {
         {text('supplier', ITEM.supplier)}
         {text('code', ITEM.code)}
         {row.kind !== 'count' && text('unit', ITEM.soldAs)}
-        <NumberField
-          label={PRICE.amount}
-          value={price?.amount ?? null}
-          hint={row.unit_price && !price ? String(row.unit_price.amount) : ITEM.notKnown}
-          onValue={(amount) =>
-            within(amount, PRICE_AMOUNT, () => change({ price: priced({ ...listed.price, ...price, amount }) }))
-          }
-          onEmpty={() => within(0, PRICE_AMOUNT, () => change({ price: undefined }))}
+        <PriceFields<ItemPrice>
+          price={price}
+          usual={listed.price}
+          hint={row.unit_price ? String(row.unit_price.amount) : ITEM.notKnown}
+          onPrice={(next) => change({ price: next && priced(next) })}
         />
         {price && (
-          <>
-            <CurrencyField
-              currency={price.currency}
-              onCurrency={(code) => {
-                const { currency: _, ...rest } = price;
-                change({ price: { ...rest, ...(code && { currency: code }) } });
-              }}
-            />
-            <Menu
-              label={PRICE.unit}
-              value={price.per ?? SOLD}
-              choices={[
-                ['all', ITEM.priceOfAll],
-                [SOLD, ITEM.priceOfSold],
-                ...PRICE_UNITS.map((unit) => [unit, PRICE.units[unit]] as const),
-              ]}
-              onChoose={(per) => {
-                const { per: _, ...rest } = price;
-                change({ price: priced(per === SOLD ? rest : { ...rest, per }) });
-              }}
-            />
-          </>
+          <Menu
+            label={PRICE.unit}
+            value={price.per ?? SOLD}
+            choices={[
+              ['all', ITEM.priceOfAll],
+              [SOLD, ITEM.priceOfSold],
+              ...PRICE_UNITS.map((unit) => [unit, PRICE.units[unit]] as const),
+            ]}
+            onChoose={(per) => {
+              const { per: _, ...rest } = price;
+              change({ price: priced(per === SOLD ? rest : { ...rest, per }) });
+            }}
+          />
         )}
       </div>
     </section>

@@ -24,6 +24,7 @@ export const HANDOVER = spoken({
   freeze: 'A draft: freeze it to be signed',
   onePage: 'One page only',
   pages: 'Pages as they will print',
+  coming: 'Setting the pages …',
   making: (option: string, setting: string, done: number, of: number) =>
     `Drawing ${option}, ${setting.toLowerCase()} (${done + 1} of ${of})`,
   made: (pages: number) => `${pages} ${pages === 1 ? 'page' : 'pages'}, ready to print.`,

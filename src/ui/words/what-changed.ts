@@ -56,7 +56,9 @@ export function changeSentence(change: Change, severalOptions: boolean): string 
     case 'option-note':
       return `The note of ${change.option} changed.`;
     case 'option-order':
-      return `What is said of the schedule of ${change.option} changed.`;
+      return change.tags.length === 0 || change.tags.length > MOST_NAMES
+        ? `What is said of the schedule of ${change.option} changed.`
+        : `What is said of ${listed(change.tags)} in the schedule of ${change.option} changed.`;
     case 'job':
       return 'Whom the work is for, or when, changed.';
     case 'quantities':
